@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.geometry;
+
+/** A point or vector; x towards the dump side, y up, z along the pivot towards the viewer of the side view. */
+public record Vec3(double x, double y, double z) {
+    public static final Vec3 ZERO = new Vec3(0, 0, 0);
+
+    public Vec3 plus(Vec3 o) {
+        return new Vec3(x + o.x, y + o.y, z + o.z);
+    }
+
+    public Vec3 minus(Vec3 o) {
+        return new Vec3(x - o.x, y - o.y, z - o.z);
+    }
+
+    public Vec3 times(double k) {
+        return new Vec3(k * x, k * y, k * z);
+    }
+
+    public double dot(Vec3 o) {
+        return x * o.x + y * o.y + z * o.z;
+    }
+
+    public Vec3 cross(Vec3 o) {
+        return new Vec3(y * o.z - z * o.y, z * o.x - x * o.z, x * o.y - y * o.x);
+    }
+
+    public double norm() {
+        return Math.sqrt(dot(this));
+    }
+
+    /** This vector over its length; NaN components for the zero vector. */
+    public Vec3 unit() {
+        return times(1 / norm());
+    }
+
+    /** The side-view part. */
+    public Vec2 xy() {
+        return new Vec2(x, y);
+    }
+
+    /** This vector tilted about the z axis; rad, positive turns +y towards +x. */
+    public Vec3 tilted(double tilt) {
+        double c = Math.cos(tilt);
+        double s = Math.sin(tilt);
+        return new Vec3(c * x + s * y, -s * x + c * y, z);
+    }
+
+    /** This point tilted about the pivot's axis; rad, positive turns +y towards +x. */
+    public Vec3 tiltedAbout(Vec2 pivot, double tilt) {
+        Vec3 p = new Vec3(pivot.x(), pivot.y(), 0);
+        return p.plus(minus(p).tilted(tilt));
+    }
+}
