@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.quantity.Kind;
+
+/**
+ * A ball insert in a housing.
+ *
+ * @param c0 basic static load rating, N (ISO 76)
+ * @param c basic dynamic load rating, N (ISO 281)
+ * @param housing the maker's figures for the housing by direction of load
+ */
+@Choice("ball-insert")
+public record BallInsert(
+        @Measured(value = Kind.LENGTH, above = "0 mm") double bore,
+        @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double c0,
+        @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double c,
+        @Note("Housing strength by the angle between the load and the direction into the base") @Preset
+                List<HousingStrength> housing,
+        @Nullable Double price)
+        implements Bearing {
+
+    @Override
+    public double usualFriction() {
+        return 0.01;
+    }
+}

@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design;
+
+import tipwright.geometry.Solid;
+import tipwright.geometry.Vec3;
+import tipwright.quantity.Kind;
+
+/**
+ * A box along the axes.
+ *
+ * @param size m
+ * @param centre m, stowed
+ */
+@Choice("box")
+public record BoxInterior(@Measured(value = Kind.LENGTH, above = "0 mm") Vec3 size, @Measured(Kind.LENGTH) Vec3 centre)
+        implements Interior {
+    @Override
+    public Solid solid() {
+        throw new IllegalStateException("geometry");
+    }
+}

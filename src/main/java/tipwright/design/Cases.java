@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design;
+
+import java.util.List;
+import tipwright.geometry.Vec3;
+import tipwright.quantity.Kind;
+
+/**
+ * Which load cases to leave out, and the design's own.
+ *
+ * @param skip names of built-in cases
+ * @param add fixed loads in the tank
+ */
+public record Cases(@Preset List<String> skip, @Preset List<Own> add) {
+    /**
+     * A load of the design's own: fixed mass and centre, as if bolted to the tank.
+     *
+     * @param mass kg
+     * @param centre m, stowed
+     */
+    public record Own(
+            String name,
+            @Measured(value = Kind.MASS, atLeast = "0 kg") double mass,
+            @Measured(Kind.LENGTH) Vec3 centre) {}
+}

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design;
+
+import java.util.List;
+import tipwright.geometry.Solid;
+import tipwright.geometry.Vec3;
+import tipwright.quantity.Kind;
+
+/**
+ * A cylinder with two heads.
+ *
+ * @param axis direction of the axis, any length; x, y and z may be written as words
+ * @param diameter inside, m
+ * @param length of the straight shell between the heads, m
+ * @param heads one for both, or two with the -axis end first
+ * @param crown radius of a torispherical head over the diameter
+ * @param knuckle radius of a torispherical head over the diameter
+ * @param centre middle of the straight shell, m, stowed
+ */
+@Choice("cylinder")
+public record CylinderInterior(
+        @Measured(Kind.RATIO) Vec3 axis,
+        @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
+        @Measured(value = Kind.LENGTH, atLeast = "0 mm") double length,
+        @Preset("flat") List<HeadShape> heads,
+        @Measured(value = Kind.RATIO, preset = "100 %", atLeast = "50 %", atMost = "300 %") double crown,
+        @Measured(value = Kind.RATIO, preset = "6 %", atLeast = "1 %", atMost = "50 %") double knuckle,
+        @Measured(Kind.LENGTH) Vec3 centre)
+        implements Interior {
+
+    /** The form of a head. */
+    public enum HeadShape {
+        FLAT,
+        HEMISPHERICAL,
+        SEMI_ELLIPSOIDAL,
+        TORISPHERICAL
+    }
+
+    @Override
+    public Solid solid() {
+        throw new IllegalStateException("geometry");
+    }
+}

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A whole design as read from its file; SI inside, points measured with the tank stowed.
+ *
+ * @param tipwright version of the format, always 1
+ * @param parts names of the design's own parts files, beside the design
+ */
+public record Design(
+        @Note("Version of this file format: 1") int tipwright,
+        @Note("What the machine is called") String name,
+        @Note("What it is for, in a sentence") @Nullable String about,
+        @Note("The ground or deck it stands on") @Preset Site site,
+        @Note("The tank: its inside, its weight, its openings") Tank tank,
+        @Note("What is in the tank") Slurry slurry,
+        @Note("The pivot and its two bearings") Pivot pivot,
+        @Note("What pushes the tank over") Drive drive,
+        @Note("How far it tips") TiltRange tilt,
+        @Note("Friction; left out: by the kind of bearing") @Preset Friction friction,
+        @Note("Safety factors; every default is shown by the program") @Preset Factors factors,
+        @Note("House limits that are no safety factor") @Preset Limits limits,
+        @Note("Load cases to leave out or to add") @Preset Cases cases,
+        @Note("Parts files beside this file, by name") @Preset List<String> parts) {
+
+    /** This design with another slurry. */
+    public Design withSlurry(Slurry other) {
+        return new Design(
+                tipwright, name, about, site, tank, other, pivot, drive, tilt, friction, factors, limits, cases, parts);
+    }
+
+    /** This design with another drive. */
+    public Design withDrive(Drive other) {
+        return new Design(
+                tipwright, name, about, site, tank, slurry, pivot, other, tilt, friction, factors, limits, cases,
+                parts);
+    }
+
+    /** This design with another pivot. */
+    public Design withPivot(Pivot other) {
+        return new Design(
+                tipwright, name, about, site, tank, slurry, other, drive, tilt, friction, factors, limits, cases,
+                parts);
+    }
+}

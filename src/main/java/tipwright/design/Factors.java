@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design;
+
+import tipwright.quantity.Kind;
+
+/** Safety factors; utilisation = demand / (capacity / factor). Source of the presets: common practice, no source. */
+public record Factors(
+        @Note("Static safety s0 wanted of a rolling bearing (ISO 76)")
+                @Measured(value = Kind.RATIO, preset = "2.0", atLeast = "0.1")
+                double bearingStatic,
+        @Note("On a bearing housing's strength") @Measured(value = Kind.RATIO, preset = "2.0", atLeast = "0.1")
+                double bearingHousing,
+        @Note("On the actuator's rated push, pull and hold")
+                @Measured(value = Kind.RATIO, preset = "1.0", atLeast = "0.1")
+                double service,
+        @Note("On the rod's buckling load") @Measured(value = Kind.RATIO, preset = "3.0", atLeast = "0.1")
+                double buckling,
+        @Note("On the yield of the actuator's pins") @Measured(value = Kind.RATIO, preset = "2.0", atLeast = "0.1")
+                double pin,
+        @Note("On the yield of the pivot shaft") @Measured(value = Kind.RATIO, preset = "2.0", atLeast = "0.1")
+                double shaft,
+        @Note("On the allowed pressure in a plain bush") @Measured(value = Kind.RATIO, preset = "1.5", atLeast = "0.1")
+                double bush,
+        @Note("On hinges and latches") @Measured(value = Kind.RATIO, preset = "2.0", atLeast = "0.1") double door) {}

@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design;
+
+import org.jspecify.annotations.Nullable;
+import tipwright.quantity.Kind;
+
+/**
+ * Coefficients of friction.
+ *
+ * @param pivot in the bearings; null: by the kind of bearing
+ * @param pins in the actuator's pins. Source of the preset: common practice, no source
+ */
+public record Friction(
+        @Measured(value = Kind.RATIO, atLeast = "0", atMost = "1") @Nullable Double pivot,
+        @Measured(value = Kind.RATIO, preset = "0.15", atLeast = "0", atMost = "1") double pins) {}

@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design;
+
+import tipwright.quantity.Kind;
+
+/**
+ * What a bearing housing bears in one direction.
+ *
+ * @param angle between the load and the direction into the base, rad: 0 pressed onto the base, pi pulled off it
+ * @param load N
+ */
+public record HousingStrength(
+        @Measured(value = Kind.ANGLE, atLeast = "0 deg", atMost = "180 deg") double angle,
+        @Measured(value = Kind.FORCE, above = "0 N") double load) {}

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design;
+
+import tipwright.geometry.Solid;
+import tipwright.geometry.Vec3;
+import tipwright.quantity.Kind;
+
+/**
+ * A closed triangle mesh from an STL file.
+ *
+ * @param file beside the design
+ * @param unit of length of the file's numbers
+ * @param at where the mesh's origin is, m, stowed
+ * @param solid what the file holds, scaled and placed
+ */
+@Choice("mesh")
+public record MeshInterior(String file, String unit, @Measured(value = Kind.LENGTH) Vec3 at, @Loaded Solid solid)
+        implements Interior {}

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design;
+
+import tipwright.quantity.Kind;
+
+/**
+ * A pin through a lug and its cheeks.
+ *
+ * @param diameter m
+ * @param lug thickness of the middle lug, m
+ * @param cheek thickness of each outer cheek, m
+ * @param gap clearance between lug and each cheek, m
+ * @param yield Pa
+ */
+public record PinJoint(
+        @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
+        @Note("double: lug between two cheeks; single: one cheek") @Preset("double") Shear shear,
+        @Measured(value = Kind.LENGTH, above = "0 mm") double lug,
+        @Measured(value = Kind.LENGTH, above = "0 mm") double cheek,
+        @Measured(value = Kind.LENGTH, preset = "0 mm", atLeast = "0 mm") double gap,
+        @Measured(value = Kind.PRESSURE, preset = "235 MPa", above = "0 Pa") double yield) {
+
+    /** How many sections of the pin carry the load. */
+    public enum Shear {
+        SINGLE,
+        DOUBLE
+    }
+}

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.geometry.Vec2;
+import tipwright.quantity.Kind;
+
+/**
+ * The pivot.
+ *
+ * @param at the axis in the side view, m
+ * @param bearings exactly two, at different z
+ */
+public record Pivot(
+        @Measured(Kind.LENGTH) Vec2 at,
+        @Note("The two bearings") List<Support> bearings,
+        @Note("The shaft or stubs in the bearings") @Nullable Shaft shaft) {
+
+    /** The same bearings with the axis elsewhere. */
+    public Pivot movedTo(Vec2 where) {
+        return new Pivot(where, bearings, shaft);
+    }
+}

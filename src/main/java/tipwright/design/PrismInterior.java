@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design;
+
+import java.util.List;
+import tipwright.geometry.Solid;
+import tipwright.geometry.Vec2;
+import tipwright.quantity.Kind;
+
+/**
+ * An outline in the side view, pulled out along z: skip, V-hopper, tub.
+ *
+ * @param outline m, stowed, either way round
+ * @param width along z, m
+ * @param z middle of the width, m
+ */
+@Choice("prism")
+public record PrismInterior(
+        @Measured(Kind.LENGTH) List<Vec2> outline,
+        @Measured(value = Kind.LENGTH, above = "0 mm") double width,
+        @Measured(value = Kind.LENGTH, preset = "0 mm") double z)
+        implements Interior {
+    @Override
+    public Solid solid() {
+        throw new IllegalStateException("geometry");
+    }
+}

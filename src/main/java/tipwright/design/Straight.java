@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.geometry.Vec2;
+import tipwright.linkage.Skeleton;
+import tipwright.quantity.Kind;
+
+/**
+ * The actuator goes straight from the frame to the tank.
+ *
+ * @param framePin m, stowed
+ * @param tankPin m, stowed
+ */
+@Choice("straight")
+public record Straight(
+        @Note("Where the actuator is pinned to the frame") @Measured(Kind.LENGTH) Vec2 framePin,
+        @Note("Where the actuator is pinned to the tank, tank stowed") @Measured(Kind.LENGTH) Vec2 tankPin,
+        List<PlacedActuator> actuators,
+        @Note("The pin at the frame, to check it") @Nullable PinJoint framePinJoint,
+        @Note("The pin at the tank, to check it") @Nullable PinJoint tankPinJoint)
+        implements Drive {
+
+    @Override
+    public Skeleton skeleton(Vec2 pivot) {
+        return Skeleton.straight(pivot, framePin, tankPin);
+    }
+
+    /** The same parts with the pins elsewhere. */
+    public Straight movedTo(Vec2 frame, Vec2 tank) {
+        return new Straight(frame, tank, actuators, framePinJoint, tankPinJoint);
+    }
+}

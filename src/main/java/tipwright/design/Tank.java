@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The tank.
+ *
+ * @param wall how thick the wall is; null when the empty mass is given
+ * @param mass the empty mass as weighed; null when it follows from the wall
+ */
+public record Tank(
+        @Note("The inside of the tank, where the slurry goes") Interior interior,
+        @Note("Wall, to work out the empty mass; or give mass") @Nullable Wall wall,
+        @Note("Empty mass as weighed, without the attached parts; or give wall") @Nullable Weighed mass,
+        @Note("Whatever turns with the tank: door, cradle, hoses, half the actuator") @Preset List<Attached> attached,
+        @Note("Where it empties") @Preset List<Opening> openings) {}

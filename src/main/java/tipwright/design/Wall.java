@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design;
+
+import tipwright.quantity.Kind;
+
+/**
+ * A wall of even thickness over the whole surface of the interior.
+ *
+ * @param thickness m
+ * @param density kg/m3
+ */
+public record Wall(
+        @Measured(value = Kind.LENGTH, above = "0 mm", atMost = "200 mm") double thickness,
+        @Measured(value = Kind.DENSITY, preset = "7850 kg/m3", above = "0 kg/m3") double density) {}
