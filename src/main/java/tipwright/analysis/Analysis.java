@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.analysis;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.design.Design;
+import tipwright.load.Emptying;
+
+/**
+ * Everything computed for a design.
+ *
+ * @param design as read
+ * @param poses the linkage at each tilt that it reaches [tilt]
+ * @param cases the load cases
+ * @param emptying what stays in the tank at full tilt, and the tilt needed
+ * @param stop where the linkage stops short; null when it reaches the full tilt
+ * @param warnings in plain words
+ */
+public record Analysis(
+        Design design,
+        List<Pose> poses,
+        List<CaseResult> cases,
+        Emptying emptying,
+        @Nullable Stop stop,
+        List<String> warnings) {
+    /** Copies the lists. */
+    public Analysis {
+        poses = List.copyOf(poses);
+        cases = List.copyOf(cases);
+        warnings = List.copyOf(warnings);
+    }
+}

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check;
+
+import java.util.List;
+import tipwright.analysis.Analysis;
+
+/** One rule. Adding a check: one class here and one line in {@link Checks}. */
+public interface Check {
+    /** Short name, as typed after 'explain'. */
+    String id();
+
+    /** In the trade's words. */
+    String title();
+
+    /** The rule, in plain words. */
+    String rule();
+
+    /** The formula, with its symbols named. */
+    String formula();
+
+    /** Standard, handbook or 'common practice, no source'. */
+    String source();
+
+    /** One finding for each part that it looks at; never empty: what cannot be checked says so. */
+    List<Finding> run(Analysis analysis);
+}

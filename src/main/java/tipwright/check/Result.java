@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analysis;
+
+/**
+ * A checked design.
+ *
+ * @param analysis forces over the tilts
+ * @param findings of all checks
+ * @param howFull null when nothing passes even when empty, or when it was not asked for
+ */
+public record Result(Analysis analysis, List<Finding> findings, @Nullable HowFull howFull) {
+    /** Copies the list. */
+    public Result {
+        findings = List.copyOf(findings);
+    }
+
+    /** The worst of all findings; what was not checked does not count, and is said apart. */
+    public Verdict verdict() {
+        Verdict worst = Verdict.PASS;
+        for (Finding f : findings) {
+            if (f.verdict() != Verdict.NOT_CHECKED && f.verdict().compareTo(worst) > 0) {
+                worst = f.verdict();
+            }
+        }
+        return worst;
+    }
+}

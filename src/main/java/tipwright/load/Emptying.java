@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.load;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Does it empty?
+ *
+ * @param liquid what a thin slurry leaves behind at full tilt
+ * @param cake what the settled solids leave behind at full tilt; null when there are none
+ */
+public record Emptying(Residue liquid, @Nullable Residue cake) {
+    /**
+     * What stays behind.
+     *
+     * @param volume left at full tilt, m3
+     * @param share of what was in the tank, 0 to 1
+     * @param tiltNeeded to leave less than the allowed share, rad, 180 degrees at the most; null when no tilt does
+     */
+    public record Residue(double volume, double share, @Nullable Double tiltNeeded) {}
+}
