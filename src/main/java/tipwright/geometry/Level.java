@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.geometry;
+
+/** Finds how high a solid must be filled to hold a volume. */
+public final class Level {
+    private static final double CLOSE = 1e-10;
+    private static final int LIMIT = 200;
+
+    private Level() {}
+
+    /**
+     * The plane below which the solid holds a volume; see {@link #filling}.
+     *
+     * @return the plane, touching the solid from below for no volume, from above for all of it
+     */
+    public static Plane holding(Solid solid, Vec3 normal, double volume, double guess) {
+        return filling(solid, normal, volume, guess).plane();
+    }
+
+    /**
+     * The plane below which the solid holds a volume, within 1e-10 of the whole volume, and what is below it.
+     *
+     * <p>Newton's method with the cut's area as slope, kept inside a bracket that bisection narrows.
+     *
+     * @param normal upward unit vector of the plane
+     * @param volume m3; nothing or less gives the lowest point's plane, the whole or more the highest point's
+     * @param guess level of a plane nearby, m, or NaN
+     * @throws IllegalArgumentException if the volume or the normal is not a number
+     */
+    public static Filled filling(Solid solid, Vec3 normal, double volume, double guess) {
+        Range range = solid.extent(normal);
+        Moments whole = solid.whole();
+        if (Double.isNaN(volume) || Double.isNaN(range.span())) {
+            throw new IllegalArgumentException("a level needs a volume and a normal, not " + volume + ", " + normal);
+        }
+        if (volume <= 0) {
+            return new Filled(new Plane(normal, range.low()), Moments.NOTHING);
+        }
+        if (volume >= whole.volume()) {
+            return new Filled(new Plane(normal, range.high()), whole);
+        }
+        double low = range.low();
+        double high = range.high();
+        double level = guess > low && guess < high ? guess : low + (volume / whole.volume()) * (high - low);
+        double before = high - low;
+        for (int i = 0; ; i++) {
+            Plane plane = new Plane(normal, level);
+            Moments wet = solid.below(plane);
+            double error = wet.volume() - volume;
+            if (error > 0) {
+                high = level;
+            } else {
+                low = level;
+            }
+            double middle = 0.5 * (low + high);
+            boolean stuck = middle <= low || middle >= high || i >= LIMIT;
+            if (Math.abs(error) <= CLOSE * whole.volume() || stuck) {
+                return new Filled(plane, wet);
+            }
+            double next = level - error / wet.section();
+            // bisect when Newton leaves the bracket or does not halve its step
+            double step = Math.abs(next - level);
+            boolean good = next > low && next < high && step <= 0.5 * before;
+            level = good ? next : middle;
+            before = good ? step : high - low;
+        }
+    }
+}
