@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.architecture;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noMethods;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Each library stays inside the packages that need it, and nothing of the program is static and changing. */
+class FencesTest {
+    private static final JavaClasses CLASSES = Production.classes();
+
+    /** Library, and the packages that may see it. */
+    private static final Map<String, String[]> FENCES = Map.of(
+            "javafx..", of("viewer"),
+            "picocli..", of("command"),
+            "org.ejml..", of("linkage"),
+            "org.locationtech.jts..", of("check", "placement", "geometry"),
+            "org.hipparchus..", of("analysis", "placement"),
+            "org.snakeyaml..", of("design.file"),
+            "javax.measure..", of("quantity"),
+            "tech.units..", of("quantity"),
+            "systems.uom..", of("quantity"),
+            "com.fasterxml.jackson..", of("report"));
+
+    private static String[] of(String... packages) {
+        String[] all = new String[packages.length];
+        for (int i = 0; i < packages.length; i++) {
+            all[i] = "tipwright." + packages[i] + "..";
+        }
+        return all;
+    }
+
+    static Set<String> libraries() {
+        return FENCES.keySet();
+    }
+
+    @ParameterizedTest
+    @MethodSource("libraries")
+    void libraryStaysInside(String library) {
+        noClasses()
+                .that()
+                .resideOutsideOfPackages(FENCES.get(library))
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage(library)
+                .check(CLASSES);
+    }
+
+    @Test
+    void staticFieldsAreFinal() {
+        fields().that().areStatic().should().beFinal().check(CLASSES);
+    }
+
+    @Test
+    void arraysThatAreStaticArePrivate() {
+        fields().that()
+                .areStatic()
+                .and()
+                .haveRawType(DescribedPredicate.describe("an array", JavaClass::isArray))
+                .should()
+                .bePrivate()
+                .check(CLASSES);
+    }
+
+    @Test
+    void nothingIsSynchronized() {
+        noMethods().should().haveModifier(JavaModifier.SYNCHRONIZED).check(CLASSES);
+    }
+}
