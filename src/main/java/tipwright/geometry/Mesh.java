@@ -18,4 +18,61 @@ public record Mesh(double[] xyz, int[] corners) {
     public Vec3 vertex(int i) {
         return new Vec3(xyz[3 * i], xyz[3 * i + 1], xyz[3 * i + 2]);
     }
+
+    /**
+     * Smallest and largest of direction . p over the vertices, m.
+     *
+     * @param direction unit vector
+     */
+    public Range extent(Vec3 direction) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < xyz.length; i += 3) {
+            double d = direction.x() * xyz[i] + direction.y() * xyz[i + 1] + direction.z() * xyz[i + 2];
+            low = Math.min(low, d);
+            high = Math.max(high, d);
+        }
+        return new Range(low, high);
+    }
+
+    /** Diagonal of the box around the vertices, m. */
+    double size() {
+        double x = extent(new Vec3(1, 0, 0)).span();
+        double y = extent(new Vec3(0, 1, 0)).span();
+        double z = extent(new Vec3(0, 0, 1)).span();
+        return new Vec3(x, y, z).norm();
+    }
+
+    /** Volume enclosed, m3; negative if the triangles face inward. */
+    public double volume() {
+        Vec3 base = xyz.length == 0 ? Vec3.ZERO : vertex(0);
+        double six = 0;
+        for (int t = 0; t < corners.length; t += 3) {
+            Vec3 a = vertex(corners[t]).minus(base);
+            Vec3 b = vertex(corners[t + 1]).minus(base);
+            six += a.dot(b.cross(vertex(corners[t + 2]).minus(base)));
+        }
+        return six / 6;
+    }
+
+    /**
+     * This mesh scaled about the origin, then moved.
+     *
+     * @param scale above 0, for example 0.001 for a mesh in millimetres
+     * @param move m
+     */
+    public Mesh placed(double scale, Vec3 move) {
+        double[] placed = new double[xyz.length];
+        for (int i = 0; i < xyz.length; i += 3) {
+            placed[i] = scale * xyz[i] + move.x();
+            placed[i + 1] = scale * xyz[i + 1] + move.y();
+            placed[i + 2] = scale * xyz[i + 2] + move.z();
+        }
+        return new Mesh(placed, corners);
+    }
+
+    /** This mesh with vertices at exactly the same place joined, and triangles left out that have lost a side by it. */
+    public Mesh welded() {
+        return Weld.of(this);
+    }
 }

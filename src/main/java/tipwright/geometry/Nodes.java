@@ -8,7 +8,7 @@ package tipwright.geometry;
  * <p>Source: Gauss-Legendre nodes by Newton's method on the Legendre polynomial, Numerical Recipes 4.5 (from memory).
  */
 final class Nodes {
-    static final int COUNT = 12;
+    static final int COUNT = 16;
 
     private final double[] place = new double[COUNT];
     private final double[] weight = new double[COUNT];

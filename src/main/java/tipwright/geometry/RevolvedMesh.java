@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.geometry;
 
+import java.util.Arrays;
 import java.util.List;
 
 /** Meshes a revolved tank: rings of vertices along the profile, a vertex on the axis at each end. */
@@ -43,7 +44,7 @@ final class RevolvedMesh {
         for (Stretch stretch : profile) {
             double[] points = stretch.points(sag);
             if (all.length < n + points.length) {
-                all = java.util.Arrays.copyOf(all, 2 * (n + points.length));
+                all = Arrays.copyOf(all, 2 * (n + points.length));
             }
             for (int i = 0; i < points.length; i += 2) {
                 boolean again = i == 0 && n > 0;
@@ -53,7 +54,7 @@ final class RevolvedMesh {
                 }
             }
         }
-        return java.util.Arrays.copyOf(all, n);
+        return Arrays.copyOf(all, n);
     }
 
     private static int[] corners(int rings, int around) {

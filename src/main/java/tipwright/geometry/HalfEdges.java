@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.geometry;
+
+import java.util.Arrays;
+
+/** Which triangles of a mesh are neighbours. Half edge h runs from corner h of its triangle (h / 3) to the next corner. */
+final class HalfEdges {
+    /** In place of a twin: no triangle on the other side. */
+    static final int NONE = -1;
+
+    private final int[] corners;
+    private final int[] twin;
+    private final int repeated;
+
+    HalfEdges(int[] corners) {
+        this.corners = corners;
+        int n = corners.length;
+        int size = Integer.highestOneBit(Math.max(8, n)) * 4;
+        int[] table = new int[size];
+        Arrays.fill(table, NONE);
+        int firstRepeated = NONE;
+        for (int h = 0; h < n; h++) {
+            int slot = slot(table, from(h), to(h));
+            if (table[slot] == NONE) {
+                table[slot] = h;
+            } else if (firstRepeated == NONE) {
+                firstRepeated = h;
+            }
+        }
+        repeated = firstRepeated;
+        twin = new int[n];
+        for (int h = 0; h < n; h++) {
+            twin[h] = table[slot(table, to(h), from(h))];
+        }
+    }
+
+    private int slot(int[] table, int from, int to) {
+        long key = from * 0x9E3779B97F4A7C15L + to * 0xC2B2AE3D27D4EB4FL;
+        int mask = table.length - 1;
+        int slot = (int) (key >>> 32) & mask;
+        while (table[slot] != NONE && (from(table[slot]) != from || to(table[slot]) != to)) {
+            slot = (slot + 1) & mask;
+        }
+        return slot;
+    }
+
+    /** Vertex at which a half edge starts. */
+    int from(int h) {
+        return corners[h];
+    }
+
+    /** Vertex at which a half edge ends. */
+    int to(int h) {
+        return corners[h % 3 == 2 ? h - 2 : h + 1];
+    }
+
+    /** The half edge the other way along the same edge, or NONE. */
+    int twin(int h) {
+        return twin[h];
+    }
+
+    /** A half edge that another triangle uses the same way round, or NONE. */
+    int repeated() {
+        return repeated;
+    }
+
+    /** Number of bodies that hang together by edges; the piece of each triangle goes into the array. */
+    int pieces(int[] pieceOfTriangle) {
+        Arrays.fill(pieceOfTriangle, NONE);
+        int[] stack = new int[pieceOfTriangle.length];
+        int pieces = 0;
+        for (int seed = 0; seed < pieceOfTriangle.length; seed++) {
+            if (pieceOfTriangle[seed] != NONE) {
+                continue;
+            }
+            int top = 0;
+            stack[top++] = seed;
+            pieceOfTriangle[seed] = pieces;
+            while (top > 0) {
+                int t = stack[--top];
+                for (int h = 3 * t; h < 3 * t + 3; h++) {
+                    int other = twin[h] == NONE ? t : twin[h] / 3;
+                    if (pieceOfTriangle[other] == NONE) {
+                        pieceOfTriangle[other] = pieces;
+                        stack[top++] = other;
+                    }
+                }
+            }
+            pieces++;
+        }
+        return pieces;
+    }
+
+    /** Whether every edge of a closed mesh bends outward or lies flat: for one closed body this means convex. */
+    boolean convex(Mesh mesh) {
+        // single-precision files bend flat faces by about 1e-7 of their size
+        double flat = 1e-6 * mesh.size();
+        for (int h = 0; h < corners.length; h++) {
+            int t = h - h % 3;
+            Vec3 a = mesh.vertex(corners[t]);
+            Vec3 b = mesh.vertex(corners[t + 1]);
+            Vec3 c = mesh.vertex(corners[t + 2]);
+            Vec3 normal = b.minus(a).cross(c.minus(a));
+            int o = twin[h];
+            Vec3 opposite = mesh.vertex(corners[o - o % 3 + (o + 2) % 3]);
+            if (normal.dot(opposite.minus(a)) > flat * normal.norm()) {
+                return false;
+            }
+        }
+        return true;
+    }
+}
