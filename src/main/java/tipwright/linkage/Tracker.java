@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.linkage;
+
+import org.jspecify.annotations.Nullable;
+import tipwright.geometry.Vec2;
+
+/**
+ * Follows the bodies from tilt to tilt: Euler prediction, Newton correction, steps that halve on failure. Mutable: owned by one
+ * sweep.
+ */
+final class Tracker {
+    private static final double SMALLEST_STEP = 1e-10;
+    private static final double JAMMED = 1e-5;
+    private static final int ITERATIONS = 12;
+
+    private final Equations equations;
+    private final Workspace space;
+    private double[] q;
+    private double[] rates;
+    private double tilt;
+    private double handedness;
+
+    Tracker(Equations equations) {
+        this.equations = equations;
+        this.space = new Workspace(equations.unknowns);
+        this.q = new double[equations.unknowns];
+        this.rates = new double[equations.unknowns];
+        setRates();
+        handedness = space.handedness();
+    }
+
+    /** Goes back to a posture found before. */
+    void restart(Posture from) {
+        tilt = from.tilt();
+        for (int i = 0; i < q.length; i++) {
+            double scale = i % 3 == 2 ? 1 : equations.size;
+            q[i] = from.q()[i] / scale;
+            rates[i] = from.rates()[i] / scale;
+        }
+    }
+
+    /** Moves on to a tilt; null when it gets there, else why not and how far it got. */
+    @Nullable
+    Halt moveTo(double goal) {
+        double step = goal - tilt;
+        while (tilt < goal) {
+            double next = step >= goal - tilt ? goal : tilt + step;
+            if (step(next)) {
+                tilt = next;
+                continue;
+            }
+            step = 0.5 * (next - tilt);
+            if (step < SMALLEST_STEP) {
+                space.jacobian.zero();
+                equations.jacobian(q, false, space.jacobian);
+                boolean jammed = space.condition() < Math.sqrt(JAMMED);
+                return new Halt(jammed ? Halt.Kind.JAMMED : Halt.Kind.BRANCH_JUMP, tilt);
+            }
+        }
+        return null;
+    }
+
+    private boolean step(double next) {
+        double h = next - tilt;
+        double[] trial = new double[q.length];
+        double travel = h;
+        for (int i = 0; i < trial.length; i++) {
+            trial[i] = q[i] + h * rates[i];
+            travel = Math.max(travel, Math.abs(h * rates[i]));
+        }
+        double[] predicted = trial.clone();
+        if (travel > 0.35 || !newton(trial, next)) {
+            return false;
+        }
+        double off = 0;
+        for (int i = 0; i < trial.length; i++) {
+            off = Math.max(off, Math.abs(trial[i] - predicted[i]));
+        }
+        equations.jacobian(trial, false, space.jacobian);
+        if (off > 0.5 * travel + 1e-12 || space.handedness() != handedness) {
+            return false;
+        }
+        double[] keptQ = q;
+        double[] keptRates = rates;
+        q = trial;
+        rates = new double[q.length];
+        if (!setRates()) {
+            q = keptQ;
+            rates = keptRates;
+            return false;
+        }
+        return true;
+    }
+
+    private boolean newton(double[] trial, double goal) {
+        double before = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < ITERATIONS; i++) {
+            equations.residuals(trial, goal, space.residual);
+            double worst = 0;
+            for (double r : space.residual) {
+                worst = Math.max(worst, Math.abs(r));
+            }
+            if (worst < 1e-15 || (worst < 1e-13 && worst >= before)) {
+                return true;
+            }
+            before = worst;
+            equations.jacobian(trial, false, space.jacobian);
+            for (int k = 0; k < trial.length; k++) {
+                space.right.data[k] = -space.residual[k];
+            }
+            if (!space.solve(space.jacobian)) {
+                return false;
+            }
+            for (int k = 0; k < trial.length; k++) {
+                trial[k] += space.answer.data[k];
+            }
+        }
+        return before < 1e-12;
+    }
+
+    private boolean setRates() {
+        equations.jacobian(q, false, space.jacobian);
+        space.right.zero();
+        space.right.data[q.length - 1] = 1;
+        if (!space.solve(space.jacobian)) {
+            return false;
+        }
+        System.arraycopy(space.answer.data, 0, rates, 0, rates.length);
+        return true;
+    }
+
+    /** The posture reached, in metres. */
+    Posture posture() {
+        int n = q.length;
+        double size = equations.size;
+        double[] place = new double[n];
+        double[] rate = new double[n];
+        for (int i = 0; i < n; i++) {
+            double scale = i % 3 == 2 ? 1 : size;
+            place[i] = q[i] * scale;
+            rate[i] = rates[i] * scale;
+        }
+        Strut strut = equations.skeleton.actuator();
+        equations.jacobian(q, false, space.jacobian);
+        double condition = space.condition();
+        Vec2 a = equations.place(q, strut.a(), strut.onA()).times(size);
+        Vec2 b = equations.place(q, strut.b(), strut.onB()).times(size);
+        Posture bare = new Posture(tilt, place, rate, a, b, b.minus(a).norm(), 0, 0, condition);
+        Vec2 relative = bare.velocity(strut.b(), strut.onB()).minus(bare.velocity(strut.a(), strut.onA()));
+        return new Posture(
+                tilt, place, rate, a, b, bare.length(), relative.dot(bare.line()), relative.norm(), condition);
+    }
+}
