@@ -1,18 +1,104 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.analysis;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
+import tipwright.geometry.Vec3;
+import tipwright.linkage.Halt;
+import tipwright.linkage.Linkage;
+import tipwright.linkage.LinkageException;
+import tipwright.linkage.Motion;
+import tipwright.linkage.Posture;
+import tipwright.load.LoadCase;
+import tipwright.load.LoadState;
+import tipwright.load.LoadTable;
 
 /** Computes a design over its whole tilt range. */
 public final class Analyser {
     private Analyser() {}
 
     /**
-     * Every load case at every tilt.
+     * Every load case at every tilt that the linkage reaches.
      *
-     * @throws CannotComputeException when the mechanism cannot be assembled as drawn
+     * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or has no arm at the first tilt
      */
     public static Analysis analyse(Design design) throws CannotComputeException {
-        throw new CannotComputeException(design.name() + ": not built");
+        Linkage linkage = linkage(design);
+        Motion motion = linkage.sweep(design.tilt().tilts());
+        List<Posture> postures = motion.postures();
+        Halt halt = motion.halt();
+        if (postures.isEmpty()) {
+            throw new CannotComputeException(design.name() + ": " + Stops.atTheStart(halt));
+        }
+        double[] tilts = postures.stream().mapToDouble(Posture::tilt).toArray();
+        LoadTable table = LoadTable.of(design, tilts);
+        return balance(design, linkage, postures, table, halt);
+    }
+
+    private static Linkage linkage(Design design) throws CannotComputeException {
+        try {
+            return Linkage.of(design.drive().skeleton(design.pivot().at()));
+        } catch (LinkageException e) {
+            throw new CannotComputeException(design.name() + ": drive: " + e.getMessage(), e);
+        }
+    }
+
+    private static Analysis balance(
+            Design design, Linkage linkage, List<Posture> postures, LoadTable table, @Nullable Halt halt)
+            throws CannotComputeException {
+        int cases = table.cases().size();
+        List<List<Row>> rows = new ArrayList<>(cases);
+        for (int c = 0; c < cases; c++) {
+            rows.add(new ArrayList<>(postures.size()));
+        }
+        List<Pose> poses = new ArrayList<>(postures.size());
+        Stop stop = Stops.of(halt);
+        Balancer balancer = new Balancer(design, linkage, postures.get(0));
+        for (int i = 0; i < postures.size(); i++) {
+            Posture posture = postures.get(i);
+            balancer = balancer.at(linkage, posture);
+            Pose pose = pose(posture);
+            List<Row> here = rowsAt(balancer, pose, table, i);
+            if (here.size() < cases) {
+                stop = Stops.locked(posture.tilt());
+                break;
+            }
+            poses.add(pose);
+            for (int c = 0; c < cases; c++) {
+                rows.get(c).add(here.get(c));
+            }
+        }
+        if (poses.isEmpty()) {
+            throw new CannotComputeException(
+                    design.name() + ": " + Stops.locked(postures.get(0).tilt()).why());
+        }
+        List<CaseResult> results = new ArrayList<>(cases);
+        for (int c = 0; c < cases; c++) {
+            results.add(new CaseResult(table.cases().get(c), rows.get(c)));
+        }
+        return new Analysis(design, poses, results, table.emptying(), stop, table.notes());
+    }
+
+    private static List<Row> rowsAt(Balancer balancer, Pose pose, LoadTable table, int tilt) {
+        List<Row> rows = new ArrayList<>(table.cases().size());
+        for (LoadCase load : table.cases()) {
+            LoadState state = load.states().get(tilt);
+            Vec3 c = state.centroid();
+            Balance rest = balancer.balance(state.mass(), c, 0);
+            Balance raise = balancer.balance(state.mass(), c, 1);
+            Balance lower = balancer.balance(state.mass(), c, -1);
+            if (rest != null && raise != null && lower != null) {
+                rows.add(new Row(pose, state, balancer.place(c), rest, raise, lower));
+            }
+        }
+        return rows;
+    }
+
+    private static Pose pose(Posture p) {
+        double swing =
+                Math.atan2(p.onB().y() - p.onA().y(), p.onB().x() - p.onA().x());
+        return new Pose(p.tilt(), p.length(), p.arm(), p.transmission(), swing, p.onA(), p.onB());
     }
 }

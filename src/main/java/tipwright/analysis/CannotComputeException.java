@@ -9,4 +9,9 @@ public final class CannotComputeException extends Exception {
     public CannotComputeException(String message) {
         super(message);
     }
+
+    /** With the whole message and what caused it. */
+    public CannotComputeException(String message, Throwable cause) {
+        super(message, cause);
+    }
 }

@@ -2,6 +2,8 @@
 package tipwright.design;
 
 import java.util.List;
+import tipwright.geometry.Head;
+import tipwright.geometry.RevolvedTank;
 import tipwright.geometry.Solid;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
@@ -38,6 +40,16 @@ public record CylinderInterior(
 
     @Override
     public Solid solid() {
-        throw new IllegalStateException("geometry");
+        return RevolvedTank.of(
+                centre, axis.unit(), diameter, length, head(heads.get(0)), head(heads.get(heads.size() - 1)));
+    }
+
+    private Head head(HeadShape shape) {
+        return switch (shape) {
+            case FLAT -> Head.flat();
+            case HEMISPHERICAL -> Head.hemispherical();
+            case SEMI_ELLIPSOIDAL -> Head.semiEllipsoidal();
+            case TORISPHERICAL -> new Head.Torispherical(crown, knuckle);
+        };
     }
 }

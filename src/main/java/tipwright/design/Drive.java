@@ -2,6 +2,7 @@
 package tipwright.design;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
 
@@ -19,4 +20,12 @@ public sealed interface Drive permits Straight {
 
     /** The actuators, each with its place along z; side by side in the side view. */
     List<PlacedActuator> actuators();
+
+    /** The pin that holds the actuator at its fixed end; null when nothing is known of it. */
+    @Nullable
+    PinJoint framePinJoint();
+
+    /** The pin that holds the actuator at its moving end; null when nothing is known of it. */
+    @Nullable
+    PinJoint tankPinJoint();
 }

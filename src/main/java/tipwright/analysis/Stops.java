@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.analysis;
+
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import tipwright.linkage.Halt;
+
+/** Says in plain words why a linkage stops. */
+final class Stops {
+    private Stops() {}
+
+    static @Nullable Stop of(@Nullable Halt halt) {
+        if (halt == null) {
+            return null;
+        }
+        String at = degrees(halt.tilt());
+        String why =
+                switch (halt.kind()) {
+                    case CANNOT_ASSEMBLE -> "the parts cannot be put together at " + at + " of tilt";
+                    case JAMMED -> "the linkage jams at " + at + " of tilt: its joints do not let it go on";
+                    case DEAD_CENTRE -> "dead centre at " + at
+                            + " of tilt: the actuator points straight at the pivot and has no arm left; move a mount"
+                            + " so that its line stays clear of the pivot";
+                    case BRANCH_JUMP -> "at " + at
+                            + " of tilt the linkage could only go on by snapping over to another way of standing";
+                };
+        return new Stop(halt.tilt(), why);
+    }
+
+    static String atTheStart(@Nullable Halt halt) {
+        if (halt == null) {
+            return "no tilt to compute";
+        }
+        Stop stop = of(halt);
+        return stop == null ? "no tilt to compute" : stop.why();
+    }
+
+    static Stop locked(double tilt) {
+        return new Stop(
+                tilt,
+                "friction alone locks the linkage at " + degrees(tilt)
+                        + " of tilt: the actuator's arm is too short there; move a mount to give it more");
+    }
+
+    private static String degrees(double tilt) {
+        return String.format(Locale.ROOT, "%.2f deg", Math.toDegrees(tilt));
+    }
+}

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.load;
+
+import org.jspecify.annotations.Nullable;
+import tipwright.design.Design;
+import tipwright.design.Opening;
+import tipwright.geometry.Filled;
+import tipwright.geometry.Level;
+import tipwright.geometry.Moments;
+import tipwright.geometry.Plane;
+import tipwright.geometry.Solid;
+import tipwright.geometry.Vec3;
+
+/**
+ * How liquid and settled solids lie in the tank at a tilt. All vectors are in the tank's axes as stowed: gravity turns, the tank
+ * does not. Immutable.
+ */
+public final class Contents {
+    private final Design design;
+    private final Solid solid;
+    private final Moments whole;
+    private final Vec3 upStowed;
+    private final Vec3 dumpwardStowed;
+
+    /** The contents of a design's tank. */
+    public Contents(Design design) {
+        this.design = design;
+        this.solid = design.tank().interior().solid();
+        this.whole = solid.whole();
+        this.upStowed = design.site().up();
+        this.dumpwardStowed = new Vec3(upStowed.y(), -upStowed.x(), 0).unit();
+    }
+
+    /** The interior. */
+    public Solid solid() {
+        return solid;
+    }
+
+    /** Volume of the interior, m3. */
+    public double capacity() {
+        return whole.volume();
+    }
+
+    /** Volume of the slurry before anything leaves, m3. */
+    public double slurryVolume() {
+        return Math.min(capacity(), design.slurry().volumeIn(capacity()));
+    }
+
+    /** Volume of the cake that settles out of all the slurry, m3. */
+    public double cakeVolume() {
+        return slurryVolume() * design.slurry().cakeShare();
+    }
+
+    /** Unit vector against gravity at a tilt, in the tank's axes. */
+    public Vec3 up(double tilt) {
+        return upStowed.tilted(-tilt);
+    }
+
+    /**
+     * Unit normal of a heap's surface that slopes down towards the dump side.
+     *
+     * @param slope of the surface, rad
+     */
+    public Vec3 heapNormal(double tilt, double slope) {
+        return up(tilt).times(Math.cos(slope)).plus(dumpwardStowed.tilted(-tilt).times(Math.sin(slope)));
+    }
+
+    /** The level surface of a volume of liquid, and what is below it. */
+    public Filled liquid(double tilt, double volume, double guess) {
+        return Level.filling(solid, up(tilt), volume, guess);
+    }
+
+    /** All that can stand in the tank below the lowest rim of the openings that are open; null when none is. */
+    public @Nullable Filled liquidAtLip(double tilt) {
+        return belowLip(tilt, up(tilt));
+    }
+
+    /**
+     * Settled solids that keep the surface of rest: as settled until the tilt passes the angle of repose, from there on at that
+     * slope. Source: angle of repose of a cohesionless heap; common practice, no source for the wet value.
+     */
+    public Filled heap(double tilt, double volume, double guess) {
+        double slope = Math.min(tilt, design.slurry().repose());
+        return Level.filling(solid, heapNormal(tilt, slope), volume, guess);
+    }
+
+    /** The most that a heap at its angle of repose through the lip can hold; null when nothing is open. */
+    public @Nullable Filled heapAtLip(double tilt) {
+        return belowLip(tilt, heapNormal(tilt, design.slurry().repose()));
+    }
+
+    private @Nullable Filled belowLip(double tilt, Vec3 normal) {
+        double lip = Double.POSITIVE_INFINITY;
+        for (Opening opening : design.tank().openings()) {
+            if (opening.opensAt() <= tilt + 1e-9) {
+                lip = Math.min(lip, opening.lip(normal));
+            }
+        }
+        if (lip == Double.POSITIVE_INFINITY) {
+            return null;
+        }
+        Plane plane = new Plane(normal, lip);
+        return new Filled(plane, solid.below(plane));
+    }
+}

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.load;
+
+import tipwright.design.Attached;
+import tipwright.design.Opening;
+import tipwright.design.Tank;
+import tipwright.design.Wall;
+import tipwright.design.Weighed;
+import tipwright.geometry.Skin;
+import tipwright.geometry.Solid;
+import tipwright.geometry.Vec3;
+
+/**
+ * The tank without its contents.
+ *
+ * @param mass of wall and attached parts, kg
+ * @param centroid m, stowed
+ */
+public record EmptyTank(double mass, Vec3 centroid) {
+    /**
+     * Weight of the empty tank: as weighed, or from the wall's thickness over the real surface of the interior less the openings;
+     * plus the attached parts. The wall is taken as thin: its area is that of the interior.
+     *
+     * @param interior the tank's inside, as made by its interior
+     */
+    public static EmptyTank of(Tank tank, Solid interior) {
+        double mass = 0;
+        Vec3 first = Vec3.ZERO;
+        Weighed weighed = tank.mass();
+        Wall wall = tank.wall();
+        if (weighed != null) {
+            mass = weighed.empty();
+            first = weighed.centre().times(mass);
+        } else if (wall != null) {
+            double perArea = wall.thickness() * wall.density();
+            Skin skin = interior.skin();
+            mass = perArea * skin.area();
+            first = skin.centroid().times(mass);
+            for (Opening opening : tank.openings()) {
+                double cut = perArea * opening.areaVector().norm();
+                mass -= cut;
+                first = first.minus(opening.middle().times(cut));
+            }
+        }
+        for (Attached part : tank.attached()) {
+            mass += part.mass();
+            first = first.plus(part.centre().times(part.mass()));
+        }
+        return new EmptyTank(mass, mass > 0 ? first.times(1 / mass) : Vec3.ZERO);
+    }
+}
