@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.geometry;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * A plane n . p = level; 'below' it is n . p &lt;= level.
  *
@@ -16,5 +19,23 @@ public record Plane(Vec3 normal, double level) {
     /** Height of a point over the plane, m, negative below. */
     public double height(Vec3 p) {
         return normal.dot(p) - level;
+    }
+
+    /** The part of a flat outline that lies below this plane, in order; empty when none does. */
+    public List<Vec3> submerged(List<Vec3> outline) {
+        List<Vec3> part = new ArrayList<>();
+        for (int i = 0; i < outline.size(); i++) {
+            Vec3 a = outline.get(i);
+            Vec3 b = outline.get((i + 1) % outline.size());
+            double ha = height(a);
+            double hb = height(b);
+            if (ha <= 0) {
+                part.add(a);
+            }
+            if (ha < 0 != hb < 0 && ha != 0 && hb != 0) {
+                part.add(a.plus(b.minus(a).times(ha / (ha - hb))));
+            }
+        }
+        return part;
     }
 }

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
+import tipwright.analysis.Row;
+import tipwright.design.BallInsert;
+import tipwright.design.Support;
+import tipwright.geometry.Vec3;
+import tipwright.quantity.Kind;
+
+/** Static safety of ball inserts. */
+final class BearingStaticCheck implements Check {
+    @Override
+    public String id() {
+        return "bearing-static";
+    }
+
+    @Override
+    public String title() {
+        return "Ball insert, static safety";
+    }
+
+    @Override
+    public String rule() {
+        return "The static equivalent load of each ball insert, at rest and moving, keeps the wanted static safety.";
+    }
+
+    @Override
+    public String formula() {
+        return "P0 = max(0.6 Fr + 0.5 Fa, Fr); s0 = C0 / P0";
+    }
+
+    @Override
+    public String source() {
+        return "ISO 76:2006 (P0 and s0)";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Findings make = new Findings(this, analysis.design().limits());
+        List<Support> supports = analysis.design().pivot().bearings();
+        List<Finding> all = new ArrayList<>();
+        for (int i = 0; i < supports.size(); i++) {
+            if (supports.get(i).bearing() instanceof BallInsert insert) {
+                all.add(one(make, analysis, i, insert));
+            }
+        }
+        return all;
+    }
+
+    private static Finding one(Findings make, Analysis analysis, int i, BallInsert insert) {
+        String part = "bearing " + (i + 1);
+        Double c0 = insert.c0();
+        if (c0 == null) {
+            return make.missing(part, "bearing.c0 missing");
+        }
+        Findings.Worst worst = Sweep.rows(analysis, row -> equivalent(row, i));
+        double factor = analysis.design().factors().bearingStatic();
+        return make.compare(part, worst.value(), c0, factor, Kind.FORCE, worst, "static equivalent load against C0");
+    }
+
+    private static double equivalent(Row row, int bearing) {
+        double worst = 0;
+        for (Balance b : Sweep.balances(row)) {
+            Vec3 load = b.bearings().get(bearing);
+            worst = Math.max(worst, equivalent(load.xy().norm(), Math.abs(load.z())));
+        }
+        return worst;
+    }
+
+    /** Static equivalent radial load of a deep-groove ball bearing, N. Source: ISO 76 (from memory). */
+    static double equivalent(double radial, double axial) {
+        return Math.max(0.6 * radial + 0.5 * axial, radial);
+    }
+}

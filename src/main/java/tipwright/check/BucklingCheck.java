@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
+import tipwright.design.Actuator;
+import tipwright.design.PlacedActuator;
+import tipwright.design.Rod;
+import tipwright.quantity.Kind;
+
+/** Rod buckling at every tilt with the length there. */
+final class BucklingCheck implements Check {
+    @Override
+    public String id() {
+        return "buckling";
+    }
+
+    @Override
+    public String title() {
+        return "Rod buckling";
+    }
+
+    @Override
+    public String rule() {
+        return "At every tilt the push is within the buckling load of the actuator, pinned at both ends, at its length there;"
+                + " without the body's dimensions the rod is taken over the whole length.";
+    }
+
+    @Override
+    public String formula() {
+        return "Euler pi^2 E I / L^2; Johnson A Sy (1 - Sy (L/k)^2 / (4 pi^2 E)) when L/k < sqrt(2 pi^2 E / Sy); rod and"
+                + " body: lowest root of sin(k1 L1) cos(k2 L2)/k1 + cos(k1 L1) sin(k2 L2)/k2 = 0, k = sqrt(P/EI)";
+    }
+
+    @Override
+    public String source() {
+        return "Euler and J. B. Johnson columns (Hibbeler, Mechanics of Materials, ch. 13; Faires); stepped: beam theory";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Findings make = new Findings(this, analysis.design().limits());
+        List<PlacedActuator> actuators = analysis.design().drive().actuators();
+        List<Finding> all = new ArrayList<>();
+        for (int i = 0; i < actuators.size(); i++) {
+            String part = actuators.size() == 1 ? "" : "actuator " + (i + 1);
+            all.add(one(make, part, analysis, actuators.get(i).actuator(), actuators.size()));
+        }
+        return all;
+    }
+
+    private static Finding one(Findings make, String part, Analysis analysis, Actuator actuator, int sharing) {
+        Rod rod = actuator.rod();
+        if (rod == null) {
+            return make.missing(part, "actuator.rod missing");
+        }
+        double factor = analysis.design().factors().buckling();
+        Findings.Worst worst = Sweep.rows(analysis, row -> {
+            double push = 0;
+            for (Balance b : Sweep.balances(row)) {
+                push = Math.max(push, b.force() / sharing);
+            }
+            return push / Column.actuator(rod, actuator.tube(), row.pose().length());
+        });
+        double length = lengthAt(analysis, worst.tilt());
+        double capacity = Column.actuator(rod, actuator.tube(), length);
+        double demand = worst.value() * capacity;
+        String how = actuator.tube() == null ? "bare rod over the whole length" : "rod and body";
+        return make.compare(part, demand, capacity, factor, Kind.FORCE, worst, how);
+    }
+
+    private static double lengthAt(Analysis analysis, double tilt) {
+        return analysis.poses().stream()
+                .filter(p -> p.tilt() == tilt)
+                .findFirst()
+                .orElse(analysis.poses().get(0))
+                .length();
+    }
+}

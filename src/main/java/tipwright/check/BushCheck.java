@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
+import tipwright.design.PlainBush;
+import tipwright.design.Support;
+import tipwright.quantity.Kind;
+
+/** Pressure in plain bushes. */
+final class BushCheck implements Check {
+    @Override
+    public String id() {
+        return "bush";
+    }
+
+    @Override
+    public String title() {
+        return "Plain bush, pressure";
+    }
+
+    @Override
+    public String rule() {
+        return "The mean pressure in each plain bush is within what its material bears; a tank turns so slowly that pressure"
+                + " governs, not pressure times speed.";
+    }
+
+    @Override
+    public String formula() {
+        return "p = F / (d b)";
+    }
+
+    @Override
+    public String source() {
+        return "projected-area pressure (R. L. Mott, Machine Elements in Mechanical Design, plain bearings); maker's limit";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Findings make = new Findings(this, analysis.design().limits());
+        List<Support> supports = analysis.design().pivot().bearings();
+        List<Finding> all = new ArrayList<>();
+        for (int i = 0; i < supports.size(); i++) {
+            if (supports.get(i).bearing() instanceof PlainBush bush) {
+                all.add(one(make, analysis, i, bush));
+            }
+        }
+        return all;
+    }
+
+    private static Finding one(Findings make, Analysis analysis, int i, PlainBush bush) {
+        String part = "bearing " + (i + 1);
+        Double allowed = bush.pressure();
+        if (allowed == null) {
+            return make.missing(part, "bearing.pressure missing");
+        }
+        double area = bush.bore() * bush.length();
+        Findings.Worst worst =
+                Sweep.balances(analysis, (Balance b) -> b.bearings().get(i).xy().norm() / area);
+        double factor = analysis.design().factors().bush();
+        return make.compare(part, worst.value(), allowed, factor, Kind.PRESSURE, worst, "mean pressure, load over d b");
+    }
+}

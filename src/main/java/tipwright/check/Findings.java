@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check;
+
+import org.jspecify.annotations.Nullable;
+import tipwright.design.Limits;
+import tipwright.quantity.Kind;
+
+/** Makes findings for one check. */
+final class Findings {
+    private final Check check;
+    private final Limits limits;
+
+    Findings(Check check, Limits limits) {
+        this.check = check;
+        this.limits = limits;
+    }
+
+    /**
+     * A demand against a capacity; fails over a utilisation of 1, is close over the design's limit.
+     *
+     * @param part after the slash of the id; empty: none
+     */
+    Finding compare(String part, double demand, double capacity, double factor, Kind kind, Worst worst, String note) {
+        double utilisation = capacity > 0 ? demand / (capacity / factor) : Double.POSITIVE_INFINITY;
+        return given(part, demand, capacity, factor, kind, utilisation, worst, verdict(utilisation), note);
+    }
+
+    /** A finding whose verdict follows another rule. */
+    Finding given(
+            String part,
+            double demand,
+            double capacity,
+            double factor,
+            Kind kind,
+            double utilisation,
+            Worst worst,
+            Verdict verdict,
+            String note) {
+        return new Finding(
+                id(part),
+                title(part),
+                demand,
+                capacity,
+                factor,
+                kind,
+                utilisation,
+                worst.tilt(),
+                worst.loadCase(),
+                verdict,
+                check.source(),
+                note);
+    }
+
+    /** What cannot be checked, and the key that is missing. */
+    Finding missing(String part, String what) {
+        return new Finding(
+                id(part),
+                title(part),
+                Double.NaN,
+                Double.NaN,
+                Double.NaN,
+                Kind.RATIO,
+                Double.NaN,
+                Double.NaN,
+                null,
+                Verdict.NOT_CHECKED,
+                check.source(),
+                "not checked: " + what);
+    }
+
+    Verdict verdict(double utilisation) {
+        return utilisation > 1 ? Verdict.FAIL : utilisation > limits.close() ? Verdict.CLOSE : Verdict.PASS;
+    }
+
+    private String id(String part) {
+        return part.isEmpty() ? check.id() : check.id() + "/" + part.replace(' ', '-');
+    }
+
+    private String title(String part) {
+        return part.isEmpty() ? check.title() : check.title() + ", " + part;
+    }
+
+    /**
+     * Where something is largest.
+     *
+     * @param tilt rad; NaN: none governs
+     */
+    record Worst(double value, double tilt, @Nullable String loadCase) {
+        static final Worst NOWHERE = new Worst(Double.NaN, Double.NaN, null);
+    }
+}

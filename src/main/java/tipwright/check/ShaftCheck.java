@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
+import tipwright.design.Shaft;
+import tipwright.quantity.Kind;
+
+/** Pivot shaft or stubs between bearing and tank. */
+final class ShaftCheck implements Check {
+    @Override
+    public String id() {
+        return "shaft";
+    }
+
+    @Override
+    public String title() {
+        return "Pivot shaft";
+    }
+
+    @Override
+    public String rule() {
+        return "At each bearing the shaft bears its load over the overhang from the bearing's middle to where the tank grips"
+                + " it, in bending and shear together.";
+    }
+
+    @Override
+    public String formula() {
+        return "M = F overhang; sigma = 32 M / (pi d^3); tau = 4 F / (3 A); sqrt(sigma^2 + 3 tau^2) <= yield / factor";
+    }
+
+    @Override
+    public String source() {
+        return "beam theory and von Mises (Shigley, Mechanical Engineering Design)";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Findings make = new Findings(this, analysis.design().limits());
+        Shaft shaft = analysis.design().pivot().shaft();
+        if (shaft == null) {
+            return List.of(make.missing("", "pivot.shaft missing"));
+        }
+        List<Finding> all = new ArrayList<>();
+        for (int k = 0; k < analysis.design().pivot().bearings().size(); k++) {
+            int i = k;
+            Findings.Worst worst = Sweep.balances(analysis, (Balance b) -> {
+                double load = b.bearings().get(i).xy().norm();
+                return PinStress.combined(shaft.diameter(), load * shaft.overhang(), load);
+            });
+            all.add(make.compare(
+                    "at bearing " + (i + 1),
+                    worst.value(),
+                    shaft.yield(),
+                    analysis.design().factors().shaft(),
+                    Kind.PRESSURE,
+                    worst,
+                    "combined stress against yield"));
+        }
+        return all;
+    }
+}

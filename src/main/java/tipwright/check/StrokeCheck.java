@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Pose;
+import tipwright.design.Actuator;
+import tipwright.design.PlacedActuator;
+import tipwright.quantity.Kind;
+
+/** Stroke and closed length. */
+final class StrokeCheck implements Check {
+    @Override
+    public String id() {
+        return "stroke";
+    }
+
+    @Override
+    public String title() {
+        return "Stroke";
+    }
+
+    @Override
+    public String rule() {
+        return "Over the whole tilt range the pin-to-pin length stays between the closed length and the full length, with a"
+                + " margin kept free at each end.";
+    }
+
+    @Override
+    public String formula() {
+        return "closed + margin <= L(tilt) <= closed + stroke - margin";
+    }
+
+    @Override
+    public String source() {
+        return "common practice, no source";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Findings make = new Findings(this, analysis.design().limits());
+        double margin = analysis.design().limits().strokeMargin();
+        Pose shortest = analysis.poses().get(0);
+        Pose longest = shortest;
+        for (Pose p : analysis.poses()) {
+            shortest = p.length() < shortest.length() ? p : shortest;
+            longest = p.length() > longest.length() ? p : longest;
+        }
+        List<Finding> all = new ArrayList<>();
+        for (PlacedActuator placed : distinct(analysis)) {
+            Actuator a = placed.actuator();
+            all.add(end(make, "drawn in", margin, shortest.length() - a.closed(), shortest));
+            all.add(end(make, "drawn out", margin, a.closed() + a.stroke() - longest.length(), longest));
+        }
+        return all;
+    }
+
+    private static List<PlacedActuator> distinct(Analysis analysis) {
+        List<PlacedActuator> all = new ArrayList<>();
+        for (PlacedActuator p : analysis.design().drive().actuators()) {
+            boolean known = false;
+            for (PlacedActuator q : all) {
+                known |= q.actuator().equals(p.actuator());
+            }
+            if (!known) {
+                all.add(p);
+            }
+        }
+        return all;
+    }
+
+    private static Finding end(Findings make, String part, double margin, double left, Pose at) {
+        double utilisation = left > margin / 2 ? margin / left : 2 + (margin / 2 - left) / Math.max(margin, 1e-3);
+        Findings.Worst worst = new Findings.Worst(left, at.tilt(), null);
+        String note = left < 0
+                ? "the actuator is too " + ("drawn in".equals(part) ? "long" : "short") + " by this much"
+                : "stroke left at this end, against the margin wanted";
+        return make.given(part, left, margin, 1, Kind.LENGTH, utilisation, worst, make.verdict(utilisation), note);
+    }
+}

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check;
+
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
+import tipwright.analysis.CaseResult;
+import tipwright.analysis.Row;
+
+/** Looks for the worst over all load cases, tilts and ways of moving. */
+final class Sweep {
+    private Sweep() {}
+
+    /** Largest of a value over every row. */
+    static Findings.Worst rows(Analysis analysis, ToDoubleFunction<Row> value) {
+        Findings.Worst worst = new Findings.Worst(Double.NEGATIVE_INFINITY, Double.NaN, null);
+        for (CaseResult result : analysis.cases()) {
+            for (Row row : result.rows()) {
+                double v = value.applyAsDouble(row);
+                if (v > worst.value()) {
+                    worst = new Findings.Worst(v, row.tilt(), result.name());
+                }
+            }
+        }
+        return worst;
+    }
+
+    /** Largest of a value over every row at rest, raising and lowering. */
+    static Findings.Worst balances(Analysis analysis, ToDoubleFunction<Balance> value) {
+        return rows(
+                analysis, row -> balances(row).stream().mapToDouble(value).max().orElse(Double.NEGATIVE_INFINITY));
+    }
+
+    static List<Balance> balances(Row row) {
+        return List.of(row.rest(), row.raise(), row.lower());
+    }
+}

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check;
+
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Pose;
+import tipwright.design.Limits;
+import tipwright.quantity.Kind;
+
+/** Angle between the actuator and the arm of its moving pin. */
+final class TransmissionCheck implements Check {
+    @Override
+    public String id() {
+        return "transmission";
+    }
+
+    @Override
+    public String title() {
+        return "Angle of actuator to arm";
+    }
+
+    @Override
+    public String rule() {
+        return "The angle between the actuator's line and the arm from pivot to tank pin does not get small: then much force"
+                + " moves little.";
+    }
+
+    @Override
+    public String formula() {
+        return "sin(angle) = |dL/dtilt| / arm; fails under one limit, is close under another";
+    }
+
+    @Override
+    public String source() {
+        return "limits: common practice, no source; sin(angle) from the cosine rule";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Limits limits = analysis.design().limits();
+        Pose worst = analysis.poses().get(0);
+        for (Pose p : analysis.poses()) {
+            worst = p.transmission() < worst.transmission() ? p : worst;
+        }
+        double angle = worst.transmission();
+        double utilisation = limits.transmissionFail() / angle;
+        Verdict verdict = angle < limits.transmissionFail()
+                ? Verdict.FAIL
+                : angle < limits.transmissionWarn() ? Verdict.CLOSE : Verdict.PASS;
+        String note = verdict == Verdict.PASS
+                ? "the actuator pushes well across its arm"
+                : "the actuator points almost at the pivot; move a mount so that it pushes more across the arm";
+        return List.of(new Findings(this, limits)
+                .given(
+                        "",
+                        angle,
+                        limits.transmissionFail(),
+                        1,
+                        Kind.ANGLE,
+                        utilisation,
+                        new Findings.Worst(angle, worst.tilt(), null),
+                        verdict,
+                        note));
+    }
+}
