@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check;
 
-import java.util.ArrayList;
-import java.util.List;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
@@ -19,10 +17,6 @@ public final class Checker {
      */
     public static Result check(Design design) throws CannotComputeException {
         Analysis analysis = Analyser.analyse(design);
-        List<Finding> findings = new ArrayList<>();
-        for (Check check : Checks.all()) {
-            findings.addAll(check.run(analysis));
-        }
-        return new Result(analysis, findings, null);
+        return new Result(analysis, Checks.run(analysis), Fullness.of(design));
     }
 }

@@ -2,6 +2,7 @@
 package tipwright.check;
 
 import java.util.List;
+import tipwright.analysis.Analysis;
 
 /** The registry of checks. */
 public final class Checks {
@@ -9,6 +10,27 @@ public final class Checks {
 
     /** All checks, in the order in which they are shown. */
     public static List<Check> all() {
-        return List.of();
+        return List.of(
+                new ReachCheck(),
+                new StrokeCheck(),
+                new PushCheck(),
+                new PullCheck(),
+                new HoldCheck(),
+                new BucklingCheck(),
+                new TransmissionCheck(),
+                new OverCentreCheck(),
+                new BearingStaticCheck(),
+                new BearingHousingCheck(),
+                new BushCheck(),
+                new ShaftCheck(),
+                new PinCheck(),
+                new DutyCheck(),
+                new DoorCheck(),
+                new EmptiesCheck());
+    }
+
+    /** Runs all of them. */
+    static List<Finding> run(Analysis analysis) {
+        return all().stream().flatMap(c -> c.run(analysis).stream()).toList();
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design;
 
+import tipwright.geometry.Polyhedron;
 import tipwright.geometry.Solid;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
@@ -16,6 +17,6 @@ public record BoxInterior(@Measured(value = Kind.LENGTH, above = "0 mm") Vec3 si
         implements Interior {
     @Override
     public Solid solid() {
-        throw new IllegalStateException("geometry");
+        return Polyhedron.box(size, centre);
     }
 }

@@ -24,25 +24,34 @@ public record Design(
         @Note("Safety factors; every default is shown by the program") @Preset Factors factors,
         @Note("House limits that are no safety factor") @Preset Limits limits,
         @Note("Load cases to leave out or to add") @Preset Cases cases,
+        @Note("How often it is used") @Preset Use use,
         @Note("Parts files beside this file, by name") @Preset List<String> parts) {
 
     /** This design with another slurry. */
     public Design withSlurry(Slurry other) {
         return new Design(
-                tipwright, name, about, site, tank, other, pivot, drive, tilt, friction, factors, limits, cases, parts);
+                tipwright, name, about, site, tank, other, pivot, drive, tilt, friction, factors, limits, cases, use,
+                parts);
     }
 
     /** This design with another drive. */
     public Design withDrive(Drive other) {
         return new Design(
-                tipwright, name, about, site, tank, slurry, pivot, other, tilt, friction, factors, limits, cases,
+                tipwright, name, about, site, tank, slurry, pivot, other, tilt, friction, factors, limits, cases, use,
                 parts);
     }
 
     /** This design with another pivot. */
     public Design withPivot(Pivot other) {
         return new Design(
-                tipwright, name, about, site, tank, slurry, other, drive, tilt, friction, factors, limits, cases,
+                tipwright, name, about, site, tank, slurry, other, drive, tilt, friction, factors, limits, cases, use,
+                parts);
+    }
+
+    /** This design with another tilt range. */
+    public Design withTilt(TiltRange other) {
+        return new Design(
+                tipwright, name, about, site, tank, slurry, pivot, drive, other, friction, factors, limits, cases, use,
                 parts);
     }
 }

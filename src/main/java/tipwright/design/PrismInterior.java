@@ -2,6 +2,7 @@
 package tipwright.design;
 
 import java.util.List;
+import tipwright.geometry.Polyhedron;
 import tipwright.geometry.Solid;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
@@ -21,6 +22,6 @@ public record PrismInterior(
         implements Interior {
     @Override
     public Solid solid() {
-        throw new IllegalStateException("geometry");
+        return Polyhedron.prism(outline, width, z);
     }
 }

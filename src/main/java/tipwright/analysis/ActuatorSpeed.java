@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.analysis;
+
+import org.jspecify.annotations.Nullable;
+import tipwright.design.Actuator;
+import tipwright.design.ElectricActuator;
+import tipwright.design.HydraulicActuator;
+
+/**
+ * Speed of an actuator under load.
+ *
+ * <p>Electric: linear in load through the no-load and the rated point, and on along the same line past the rated load down to a
+ * standstill; a load that helps it along runs at the no-load speed. Hydraulic: flow over the piston's area, bore side out and
+ * annulus back, full speed up to the rated force and none over it. Source: linear speed-torque line of a brushed DC motor; v = Q/A.
+ */
+public final class ActuatorSpeed {
+    private ActuatorSpeed() {}
+
+    /**
+     * Speed, m/s; 0: stalled; null when the actuator's data do not tell.
+     *
+     * @param against force against the motion on one actuator, N; negative: it helps
+     * @param out whether the rod goes out
+     */
+    public static @Nullable Double at(Actuator actuator, double against, boolean out) {
+        double load = Math.max(0, against);
+        if (actuator instanceof ElectricActuator e) {
+            ElectricActuator.Speed speed = e.speed();
+            if (speed == null) {
+                return null;
+            }
+            double rated = out || e.pull() <= 0 ? e.push() : e.pull();
+            return Math.max(0, speed.noLoad() + (speed.rated() - speed.noLoad()) * load / rated);
+        }
+        HydraulicActuator h = (HydraulicActuator) actuator;
+        Double flow = h.flow();
+        if (flow == null) {
+            return null;
+        }
+        double rated = out ? h.ratedPush() : h.ratedPull();
+        if (load > rated) {
+            return 0.0;
+        }
+        return flow / (out ? h.boreArea() : h.annulusArea());
+    }
+}
