@@ -1,22 +1,71 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.quantity;
 
-/** Reads and shows quantities. */
+import java.util.List;
+
+/** Quantities at the edge: text to SI values and back. */
 public final class Quantities {
+    private static final int REWRITE_DIGITS = 7;
+
     private Quantities() {}
 
     /**
-     * Reads a quantity as a builder writes it: '48 in', '3 ft 4 1/2 in', '12 3/8 in', '9 kN', '25 %'.
+     * The SI value of a quantity as written: '480 mm', '12 3/8 in', '3 ft 4 1/2 in', '3\' 4-1/2"', '25 %'.
      *
-     * @return the value in the kind's SI unit
-     * @throws QuantityException when the text is no such quantity; the message says what was expected and the likely spelling
+     * @param kind what is needed; only a share or factor may be a bare number
+     * @throws QuantityException when it is not understood, of another kind, or too large; the message tells how to mend it
      */
     public static double parse(String text, Kind kind) throws QuantityException {
-        throw new QuantityException("'" + text + "' is no " + kind.word());
+        return QuantityReader.read(text, kind).si();
     }
 
-    /** Shows a value with its usual unit in the system, rounded for a reader: '1 234 mm', '48.6 in'. */
+    /** An SI value in the unit that suits its kind and size, four significant digits: '1.25 kN'. Shares are plain numbers. */
     public static String show(double si, Kind kind, UnitSystem system) {
-        return si + " " + kind.si() + (system == UnitSystem.US ? " (SI)" : "");
+        return QuantityWriter.show(si, kind, system);
+    }
+
+    /** An SI value in a given unit, four significant digits: '160 bar', '85 %'. */
+    public static String show(double si, UnitLabel unit) {
+        return QuantityWriter.show(si, unit);
+    }
+
+    /** A plain number with four significant digits and no exponent. */
+    public static String number(double value) {
+        return QuantityWriter.number(value);
+    }
+
+    /** The usual unit of a kind, for the heads of tables; '%' for shares. */
+    public static UnitLabel unit(Kind kind, UnitSystem system) {
+        return QuantityWriter.main(kind, system);
+    }
+
+    /**
+     * The unit of a kind with this label.
+     *
+     * @throws IllegalArgumentException when there is none
+     */
+    public static UnitLabel unit(Kind kind, String label) {
+        UnitLabel unit = UnitTable.find(label, kind);
+        if (unit == null) {
+            throw new IllegalArgumentException("no unit '" + label + "' for a " + kind.word());
+        }
+        return unit;
+    }
+
+    /** All units that are read for a kind; the first is what a bare number most likely means. */
+    public static List<UnitLabel> units(Kind kind) {
+        return UnitTable.of(kind);
+    }
+
+    /**
+     * A new value written in the unit of an old one, seven significant digits: '12 3/8 in' becomes '12.5 in'.
+     *
+     * @param old as written; feet and inches give inches
+     * @throws QuantityException when the old one is not understood
+     */
+    public static String rewrite(String old, double si, Kind kind) throws QuantityException {
+        UnitLabel unit = QuantityReader.read(old, kind).unit();
+        double number = unit == null ? si : unit.fromSi(si);
+        return QuantityWriter.number(number, REWRITE_DIGITS) + (unit == null ? "" : " " + unit.name());
     }
 }

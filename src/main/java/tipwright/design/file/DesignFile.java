@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.file;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import tipwright.design.Design;
+
+/** Reads design files. Whatever a file holds, the answer is a design or a list of problems, never an exception. */
+public final class DesignFile {
+    /** The largest file that is read, bytes. */
+    public static final int LARGEST = 10_000_000;
+
+    private DesignFile() {}
+
+    /** Reads a file on disk; the files it names are looked for beside it. */
+    public static Reading read(Path file) {
+        Path folder = file.toAbsolutePath().getParent();
+        return read(file.toString(), file, Beside.folder(folder == null ? file : folder));
+    }
+
+    private static Reading read(String name, Path file, Beside beside) {
+        try {
+            return read(name, FolderFiles.bytes(file, LARGEST), beside);
+        } catch (IOException unread) {
+            return bad(name, String.valueOf(unread.getMessage()));
+        }
+    }
+
+    /** Reads a design that came with the program: 'silt-trailer.yaml'. */
+    public static Reading shipped(String name) {
+        try {
+            return read(name, Beside.shipped().read(name, LARGEST), Beside.shipped());
+        } catch (IOException unread) {
+            return bad(name, String.valueOf(unread.getMessage()));
+        }
+    }
+
+    private static Reading read(String name, byte[] bytes, Beside beside) {
+        Problems problems = new Problems();
+        String text = TextBytes.decode(name, bytes, problems);
+        return text == null ? new Reading.Bad(problems.inOrder()) : read(name, text, beside);
+    }
+
+    /**
+     * Reads a text.
+     *
+     * @param name of the file, for messages
+     * @param beside where the files are that it names
+     */
+    public static Reading read(String name, String text, Beside beside) {
+        if (text.length() > LARGEST) {
+            return bad(name, "is larger than " + LARGEST / 1_000_000 + " MB");
+        }
+        Reader reader = new Reader(beside);
+        Problems problems = reader.problems();
+        Node root = YamlText.read(name, text, problems);
+        if (root == null) {
+            return new Reading.Bad(problems.inOrder());
+        }
+        if (!(root instanceof Node.Fields top)) {
+            problems.add(root.place(), "", "a design starts with 'tipwright: 1'; found " + root.words());
+            return new Reading.Bad(problems.inOrder());
+        }
+        if (!Version.isFirst("tipwright", top, problems)) {
+            return new Reading.Bad(problems.inOrder());
+        }
+        SourceMap sources = new SourceMap(name, root);
+        ownParts(top, reader);
+        Object read = new Binder(reader, sources).record(Design.class, top, "", root.place(), Set.of());
+        Problems warnings = new Problems();
+        Rules.check(reader, sources, warnings);
+        if (read instanceof Design design && problems.isEmpty()) {
+            return new Reading.Good(
+                    design, text, List.copyOf(reader.assumptions()), warnings.inOrder(), sources);
+        }
+        return new Reading.Bad(problems.inOrder());
+    }
+
+    private static void ownParts(Node.Fields top, Reader reader) {
+        Node.Field field = top.fields().get("parts");
+        if (field == null) {
+            return;
+        }
+        List<Node> names = field.value() instanceof Node.Items list ? list.items() : List.of(field.value());
+        for (int i = 0; i < Math.min(names.size(), 20); i++) {
+            if (names.get(i) instanceof Node.Scalar name && !name.isNothing()) {
+                String path = field.value() instanceof Node.Items ? "parts[" + (i + 1) + "]" : "parts";
+                reader.shelf().addOwn(name.text(), name.place(), path);
+            }
+        }
+    }
+
+    private static Reading bad(String name, String message) {
+        return new Reading.Bad(List.of(new Problem(Place.whole(name), "", message)));
+    }
+}

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.file;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Judges names of files written in a design. */
+final class FileName {
+    private FileName() {}
+
+    /** What is wrong with a name; null when nothing is. */
+    static @Nullable String wrong(String name) {
+        if (name.startsWith("/") || name.startsWith("~") || name.matches("[A-Za-z]:.*")) {
+            return "an absolute name; name a file beside the design, such as 'tub.stl'";
+        }
+        if (name.indexOf('\\') >= 0 || name.indexOf(':') >= 0 || name.chars().anyMatch(Character::isISOControl)) {
+            return "no name that works everywhere; use letters, digits, '-', '.' and '/'";
+        }
+        if (List.of(name.split("/", -1)).contains("..")) {
+            return "'..' leads out of the design's folder; copy the file beside the design";
+        }
+        return null;
+    }
+}

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.file;
+
+/**
+ * Where something stands in a file.
+ *
+ * @param line from 1; 0: the file as a whole
+ * @param column from 1
+ * @param start offset of the first character in the text
+ * @param end offset after the last character
+ */
+public record Place(String file, int line, int column, int start, int end) {
+    /** The file as a whole. */
+    public static Place whole(String file) {
+        return new Place(file, 0, 0, 0, 0);
+    }
+
+    @Override
+    public String toString() {
+        return line == 0 ? file : file + ":" + line + ":" + column;
+    }
+}

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.file;
+
+import org.jspecify.annotations.Nullable;
+import tipwright.design.Measured;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Quantities;
+import tipwright.quantity.QuantityException;
+
+/** Reads one number with its unit and holds it against its limits. */
+final class QuantityBinder {
+    private static final double LONGEST = 1000;
+    private static final double SHORTEST = 1e-6;
+
+    private final Problems problems;
+
+    QuantityBinder(Problems problems) {
+        this.problems = problems;
+    }
+
+    /** The SI value; null with a problem noted. */
+    @Nullable Double read(Measured measured, Node node, String path) {
+        if (!(node instanceof Node.Scalar scalar)) {
+            problems.add(
+                    node.place(),
+                    path,
+                    "a single " + measured.value().word() + " is needed here, such as '"
+                            + measured.value().example() + "'; found " + node.words());
+            return null;
+        }
+        String text = scalar.isNothing() ? "" : scalar.text();
+        if (!measured.orWord().isEmpty() && text.equals(measured.orWord())) {
+            return Double.POSITIVE_INFINITY;
+        }
+        try {
+            double value = Quantities.parse(text, measured.value());
+            String wrong = limits(measured, text, value);
+            if (wrong == null) {
+                return value;
+            }
+            problems.add(node.place(), path, Say.quoted(text) + " is " + wrong);
+        } catch (QuantityException wrong) {
+            String or = measured.orWord().isEmpty() ? "" : "; or '" + measured.orWord() + "'";
+            problems.add(node.place(), path, wrong.getMessage() + or);
+        }
+        return null;
+    }
+
+    private static @Nullable String limits(Measured measured, String text, double value) throws QuantityException {
+        Kind kind = measured.value();
+        if (!measured.above().isEmpty() && !(value > Quantities.parse(measured.above(), kind))) {
+            return "not more than " + measured.above() + "; " + allowed(measured);
+        }
+        if (!measured.atLeast().isEmpty() && value < Quantities.parse(measured.atLeast(), kind) - slack(value)) {
+            return "less than " + measured.atLeast() + "; " + allowed(measured);
+        }
+        if (!measured.atMost().isEmpty() && value > Quantities.parse(measured.atMost(), kind) + slack(value)) {
+            boolean bare = kind == Kind.RATIO && text.matches("[0-9.]+") && value <= 100;
+            return "more than " + measured.atMost() + "; " + allowed(measured)
+                    + (bare ? "; did you mean '" + text + " %'?" : "");
+        }
+        if (kind == Kind.LENGTH && Math.abs(value) > LONGEST) {
+            return "more than 1000 m; is the unit right?";
+        }
+        if (kind == Kind.LENGTH && value != 0 && Math.abs(value) < SHORTEST) {
+            return "less than 0.001 mm; is the unit right?";
+        }
+        return null;
+    }
+
+    /** Lets '180 deg' meet a limit of 180 deg whichever way it was rounded. */
+    private static double slack(double value) {
+        return Math.abs(value) * 1e-12;
+    }
+
+    private static String allowed(Measured measured) {
+        String from = measured.above().isEmpty() ? measured.atLeast() : "more than " + measured.above();
+        if (measured.atMost().isEmpty()) {
+            return "allowed: " + from + (measured.above().isEmpty() ? " or more" : "");
+        }
+        return "allowed: " + (from.isEmpty() ? "up to " : from + " to ") + measured.atMost();
+    }
+}

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.file;
+
+import java.util.List;
+import tipwright.design.Design;
+
+/** What came of reading a design file. */
+public sealed interface Reading permits Reading.Good, Reading.Bad {
+    /**
+     * A design.
+     *
+     * @param text of the file
+     * @param assumptions every default that was taken
+     * @param warnings what is odd but allowed
+     * @param places where each value stands in the text
+     */
+    record Good(
+            Design design, String text, List<Assumption> assumptions, List<Problem> warnings, SourceMap places)
+            implements Reading {}
+
+    /**
+     * No design.
+     *
+     * @param problems all of them, in the order of the file; at most 100
+     */
+    record Bad(List<Problem> problems) implements Reading {}
+}

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.file;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.design.FromParts;
+import tipwright.design.Measured;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+import tipwright.quantity.Kind;
+
+/** Well-written lines for messages. */
+final class Samples {
+    private Samples() {}
+
+    /** A likely line for a key: 'diameter: 480 mm'. */
+    static String line(Shape.Key key) {
+        return key.name() + ": " + value(key);
+    }
+
+    private static String value(Shape.Key key) {
+        Measured measured = key.mark(Measured.class);
+        if (measured != null) {
+            String one = measured.value().example();
+            String point = measured.value() == Kind.RATIO
+                    ? (key.type() == Vec2.class ? "[0, -1]" : "[1, 0, 0]")
+                    : key.type() == Vec2.class
+                            ? "[300 mm, 120 mm]"
+                            : key.type() == Vec3.class ? "[300 mm, 120 mm, 0 mm]" : one;
+            return key.list() ? "[" + point + ", ...]" : point;
+        }
+        if (key.mark(FromParts.class) != null) {
+            return "a name from the parts files";
+        }
+        if (key.list()) {
+            return "[...]";
+        }
+        if (key.type().isRecord()) {
+            List<String> inner = new ArrayList<>();
+            Shape.of(key.type()).keys().stream().filter(Shape.Key::mandatory).forEach(k -> inner.add(k.name() + ": ..."));
+            return "{" + String.join(", ", inner) + "}";
+        }
+        if (key.type().isSealed()) {
+            return "{...}";
+        }
+        if (key.type().isEnum()) {
+            return WordBinder.words(key.type()).get(0);
+        }
+        return key.type() == String.class ? "a text" : key.type() == boolean.class ? "true" : "1";
+    }
+}

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.file;
+
+import java.lang.annotation.Annotation;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import tipwright.design.Choice;
+import tipwright.design.Loaded;
+import tipwright.design.Measured;
+import tipwright.design.Note;
+import tipwright.design.Preset;
+
+/**
+ * A record as the file's format sees it.
+ *
+ * @param keys in the order of the record
+ * @param maker the record's constructor
+ */
+record Shape(List<Key> keys, Constructor<?> maker) {
+
+    /**
+     * A component of a record.
+     *
+     * @param name as written in files: 'frame-pin'
+     * @param type of the value, or of a list's entries
+     * @param list whether it is a list
+     */
+    record Key(String name, Class<?> type, boolean list, RecordComponent component) {
+        <A extends Annotation> @Nullable A mark(Class<A> kind) {
+            return component.getAnnotation(kind);
+        }
+
+        /** Whether it is no key of the file. */
+        boolean loaded() {
+            return mark(Loaded.class) != null;
+        }
+
+        /** What is taken when it is left out, as written; null when it must be given or may be absent. */
+        @Nullable String preset() {
+            Measured measured = mark(Measured.class);
+            if (measured != null && !measured.preset().isEmpty()) {
+                return measured.preset();
+            }
+            Preset preset = mark(Preset.class);
+            return preset == null ? null : preset.value();
+        }
+
+        boolean mandatory() {
+            return !loaded() && preset() == null && !mayBeAbsent();
+        }
+
+        boolean mayBeAbsent() {
+            return component.getAnnotatedType().isAnnotationPresent(Nullable.class);
+        }
+
+        String note() {
+            Note note = mark(Note.class);
+            return note == null ? "" : note.value();
+        }
+    }
+
+    static Shape of(Class<?> record) {
+        RecordComponent[] components = record.getRecordComponents();
+        List<Key> keys = new ArrayList<>();
+        Class<?>[] types = new Class<?>[components.length];
+        for (int i = 0; i < components.length; i++) {
+            types[i] = components[i].getType();
+            keys.add(key(components[i]));
+        }
+        try {
+            return new Shape(List.copyOf(keys), record.getDeclaredConstructor(types));
+        } catch (NoSuchMethodException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+
+    private static Key key(RecordComponent component) {
+        Type type = component.getGenericType();
+        if (type instanceof ParameterizedType list && list.getRawType() == List.class) {
+            return new Key(
+                    fileWord(component.getName()), (Class<?>) list.getActualTypeArguments()[0], true, component);
+        }
+        return new Key(fileWord(component.getName()), component.getType(), false, component);
+    }
+
+    /** 'framePin' as 'frame-pin'. */
+    private static String fileWord(String javaName) {
+        return javaName.replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
+    }
+
+    /** An enum's constant as written in files: SEMI_ELLIPSOIDAL as 'semi-ellipsoidal'. */
+    static String fileWord(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The word that chooses this record of a sealed interface. */
+    static String choiceWord(Class<?> record) {
+        Choice choice = record.getAnnotation(Choice.class);
+        return choice == null ? "" : choice.value();
+    }
+
+    Object make(@Nullable Object[] values) {
+        try {
+            return maker.newInstance(values);
+        } catch (ReflectiveOperationException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+}
