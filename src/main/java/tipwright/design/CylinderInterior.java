@@ -24,7 +24,7 @@ public record CylinderInterior(
         @Measured(Kind.RATIO) Vec3 axis,
         @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
         @Measured(value = Kind.LENGTH, atLeast = "0 mm") double length,
-        @Preset("flat") List<HeadShape> heads,
+        @Counted(atLeast = 1, atMost = 2) @Preset("flat") List<HeadShape> heads,
         @Measured(value = Kind.RATIO, preset = "100 %", atLeast = "50 %", atMost = "300 %") double crown,
         @Measured(value = Kind.RATIO, preset = "6 %", atLeast = "1 %", atMost = "50 %") double knuckle,
         @Measured(Kind.LENGTH) Vec3 centre)

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param parts names of the design's own parts files, beside the design
  */
 public record Design(
-        @Note("Version of this file format: 1") int tipwright,
+        @Note("Version of this file format: 1") @Counted(atLeast = 1, atMost = 1) int tipwright,
         @Note("What the machine is called") String name,
         @Note("What it is for, in a sentence") @Nullable String about,
         @Note("The ground or deck it stands on") @Preset Site site,

@@ -19,6 +19,6 @@ public record Door(
         @Measured(Kind.LENGTH) Vec3 hinge,
         @Measured(Kind.RATIO) @Preset("[0, 0, 1]") Vec3 hingeAxis,
         @Measured(Kind.LENGTH) Vec3 latch,
-        @Preset("1") int latches,
+        @Counted(atLeast = 1, atMost = 100) @Preset("1") int latches,
         @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double latchRating,
         @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double hingeRating) {}

@@ -14,7 +14,7 @@ import tipwright.quantity.Kind;
  */
 public record Pivot(
         @Measured(Kind.LENGTH) Vec2 at,
-        @Note("The two bearings") List<Support> bearings,
+        @Note("The two bearings") @Counted(atLeast = 2, atMost = 2) List<Support> bearings,
         @Note("The shaft or stubs in the bearings") @Nullable Shaft shaft) {
 
     /** The same bearings with the axis elsewhere. */

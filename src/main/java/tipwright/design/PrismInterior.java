@@ -16,7 +16,7 @@ import tipwright.quantity.Kind;
  */
 @Choice("prism")
 public record PrismInterior(
-        @Measured(Kind.LENGTH) List<Vec2> outline,
+        @Counted(atLeast = 3, atMost = 500) @Measured(Kind.LENGTH) List<Vec2> outline,
         @Measured(value = Kind.LENGTH, above = "0 mm") double width,
         @Measured(value = Kind.LENGTH, preset = "0 mm") double z)
         implements Interior {

@@ -14,6 +14,8 @@ import tipwright.quantity.Kind;
  * @param repose angle of repose of the settled solids, rad
  * @param release tilt at which a stuck cake lets go, rad; infinite: never
  */
+@ExactlyOne({"fill", "volume"})
+@ExactlyOne({"density", "solids-by-weight", "solids-by-volume"})
 public record Slurry(
         @Measured(value = Kind.RATIO, atLeast = "0 %", atMost = "100 %") @Nullable Double fill,
         @Measured(value = Kind.VOLUME, atLeast = "0 L") @Nullable Double volume,

@@ -17,7 +17,7 @@ import tipwright.quantity.Kind;
 public record Straight(
         @Note("Where the actuator is pinned to the frame") @Measured(Kind.LENGTH) Vec2 framePin,
         @Note("Where the actuator is pinned to the tank, tank stowed") @Measured(Kind.LENGTH) Vec2 tankPin,
-        List<PlacedActuator> actuators,
+        @Note("The actuators, side by side") @Counted(atLeast = 1, atMost = 8) List<PlacedActuator> actuators,
         @Note("The pin at the frame, to check it") @Nullable PinJoint framePinJoint,
         @Note("The pin at the tank, to check it") @Nullable PinJoint tankPinJoint)
         implements Drive {

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param wall how thick the wall is; null when the empty mass is given
  * @param mass the empty mass as weighed; null when it follows from the wall
  */
+@ExactlyOne({"wall", "mass"})
 public record Tank(
         @Note("The inside of the tank, where the slurry goes") Interior interior,
         @Note("Wall, to work out the empty mass; or give mass") @Nullable Wall wall,

@@ -18,9 +18,11 @@ public record UnitLabel(String name, List<String> aliases, Kind kind, double fac
         aliases = List.copyOf(aliases);
     }
 
-    /** The SI value of a number of these. */
+    /** The SI value of a number of these; 350 mm give 0.35 m exactly. */
     public double toSi(double number) {
-        return number * factor + offset;
+        double parts = Math.rint(1 / factor);
+        boolean even = parts > 1 && parts < 1e9 && Math.abs(parts * factor - 1) < 1e-15;
+        return (even ? number / parts : number * factor) + offset;
     }
 
     /** The number of these in an SI value. */

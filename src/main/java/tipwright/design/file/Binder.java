@@ -41,10 +41,14 @@ final class Binder {
      * @param at where its key stands: the place to report what is missing
      * @param extra keys that are allowed beside the record's own
      */
-    @Nullable Object record(Class<?> type, Node node, String path, Place at, Set<String> extra) {
+    @Nullable
+    Object record(Class<?> type, Node node, String path, Place at, Set<String> extra) {
         Shape shape = reader.shape(type);
         if (!(node instanceof Node.Fields group)) {
-            problems.add(node.place(), path, "a group of keys is needed here (" + sample(shape) + "); found " + node.words());
+            problems.add(
+                    node.place(),
+                    path,
+                    "a group of keys is needed here (" + sample(shape) + "); found " + node.words());
             return null;
         }
         Set<String> meant = unknownKeys(shape, group, path, extra);
@@ -62,9 +66,10 @@ final class Binder {
             } else if (key.preset() != null) {
                 value = preset(key, below, at);
             } else if (key.mandatory() && !meant.contains(key.name())) {
-                problems.add(at, path, "'" + key.name() + "' is missing; add a line such as '" + Samples.line(key) + "'");
+                problems.add(
+                        at, path, "'" + key.name() + "' is missing; add a line such as '" + Samples.line(key) + "'");
             }
-            good &= value != null || field == null && key.mayBeAbsent();
+            good &= value != null || (field == null && key.mayBeAbsent());
             if (value != null) {
                 read.put(key.name(), value);
                 reader.bound().put(below, value, sources);
@@ -95,8 +100,11 @@ final class Binder {
             if (!known.contains(name)) {
                 String near = Spelling.nearest(name, free);
                 String full = path.isEmpty() ? name : path + "." + name;
-                problems.add(field.key(), full, "key " + Say.quoted(name) + " is not known here; "
-                        + (near == null ? "allowed: " + Say.oneOf(known) : "did you mean '" + near + "'?"));
+                problems.add(
+                        field.key(),
+                        full,
+                        "key " + Say.quoted(name) + " is not known here; "
+                                + (near == null ? "allowed: " + Say.oneOf(known) : "did you mean '" + near + "'?"));
                 if (near != null) {
                     meant.add(near);
                 }
@@ -113,15 +121,23 @@ final class Binder {
             if (given.isEmpty()) {
                 good = false;
                 String first = choice.value()[0];
-                Shape.Key key = shape.keys().stream().filter(k -> k.name().equals(first)).findFirst().orElseThrow();
-                problems.add(at, path, "give one of " + Say.oneOf(List.of(choice.value())) + "; add a line such as '"
-                        + Samples.line(key) + "'");
+                Shape.Key key = shape.keys().stream()
+                        .filter(k -> k.name().equals(first))
+                        .findFirst()
+                        .orElseThrow();
+                problems.add(
+                        at,
+                        path,
+                        "give one of " + Say.oneOf(List.of(choice.value())) + "; add a line such as '"
+                                + Samples.line(key) + "'");
             }
             for (int i = 1; i < given.size(); i++) {
                 good = false;
                 Node.Field field = group.fields().get(given.get(i));
                 if (field != null) {
-                    problems.add(field.key(), path + "." + given.get(i),
+                    problems.add(
+                            field.key(),
+                            path + "." + given.get(i),
                             "'" + given.get(i) + "' and '" + given.get(0) + "' are both given; keep one");
                 }
             }
@@ -157,7 +173,8 @@ final class Binder {
         int most = counted == null ? 1000 : counted.atMost();
         if (items.size() < least || items.size() > most) {
             String allowed = least == most ? least + " are needed" : least + " to " + most + " are allowed";
-            problems.add(value.place(), path, items.size() + (items.size() == 1 ? " entry" : " entries") + "; " + allowed);
+            problems.add(
+                    value.place(), path, items.size() + (items.size() == 1 ? " entry" : " entries") + "; " + allowed);
             return null;
         }
         List<Object> all = new ArrayList<>();
@@ -192,7 +209,8 @@ final class Binder {
     }
 
     /** A record of a sealed interface, told apart by a key or by being the only key. */
-    @Nullable Object choice(Class<?> type, Node node, String path, Place at, Set<String> extra) {
+    @Nullable
+    Object choice(Class<?> type, Node node, String path, Place at, Set<String> extra) {
         Map<String, Class<?>> all = new LinkedHashMap<>();
         for (Class<?> permitted : type.getPermittedSubclasses()) {
             all.put(Shape.choiceWord(permitted), permitted);
@@ -210,15 +228,20 @@ final class Binder {
         }
         Node.Field field = group.fields().get(by);
         if (field == null) {
-            problems.add(at, path, "'" + by + "' is missing; add a line such as '" + by + ": " + sample + "' (allowed: "
-                    + Say.oneOf(all.keySet()) + ")");
+            problems.add(
+                    at,
+                    path,
+                    "'" + by + "' is missing; add a line such as '" + by + ": " + sample + "' (allowed: "
+                            + Say.oneOf(all.keySet()) + ")");
             return null;
         }
         String word = field.value() instanceof Node.Scalar scalar ? scalar.text() : "";
         Class<?> chosen = all.get(word);
         if (chosen == null) {
-            problems.add(field.value().place(), path + "." + by, field.value().words() + " is not known here; "
-                    + Say.meant(word, all.keySet()));
+            problems.add(
+                    field.value().place(),
+                    path + "." + by,
+                    field.value().words() + " is not known here; " + Say.meant(word, all.keySet()));
             return null;
         }
         Set<String> allowed = new LinkedHashSet<>(extra);
@@ -228,22 +251,34 @@ final class Binder {
 
     private @Nullable Object only(Map<String, Class<?>> all, Node.Fields group, String path, Place at) {
         if (group.fields().size() != 1) {
-            problems.add(at, path, "exactly one of " + Say.oneOf(all.keySet()) + " is needed; found "
-                    + (group.fields().isEmpty() ? "nothing" : Say.oneOf(group.fields().keySet())));
+            problems.add(
+                    at,
+                    path,
+                    "exactly one of " + Say.oneOf(all.keySet()) + " is needed; found "
+                            + (group.fields().isEmpty()
+                                    ? "nothing"
+                                    : Say.oneOf(group.fields().keySet())));
             return null;
         }
         String word = group.fields().keySet().iterator().next();
         Node.Field field = group.fields().values().iterator().next();
         Class<?> chosen = all.get(word);
         if (chosen == null) {
-            problems.add(field.key(), path + "." + word, "key " + Say.quoted(word) + " is not known here; "
-                    + Say.meant(word, all.keySet()));
+            problems.add(
+                    field.key(),
+                    path + "." + word,
+                    "key " + Say.quoted(word) + " is not known here; " + Say.meant(word, all.keySet()));
             return null;
         }
         return record(chosen, field.value(), path + "." + word, field.key(), Set.of());
     }
 
     private static String sample(Shape shape) {
-        return shape.keys().stream().filter(k -> !k.loaded()).limit(1).map(Samples::line).findFirst().orElse("") + ", ...";
+        return shape.keys().stream()
+                        .filter(k -> !k.loaded())
+                        .limit(1)
+                        .map(Samples::line)
+                        .findFirst()
+                        .orElse("") + ", ...";
     }
 }

@@ -72,8 +72,7 @@ public final class DesignFile {
         Problems warnings = new Problems();
         Rules.check(reader, sources, warnings);
         if (read instanceof Design design && problems.isEmpty()) {
-            return new Reading.Good(
-                    design, text, List.copyOf(reader.assumptions()), warnings.inOrder(), sources);
+            return new Reading.Good(design, text, List.copyOf(reader.assumptions()), warnings.inOrder(), sources);
         }
         return new Reading.Bad(problems.inOrder());
     }

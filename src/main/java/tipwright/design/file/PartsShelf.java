@@ -87,33 +87,44 @@ final class PartsShelf {
                 return;
             }
             if (!SECTIONS.containsKey(section)) {
-                problems.add(field.key(), section, "key " + Say.quoted(section) + " is not known here; "
-                        + Say.meant(section, SECTIONS.keySet()));
+                problems.add(
+                        field.key(),
+                        section,
+                        "key " + Say.quoted(section) + " is not known here; " + Say.meant(section, SECTIONS.keySet()));
             } else if (field.value() instanceof Node.Fields entries) {
                 entries.fields().forEach((name, entry) -> put(shelf, section, name, entry, sources));
             } else {
-                problems.add(field.value().place(), section, "names with their parts are needed here; found "
-                        + field.value().words());
+                problems.add(
+                        field.value().place(),
+                        section,
+                        "names with their parts are needed here; found "
+                                + field.value().words());
             }
         });
     }
 
-    private void put(Map<String, Map<String, Entry>> shelf, String section, String name, Node.Field field, SourceMap sources) {
+    private void put(
+            Map<String, Map<String, Entry>> shelf, String section, String name, Node.Field field, SourceMap sources) {
         Problems problems = reader.problems();
         if (!name.matches("[a-z0-9][a-z0-9.-]{0,39}")) {
-            problems.add(field.key(), section, Say.quoted(name)
-                    + " is no name for a part; use small letters, digits and '-', such as 'yard-40'");
+            problems.add(
+                    field.key(),
+                    section,
+                    Say.quoted(name) + " is no name for a part; use small letters, digits and '-', such as 'yard-40'");
         }
-        Entry before = shelf.computeIfAbsent(section, s -> new LinkedHashMap<>())
-                .putIfAbsent(name, new Entry(field, sources));
+        Entry before =
+                shelf.computeIfAbsent(section, s -> new LinkedHashMap<>()).putIfAbsent(name, new Entry(field, sources));
         if (before != null) {
-            problems.add(field.key(), section + "." + name, "another part is called '" + name + "', at "
-                    + before.field.key() + "; rename one");
+            problems.add(
+                    field.key(),
+                    section + "." + name,
+                    "another part is called '" + name + "', at " + before.field.key() + "; rename one");
         }
     }
 
     /** A part by name; null with a problem noted. */
-    @Nullable Object find(String section, String name, Place asked, String path) {
+    @Nullable
+    Object find(String section, String name, Place asked, String path) {
         Entry entry = own.getOrDefault(section, Map.of()).get(name);
         if (entry == null) {
             readShipped();
@@ -121,8 +132,11 @@ final class PartsShelf {
         }
         if (entry == null) {
             Set<String> names = names(section);
-            reader.problems().add(asked, path, "no part " + Say.quoted(name) + " among the " + section + "; "
-                    + Say.meant(name, names));
+            reader.problems()
+                    .add(
+                            asked,
+                            path,
+                            "no part " + Say.quoted(name) + " among the " + section + "; " + Say.meant(name, names));
             return null;
         }
         return part(section, name, entry);
@@ -131,7 +145,8 @@ final class PartsShelf {
     /** The names of a section, the design's own first. */
     Set<String> names(String section) {
         readShipped();
-        Set<String> names = new LinkedHashSet<>(own.getOrDefault(section, Map.of()).keySet());
+        Set<String> names =
+                new LinkedHashSet<>(own.getOrDefault(section, Map.of()).keySet());
         names.addAll(shipped.getOrDefault(section, Map.of()).keySet());
         return names;
     }
@@ -141,8 +156,8 @@ final class PartsShelf {
             entry.read = true;
             String path = section + "." + name;
             Class<?> type = SECTIONS.getOrDefault(section, Object.class);
-            entry.part = new Binder(reader, entry.sources)
-                    .choice(type, entry.field.value(), path, entry.field.key(), EXTRA);
+            entry.part =
+                    new Binder(reader, entry.sources).choice(type, entry.field.value(), path, entry.field.key(), EXTRA);
             if (entry.part != null) {
                 reader.bound().put(path, entry.part, entry.sources);
             }
@@ -152,9 +167,12 @@ final class PartsShelf {
 
     /** The remark beside a part; empty when there is none. */
     String note(String section, String name) {
-        Entry entry = own.getOrDefault(section, shipped.getOrDefault(section, Map.of())).get(name);
-        boolean given = entry != null && entry.field.value() instanceof Node.Fields;
-        Node.Field note = given ? ((Node.Fields) entry.field.value()).fields().get("note") : null;
+        Entry mine = own.getOrDefault(section, Map.of()).get(name);
+        Entry entry = mine == null ? shipped.getOrDefault(section, Map.of()).get(name) : mine;
+        if (entry == null || !(entry.field.value() instanceof Node.Fields keys)) {
+            return "";
+        }
+        Node.Field note = keys.fields().get("note");
         return note != null && note.value() instanceof Node.Scalar text ? text.text() : "";
     }
 

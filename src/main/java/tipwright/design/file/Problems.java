@@ -34,12 +34,12 @@ final class Problems {
 
     /** In order of line and column, the files in the order in which they were met. */
     List<Problem> inOrder() {
-        List<String> files =
-                all.stream().map(p -> p.place().file()).distinct().toList();
+        List<String> files = all.stream().map(p -> p.place().file()).distinct().toList();
         List<Problem> sorted = new ArrayList<>(all);
-        sorted.sort(Comparator.comparingInt((Problem p) -> files.indexOf(p.place().file()))
-                .thenComparingInt(p -> p.place().line())
-                .thenComparingInt(p -> p.place().column()));
+        sorted.sort(
+                Comparator.comparingInt((Problem p) -> files.indexOf(p.place().file()))
+                        .thenComparingInt(p -> p.place().line())
+                        .thenComparingInt(p -> p.place().column()));
         return List.copyOf(sorted);
     }
 }

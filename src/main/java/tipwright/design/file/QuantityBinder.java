@@ -19,7 +19,8 @@ final class QuantityBinder {
     }
 
     /** The SI value; null with a problem noted. */
-    @Nullable Double read(Measured measured, Node node, String path) {
+    @Nullable
+    Double read(Measured measured, Node node, String path) {
         if (!(node instanceof Node.Scalar scalar)) {
             problems.add(
                     node.place(),

@@ -50,12 +50,14 @@ final class Reader {
     }
 
     /** A part by its name; null with a problem noted at the place where it was asked for. */
-    @Nullable Object part(String section, String name, Place asked, String path) {
+    @Nullable
+    Object part(String section, String name, Place asked, String path) {
         return shelf.find(section, name, asked, path);
     }
 
     /** What a record's other file holds; null with a problem noted. */
-    @Nullable Object loaded(Class<?> record, Map<String, Object> read, String path, SourceMap sources) {
+    @Nullable
+    Object loaded(Class<?> record, Map<String, Object> read, String path, SourceMap sources) {
         return MeshLoader.load(this, read, path, sources);
     }
 }

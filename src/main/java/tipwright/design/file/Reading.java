@@ -14,8 +14,7 @@ public sealed interface Reading permits Reading.Good, Reading.Bad {
      * @param warnings what is odd but allowed
      * @param places where each value stands in the text
      */
-    record Good(
-            Design design, String text, List<Assumption> assumptions, List<Problem> warnings, SourceMap places)
+    record Good(Design design, String text, List<Assumption> assumptions, List<Problem> warnings, SourceMap places)
             implements Reading {}
 
     /**

@@ -37,7 +37,9 @@ final class Samples {
         }
         if (key.type().isRecord()) {
             List<String> inner = new ArrayList<>();
-            Shape.of(key.type()).keys().stream().filter(Shape.Key::mandatory).forEach(k -> inner.add(k.name() + ": ..."));
+            Shape.of(key.type()).keys().stream()
+                    .filter(Shape.Key::mandatory)
+                    .forEach(k -> inner.add(k.name() + ": ..."));
             return "{" + String.join(", ", inner) + "}";
         }
         if (key.type().isSealed()) {

@@ -42,7 +42,8 @@ record Shape(List<Key> keys, Constructor<?> maker) {
         }
 
         /** What is taken when it is left out, as written; null when it must be given or may be absent. */
-        @Nullable String preset() {
+        @Nullable
+        String preset() {
             Measured measured = mark(Measured.class);
             if (measured != null && !measured.preset().isEmpty()) {
                 return measured.preset();
@@ -83,8 +84,7 @@ record Shape(List<Key> keys, Constructor<?> maker) {
     private static Key key(RecordComponent component) {
         Type type = component.getGenericType();
         if (type instanceof ParameterizedType list && list.getRawType() == List.class) {
-            return new Key(
-                    fileWord(component.getName()), (Class<?>) list.getActualTypeArguments()[0], true, component);
+            return new Key(fileWord(component.getName()), (Class<?>) list.getActualTypeArguments()[0], true, component);
         }
         return new Key(fileWord(component.getName()), component.getType(), false, component);
     }

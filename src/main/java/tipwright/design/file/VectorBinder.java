@@ -22,10 +22,13 @@ final class VectorBinder {
     }
 
     /** A Vec2 or Vec3; null with problems noted. */
-    @Nullable Object read(Class<?> type, Measured measured, Node node, String path) {
+    @Nullable
+    Object read(Class<?> type, Measured measured, Node node, String path) {
         int size = type == Vec2.class ? 2 : 3;
         boolean direction = measured.value() == Kind.RATIO;
-        if (direction && node instanceof Node.Scalar word && AXES.subList(0, size).contains(word.text().replace("-", ""))) {
+        if (direction
+                && node instanceof Node.Scalar word
+                && AXES.subList(0, size).contains(word.text().replace("-", ""))) {
             return axis(word, size, path);
         }
         if (!(node instanceof Node.Items list) || list.items().size() != size) {
@@ -64,7 +67,9 @@ final class VectorBinder {
 
     private static String needed(int size, boolean direction) {
         if (direction) {
-            return size == 2 ? "a direction [x, y] is needed, such as [0, -1]" : "a direction is needed, such as x, -y or [1, 0, 0]";
+            return size == 2
+                    ? "a direction [x, y] is needed, such as [0, -1]"
+                    : "a direction is needed, such as x, -y or [1, 0, 0]";
         }
         return size == 2
                 ? "a point [x, y] is needed, such as [300 mm, 120 mm]"

@@ -26,6 +26,7 @@ final class Version {
                     field.value().place(),
                     key,
                     "version " + field.value().words() + " of the format is not known; this program reads version 1");
+            return false;
         }
         return true;
     }

@@ -17,7 +17,8 @@ final class WordBinder {
     }
 
     /** A value of the type of an enum, String, int, boolean or plain Double; null with a problem noted. */
-    @Nullable Object read(Class<?> type, @Nullable Counted counted, Node node, String path) {
+    @Nullable
+    Object read(Class<?> type, @Nullable Counted counted, Node node, String path) {
         if (!(node instanceof Node.Scalar scalar) || scalar.isNothing()) {
             problems.add(node.place(), path, needed(type) + " is needed here; found " + node.words());
             return null;
@@ -32,7 +33,10 @@ final class WordBinder {
         if (type == boolean.class) {
             return yesOrNo(text, node.place(), path);
         }
-        return type == int.class ? whole(counted, text, node.place(), path) : plain(text, node.place(), path);
+        if (type == int.class) {
+            return whole(counted, text, node.place(), path);
+        }
+        return plain(text, node.place(), path);
     }
 
     private static String needed(Class<?> type) {
@@ -66,7 +70,10 @@ final class WordBinder {
             return null;
         }
         if (text.length() > LONGEST_TEXT) {
-            problems.add(place, path, "a text of " + text.length() + " characters; at most " + LONGEST_TEXT + " are allowed");
+            problems.add(
+                    place,
+                    path,
+                    "a text of " + text.length() + " characters; at most " + LONGEST_TEXT + " are allowed");
             return null;
         }
         String flat = text.replaceAll("\\s+", " ");
@@ -101,7 +108,8 @@ final class WordBinder {
                 return number;
             }
         }
-        String allowed = least == most ? "only " + least + " is allowed" : "allowed: a whole number, " + least + " to " + most;
+        String allowed =
+                least == most ? "only " + least + " is allowed" : "allowed: a whole number, " + least + " to " + most;
         problems.add(place, path, Say.quoted(text) + " does not fit; " + allowed);
         return null;
     }
@@ -110,7 +118,8 @@ final class WordBinder {
         if (text.matches("\\d{1,12}(\\.\\d{1,12})?")) {
             return Double.valueOf(text);
         }
-        problems.add(place, path, Say.quoted(text) + " does not fit; allowed: a plain number such as 240, with no currency");
+        problems.add(
+                place, path, Say.quoted(text) + " does not fit; allowed: a plain number such as 240, with no currency");
         return null;
     }
 }

@@ -2,8 +2,8 @@
 package tipwright.design.file;
 
 import java.util.Locale;
-import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.ReaderException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
@@ -17,12 +17,14 @@ final class YamlFault {
                     placeOf(file, text, odd.getPosition()),
                     "",
                     "a character (code " + odd.getCodePoint() + ") that cannot be printed; is this a text file?");
-        } else if (fault instanceof MarkedYamlEngineException marked && marked.getProblemMark().isPresent()) {
+        } else if (fault instanceof MarkedYamlEngineException marked
+                && marked.getProblemMark().isPresent()) {
             Mark mark = marked.getProblemMark().get();
             Place place = new Place(file, mark.getLine() + 1, mark.getColumn() + 1, 0, 0);
             problems.add(place, "", words(marked, line(text, mark.getLine())));
         } else {
-            problems.add(Place.whole(file), "", "not readable as YAML: " + Say.quoted(String.valueOf(fault.getMessage())));
+            problems.add(
+                    Place.whole(file), "", "not readable as YAML: " + Say.quoted(String.valueOf(fault.getMessage())));
         }
     }
 

@@ -91,7 +91,8 @@ final class YamlText {
             throw new Refused(place(event), "an alias ('*...') is not allowed; write the value out");
         }
         if (event instanceof NodeEvent anchored && anchored.getAnchor().isPresent()) {
-            throw new Refused(place(event), "an anchor ('&...') is not allowed; write the value out where it is needed");
+            throw new Refused(
+                    place(event), "an anchor ('&...') is not allowed; write the value out where it is needed");
         }
         if (event instanceof ScalarEvent scalar) {
             refuseTag(scalar.getTag(), event);
