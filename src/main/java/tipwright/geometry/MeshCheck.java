@@ -2,7 +2,6 @@
 package tipwright.geometry;
 
 import java.util.Arrays;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Tells in plain words why a mesh cannot be the inside of a tank. Self-crossing of distant parts is not looked for. */
@@ -94,6 +93,7 @@ public final class MeshCheck {
     }
 
     private static String said(Vec3 p) {
-        return String.format(Locale.ROOT, "(%.6g, %.6g, %.6g)", p.x(), p.y(), p.z());
+        // single precision is what mesh files hold, and it prints short
+        return "(" + (float) p.x() + ", " + (float) p.y() + ", " + (float) p.z() + ")";
     }
 }

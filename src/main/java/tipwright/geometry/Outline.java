@@ -3,7 +3,6 @@ package tipwright.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Checks an outline drawn in the side view. */
 final class Outline {
@@ -89,6 +88,6 @@ final class Outline {
     }
 
     private static String said(Vec2 p) {
-        return String.format(Locale.ROOT, "(%.4g, %.4g) m", p.x(), p.y());
+        return "(" + (float) p.x() + ", " + (float) p.y() + ") m";
     }
 }
