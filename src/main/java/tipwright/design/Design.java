@@ -54,4 +54,11 @@ public record Design(
                 tipwright, name, about, site, tank, slurry, pivot, drive, other, friction, factors, limits, cases, use,
                 parts);
     }
+
+    /** This design with other load cases. */
+    public Design withCases(Cases other) {
+        return new Design(
+                tipwright, name, about, site, tank, slurry, pivot, drive, tilt, friction, factors, limits, other, use,
+                parts);
+    }
 }

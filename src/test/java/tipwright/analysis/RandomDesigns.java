@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
+import tipwright.design.Attached;
+import tipwright.design.BallInsert;
+import tipwright.design.BoxInterior;
+import tipwright.design.Cases;
+import tipwright.design.CylinderInterior;
+import tipwright.design.Design;
+import tipwright.design.ElectricActuator;
+import tipwright.design.Factors;
+import tipwright.design.Friction;
+import tipwright.design.Interior;
+import tipwright.design.Limits;
+import tipwright.design.Opening;
+import tipwright.design.Pivot;
+import tipwright.design.PlacedActuator;
+import tipwright.design.PrismInterior;
+import tipwright.design.Rod;
+import tipwright.design.Site;
+import tipwright.design.Slurry;
+import tipwright.design.Straight;
+import tipwright.design.Support;
+import tipwright.design.Tank;
+import tipwright.design.TiltRange;
+import tipwright.design.Use;
+import tipwright.design.Wall;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+
+/** Valid designs made from a seed: invented, of every tank shape. */
+public final class RandomDesigns {
+    private final SplittableRandom random;
+
+    /** The series of a seed. */
+    public RandomDesigns(long seed) {
+        this.random = new SplittableRandom(seed);
+    }
+
+    /** The next design; its linkage may or may not reach the full tilt. */
+    public Design next() {
+        Vec3 middle = new Vec3(in(-0.2, 0.2), in(0.5, 0.9), in(-0.05, 0.05));
+        Interior interior = interior(middle);
+        Vec2 pivot = new Vec2(in(0.1, 0.8), in(0.0, 0.4));
+        Vec2 frame = new Vec2(in(-1.0, -0.2), in(-0.4, 0.1));
+        Vec2 tank = new Vec2(in(-0.9, -0.1), in(0.2, 0.8));
+        Opening door = new Opening(
+                "door",
+                Opening.Rim.RECTANGLE,
+                null,
+                in(0.2, 0.5),
+                in(0.1, 0.3),
+                List.of(),
+                new Vec3(in(0.5, 0.7), in(0.5, 0.7), 0),
+                new Vec3(1, 0, 0),
+                random.nextBoolean() ? 0 : in(0, 0.5),
+                null);
+        return design(interior, pivot, new Straight(frame, tank, actuators(), null, null), List.of(door));
+    }
+
+    private Design design(Interior interior, Vec2 pivot, Straight drive, List<Opening> openings) {
+        return new Design(
+                1,
+                "seeded",
+                null,
+                new Site(in(-0.1, 0.1), in(-0.06, 0.06), 0),
+                new Tank(
+                        interior,
+                        new Wall(in(0.003, 0.008), 7850),
+                        null,
+                        List.of(new Attached(
+                                "cradle", in(10, 60), new Vec3(in(-0.3, 0.3), in(0.2, 0.6), in(-0.2, 0.2)))),
+                        openings),
+                new Slurry(in(0.1, 1.0), null, in(1050, 1900), null, null, 2650, 1000, 0.6, in(0.2, 0.8), in(0.3, 3)),
+                new Pivot(pivot, List.of(support(in(-0.6, -0.3)), support(in(0.3, 0.6))), null),
+                drive,
+                new TiltRange(0, in(0.6, 1.6), Math.toRadians(1)),
+                new Friction(null, 0.15),
+                new Factors(2, 2, 1, 3, 2, 2, 1.5, 2),
+                new Limits(0.005, Math.toRadians(25), Math.toRadians(10), 0.02, 0.85),
+                new Cases(List.of(), List.of()),
+                new Use(null),
+                List.of());
+    }
+
+    private Interior interior(Vec3 middle) {
+        return switch (random.nextInt(3)) {
+            case 0 -> new CylinderInterior(
+                    new Vec3(random.nextInt(2), random.nextInt(2), 0).plus(new Vec3(0.001, 0, in(0, 0.2))),
+                    in(0.5, 1.0),
+                    in(0.4, 1.4),
+                    List.of(
+                            CylinderInterior.HeadShape.values()[random.nextInt(4)],
+                            CylinderInterior.HeadShape.values()[random.nextInt(4)]),
+                    1,
+                    0.06,
+                    middle);
+            case 1 -> new BoxInterior(new Vec3(in(0.4, 1.5), in(0.4, 1.0), in(0.4, 1.2)), middle);
+            default -> new PrismInterior(hopper(middle), in(0.5, 1.3), middle.z());
+        };
+    }
+
+    private List<Vec2> hopper(Vec3 middle) {
+        double half = in(0.4, 0.8);
+        double foot = in(0.05, 0.3);
+        double deep = in(0.4, 0.9);
+        List<Vec2> outline = new ArrayList<>();
+        outline.add(new Vec2(middle.x() - foot, middle.y() - deep / 2));
+        outline.add(new Vec2(middle.x() + foot, middle.y() - deep / 2));
+        outline.add(new Vec2(middle.x() + half, middle.y() + deep / 2));
+        outline.add(new Vec2(middle.x() - half, middle.y() + deep / 2));
+        return outline;
+    }
+
+    private List<PlacedActuator> actuators() {
+        List<PlacedActuator> all = new ArrayList<>();
+        all.add(new PlacedActuator(in(-0.4, 0.4), actuator()));
+        if (random.nextInt(4) == 0) {
+            all.add(new PlacedActuator(in(-0.4, 0.4), actuator()));
+        }
+        return all;
+    }
+
+    private static ElectricActuator actuator() {
+        return new ElectricActuator(0.4, 0.6, 12_000, 12_000, 18_000.0, null, null, null, null, rod(), null, 1, null);
+    }
+
+    private static @Nullable Rod rod() {
+        return new Rod(0.035, 0, null, 355e6, 205e9);
+    }
+
+    private static Support support(double z) {
+        return new Support(z, new BallInsert(0.04, 19_000.0, 30_000.0, List.of(), null), new Vec2(0, -1), false);
+    }
+
+    private double in(double low, double high) {
+        return random.nextDouble(low, high);
+    }
+}
