@@ -41,7 +41,7 @@ public final class Level {
         }
         double low = range.low();
         double high = range.high();
-        double level = guess > low && guess < high ? guess : low + (volume / whole.volume()) * (high - low);
+        double level = guess > low && guess < high ? guess : low + rise(volume / whole.volume()) * (high - low);
         double before = high - low;
         for (int i = 0; ; i++) {
             Plane plane = new Plane(normal, level);
@@ -57,12 +57,31 @@ public final class Level {
             if (Math.abs(error) <= CLOSE * whole.volume() || stuck) {
                 return new Filled(plane, wet);
             }
-            double next = level - error / wet.section();
+            double next = level - step(wet, volume, whole.volume());
             // bisect when Newton leaves the bracket or does not halve its step
             double step = Math.abs(next - level);
             boolean good = next > low && next < high && step <= 0.5 * before;
             level = good ? next : middle;
             before = good ? step : high - low;
         }
+    }
+
+    /** Height share to begin with, from the volume share: for round things, which hold little near their ends. */
+    private static double rise(double share) {
+        double half = 0.5 * Math.pow(2 * Math.min(share, 1 - share), 0.6);
+        return share < 0.5 ? half : 1 - half;
+    }
+
+    /** Newton's step down, m: for the volume itself, near empty or full for its root, which is straighter there. */
+    private static double step(Moments wet, double volume, double whole) {
+        double share = volume / whole;
+        if (share < 0.2) {
+            return 2 * (wet.volume() - Math.sqrt(volume * wet.volume())) / wet.section();
+        }
+        if (share > 0.8) {
+            double dry = Math.max(0, whole - wet.volume());
+            return 2 * (Math.sqrt((whole - volume) * dry) - dry) / wet.section();
+        }
+        return (wet.volume() - volume) / wet.section();
     }
 }

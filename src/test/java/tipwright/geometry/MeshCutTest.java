@@ -16,21 +16,7 @@ class MeshCutTest {
     private static final Vec3 Y = new Vec3(0, 1, 0);
 
     static Stream<Solid> solids() {
-        return Stream.concat(Shapes.solids(), Stream.of(comb(), Polyhedron.of(grate(4))));
-    }
-
-    /** A comb: four teeth upward, so that a cut has up to four loops. */
-    private static Polyhedron comb() {
-        Vec2[] points = new Vec2[16];
-        for (int i = 0; i < 4; i++) {
-            points[4 * i] = new Vec2(i, 0.2);
-            points[4 * i + 1] = new Vec2(i, 1);
-            points[4 * i + 2] = new Vec2(i + 0.5, 1);
-            points[4 * i + 3] = new Vec2(i + 0.5, 0.2);
-        }
-        points[0] = new Vec2(0, 0);
-        points[15] = new Vec2(3.5, 0);
-        return Polyhedron.prism(Arrays.asList(points), 0.7, 0);
+        return Stream.concat(Shapes.solids(), Stream.of(Shapes.comb(), Polyhedron.of(grate(4))));
     }
 
     /** A block with square blind pockets from above, n by n: a cut near the top has n * n holes. */

@@ -17,32 +17,32 @@ class RevolvedTankTest {
     private static final Vec3 Y = new Vec3(0, 1, 0);
 
     static LongStream seeds() {
-        return LongStream.range(100, 130);
+        return LongStream.range(100, 120);
     }
 
-    /** The wanted accuracy is 0.05 % of volume and 0.1 % of diameter; the mesh is fine enough to ask for more. */
+    /** The wanted accuracy is 0.05 % of volume and 0.1 % of diameter; the mesh itself takes about half of that. */
     @ParameterizedTest
     @MethodSource("seeds")
     void agreesWithItsOwnMeshAtRandomPlanes(long seed) {
         RevolvedTank tank = Shapes.tank(seed);
-        Polyhedron mesh = Polyhedron.of(tank.mesh(2e-5 * tank.diameter()));
+        Polyhedron mesh = Polyhedron.of(tank.mesh(1e-4 * tank.diameter()));
         double volume = tank.whole().volume();
         Random random = new Random(seed);
         for (int i = 0; i < 20; i++) {
             Plane plane = Shapes.cutting(tank, random);
             Moments exact = tank.below(plane);
             Moments faceted = mesh.below(plane);
-            assertThat(faceted.volume()).isCloseTo(exact.volume(), within(2e-4 * volume));
+            assertThat(faceted.volume()).isCloseTo(exact.volume(), within(5e-4 * volume));
             assertThat(faceted.first().minus(exact.first()).norm() / volume)
-                    .isLessThan(2e-4 * tank.middle().norm() + 2e-4 * tank.diameter());
+                    .isLessThan(5e-4 * tank.middle().norm() + 5e-4 * tank.diameter());
             if (exact.volume() > 0.01 * volume) {
                 assertThat(faceted.centroid().minus(exact.centroid()).norm()).isLessThan(1e-3 * tank.diameter());
             }
             assertThat(faceted.section()).isCloseTo(exact.section(), within(2e-3 * Math.pow(volume, 2.0 / 3)));
         }
         assertThat(mesh.skin().area())
-                .isCloseTo(tank.skin().area(), within(2e-4 * tank.skin().area()));
-        assertThat(mesh.skin().centroid().minus(tank.skin().centroid()).norm()).isLessThan(2e-4 * tank.diameter());
+                .isCloseTo(tank.skin().area(), within(5e-4 * tank.skin().area()));
+        assertThat(mesh.skin().centroid().minus(tank.skin().centroid()).norm()).isLessThan(5e-4 * tank.diameter());
     }
 
     /** The volume agrees with the integral of the cut's area over the level, which takes another path through the sums. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.geometry;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
@@ -49,6 +50,20 @@ final class Shapes {
         List<Vec2> outline =
                 List.of(new Vec2(0, 0), new Vec2(0, 2), new Vec2(1, 2), new Vec2(1, 1), new Vec2(3, 1), new Vec2(3, 0));
         return Polyhedron.prism(outline, 0.8, 0.1);
+    }
+
+    /** A comb: four teeth upward, so that a cut has up to four loops. */
+    static Polyhedron comb() {
+        Vec2[] points = new Vec2[16];
+        for (int i = 0; i < 4; i++) {
+            points[4 * i] = new Vec2(i, 0.2);
+            points[4 * i + 1] = new Vec2(i, 1);
+            points[4 * i + 2] = new Vec2(i + 0.5, 1);
+            points[4 * i + 3] = new Vec2(i + 0.5, 0.2);
+        }
+        points[0] = new Vec2(0, 0);
+        points[15] = new Vec2(3.5, 0);
+        return Polyhedron.prism(Arrays.asList(points), 0.7, 0);
     }
 
     /** One of each kind of solid. */
