@@ -1,12 +1,30 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.command;
 
-/** Entry point. */
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+
+/** Entry point of the program. */
 public final class Main {
     private Main() {}
 
-    /** Runs. */
+    /** Runs a command line and ends with its exit code; without arguments it checks the shipped demo design. */
     public static void main(String[] args) {
-        System.out.println("Tipwright");
+        PrintWriter out = writer(FileDescriptor.out);
+        PrintWriter err = writer(FileDescriptor.err);
+        Terminal terminal = new Terminal(System.console() != null, System.getenv());
+        int code = CommandRun.run(args, out, err, terminal);
+        out.flush();
+        err.flush();
+        if (code != 0) {
+            System.exit(code);
+        }
+    }
+
+    private static PrintWriter writer(FileDescriptor to) {
+        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(to), StandardCharsets.UTF_8));
     }
 }

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.command;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import tipwright.quantity.UnitSystem;
+
+/** Checks a design. */
+@Command(
+        name = "check",
+        description = "Checks a design over its whole tilt range and all its load cases.",
+        footer = {
+            "  tipwright check my-tank.yaml",
+            "  tipwright check my-tank.yaml --units us",
+            "  tipwright check my-tank.yaml --json --out my-tank.json",
+            "  tipwright check silt-trailer --csv > rows.csv      a design that comes with the program"
+        })
+final class CheckCommand implements Callable<Integer> {
+    @Mixin
+    private Common common = new Common();
+
+    @ParentCommand
+    private Tipwright parent;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "DESIGN",
+            description = "The design file, or the name of a design that comes with the program."
+                    + " Left out: '" + DesignSource.DEMO + "', which does.")
+    private @Nullable String design;
+
+    @ArgGroup
+    private Form form = new Form();
+
+    @Option(
+            names = "--units",
+            paramLabel = "SYSTEM",
+            description = "Units of the summary: ${COMPLETION-CANDIDATES}. JSON and CSV have theirs in the names.")
+    private UnitSystem units = UnitSystem.METRIC;
+
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "Write to this file, whole or not at all, in place of the screen.")
+    private @Nullable Path file;
+
+    /** At most one of these. */
+    static final class Form {
+        @Option(names = "--json", description = "Print everything as JSON.")
+        private boolean json;
+
+        @Option(names = "--csv", description = "Print one line for each load case and tilt.")
+        private boolean csv;
+    }
+
+    @Override
+    public Integer call() throws FailedException {
+        CheckRun run = new CheckRun(
+                spec.commandLine().getOut(), spec.commandLine().getErr(), parent.terminal());
+        CheckRun.Form wanted = form.json ? CheckRun.Form.JSON : form.csv ? CheckRun.Form.CSV : CheckRun.Form.TEXT;
+        return run.run(DesignSource.find(design), wanted, units, file);
+    }
+}

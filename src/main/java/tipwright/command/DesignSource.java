@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.command;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.design.file.DesignFile;
+import tipwright.design.file.Place;
+import tipwright.design.file.Problem;
+import tipwright.design.file.Reading;
+import tipwright.quantity.Spelling;
+
+/**
+ * A design as asked for on the command line.
+ *
+ * @param name as shown
+ * @param shipped whether it came with the program
+ */
+record DesignSource(String name, boolean shipped, Reading reading) {
+    /** Checked when no design is named. */
+    static final String DEMO = "silt-trailer";
+
+    /** A file; or, where there is none of that name, a design that came with the program; null: the demo. */
+    static DesignSource find(@Nullable String asked) {
+        if (asked == null) {
+            return shipped(DEMO);
+        }
+        Path file;
+        try {
+            file = Path.of(asked);
+        } catch (InvalidPathException e) {
+            return bad(asked, "is no name for a file");
+        }
+        if (Files.exists(file)) {
+            return new DesignSource(asked, false, DesignFile.read(file));
+        }
+        String bare = asked.endsWith(".yaml") ? asked.substring(0, asked.length() - ".yaml".length()) : asked;
+        if (bare.matches("[a-z0-9-]+") && ShippedDesigns.has(bare)) {
+            return shipped(bare);
+        }
+        return bad(asked, "there is no such file; " + instead(bare));
+    }
+
+    private static DesignSource shipped(String name) {
+        return new DesignSource(name, true, DesignFile.shipped(name + ".yaml"));
+    }
+
+    private static String instead(String bare) {
+        List<String> names = ShippedDesigns.names();
+        String near = Spelling.nearest(bare, names);
+        return near == null
+                ? "designs that come with the program: " + String.join(", ", names)
+                : "did you mean the shipped design '" + near + "'?";
+    }
+
+    private static DesignSource bad(String name, String message) {
+        return new DesignSource(
+                name, false, new Reading.Bad(List.of(new Problem(Place.whole(name), "", message))));
+    }
+}

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.command;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import tipwright.check.Check;
+import tipwright.check.Checks;
+import tipwright.quantity.Spelling;
+
+/** Tells what a check does. */
+@Command(
+        name = "explain",
+        description = "Tells the rule of a check, its formula and where it comes from; without a name it lists all checks.",
+        footer = {"  tipwright explain", "  tipwright explain bearing-static"})
+final class ExplainCommand implements Callable<Integer> {
+    @Mixin
+    private Common common = new Common();
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(arity = "0..1", paramLabel = "CHECK", description = "Name of the check, as in the list and in the JSON.")
+    private @Nullable String asked;
+
+    @Override
+    public Integer call() {
+        PrintWriter out = spec.commandLine().getOut();
+        String name = asked;
+        if (name == null) {
+            for (Check check : Checks.all()) {
+                out.println(Columns.padded(check.id(), 22) + "  " + check.title());
+            }
+            return Exit.FINE;
+        }
+        // In results the part of the machine follows after a slash: 'bearing-static/1'.
+        String id = name.contains("/") ? name.substring(0, name.indexOf('/')) : name;
+        for (Check check : Checks.all()) {
+            if (check.id().equals(id)) {
+                explain(check, out);
+                return Exit.FINE;
+            }
+        }
+        List<String> ids = Checks.all().stream().map(Check::id).toList();
+        String near = Spelling.nearest(id, ids);
+        spec.commandLine()
+                .getErr()
+                .println("tipwright: there is no check '" + name + "'; "
+                        + (near == null ? "they are: " + String.join(", ", ids) : "did you mean '" + near + "'?"));
+        return Exit.NOT_UNDERSTOOD;
+    }
+
+    private static void explain(Check check, PrintWriter out) {
+        out.println(check.title() + " (" + check.id() + ")");
+        Columns.wrapped(out, "  Rule     ", check.rule());
+        Columns.wrapped(out, "  Formula  ", check.formula());
+        Columns.wrapped(out, "  Source   ", check.source());
+    }
+}

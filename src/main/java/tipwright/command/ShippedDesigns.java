@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.command;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.JarURLConnection;
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.net.URL;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.jar.JarEntry;
+import java.util.jar.JarFile;
+import java.util.stream.Stream;
+
+/** The designs that come with the program. */
+final class ShippedDesigns {
+    private static final String FOLDER = "tipwright/geometry/";
+    private static final String END = ".yaml";
+
+    private ShippedDesigns() {}
+
+    /** Whether there is one with this name. */
+    static boolean has(String name) {
+        return ShippedDesigns.class.getResource("/" + FOLDER + name + END) != null;
+    }
+
+    /** Names without ending, sorted. */
+    static List<String> names() {
+        URL demo = ShippedDesigns.class.getResource("/" + FOLDER + DesignSource.DEMO + END);
+        if (demo == null) {
+            return List.of();
+        }
+        try (Stream<String> files = demo.getProtocol().equals("jar") ? inJar(demo) : inFolder(demo.toURI())) {
+            return files.filter(f -> f.endsWith(END))
+                    .map(f -> f.substring(0, f.length() - END.length()))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException(demo.toString(), e);
+        }
+    }
+
+    private static Stream<String> inFolder(URI demo) throws IOException {
+        Path folder = Path.of(demo).resolveSibling(".");
+        return Files.list(folder).map(p -> p.getFileName().toString());
+    }
+
+    private static Stream<String> inJar(URL demo) throws IOException {
+        JarURLConnection connection = (JarURLConnection) demo.openConnection();
+        connection.setUseCaches(false);
+        JarFile jar = connection.getJarFile();
+        return jar.stream()
+                .map(JarEntry::getName)
+                .filter(n -> n.startsWith(FOLDER) && n.indexOf('/', FOLDER.length()) < 0)
+                .map(n -> n.substring(FOLDER.length()))
+                .onClose(() -> close(jar));
+    }
+
+    private static void close(JarFile jar) {
+        try {
+            jar.close();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

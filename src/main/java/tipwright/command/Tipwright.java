@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.command;
+
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.HelpCommand;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+import tipwright.quantity.UnitSystem;
+
+/** The program: without a command it checks the shipped demo design. */
+@Command(
+        name = "tipwright",
+        description = {
+            "Tells whether a tilting slurry tank will tip before the first weld: actuator force and stroke, the load of each"
+                    + " pivot bearing, every rating, over the whole tilt range.",
+            "Without a command it checks the shipped design '" + DesignSource.DEMO + "'."
+        },
+        subcommands = {
+            CheckCommand.class,
+            NewCommand.class,
+            ExplainCommand.class,
+            PartsCommand.class,
+            UnitsCommand.class,
+            HelpCommand.class
+        },
+        footer = {
+            "  tipwright                              checks the demo",
+            "  tipwright new my-tank.yaml             writes a design to start from",
+            "  tipwright check my-tank.yaml           checks it",
+            "  tipwright explain bearing-static       tells a rule, its formula and where it comes from"
+        })
+final class Tipwright implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Mixin
+    private Common common = new Common();
+
+    @Spec
+    private CommandSpec spec;
+
+    Tipwright(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws FailedException {
+        PrintWriter out = spec.commandLine().getOut();
+        int code = new CheckRun(out, spec.commandLine().getErr(), terminal)
+                .run(DesignSource.find(null), CheckRun.Form.TEXT, UnitSystem.METRIC, null);
+        out.println();
+        out.println("That was the shipped design '" + DesignSource.DEMO + "'. For your own:");
+        out.println("  tipwright new my-tank.yaml      writes a design to start from");
+        out.println("  tipwright check my-tank.yaml    checks it; change a number and run it again");
+        out.println("  tipwright --help                tells the rest");
+        return code;
+    }
+
+    Terminal terminal() {
+        return terminal;
+    }
+}

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.report;
+
+import java.util.List;
+
+/**
+ * What every output says, whatever the figures are.
+ *
+ * <p>Source: own words; they lean on 29 CFR 1926.601(b)(10) (a locked support under a raised body), OSHA SHIB 09-18-2006 (raised
+ * dump bodies) and 29 CFR 1910.147 (stored energy); the rest is common practice, no source.
+ */
+public final class Cautions {
+    private Cautions() {}
+
+    /** That the figures do not stand alone. */
+    public static final String FIGURES =
+            "These figures do not replace a licensed engineer or your local codes; have them looked over before you build.";
+
+    /** One sentence each, in the order in which they are shown; the last is {@link #FIGURES}. */
+    public static List<String> all() {
+        return List.of(
+                "Never go under a raised tank unless a fixed prop that can carry all of it stands under it.",
+                "An actuator or a hose is no prop: a screw can strip, a seal or a hose can let go.",
+                "Let pressure or vacuum out of the tank before you undo a door or a latch.",
+                "Keep people out of the door's swing, out of where the load lands, and away from pinch points.",
+                "Raise it on level, firm ground only, and clear of overhead lines.",
+                "Lock the supply out, and let stored pressure down, before you work on it.",
+                FIGURES);
+    }
+}

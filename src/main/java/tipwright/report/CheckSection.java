@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import tipwright.check.Finding;
+import tipwright.check.Verdict;
+import tipwright.quantity.Quantities;
+
+/** The checks, worst first. */
+final class CheckSection {
+    private static final int BAR = 10;
+    private static final String NOTE = "      ";
+
+    private final Style style;
+
+    CheckSection(Style style) {
+        this.style = style;
+    }
+
+    List<String> lines(List<Finding> findings) {
+        List<Finding> made = new ArrayList<>();
+        List<Finding> notMade = new ArrayList<>();
+        for (Finding f : findings) {
+            (f.verdict() == Verdict.NOT_CHECKED ? notMade : made).add(f);
+        }
+        made.sort(Comparator.comparing(Finding::verdict)
+                .thenComparingDouble(f -> Double.isNaN(f.utilisation()) ? -1 : f.utilisation())
+                .reversed());
+        List<String> lines = new ArrayList<>();
+        lines.add(style.heading("Checks, worst first"));
+        Table table = new Table("llrllrrl");
+        table.row("", "used", "", "", "check", "needs", "allowed", "where");
+        for (Finding f : made) {
+            table.row(
+                            sign(f.verdict()),
+                            bar(f.utilisation()),
+                            percent(f.utilisation()),
+                            style.verdict(f.verdict(), word(f.verdict())),
+                            Prose.safe(f.title()),
+                            show(f, f.demand()),
+                            show(f, f.capacity() / f.factor()),
+                            where(f))
+                    .under(f.note().isEmpty() ? List.of() : Prose.wrap(NOTE, Prose.safe(f.note())));
+        }
+        lines.addAll(table.lines("  "));
+        if (!notMade.isEmpty()) {
+            lines.add("");
+            lines.add(style.heading("Not checked, for lack of data: these are no passes"));
+            for (Finding f : notMade) {
+                lines.addAll(Prose.wrap(
+                        "  " + sign(f.verdict()) + " ", Prose.safe(f.title()) + ": " + Prose.safe(f.note())));
+            }
+        }
+        return lines;
+    }
+
+    /** A sign that tells the verdict without colour. */
+    static String sign(Verdict verdict) {
+        return switch (verdict) {
+            case PASS -> "+";
+            case CLOSE -> "!";
+            case FAIL -> "X";
+            case NOT_CHECKED -> "?";
+        };
+    }
+
+    private static String word(Verdict verdict) {
+        return verdict == Verdict.FAIL ? "FAIL" : verdict.word();
+    }
+
+    /** Ten cells; one more, an arrow, when it is over. */
+    static String bar(double utilisation) {
+        if (Double.isNaN(utilisation)) {
+            return "";
+        }
+        int filled = (int) Math.min(BAR, Math.max(0, Math.round(utilisation * BAR)));
+        return "[" + "#".repeat(filled) + ".".repeat(BAR - filled) + (utilisation > 1 ? ">" : "]");
+    }
+
+    private static String percent(double utilisation) {
+        if (Double.isNaN(utilisation)) {
+            return "";
+        }
+        return utilisation > 9.99 ? ">999 %" : Math.round(100 * utilisation) + " %";
+    }
+
+    private String show(Finding f, double si) {
+        return Double.isFinite(si) ? Quantities.show(si, f.kind(), style.units()) : "-";
+    }
+
+    private static String where(Finding f) {
+        String tilt = Double.isNaN(f.tilt()) ? "" : Scale.angle().show(f.tilt());
+        String loadCase = f.loadCase() == null ? "" : f.loadCase();
+        return tilt + (tilt.isEmpty() || loadCase.isEmpty() ? "" : ", ") + loadCase;
+    }
+}

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.analysis.Stop;
+import tipwright.check.Result;
+import tipwright.design.file.Assumption;
+
+/**
+ * What there is to report on: a checked design, and what its file left open.
+ *
+ * @param result of the checks
+ * @param assumptions defaults that were taken for keys left out
+ * @param remarks on what the file says, in plain words
+ */
+public record Checked(Result result, List<Assumption> assumptions, List<String> remarks) {
+    /** Copies the lists. */
+    public Checked {
+        assumptions = List.copyOf(assumptions);
+        remarks = List.copyOf(remarks);
+    }
+
+    /** Where the linkage stops short, the warnings of the analysis and the remarks on the file; each once. */
+    List<String> warnings() {
+        List<String> all = new ArrayList<>();
+        Stop stop = result.analysis().stop();
+        if (stop != null) {
+            all.add(stop.why());
+        }
+        all.addAll(result.analysis().warnings());
+        all.addAll(remarks);
+        return all.stream().distinct().toList();
+    }
+}

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.report;
+
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+
+/**
+ * Where a bearing's load points, as seen from its base.
+ *
+ * @param offBase angle between the load's side-view part and the direction into the base, rad, 0 to pi; NaN without a load
+ */
+record Direction(double offBase) {
+    private static final double STRAIGHT = Math.toRadians(30);
+    private static final double SLANTING = Math.toRadians(60);
+
+    static Direction of(Vec3 load, Vec2 base) {
+        Vec2 radial = load.xy();
+        return new Direction(Math.abs(Math.atan2(base.cross(radial), base.dot(radial))));
+    }
+
+    /** In a word or two for a narrow column. */
+    String word() {
+        if (offBase <= STRAIGHT) {
+            return "onto base";
+        } else if (offBase <= SLANTING) {
+            return "slanting";
+        } else if (offBase <= Math.PI - SLANTING) {
+            return "sideways";
+        }
+        return "off base";
+    }
+
+    /** In a sentence's part: what the load does to the housing. */
+    String words() {
+        String angle = Math.round(Math.toDegrees(offBase)) + " deg away from straight onto its base";
+        if (offBase <= STRAIGHT) {
+            return "pressed onto its base (" + angle + ")";
+        } else if (offBase <= SLANTING) {
+            return "pressed slantwise onto its base (" + angle + ")";
+        } else if (offBase <= Math.PI - SLANTING) {
+            return "pushed sideways across its base (" + angle + ")";
+        }
+        return "pulled off its base (" + angle + ")";
+    }
+}

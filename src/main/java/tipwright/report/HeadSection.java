@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import tipwright.check.Finding;
+import tipwright.check.Result;
+import tipwright.check.Verdict;
+import tipwright.design.Choice;
+import tipwright.design.Design;
+import tipwright.design.PlacedActuator;
+import tipwright.design.Slurry;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Quantities;
+
+/** What the job is, and the verdict. */
+final class HeadSection {
+    private final Checked checked;
+    private final Result result;
+    private final Style style;
+
+    HeadSection(Checked checked, Style style) {
+        this.checked = checked;
+        this.result = checked.result();
+        this.style = style;
+    }
+
+    List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        Design design = result.analysis().design();
+        lines.add(style.heading(Prose.safe(design.name())));
+        if (design.about() != null) {
+            lines.addAll(Prose.wrap("  ", Prose.safe(design.about())));
+        }
+        lines.addAll(Prose.wrap("  ", job(design)));
+        lines.add("");
+        lines.addAll(verdict());
+        for (String warning : checked.warnings()) {
+            lines.addAll(Prose.wrap("  ! ", Prose.safe(warning)));
+        }
+        return lines;
+    }
+
+    private String job(Design design) {
+        Slurry slurry = design.slurry();
+        double inside = design.tank().interior().solid().whole().volume();
+        double volume = slurry.volumeIn(inside);
+        double density = slurry.mixtureDensity();
+        return "A tank of " + show(inside, Kind.VOLUME) + " (" + word(design.tank().interior()) + ") with "
+                + show(volume, Kind.VOLUME) + " of slurry in it (" + show(volume * density, Kind.MASS) + " at "
+                + show(density, Kind.DENSITY) + ") tips from "
+                + Scale.angle().show(design.tilt().from()) + " to "
+                + Scale.angle().show(design.tilt().to()) + ", driven by " + actuators(design) + " ("
+                + word(design.drive()) + ").";
+    }
+
+    private static String actuators(Design design) {
+        Map<String, Integer> count = new LinkedHashMap<>();
+        for (PlacedActuator placed : design.drive().actuators()) {
+            count.merge(word(placed.actuator()), 1, Integer::sum);
+        }
+        List<String> words = new ArrayList<>();
+        count.forEach((kind, n) -> words.add(n + " " + kind + " actuator" + (n > 1 ? "s" : "")));
+        return Prose.and(words);
+    }
+
+    /** The word by which the design file tells a shape, a drive or an actuator. */
+    private static String word(Object part) {
+        Choice choice = part.getClass().getAnnotation(Choice.class);
+        return choice == null ? part.getClass().getSimpleName() : choice.value();
+    }
+
+    private List<String> verdict() {
+        Map<Verdict, List<String>> by = new LinkedHashMap<>();
+        for (Finding f : result.findings()) {
+            by.computeIfAbsent(f.verdict(), v -> new ArrayList<>()).add(Prose.safe(f.title()));
+        }
+        List<String> failed = by.getOrDefault(Verdict.FAIL, List.of());
+        List<String> close = by.getOrDefault(Verdict.CLOSE, List.of());
+        int skipped = by.getOrDefault(Verdict.NOT_CHECKED, List.of()).size();
+        int made = result.findings().size() - skipped;
+        StringBuilder text = new StringBuilder();
+        if (!failed.isEmpty()) {
+            text.append(failed.size() + " of " + made + " checks " + (failed.size() == 1 ? "fails" : "fail") + ": "
+                    + Prose.and(failed) + ".");
+        } else {
+            text.append("All " + made + " checks that could be made pass.");
+        }
+        if (!close.isEmpty()) {
+            text.append(" Close to the limit: " + Prose.and(close) + ".");
+        }
+        if (skipped > 0) {
+            text.append(" " + skipped + " not checked, for lack of data: see below.");
+        }
+        Verdict verdict = result.verdict();
+        String word = verdict.word().toUpperCase(Locale.ROOT) + (skipped > 0 ? ", " + skipped + " not checked" : "");
+        List<String> lines = new ArrayList<>();
+        lines.add(style.verdict(verdict, CheckSection.sign(verdict) + " VERDICT: " + word));
+        lines.addAll(Prose.wrap("  ", text.toString()));
+        return lines;
+    }
+
+    private String show(double si, Kind kind) {
+        return Quantities.show(si, kind, style.units());
+    }
+}

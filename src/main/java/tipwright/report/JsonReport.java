@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.report;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.json.JsonWriteFeature;
+import java.io.IOException;
+import java.io.Writer;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Stop;
+import tipwright.check.Finding;
+import tipwright.check.HowFull;
+import tipwright.check.Result;
+import tipwright.check.Verdict;
+import tipwright.design.Support;
+import tipwright.load.Emptying;
+
+/** A result as JSON under names that stay. Source of the form: RFC 8259. */
+public final class JsonReport {
+    private static final double MM = 1000;
+    private static final double LITRES = 1000;
+
+    private final Checked checked;
+    private final Result result;
+    private final JsonFields json;
+
+    private JsonReport(Checked checked, JsonFields json) {
+        this.checked = checked;
+        this.result = checked.result();
+        this.json = json;
+    }
+
+    /** Writes a result, in ASCII, a row of figures on each line; does not close the writer. */
+    public static void write(Checked checked, Writer out) throws IOException {
+        JsonFactory factory = JsonFactory.builder()
+                .enable(JsonWriteFeature.ESCAPE_NON_ASCII)
+                .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
+                .build();
+        try (JsonGenerator generator = factory.createGenerator(out)) {
+            new JsonReport(checked, new JsonFields(generator)).all();
+            generator.writeRaw('\n');
+        }
+    }
+
+    private void all() throws IOException {
+        Analysis analysis = result.analysis();
+        json.start();
+        json.text("design", analysis.design().name());
+        json.text("verdict", result.verdict().word());
+        json.list("warnings", checked.warnings());
+        new JsonRows(json).write(analysis.cases());
+        json.each("checks", result.findings(), this::check);
+        json.nothing("cycle");
+        json.list(
+                "not_checked",
+                result.findings().stream()
+                        .filter(f -> f.verdict() == Verdict.NOT_CHECKED)
+                        .map(Finding::id)
+                        .toList());
+        howFull(result.howFull());
+        emptying(analysis.emptying());
+        stop(analysis.stop());
+        json.each("bearings", analysis.design().pivot().bearings(), this::bearing);
+        json.each("assumptions", checked.assumptions(), a -> {
+            json.text("key", a.path());
+            json.text("value", a.value());
+        });
+        json.list("cautions", Cautions.all());
+        json.end();
+    }
+
+    private void check(Finding f) throws IOException {
+        JsonUnit unit = JsonUnit.of(f.kind());
+        json.text("id", f.id());
+        json.text("title", f.title());
+        json.number("demand", unit.of(f.demand()));
+        json.number("capacity", unit.of(f.capacity()));
+        json.text("unit", unit.name());
+        json.number("factor", f.factor());
+        json.number("utilisation", f.utilisation());
+        json.number("tilt_deg", Math.toDegrees(f.tilt()));
+        json.text("case", f.loadCase());
+        json.text("verdict", f.verdict().word());
+        json.text("source", f.source());
+        json.text("note", f.note());
+        json.missing(f.verdict() == Verdict.NOT_CHECKED ? "not checked: " + f.note() : "not defined for this check");
+    }
+
+    private void bearing(Support support) throws IOException {
+        json.number("z_mm", support.z() * MM);
+        json.numbers("base", support.base().x(), support.base().y());
+    }
+
+    private void howFull(@Nullable HowFull most) throws IOException {
+        if (most == null) {
+            json.nothing("how_full");
+            return;
+        }
+        json.start("how_full");
+        json.number("fill_percent", most.fill() * 100);
+        json.number("volume_l", most.volume() * LITRES);
+        json.number("mass_kg", most.mass());
+        json.number("level_mm", most.level() * MM);
+        json.text("limit", most.limit());
+        json.end();
+    }
+
+    private void emptying(Emptying emptying) throws IOException {
+        json.start("emptying");
+        json.number("allowed_percent", result.analysis().design().limits().residue() * 100);
+        residue("liquid", emptying.liquid());
+        residue("cake", emptying.cake());
+        json.end();
+    }
+
+    private void residue(String name, Emptying.@Nullable Residue left) throws IOException {
+        if (left == null) {
+            json.nothing(name);
+            return;
+        }
+        json.start(name);
+        json.number("residual_l", left.volume() * LITRES);
+        json.number("residual_percent", left.share() * 100);
+        Double tilt = left.tiltNeeded();
+        json.number("tilt_needed_deg", tilt == null ? Double.NaN : Math.toDegrees(tilt));
+        json.missing("no tilt up to 180 deg empties it");
+        json.end();
+    }
+
+    private void stop(@Nullable Stop stop) throws IOException {
+        if (stop == null) {
+            json.nothing("stop");
+            return;
+        }
+        json.start("stop");
+        json.number("tilt_deg", Math.toDegrees(stop.tilt()));
+        json.text("why", stop.why());
+        json.end();
+    }
+}
