@@ -6,7 +6,6 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -25,9 +24,6 @@ import tipwright.quantity.UnitSystem;
             "  tipwright check silt-trailer --csv > rows.csv      a design that comes with the program"
         })
 final class CheckCommand implements Callable<Integer> {
-    @Mixin
-    private Common common = new Common();
-
     @ParentCommand
     private Tipwright parent;
 

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -20,9 +19,6 @@ import tipwright.quantity.Spelling;
         description = "Tells the rule of a check, its formula and where it comes from; without a name it lists all checks.",
         footer = {"  tipwright explain", "  tipwright explain bearing-static"})
 final class ExplainCommand implements Callable<Integer> {
-    @Mixin
-    private Common common = new Common();
-
     @Spec
     private CommandSpec spec;
 

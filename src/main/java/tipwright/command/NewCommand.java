@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -26,9 +25,6 @@ import tipwright.report.WholeFile;
             "  tipwright new                  prints it"
         })
 final class NewCommand implements Callable<Integer> {
-    @Mixin
-    private Common common = new Common();
-
     @Spec
     private CommandSpec spec;
 

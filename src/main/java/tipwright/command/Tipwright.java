@@ -5,14 +5,30 @@ import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 import tipwright.quantity.UnitSystem;
 
 /** The program: without a command it checks the shipped demo design. */
 @Command(
         name = "tipwright",
+        scope = ScopeType.INHERIT,
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        usageHelpWidth = 96,
+        descriptionHeading = "%n",
+        parameterListHeading = "%n",
+        optionListHeading = "%n",
+        commandListHeading = "%nCommands:%n",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:every check that could be made passes, some may be close; or the command did its work",
+            "1:a check fails",
+            "2:the command line or a file was not understood",
+            "3:the design cannot be computed, or a file cannot be written"
+        },
+        footerHeading = "%nExamples:%n",
         description = {
             "Tells whether a tilting slurry tank will tip before the first weld: actuator force and stroke, the load of each"
                     + " pivot bearing, every rating, over the whole tilt range.",
@@ -34,9 +50,6 @@ import tipwright.quantity.UnitSystem;
         })
 final class Tipwright implements Callable<Integer> {
     private final Terminal terminal;
-
-    @Mixin
-    private Common common = new Common();
 
     @Spec
     private CommandSpec spec;

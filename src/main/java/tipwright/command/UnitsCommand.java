@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import tipwright.quantity.Kind;
@@ -19,9 +18,6 @@ import tipwright.quantity.UnitLabel;
         description = "Lists every unit that a design file may use; metric and US ones mix freely.",
         footer = "  tipwright units")
 final class UnitsCommand implements Callable<Integer> {
-    @Mixin
-    private Common common = new Common();
-
     @Spec
     private CommandSpec spec;
 

@@ -3,6 +3,7 @@ package tipwright.report;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import java.io.IOException;
 import java.io.Writer;
@@ -35,7 +36,7 @@ public final class JsonReport {
     public static void write(Checked checked, Writer out) throws IOException {
         JsonFactory factory = JsonFactory.builder()
                 .enable(JsonWriteFeature.ESCAPE_NON_ASCII)
-                .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
+                .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
                 .build();
         try (JsonGenerator generator = factory.createGenerator(out)) {
             new JsonReport(checked, new JsonFields(generator)).all();
