@@ -33,8 +33,8 @@ final class CheckCommand implements Callable<Integer> {
     @Parameters(
             arity = "0..1",
             paramLabel = "DESIGN",
-            description = "The design file, or the name of a design that comes with the program."
-                    + " Left out: '" + DesignSource.DEMO + "', which does.")
+            description = "The design file, or the name of a design that comes with the program." + " Left out: '"
+                    + DesignSource.DEMO + "', which does.")
     private @Nullable String design;
 
     @ArgGroup
@@ -63,8 +63,8 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws FailedException {
-        CheckRun run = new CheckRun(
-                spec.commandLine().getOut(), spec.commandLine().getErr(), parent.terminal());
+        CheckRun run =
+                new CheckRun(spec.commandLine().getOut(), spec.commandLine().getErr(), parent.terminal());
         CheckRun.Form wanted = form.json ? CheckRun.Form.JSON : form.csv ? CheckRun.Form.CSV : CheckRun.Form.TEXT;
         return run.run(DesignSource.find(design), wanted, units, file);
     }

@@ -79,7 +79,10 @@ final class CheckRun {
         for (Problem problem : problems) {
             err.println(problem.text());
         }
-        err.println(problems.size() == 1 ? "1 error; nothing was computed" : problems.size() + " errors; nothing was computed");
+        err.println(
+                problems.size() == 1
+                        ? "1 error; nothing was computed"
+                        : problems.size() + " errors; nothing was computed");
         return Exit.NOT_UNDERSTOOD;
     }
 

@@ -15,8 +15,8 @@ final class CommandRun {
         try {
             return line(out, err, terminal).execute(args);
         } catch (StackOverflowError | OutOfMemoryError e) {
-            err.println("tipwright: the machine ran out of memory (" + e.getClass().getSimpleName()
-                    + "); try a coarser tilt step or a smaller mesh");
+            err.println("tipwright: the machine ran out of memory ("
+                    + e.getClass().getSimpleName() + "); try a coarser tilt step or a smaller mesh");
             return Exit.CANNOT_COMPUTE;
         }
     }

@@ -56,7 +56,6 @@ record DesignSource(String name, boolean shipped, Reading reading) {
     }
 
     private static DesignSource bad(String name, String message) {
-        return new DesignSource(
-                name, false, new Reading.Bad(List.of(new Problem(Place.whole(name), "", message))));
+        return new DesignSource(name, false, new Reading.Bad(List.of(new Problem(Place.whole(name), "", message))));
     }
 }

@@ -16,13 +16,17 @@ import tipwright.quantity.Spelling;
 /** Tells what a check does. */
 @Command(
         name = "explain",
-        description = "Tells the rule of a check, its formula and where it comes from; without a name it lists all checks.",
+        description =
+                "Tells the rule of a check, its formula and where it comes from; without a name it lists all checks.",
         footer = {"  tipwright explain", "  tipwright explain bearing-static"})
 final class ExplainCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(arity = "0..1", paramLabel = "CHECK", description = "Name of the check, as in the list and in the JSON.")
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "CHECK",
+            description = "Name of the check, as in the list and in the JSON.")
     private @Nullable String asked;
 
     @Override

@@ -15,13 +15,22 @@ public final class Main {
     public static void main(String[] args) {
         PrintWriter out = writer(FileDescriptor.out);
         PrintWriter err = writer(FileDescriptor.err);
-        Terminal terminal = new Terminal(System.console() != null, System.getenv());
+        Terminal terminal = new Terminal(interactive(), System.getenv());
         int code = CommandRun.run(args, out, err, terminal);
         out.flush();
         err.flush();
         if (code != 0) {
             System.exit(code);
         }
+    }
+
+    /** Whether a person sees the output: the launcher knows; else Java's own word, which it keeps only before Java 22. */
+    @SuppressWarnings("SystemConsoleNull") // asked only where null does mean that there is no terminal
+    private static boolean interactive() {
+        String launcher = System.getProperty("tipwright.terminal");
+        return launcher == null
+                ? Runtime.version().feature() < 22 && System.console() != null
+                : Boolean.parseBoolean(launcher);
     }
 
     private static PrintWriter writer(FileDescriptor to) {

@@ -20,10 +20,7 @@ import tipwright.report.WholeFile;
 @Command(
         name = "new",
         description = "Writes a design to start from: every line says what it is; it passes as it stands.",
-        footer = {
-            "  tipwright new my-tank.yaml",
-            "  tipwright new                  prints it"
-        })
+        footer = {"  tipwright new my-tank.yaml", "  tipwright new                  prints it"})
 final class NewCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -45,7 +42,8 @@ final class NewCommand implements Callable<Integer> {
         if (!force && Files.exists(to, LinkOption.NOFOLLOW_LINKS)) {
             spec.commandLine()
                     .getErr()
-                    .println("tipwright: " + to + " is there already; choose another name, or --force to write over it");
+                    .println(
+                            "tipwright: " + to + " is there already; choose another name, or --force to write over it");
             return Exit.CANNOT_COMPUTE;
         }
         try {

@@ -32,8 +32,10 @@ final class ShippedDesigns {
         if (demo == null) {
             return List.of();
         }
-        try (Stream<String> files = demo.getProtocol().equals("jar") ? inJar(demo) : inFolder(demo.toURI())) {
-            return files.filter(f -> f.endsWith(END))
+        try {
+            List<String> files = demo.getProtocol().equals("jar") ? inJar(demo) : inFolder(demo.toURI());
+            return files.stream()
+                    .filter(f -> f.endsWith(END))
                     .map(f -> f.substring(0, f.length() - END.length()))
                     .sorted()
                     .toList();
@@ -44,27 +46,21 @@ final class ShippedDesigns {
         }
     }
 
-    private static Stream<String> inFolder(URI demo) throws IOException {
-        Path folder = Path.of(demo).resolveSibling(".");
-        return Files.list(folder).map(p -> p.getFileName().toString());
+    private static List<String> inFolder(URI demo) throws IOException {
+        try (Stream<Path> files = Files.list(Path.of(demo).resolveSibling("."))) {
+            return files.map(p -> p.getFileName().toString()).toList();
+        }
     }
 
-    private static Stream<String> inJar(URL demo) throws IOException {
+    private static List<String> inJar(URL demo) throws IOException {
         JarURLConnection connection = (JarURLConnection) demo.openConnection();
         connection.setUseCaches(false);
-        JarFile jar = connection.getJarFile();
-        return jar.stream()
-                .map(JarEntry::getName)
-                .filter(n -> n.startsWith(FOLDER) && n.indexOf('/', FOLDER.length()) < 0)
-                .map(n -> n.substring(FOLDER.length()))
-                .onClose(() -> close(jar));
-    }
-
-    private static void close(JarFile jar) {
-        try {
-            jar.close();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+        try (JarFile jar = connection.getJarFile()) {
+            return jar.stream()
+                    .map(JarEntry::getName)
+                    .filter(n -> n.startsWith(FOLDER) && n.indexOf('/', FOLDER.length()) < 0)
+                    .map(n -> n.substring(FOLDER.length()))
+                    .toList();
         }
     }
 }

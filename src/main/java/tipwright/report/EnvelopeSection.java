@@ -26,7 +26,19 @@ final class EnvelopeSection {
         Scale length = Scale.length(style.units());
         Scale force = Scale.force(style.units());
         Table table = new Table("rrrrrrlrlrrl");
-        table.row("tilt", "length", "stroke", "arm", "angle", "push", "case", "pull", "case", "bearing", "no.", "load goes");
+        table.row(
+                "tilt",
+                "length",
+                "stroke",
+                "arm",
+                "angle",
+                "push",
+                "case",
+                "pull",
+                "case",
+                "bearing",
+                "no.",
+                "load goes");
         table.row("deg", length.unit(), "used", length.unit(), "deg", force.unit(), "", force.unit(), "", force.unit());
         for (int i : shown(analysis.poses())) {
             Pose pose = analysis.poses().get(i);
@@ -91,7 +103,8 @@ final class EnvelopeSection {
     }
 
     private static double step(List<Pose> poses) {
-        double span = Math.toDegrees(poses.get(poses.size() - 1).tilt() - poses.get(0).tilt());
+        double span =
+                Math.toDegrees(poses.get(poses.size() - 1).tilt() - poses.get(0).tilt());
         for (double step : STEPS) {
             if (span / step + 1 <= MOST_ROWS) {
                 return step;

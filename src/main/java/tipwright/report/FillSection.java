@@ -43,8 +43,8 @@ final class FillSection {
                 + " above the lowest point of the inside, tank stowed.";
         return most.limit() == null
                 ? "Full: " + amount + "." + level
-                : "Up to " + Scale.percent().show(most.fill()) + ": " + amount + "." + level
-                        + " More is stopped by: " + Prose.safe(most.limit()) + ".";
+                : "Up to " + Scale.percent().show(most.fill()) + ": " + amount + "." + level + " More is stopped by: "
+                        + Prose.safe(most.limit()) + ".";
     }
 
     private String residue(Emptying.Residue left, double allowed) {

@@ -49,7 +49,8 @@ final class HeadSection {
         double inside = design.tank().interior().solid().whole().volume();
         double volume = slurry.volumeIn(inside);
         double density = slurry.mixtureDensity();
-        return "A tank of " + show(inside, Kind.VOLUME) + " (" + word(design.tank().interior()) + ") with "
+        return "A tank of " + show(inside, Kind.VOLUME) + " ("
+                + word(design.tank().interior()) + ") with "
                 + show(volume, Kind.VOLUME) + " of slurry in it (" + show(volume * density, Kind.MASS) + " at "
                 + show(density, Kind.DENSITY) + ") tips from "
                 + Scale.angle().show(design.tilt().from()) + " to "

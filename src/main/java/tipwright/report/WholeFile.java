@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.report;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -17,8 +18,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Writes a file whole or not at all: what stood there before stays until all of the new one is on the disk. */
 public final class WholeFile {
-    private static final int TRIES = 100;
-
     private WholeFile() {}
 
     /** What fills the file; it need not close the stream. */
@@ -63,7 +62,7 @@ public final class WholeFile {
     private static void replace(Path target, Path folder, Content content) throws IOException {
         Path part = fresh(target, folder);
         try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
-            OutputStream out = new java.io.BufferedOutputStream(Channels.newOutputStream(channel), 1 << 16);
+            OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel), 1 << 16);
             content.to(out);
             out.flush();
             channel.force(true);
@@ -82,15 +81,12 @@ public final class WholeFile {
 
     /** A new empty file beside the target. */
     private static Path fresh(Path target, Path folder) throws IOException {
-        for (int i = 0; i < TRIES; i++) {
-            Path part = folder.resolve("." + target.getFileName() + "." + Long.toHexString(System.nanoTime()) + ".part");
-            try {
-                return Files.createFile(part);
-            } catch (FileAlreadyExistsException taken) {
-                continue;
-            }
+        Path part = folder;
+        for (int i = 0; Files.exists(part, LinkOption.NOFOLLOW_LINKS); i++) {
+            part = folder.resolve(
+                    "." + target.getFileName() + "." + ProcessHandle.current().pid() + "-" + i + ".part");
         }
-        throw new IOException("no free name for a temporary file");
+        return Files.createFile(part);
     }
 
     private static void keepPermissions(Path target, Path part) throws IOException {
