@@ -54,8 +54,8 @@ final class CheckRun {
      * @param file that the answer goes to; null: it is printed
      */
     int run(DesignSource source, Form form, UnitSystem units, @Nullable Path file) throws FailedException {
-        if (source.shipped()) {
-            err.println("tipwright: no file given by that name, so this is the shipped design '" + source.name() + "'");
+        if (source.inPlaceOfFile()) {
+            err.println("tipwright: no file is called '" + source.name() + "' here; this is the shipped design");
         }
         if (source.reading() instanceof Reading.Bad bad) {
             return problems(bad.problems());

@@ -16,16 +16,16 @@ import tipwright.quantity.Spelling;
  * A design as asked for on the command line.
  *
  * @param name as shown
- * @param shipped whether it came with the program
+ * @param inPlaceOfFile whether it came with the program because no file has that name
  */
-record DesignSource(String name, boolean shipped, Reading reading) {
+record DesignSource(String name, boolean inPlaceOfFile, Reading reading) {
     /** Checked when no design is named. */
     static final String DEMO = "silt-trailer";
 
     /** A file; or, where there is none of that name, a design that came with the program; null: the demo. */
     static DesignSource find(@Nullable String asked) {
         if (asked == null) {
-            return shipped(DEMO);
+            return shipped(DEMO, false);
         }
         Path file;
         try {
@@ -38,13 +38,13 @@ record DesignSource(String name, boolean shipped, Reading reading) {
         }
         String bare = asked.endsWith(".yaml") ? asked.substring(0, asked.length() - ".yaml".length()) : asked;
         if (bare.matches("[a-z0-9-]+") && ShippedDesigns.has(bare)) {
-            return shipped(bare);
+            return shipped(bare, true);
         }
         return bad(asked, "there is no such file; " + instead(bare));
     }
 
-    private static DesignSource shipped(String name) {
-        return new DesignSource(name, true, DesignFile.shipped(name + ".yaml"));
+    private static DesignSource shipped(String name, boolean inPlaceOfFile) {
+        return new DesignSource(name, inPlaceOfFile, DesignFile.shipped(name + ".yaml"));
     }
 
     private static String instead(String bare) {

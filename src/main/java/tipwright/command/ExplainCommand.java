@@ -12,6 +12,7 @@ import picocli.CommandLine.Spec;
 import tipwright.check.Check;
 import tipwright.check.Checks;
 import tipwright.quantity.Spelling;
+import tipwright.report.Prose;
 
 /** Tells what a check does. */
 @Command(
@@ -35,7 +36,7 @@ final class ExplainCommand implements Callable<Integer> {
         String name = asked;
         if (name == null) {
             for (Check check : Checks.all()) {
-                out.println(Columns.padded(check.id(), 22) + "  " + check.title());
+                out.println(padded(check.id()) + check.title());
             }
             return Exit.FINE;
         }
@@ -56,10 +57,14 @@ final class ExplainCommand implements Callable<Integer> {
         return Exit.NOT_UNDERSTOOD;
     }
 
+    private static String padded(String id) {
+        return id + " ".repeat(Math.max(1, 20 - id.length()));
+    }
+
     private static void explain(Check check, PrintWriter out) {
         out.println(check.title() + " (" + check.id() + ")");
-        Columns.wrapped(out, "  Rule     ", check.rule());
-        Columns.wrapped(out, "  Formula  ", check.formula());
-        Columns.wrapped(out, "  Source   ", check.source());
+        Prose.wrap("  Rule     ", check.rule()).forEach(out::println);
+        Prose.wrap("  Formula  ", check.formula()).forEach(out::println);
+        Prose.wrap("  Source   ", check.source()).forEach(out::println);
     }
 }

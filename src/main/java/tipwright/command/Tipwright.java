@@ -34,13 +34,7 @@ import tipwright.quantity.UnitSystem;
                     + " pivot bearing, every rating, over the whole tilt range.",
             "Without a command it checks the shipped design '" + DesignSource.DEMO + "'."
         },
-        subcommands = {
-            CheckCommand.class,
-            NewCommand.class,
-            ExplainCommand.class,
-            PartsCommand.class,
-            UnitsCommand.class,
-            HelpCommand.class
+        subcommands = {CheckCommand.class, NewCommand.class, ExplainCommand.class, UnitsCommand.class, HelpCommand.class
         },
         footer = {
             "  tipwright                              checks the demo",

@@ -11,6 +11,7 @@ import picocli.CommandLine.Spec;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitLabel;
+import tipwright.report.Prose;
 
 /** Lists the units. */
 @Command(
@@ -30,10 +31,9 @@ final class UnitsCommand implements Callable<Integer> {
                 List<String> aliases = unit.aliases();
                 names.add(unit.name() + (aliases.isEmpty() ? "" : " (or " + String.join(", ", aliases) + ")"));
             }
-            Columns.wrapped(
-                    out,
-                    Columns.padded(kind.word(), 22) + "  ",
-                    String.join("; ", names) + "; such as '" + kind.example() + "'");
+            String word = kind.word() + " ".repeat(Math.max(1, 22 - kind.word().length()));
+            Prose.wrap(word, String.join("; ", names) + "; such as '" + kind.example() + "'")
+                    .forEach(out::println);
         }
         out.println();
         out.println("Fractions and feet with inches: '12 3/8 in', '3 ft 4 1/2 in'.");

@@ -6,12 +6,16 @@ import java.util.Comparator;
 import java.util.List;
 import tipwright.check.Finding;
 import tipwright.check.Verdict;
+import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 
 /** The checks, worst first. */
 final class CheckSection {
     private static final int BAR = 10;
     private static final String NOTE = "      ";
+    private static final String SKIPPED = "not checked: ";
+    /** Under this a check says all in its note. */
+    private static final double IDLE = 0.005;
 
     private final Style style;
 
@@ -31,8 +35,13 @@ final class CheckSection {
         List<String> lines = new ArrayList<>();
         lines.add(style.heading("Checks, worst first"));
         Table table = new Table("llrllrrl");
-        table.row("", "used", "", "", "check", "needs", "allowed", "where");
+        table.row("", "used", "", "", "check", "needs", "has", "where");
+        List<Finding> idle = new ArrayList<>();
         for (Finding f : made) {
+            if (f.verdict() == Verdict.PASS && f.utilisation() < IDLE) {
+                idle.add(f);
+                continue;
+            }
             table.row(
                             sign(f.verdict()),
                             bar(f.utilisation()),
@@ -42,15 +51,22 @@ final class CheckSection {
                             show(f, f.demand()),
                             show(f, f.capacity() / f.factor()),
                             where(f))
-                    .under(f.note().isEmpty() ? List.of() : Prose.wrap(NOTE, Prose.safe(f.note())));
+                    .under(f.verdict() == Verdict.PASS ? List.of() : Prose.wrap(NOTE, Prose.safe(f.note())));
         }
         lines.addAll(table.lines("  "));
+        if (!idle.isEmpty()) {
+            List<String> words = idle.stream()
+                    .map(f -> Prose.safe(f.title()) + " (" + Prose.safe(f.note()) + ")")
+                    .toList();
+            lines.addAll(Prose.wrap("  + ", "pass, hardly used: " + String.join("; ", words)));
+        }
         if (!notMade.isEmpty()) {
             lines.add("");
             lines.add(style.heading("Not checked, for lack of data: these are no passes"));
             for (Finding f : notMade) {
-                lines.addAll(Prose.wrap(
-                        "  " + sign(f.verdict()) + " ", Prose.safe(f.title()) + ": " + Prose.safe(f.note())));
+                String why = f.note().startsWith(SKIPPED) ? f.note().substring(SKIPPED.length()) : f.note();
+                lines.addAll(
+                        Prose.wrap("  " + sign(f.verdict()) + " ", Prose.safe(f.title()) + ": " + Prose.safe(why)));
             }
         }
         return lines;
@@ -87,7 +103,10 @@ final class CheckSection {
     }
 
     private String show(Finding f, double si) {
-        return Double.isFinite(si) ? Quantities.show(si, f.kind(), style.units()) : "-";
+        if (!Double.isFinite(si)) {
+            return "-";
+        }
+        return f.kind() == Kind.RATIO ? Scale.percent().show(si) : Quantities.show(si, f.kind(), style.units());
     }
 
     private static String where(Finding f) {

@@ -3,8 +3,10 @@ package tipwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import tipwright.analysis.Stop;
 import tipwright.check.Result;
+import tipwright.design.Design;
 import tipwright.design.file.Assumption;
 
 /**
@@ -19,6 +21,20 @@ public record Checked(Result result, List<Assumption> assumptions, List<String> 
     public Checked {
         assumptions = List.copyOf(assumptions);
         remarks = List.copyOf(remarks);
+    }
+
+    /** The assumptions, with the friction that follows from the kind of bearing where the file gives none. */
+    List<Assumption> taken() {
+        Design design = result.analysis().design();
+        List<Assumption> all = new ArrayList<>(assumptions);
+        if (design.friction().pivot() == null) {
+            String values = design.pivot().bearings().stream()
+                    .map(s -> Double.toString(s.bearing().usualFriction()))
+                    .distinct()
+                    .collect(Collectors.joining(" and "));
+            all.add(new Assumption("friction.pivot", values + " by the kind of bearing", ""));
+        }
+        return all;
     }
 
     /** Where the linkage stops short, the warnings of the analysis and the remarks on the file; each once. */

@@ -32,14 +32,14 @@ record Direction(double offBase) {
 
     /** In a sentence's part: what the load does to the housing. */
     String words() {
-        String angle = Math.round(Math.toDegrees(offBase)) + " deg away from straight onto its base";
+        String angle = Math.round(Math.toDegrees(offBase)) + " deg off straight";
         if (offBase <= STRAIGHT) {
-            return "pressed onto its base (" + angle + ")";
+            return "pressed onto its base, " + angle;
         } else if (offBase <= SLANTING) {
-            return "pressed slantwise onto its base (" + angle + ")";
+            return "pressed slantwise onto its base, " + angle;
         } else if (offBase <= Math.PI - SLANTING) {
-            return "pushed sideways across its base (" + angle + ")";
+            return "pushed sideways across its base, " + angle + " onto it";
         }
-        return "pulled off its base (" + angle + ")";
+        return "pulled off its base, " + angle + " onto it";
     }
 }

@@ -6,12 +6,16 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.check.HowFull;
 import tipwright.check.Result;
+import tipwright.design.Design;
 import tipwright.load.Emptying;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 
 /** How full may it be, and does it empty. */
 final class FillSection {
+    /** Share of the load that is not worth a figure. */
+    private static final double NOTHING = 0.0005;
+
     private final Style style;
 
     FillSection(Style style) {
@@ -25,11 +29,11 @@ final class FillSection {
         lines.add("");
         lines.add(style.heading("Does it empty?"));
         Emptying emptying = result.analysis().emptying();
-        double residue = result.analysis().design().limits().residue();
-        lines.addAll(Prose.wrap("  ", "Thin slurry: " + residue(emptying.liquid(), residue)));
+        Design design = result.analysis().design();
+        lines.addAll(Prose.wrap("  ", "Thin slurry: " + residue(emptying.liquid(), design)));
         Emptying.Residue cake = emptying.cake();
         if (cake != null) {
-            lines.addAll(Prose.wrap("  ", "Settled solids: " + residue(cake, residue)));
+            lines.addAll(Prose.wrap("  ", "Settled solids: " + residue(cake, design)));
         }
         return lines;
     }
@@ -47,13 +51,19 @@ final class FillSection {
                         + Prose.safe(most.limit()) + ".";
     }
 
-    private String residue(Emptying.Residue left, double allowed) {
-        Scale percent = Scale.percent();
-        String stays = show(left.volume(), Kind.VOLUME) + " (" + percent.show(left.share())
-                + ") stays in at full tilt. To leave no more than " + percent.show(allowed) + " ";
-        return left.tiltNeeded() == null
-                ? stays + "no tilt is enough."
-                : stays + "it must tip to " + Scale.angle().show(left.tiltNeeded()) + ".";
+    private String residue(Emptying.Residue left, Design design) {
+        String stays = left.share() < NOTHING
+                ? "nothing stays in"
+                : show(left.volume(), Kind.VOLUME) + " (" + Scale.percent().show(left.share()) + ") stays in";
+        String at = " at " + Scale.angle().show(design.tilt().to()) + "; ";
+        String allowed = Scale.percent().show(design.limits().residue());
+        Double needed = left.tiltNeeded();
+        if (needed == null) {
+            return stays + at + "no tilt up to 180 deg leaves " + allowed + " or less.";
+        }
+        return needed <= design.tilt().from()
+                ? stays + at + "it runs out before it tips."
+                : stays + at + "it must tip to " + Scale.angle().show(needed) + " to leave " + allowed + " or less.";
     }
 
     private String show(double si, Kind kind) {

@@ -96,12 +96,21 @@ final class HeadSection {
         if (skipped > 0) {
             text.append(" " + skipped + " not checked, for lack of data: see below.");
         }
-        Verdict verdict = result.verdict();
-        String word = verdict.word().toUpperCase(Locale.ROOT) + (skipped > 0 ? ", " + skipped + " not checked" : "");
         List<String> lines = new ArrayList<>();
-        lines.add(style.verdict(verdict, CheckSection.sign(verdict) + " VERDICT: " + word));
+        lines.add(verdictLine(result, style));
         lines.addAll(Prose.wrap("  ", text.toString()));
         return lines;
+    }
+
+    /** '+ VERDICT: PASS, 2 not checked'. */
+    static String verdictLine(Result result, Style style) {
+        long skipped = result.findings().stream()
+                .filter(f -> f.verdict() == Verdict.NOT_CHECKED)
+                .count();
+        Verdict verdict = result.verdict();
+        String word = verdict.word().toUpperCase(Locale.ROOT);
+        String line = CheckSection.sign(verdict) + " VERDICT: " + word;
+        return style.verdict(verdict, skipped == 0 ? line : line + ", " + skipped + " not checked");
     }
 
     private String show(double si, Kind kind) {

@@ -63,7 +63,7 @@ public final class JsonReport {
         emptying(analysis.emptying());
         stop(analysis.stop());
         json.each("bearings", analysis.design().pivot().bearings(), this::bearing);
-        json.each("assumptions", checked.assumptions(), a -> {
+        json.each("assumptions", checked.taken(), a -> {
             json.text("key", a.path());
             json.text("value", a.value());
         });

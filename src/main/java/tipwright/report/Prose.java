@@ -3,20 +3,31 @@ package tipwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Plain text: line breaks, and names made safe for a terminal. */
-final class Prose {
-    static final int WIDTH = 96;
+public final class Prose {
+    private static final int WIDTH = 96;
+
+    /** Blanks where a line may end: not between a number and its unit. */
+    private static final Pattern BREAK = Pattern.compile("(?<![0-9]) +| +(?![a-zA-Z%])");
+    /** A blank where no line may end. */
+    private static final char TIE = '\u00a0';
 
     private Prose() {}
 
-    /** The text in lines of at most {@link #WIDTH} characters, the first after `first`, the others after as many blanks. */
-    static List<String> wrap(String first, String text) {
+    /**
+     * A text in lines of at most 96 characters.
+     *
+     * @param first what the first line starts with; the others start with as many blanks
+     */
+    public static List<String> wrap(String first, String text) {
         List<String> lines = new ArrayList<>();
         String indent = " ".repeat(first.length());
         StringBuilder line = new StringBuilder(first);
         boolean fresh = true;
-        for (String word : text.strip().split("\\s+")) {
+        for (String part : BREAK.split(text.strip())) {
+            String word = part.replace(TIE, ' ');
             if (!fresh && line.length() + 1 + word.length() > WIDTH) {
                 lines.add(line.toString());
                 line = new StringBuilder(indent);
@@ -27,6 +38,11 @@ final class Prose {
         }
         lines.add(line.toString().stripTrailing());
         return lines;
+    }
+
+    /** A text that stays on one line when it is wrapped. */
+    static String tied(String text) {
+        return text.replace(' ', TIE);
     }
 
     /** A text from a file with nothing in it that a terminal obeys. */

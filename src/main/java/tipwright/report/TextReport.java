@@ -2,7 +2,11 @@
 package tipwright.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.check.Result;
 import tipwright.design.file.Assumption;
@@ -28,24 +32,33 @@ public final class TextReport {
         lines.addAll(new EnvelopeSection(analysis, style).lines());
         lines.add("");
         lines.addAll(new FillSection(style).lines(result));
-        if (!checked.assumptions().isEmpty()) {
+        if (!checked.taken().isEmpty()) {
             lines.add("");
             lines.add(style.heading("Taken as usual; set them in the design file if yours differ"));
-            lines.addAll(Prose.wrap("  ", sentence(checked.assumptions())));
+            lines.addAll(assumptions(checked.taken()));
         }
         lines.add("");
         lines.add(style.heading("Before you tip it"));
         for (String caution : Cautions.all()) {
             lines.addAll(Prose.wrap("  * ", caution));
         }
+        lines.add("");
+        lines.add(HeadSection.verdictLine(result, style));
         return String.join("\n", lines) + "\n";
     }
 
-    private static String sentence(List<Assumption> assumptions) {
-        List<String> words = new ArrayList<>();
-        for (Assumption a : assumptions) {
-            words.add(a.path() + " " + a.value());
+    /** By the part of the file that they stand in; entries of a list together. */
+    private static List<String> assumptions(List<Assumption> all) {
+        Map<String, Set<String>> groups = new LinkedHashMap<>();
+        for (Assumption a : all) {
+            String path = a.path().replaceAll("\\[\\d+\\]", "");
+            int dot = path.lastIndexOf('.');
+            groups.computeIfAbsent(dot < 0 ? "" : path.substring(0, dot), k -> new LinkedHashSet<>())
+                    .add(Prose.tied(path.substring(dot + 1) + " " + a.value()));
         }
-        return String.join("; ", words);
+        List<String> lines = new ArrayList<>();
+        groups.forEach((group, values) ->
+                lines.addAll(Prose.wrap("  " + (group.isEmpty() ? "" : group + ": "), String.join("; ", values))));
+        return lines;
     }
 }
