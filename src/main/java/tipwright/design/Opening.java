@@ -27,7 +27,8 @@ public record Opening(
         @Note("Tilt at which it is open; 0 deg: from the start")
                 @Measured(value = Kind.ANGLE, preset = "0 deg", atLeast = "0 deg")
                 double opensAt,
-        @Note("The door that closes it, to check hinge and latches") @Nullable Door door) {
+        @Note("The door that closes it, to check hinge and latches") @Nullable Door door,
+        @Note("How freely slurry leaves it") @Preset Outflow outflow) {
 
     /** The form of the outline. */
     public enum Rim {

@@ -16,4 +16,5 @@ public record Tank(
         @Note("Wall, to work out the empty mass; or give mass") @Nullable Wall wall,
         @Note("Empty mass as weighed, without the attached parts; or give wall") @Nullable Weighed mass,
         @Note("Whatever turns with the tank: door, cradle, hoses, half the actuator") @Preset List<Attached> attached,
-        @Note("Where it empties") @Preset List<Opening> openings) {}
+        @Note("Where it empties") @Preset List<Opening> openings,
+        @Note("Where air gets in while a closed tank drains; left out: it is open to the air") @Nullable Vent vent) {}

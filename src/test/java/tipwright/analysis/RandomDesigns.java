@@ -11,12 +11,14 @@ import tipwright.design.BoxInterior;
 import tipwright.design.Cases;
 import tipwright.design.CylinderInterior;
 import tipwright.design.Design;
+import tipwright.design.Dump;
 import tipwright.design.ElectricActuator;
 import tipwright.design.Factors;
 import tipwright.design.Friction;
 import tipwright.design.Interior;
 import tipwright.design.Limits;
 import tipwright.design.Opening;
+import tipwright.design.Outflow;
 import tipwright.design.Pivot;
 import tipwright.design.PlacedActuator;
 import tipwright.design.PrismInterior;
@@ -58,7 +60,8 @@ public final class RandomDesigns {
                 new Vec3(in(0.5, 0.7), in(0.5, 0.7), 0),
                 new Vec3(1, 0, 0),
                 random.nextBoolean() ? 0 : in(0, 0.5),
-                null);
+                null,
+                new Outflow(0.62, 1));
         return design(interior, pivot, new Straight(frame, tank, actuators(), null, null), List.of(door));
     }
 
@@ -74,7 +77,8 @@ public final class RandomDesigns {
                         null,
                         List.of(new Attached(
                                 "cradle", in(10, 60), new Vec3(in(-0.3, 0.3), in(0.2, 0.6), in(-0.2, 0.2)))),
-                        openings),
+                        openings,
+                        null),
                 new Slurry(in(0.1, 1.0), null, in(1050, 1900), null, null, 2650, 1000, 0.6, in(0.2, 0.8), in(0.3, 3)),
                 new Pivot(pivot, List.of(support(in(-0.6, -0.3)), support(in(0.3, 0.6))), null),
                 drive,
@@ -84,6 +88,9 @@ public final class RandomDesigns {
                 new Limits(0.005, Math.toRadians(25), Math.toRadians(10), 0.02, 0.85),
                 new Cases(List.of(), List.of()),
                 new Use(null),
+                null,
+                new Dump(null, 0, 0.005, Dump.Cake.STEADILY, 2),
+                null,
                 List.of());
     }
 

@@ -37,7 +37,8 @@ class ArrowsTest {
         table.put("design", List.of("quantity", "geometry", "linkage"));
         table.put("load", List.of("design", "geometry"));
         table.put("analysis", List.of("design", "load", "linkage", "geometry"));
-        table.put("check", List.of("analysis", "design", "load", "geometry", "quantity"));
+        table.put("time", List.of("analysis", "design", "load", "linkage", "geometry"));
+        table.put("check", List.of("time", "analysis", "design", "load", "geometry", "quantity"));
         List<String> below = new ArrayList<>(table.keySet());
         for (String upper : List.of("placement", "report", "viewer", "command")) {
             table.put(upper, List.copyOf(below));

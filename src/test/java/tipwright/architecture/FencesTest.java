@@ -25,7 +25,7 @@ class FencesTest {
             "picocli..", of("command"),
             "org.ejml..", of("linkage"),
             "org.locationtech.jts..", of("check", "placement", "geometry"),
-            "org.hipparchus..", of("analysis", "placement"),
+            "org.hipparchus..", of("analysis", "time", "placement"),
             "org.snakeyaml..", of("design.file"),
             "javax.measure..", of("quantity"),
             "tech.units..", of("quantity"),

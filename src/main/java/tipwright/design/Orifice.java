@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design;
+
+import tipwright.quantity.Kind;
+
+/**
+ * A small hole that limits a flow.
+ *
+ * @param diameter m
+ * @param coefficient share of the ideal flow
+ */
+public record Orifice(
+        @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
+        @Measured(value = Kind.RATIO, preset = "0.62", above = "0", atMost = "1") double coefficient) {
+    /** m2. */
+    public double area() {
+        return Math.PI * diameter * diameter / 4;
+    }
+}
