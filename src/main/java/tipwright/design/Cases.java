@@ -11,7 +11,12 @@ import tipwright.quantity.Kind;
  * @param skip names of built-in cases
  * @param add fixed loads in the tank
  */
-public record Cases(@Preset List<String> skip, @Preset List<Own> add) {
+public record Cases(
+        @Note("Built-in load cases to leave out: held, draining, heaped, caked, empty, heel") @Preset List<String> skip,
+        @Note("Load cases of your own: a fixed mass at a fixed place in the tank") @Preset List<Own> add) {
+    /** Names of the built-in cases. */
+    public static final List<String> BUILT_IN = List.of("held", "draining", "heaped", "caked", "empty", "heel");
+
     /**
      * A load of the design's own: fixed mass and centre, as if bolted to the tank.
      *

@@ -25,8 +25,8 @@ public record CylinderInterior(
         @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
         @Measured(value = Kind.LENGTH, atLeast = "0 mm") double length,
         @Counted(atLeast = 1, atMost = 2) @Preset("flat") List<HeadShape> heads,
-        @Measured(value = Kind.RATIO, preset = "100 %", atLeast = "50 %", atMost = "300 %") double crown,
-        @Measured(value = Kind.RATIO, preset = "6 %", atLeast = "1 %", atMost = "50 %") double knuckle,
+        @Measured(value = Kind.RATIO, preset = "100 %", above = "50 %", atMost = "300 %") double crown,
+        @Measured(value = Kind.RATIO, preset = "6 %", atLeast = "1 %", atMost = "49 %") double knuckle,
         @Measured(Kind.LENGTH) Vec3 centre)
         implements Interior {
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.quantity;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -107,7 +107,7 @@ final class QuantityReader {
         if (!others.isEmpty()) {
             return shown + " is " + article(others.get(0).kind()) + "; " + needed(kind) + hint;
         }
-        TreeSet<String> names = new TreeSet<>();
+        List<String> names = new ArrayList<>();
         for (UnitLabel unit : UnitTable.of(kind)) {
             names.add(unit.name());
         }

@@ -24,6 +24,9 @@ public final class Spelling {
             if (slips == 0 && !candidate.equals(word)) {
                 slips = 0.5;
             }
+            if (!candidate.isEmpty() && low.charAt(0) != Character.toLowerCase(candidate.charAt(0))) {
+                slips += 0.25;
+            }
             if (slips < fewest) {
                 fewest = slips;
                 best = candidate;

@@ -3,19 +3,15 @@ package tipwright.design.file;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Choice;
 import tipwright.design.Counted;
-import tipwright.design.ExactlyOne;
 import tipwright.design.FromParts;
 import tipwright.design.Measured;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
-import tipwright.quantity.Spelling;
 
 /** Turns the nodes of one file into records, noting everything that is wrong on the way. */
 final class Binder {
@@ -25,6 +21,8 @@ final class Binder {
     private final QuantityBinder quantities;
     private final VectorBinder vectors;
     private final WordBinder words;
+    private final KeyRules keys;
+    private final ChoiceBinder choices;
 
     Binder(Reader reader, SourceMap sources) {
         this.reader = reader;
@@ -33,6 +31,12 @@ final class Binder {
         quantities = new QuantityBinder(problems);
         vectors = new VectorBinder(problems, quantities);
         words = new WordBinder(problems);
+        keys = new KeyRules(problems);
+        choices = new ChoiceBinder(problems, this);
+    }
+
+    ChoiceBinder choices() {
+        return choices;
     }
 
     /**
@@ -51,14 +55,14 @@ final class Binder {
                     "a group of keys is needed here (" + sample(shape) + "); found " + node.words());
             return null;
         }
-        Set<String> meant = unknownKeys(shape, group, path, extra);
-        boolean good = exactlyOne(type, shape, group, path, at);
+        Set<String> meant = keys.unknown(shape, group, path, extra);
+        boolean good = keys.exactlyOne(type, shape, group, path, at);
         Map<String, Object> read = new LinkedHashMap<>();
         for (Shape.Key key : shape.keys()) {
             if (key.loaded()) {
                 continue;
             }
-            String below = path.isEmpty() ? key.name() : path + "." + key.name();
+            String below = Paths.key(path, key.name());
             Node.Field field = group.fields().get(key.name());
             Object value = null;
             if (field != null) {
@@ -88,61 +92,6 @@ final class Binder {
             }
         }
         return shape.make(values);
-    }
-
-    private Set<String> unknownKeys(Shape shape, Node.Fields group, String path, Set<String> extra) {
-        Set<String> known = new LinkedHashSet<>(extra);
-        shape.keys().stream().filter(k -> !k.loaded()).forEach(k -> known.add(k.name()));
-        Set<String> free = new LinkedHashSet<>(known);
-        free.removeAll(group.fields().keySet());
-        Set<String> meant = new LinkedHashSet<>();
-        group.fields().forEach((name, field) -> {
-            if (!known.contains(name)) {
-                String near = Spelling.nearest(name, free);
-                String full = path.isEmpty() ? name : path + "." + name;
-                problems.add(
-                        field.key(),
-                        full,
-                        "key " + Say.quoted(name) + " is not known here; "
-                                + (near == null ? "allowed: " + Say.oneOf(known) : "did you mean '" + near + "'?"));
-                if (near != null) {
-                    meant.add(near);
-                }
-            }
-        });
-        return meant;
-    }
-
-    private boolean exactlyOne(Class<?> type, Shape shape, Node.Fields group, String path, Place at) {
-        boolean good = true;
-        for (ExactlyOne choice : type.getAnnotationsByType(ExactlyOne.class)) {
-            List<String> given = new ArrayList<>(List.of(choice.value()));
-            given.retainAll(group.fields().keySet());
-            if (given.isEmpty()) {
-                good = false;
-                String first = choice.value()[0];
-                Shape.Key key = shape.keys().stream()
-                        .filter(k -> k.name().equals(first))
-                        .findFirst()
-                        .orElseThrow();
-                problems.add(
-                        at,
-                        path,
-                        "give one of " + Say.oneOf(List.of(choice.value())) + "; add a line such as '"
-                                + Samples.line(key) + "'");
-            }
-            for (int i = 1; i < given.size(); i++) {
-                good = false;
-                Node.Field field = group.fields().get(given.get(i));
-                if (field != null) {
-                    problems.add(
-                            field.key(),
-                            path + "." + given.get(i),
-                            "'" + given.get(i) + "' and '" + given.get(0) + "' are both given; keep one");
-                }
-            }
-        }
-        return good;
     }
 
     private @Nullable Object preset(Shape.Key key, String path, Place at) {
@@ -177,9 +126,12 @@ final class Binder {
                     value.place(), path, items.size() + (items.size() == 1 ? " entry" : " entries") + "; " + allowed);
             return null;
         }
+        if (!(value instanceof Node.Items)) {
+            sources.alsoAsFirstEntry(path);
+        }
         List<Object> all = new ArrayList<>();
         for (int i = 0; i < items.size() && !problems.full(); i++) {
-            String below = value instanceof Node.Items ? path + "[" + (i + 1) + "]" : path;
+            String below = Paths.item(path, i + 1);
             Object read = one(key, items.get(i), below, items.get(i).place());
             if (read != null) {
                 all.add(read);
@@ -200,77 +152,19 @@ final class Binder {
         if (section != null && node instanceof Node.Scalar name && !name.isNothing()) {
             return reader.part(section.value(), name.text(), name.place(), path);
         }
+        if (section != null && !(node instanceof Node.Fields)) {
+            problems.add(
+                    node.place(),
+                    path,
+                    "a name from the parts files is needed here, or the fields in { }; found " + node.words());
+            return null;
+        }
         if (type.isSealed()) {
-            return choice(type, node, path, at, Set.of());
+            return choices.read(type, node, path, at, Set.of());
         }
         return type.isRecord()
                 ? record(type, node, path, at, Set.of())
                 : words.read(type, key.mark(Counted.class), node, path);
-    }
-
-    /** A record of a sealed interface, told apart by a key or by being the only key. */
-    @Nullable
-    Object choice(Class<?> type, Node node, String path, Place at, Set<String> extra) {
-        Map<String, Class<?>> all = new LinkedHashMap<>();
-        for (Class<?> permitted : type.getPermittedSubclasses()) {
-            all.put(Shape.choiceWord(permitted), permitted);
-        }
-        Choice choice = type.getAnnotation(Choice.class);
-        String by = choice == null ? "" : choice.value();
-        String sample = all.keySet().iterator().next();
-        if (!(node instanceof Node.Fields group)) {
-            String keys = by.isEmpty() ? sample + ": {...}" : by + ": " + sample + ", ...";
-            problems.add(node.place(), path, "a group of keys is needed here (" + keys + "); found " + node.words());
-            return null;
-        }
-        if (by.isEmpty()) {
-            return only(all, group, path, at);
-        }
-        Node.Field field = group.fields().get(by);
-        if (field == null) {
-            problems.add(
-                    at,
-                    path,
-                    "'" + by + "' is missing; add a line such as '" + by + ": " + sample + "' (allowed: "
-                            + Say.oneOf(all.keySet()) + ")");
-            return null;
-        }
-        String word = field.value() instanceof Node.Scalar scalar ? scalar.text() : "";
-        Class<?> chosen = all.get(word);
-        if (chosen == null) {
-            problems.add(
-                    field.value().place(),
-                    path + "." + by,
-                    field.value().words() + " is not known here; " + Say.meant(word, all.keySet()));
-            return null;
-        }
-        Set<String> allowed = new LinkedHashSet<>(extra);
-        allowed.add(by);
-        return record(chosen, group, path, at, allowed);
-    }
-
-    private @Nullable Object only(Map<String, Class<?>> all, Node.Fields group, String path, Place at) {
-        if (group.fields().size() != 1) {
-            problems.add(
-                    at,
-                    path,
-                    "exactly one of " + Say.oneOf(all.keySet()) + " is needed; found "
-                            + (group.fields().isEmpty()
-                                    ? "nothing"
-                                    : Say.oneOf(group.fields().keySet())));
-            return null;
-        }
-        String word = group.fields().keySet().iterator().next();
-        Node.Field field = group.fields().values().iterator().next();
-        Class<?> chosen = all.get(word);
-        if (chosen == null) {
-            problems.add(
-                    field.key(),
-                    path + "." + word,
-                    "key " + Say.quoted(word) + " is not known here; " + Say.meant(word, all.keySet()));
-            return null;
-        }
-        return record(chosen, field.value(), path + "." + word, field.key(), Set.of());
     }
 
     private static String sample(Shape shape) {

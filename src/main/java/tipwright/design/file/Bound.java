@@ -37,6 +37,16 @@ final class Bound {
         return found != null && type.isInstance(found.value()) ? type.cast(found.value()) : null;
     }
 
+    /** The entries of a list at a path; empty when it is missing or was not understood. */
+    <T> List<T> list(String path, Class<T> type) {
+        List<T> entries = new ArrayList<>();
+        List<?> list = get(path, List.class);
+        if (list != null) {
+            list.forEach(entry -> entries.add(type.cast(entry)));
+        }
+        return entries;
+    }
+
     /** All values of a type, in the order in which they were read. */
     <T> List<Found<T>> all(Class<T> type) {
         List<Found<T>> some = new ArrayList<>();

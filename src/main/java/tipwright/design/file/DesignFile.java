@@ -70,7 +70,7 @@ public final class DesignFile {
         ownParts(top, reader);
         Object read = new Binder(reader, sources).record(Design.class, top, "", root.place(), Set.of());
         Problems warnings = new Problems();
-        Rules.check(reader, sources, warnings);
+        Rules.check(reader.bound(), sources, problems, warnings);
         if (read instanceof Design design && problems.isEmpty()) {
             return new Reading.Good(design, text, List.copyOf(reader.assumptions()), warnings.inOrder(), sources);
         }

@@ -11,13 +11,13 @@ final class FileName {
     /** What is wrong with a name; null when nothing is. */
     static @Nullable String wrong(String name) {
         if (name.startsWith("/") || name.startsWith("~") || name.matches("[A-Za-z]:.*")) {
-            return "an absolute name; name a file beside the design, such as 'tub.stl'";
+            return "absolute name " + Say.quoted(name) + "; name a file beside the design, such as 'shop.yaml'";
         }
         if (name.indexOf('\\') >= 0 || name.indexOf(':') >= 0 || name.chars().anyMatch(Character::isISOControl)) {
-            return "no name that works everywhere; use letters, digits, '-', '.' and '/'";
+            return "no good name for a file: " + Say.quoted(name) + "; use letters, digits, '-', '.' and '/'";
         }
         if (List.of(name.split("/", -1)).contains("..")) {
-            return "'..' leads out of the design's folder; copy the file beside the design";
+            return "'..' in " + Say.quoted(name) + " leads out of the design's folder; copy the file beside the design";
         }
         return null;
     }

@@ -55,7 +55,7 @@ final class PartsShelf {
         Problems problems = reader.problems();
         String wrong = FileName.wrong(name);
         if (wrong != null) {
-            problems.add(asked, path, Say.quoted(name) + " is " + wrong);
+            problems.add(asked, path, wrong);
             return;
         }
         try {
@@ -156,8 +156,9 @@ final class PartsShelf {
             entry.read = true;
             String path = section + "." + name;
             Class<?> type = SECTIONS.getOrDefault(section, Object.class);
-            entry.part =
-                    new Binder(reader, entry.sources).choice(type, entry.field.value(), path, entry.field.key(), EXTRA);
+            entry.part = new Binder(reader, entry.sources)
+                    .choices()
+                    .read(type, entry.field.value(), path, entry.field.key(), EXTRA);
             if (entry.part != null) {
                 reader.bound().put(path, entry.part, entry.sources);
             }

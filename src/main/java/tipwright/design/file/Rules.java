@@ -1,9 +1,26 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design.file;
 
-/** What must hold between the values of a design. */
+import java.util.List;
+import java.util.function.Consumer;
+
+/** What must hold between the values of a design; each rule looks at the values that were understood. */
 final class Rules {
+    private static final List<Consumer<Facts>> ALL = List.of(
+            SlurryRules::check,
+            TankRules::check,
+            OpeningRules::check,
+            PivotRules::check,
+            DriveRules::check,
+            ActuatorRules::check,
+            CaseRules::check,
+            FarRules::check);
+
     private Rules() {}
 
-    static void check(Reader reader, SourceMap sources, Problems warnings) {}
+    /** Applies every rule. */
+    static void check(Bound bound, SourceMap sources, Problems problems, Problems warnings) {
+        Facts facts = new Facts(bound, sources, problems, warnings, TankRules.solid(bound, sources, problems));
+        ALL.forEach(rule -> rule.accept(facts));
+    }
 }

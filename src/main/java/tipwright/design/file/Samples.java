@@ -21,12 +21,13 @@ final class Samples {
     private static String value(Shape.Key key) {
         Measured measured = key.mark(Measured.class);
         if (measured != null) {
-            String one = measured.value().example();
-            String point = measured.value() == Kind.RATIO
-                    ? (key.type() == Vec2.class ? "[0, -1]" : "[1, 0, 0]")
-                    : key.type() == Vec2.class
-                            ? "[300 mm, 120 mm]"
-                            : key.type() == Vec3.class ? "[300 mm, 120 mm, 0 mm]" : one;
+            boolean direction = measured.value() == Kind.RATIO;
+            String point = measured.value().example();
+            if (key.type() == Vec2.class) {
+                point = direction ? "[0, -1]" : "[300 mm, 120 mm]";
+            } else if (key.type() == Vec3.class) {
+                point = direction ? "[1, 0, 0]" : "[300 mm, 120 mm, 0 mm]";
+            }
             return key.list() ? "[" + point + ", ...]" : point;
         }
         if (key.mark(FromParts.class) != null) {

@@ -28,19 +28,30 @@ public final class SourceMap {
         values.put(path, node.place());
         if (node instanceof Node.Fields group) {
             group.fields().forEach((name, field) -> {
-                String below = path.isEmpty() ? name : path + "." + name;
+                String below = Paths.key(path, name);
                 keys.put(below, field.key());
                 walk(below, field.value());
             });
         } else if (node instanceof Node.Items list) {
             for (int i = 0; i < list.items().size(); i++) {
                 Node item = list.items().get(i);
-                walk(path + "[" + (i + 1) + "]", item);
+                walk(Paths.item(path, i + 1), item);
                 if (i < AXES.length && item instanceof Node.Scalar) {
                     values.put(path + AXES[i], item.place());
                 }
             }
         }
+    }
+
+    /** Lets a single value that stands for a list of one be found as its first entry too. */
+    void alsoAsFirstEntry(String path) {
+        Map<String, Place> entries = new LinkedHashMap<>();
+        values.forEach((at, place) -> {
+            if (at.equals(path) || at.startsWith(path + ".") || at.startsWith(path + "[")) {
+                entries.put(Paths.item(path, 1) + at.substring(path.length()), place);
+            }
+        });
+        values.putAll(entries);
     }
 
     /** Where the value at this path is written; null when it is not in the file (a default was taken). */
@@ -50,7 +61,7 @@ public final class SourceMap {
 
     /** Where the value at this path is written, or the nearest group above it. */
     public Place nearest(String path) {
-        for (String at = path; !at.isEmpty(); at = above(at)) {
+        for (String at = path; !at.isEmpty(); at = Paths.above(at)) {
             Place place = values.get(at);
             if (place != null) {
                 return place;
@@ -68,10 +79,5 @@ public final class SourceMap {
     /** All paths with their places, in the order of the file. */
     public Map<String, Place> all() {
         return Collections.unmodifiableMap(values);
-    }
-
-    private static String above(String path) {
-        int end = Math.max(path.lastIndexOf('.'), path.lastIndexOf('['));
-        return end < 0 ? "" : path.substring(0, end);
     }
 }

@@ -32,13 +32,19 @@ final class VectorBinder {
             return axis(word, size, path);
         }
         if (!(node instanceof Node.Items list) || list.items().size() != size) {
-            problems.add(node.place(), path, needed(size, direction) + "; found " + node.words());
+            boolean more = node instanceof Node.Items items && items.items().size() > size;
+            problems.add(
+                    node.place(),
+                    path,
+                    needed(size, direction) + "; found " + node.words()
+                            + (more ? " (a ',' starts the next number; decimals take a point)" : ""));
             return null;
         }
         double[] c = new double[3];
         boolean good = true;
         for (int i = 0; i < size; i++) {
-            Double value = quantities.read(measured, list.items().get(i), path);
+            Node item = list.items().get(i);
+            Double value = direction ? plain(item, path) : quantities.read(measured, item, path);
             good &= value != null;
             c[i] = value == null ? 0 : value;
         }
@@ -50,6 +56,16 @@ final class VectorBinder {
             return null;
         }
         return size == 2 ? new Vec2(c[0], c[1]) : new Vec3(c[0], c[1], c[2]);
+    }
+
+    private @Nullable Double plain(Node node, String path) {
+        if (node instanceof Node.Scalar scalar
+                && scalar.text().matches("[+-]?(\\d{1,9}(\\.\\d{0,15})?|\\.\\d{1,15})")) {
+            return Double.valueOf(scalar.text());
+        }
+        problems.add(
+                node.place(), path, node.words() + " does not fit; a direction is plain numbers, such as [1, 0, 0]");
+        return null;
     }
 
     private @Nullable Object axis(Node.Scalar word, int size, String path) {

@@ -43,7 +43,7 @@ final class WordBinder {
         if (type.isEnum()) {
             return "a word (" + Say.oneOf(words(type)) + ")";
         }
-        return type == String.class ? "a text" : type == boolean.class ? "true or false" : "a plain number";
+        return type == String.class ? "a text" : type == boolean.class ? "yes or no" : "a plain number";
     }
 
     static List<String> words(Class<?> enumType) {
@@ -93,7 +93,7 @@ final class WordBinder {
                 return false;
             }
             default -> {
-                problems.add(place, path, Say.quoted(text) + " is not known here; allowed: true or false");
+                problems.add(place, path, Say.quoted(text) + " is not known here; allowed: yes or no");
                 return null;
             }
         }

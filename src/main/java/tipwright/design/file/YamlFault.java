@@ -20,37 +20,40 @@ final class YamlFault {
         } else if (fault instanceof MarkedYamlEngineException marked
                 && marked.getProblemMark().isPresent()) {
             Mark mark = marked.getProblemMark().get();
-            Place place = new Place(file, mark.getLine() + 1, mark.getColumn() + 1, 0, 0);
-            problems.add(place, "", words(marked, line(text, mark.getLine())));
+            String problem = marked.getProblem().toLowerCase(Locale.ROOT);
+            String words = words(problem, line(text, mark.getLine()));
+            Mark at = words.contains("opened here") ? marked.getContextMark().orElse(mark) : mark;
+            problems.add(new Place(file, at.getLine() + 1, at.getColumn() + 1, 0, 0), "", words);
         } else {
             problems.add(
                     Place.whole(file), "", "not readable as YAML: " + Say.quoted(String.valueOf(fault.getMessage())));
         }
     }
 
-    private static String words(MarkedYamlEngineException fault, String line) {
-        String problem = fault.getProblem().toLowerCase(Locale.ROOT);
+    private static String words(String problem, String line) {
         if (line.stripTrailing().indexOf('\t') >= 0) {
             return "a tab in this line; indent with blanks only";
         }
         if (problem.contains("mapping values are not allowed")) {
-            return "a ':' where none may stand; is the line indented like its neighbours, and are texts with ': ' in quotes?";
+            return "a ':' where none may stand; in this line and the one above, each key needs ': ' with a blank and "
+                    + "the indent of its neighbours, and a text with ': ' in it needs quotes";
         }
-        if (problem.contains("expected ',' or '")) {
-            char end = problem.charAt(problem.indexOf("or '") + 4);
-            return "the list or group opened with '" + (end == ']' ? '[' : '{') + "' is not closed; a ',' or '" + end
-                    + "' is missing before this";
+        if (problem.contains("expected ',' or ']'")) {
+            return "the list opened here with '[' is not closed; a ',' or ']' is missing";
+        }
+        if (problem.contains("expected ',' or '}'")) {
+            return "the group opened here with '{' is not closed; a ',' or '}' is missing";
         }
         if (problem.contains("could not find expected ':'")) {
-            return "a ':' with a blank after it is missing in the line before";
+            return "a ':' with a blank after it is missing in the line above";
         }
         if (problem.contains("expected <block end>")) {
             return "the indent of this line does not fit the lines above it";
         }
-        if (problem.contains("unexpected end of stream") || problem.contains("found unexpected end")) {
-            return "a quote that was opened is not closed";
+        if (problem.contains("found unexpected end of stream")) {
+            return "the quote opened here is not closed";
         }
-        return "not readable as YAML: " + fault.getProblem();
+        return "not readable as YAML: " + problem;
     }
 
     private static String line(String text, int number) {

@@ -56,7 +56,7 @@ final class YamlText {
         try {
             return new YamlText(file, text, problems).document();
         } catch (Refused refused) {
-            problems.add(refused.place, "", refused.message);
+            problems.add(refused.place, refused.path, refused.message);
         } catch (YamlEngineException fault) {
             YamlFault.note(fault, file, text, problems);
         }
@@ -68,10 +68,10 @@ final class YamlText {
         while (events.hasNext()) {
             Event event = events.next();
             if (event instanceof DocumentStartEvent start && root != null) {
-                throw new Refused(place(start), "a second document starts here ('---'); keep one design in a file");
+                throw new Refused(place(start), "", "a second document starts here ('---'); keep one design in a file");
             }
             if (event instanceof NodeEvent) {
-                root = node(event, 0);
+                root = node(event, 0, "");
             }
         }
         if (root == null) {
@@ -80,73 +80,74 @@ final class YamlText {
         return root;
     }
 
-    private Node node(Event event, int depth) {
+    private Node node(Event event, int depth, String path) {
         if (depth > DEEPEST) {
-            throw new Refused(place(event), "nested more than " + DEEPEST + " deep; no design needs that");
+            throw new Refused(place(event), path, "nested more than " + DEEPEST + " deep; no design needs that");
         }
         if (++values > MOST_VALUES) {
-            throw new Refused(place(event), "more than " + MOST_VALUES + " values; no design needs that many");
+            throw new Refused(place(event), path, "more than " + MOST_VALUES + " values; no design needs that many");
         }
         if (event instanceof AliasEvent) {
-            throw new Refused(place(event), "an alias ('*...') is not allowed; write the value out");
+            throw new Refused(place(event), path, "an alias ('*...') is not allowed; write the value out");
         }
         if (event instanceof NodeEvent anchored && anchored.getAnchor().isPresent()) {
             throw new Refused(
-                    place(event), "an anchor ('&...') is not allowed; write the value out where it is needed");
+                    place(event), path, "an anchor ('&...') is not allowed; write the value out where it is needed");
         }
         if (event instanceof ScalarEvent scalar) {
-            refuseTag(scalar.getTag(), event);
+            refuseTag(scalar.getTag(), event, path);
             return new Node.Scalar(place(event), scalar.getValue(), scalar.isPlain());
         }
         if (event instanceof SequenceStartEvent start) {
-            refuseTag(start.getTag(), event);
-            return items(start, depth);
+            refuseTag(start.getTag(), event, path);
+            return items(start, depth, path);
         }
         if (event instanceof MappingStartEvent start) {
-            refuseTag(start.getTag(), event);
-            return fields(start, depth);
+            refuseTag(start.getTag(), event, path);
+            return fields(start, depth, path);
         }
-        throw new Refused(place(event), "not understood");
+        throw new Refused(place(event), path, "not understood");
     }
 
-    private void refuseTag(Optional<String> tag, Event event) {
+    private void refuseTag(Optional<String> tag, Event event, String path) {
         if (tag.isPresent()) {
-            throw new Refused(place(event), "a tag ('!...') is not allowed; write the plain value");
+            throw new Refused(place(event), path, "a tag ('!...') is not allowed; write the plain value");
         }
     }
 
-    private Node items(SequenceStartEvent start, int depth) {
+    private Node items(SequenceStartEvent start, int depth, String path) {
         List<Node> items = new ArrayList<>();
         Event event = events.next();
         while (event.getEventId() != Event.ID.SequenceEnd) {
-            items.add(node(event, depth + 1));
+            items.add(node(event, depth + 1, Paths.item(path, items.size() + 1)));
             event = events.next();
         }
         return new Node.Items(place(start, event), items);
     }
 
-    private Node fields(MappingStartEvent start, int depth) {
+    private Node fields(MappingStartEvent start, int depth, String path) {
         Map<String, Node.Field> fields = new LinkedHashMap<>();
         Event event = events.next();
         while (event.getEventId() != Event.ID.MappingEnd) {
-            Node key = node(event, depth + 1);
-            Node value = node(events.next(), depth + 1);
+            Node key = node(event, depth + 1, path);
             if (key instanceof Node.Scalar name) {
-                put(fields, name, value);
+                String below = Paths.key(path, name.text());
+                put(fields, name, node(events.next(), depth + 1, below), below);
             } else {
-                problems.add(key.place(), "", "a key must be a plain word, found " + key.words());
+                node(events.next(), depth + 1, path);
+                problems.add(key.place(), path, "a key must be a plain word, found " + key.words());
             }
             event = events.next();
         }
         return new Node.Fields(place(start, event), fields);
     }
 
-    private void put(Map<String, Node.Field> fields, Node.Scalar name, Node value) {
+    private void put(Map<String, Node.Field> fields, Node.Scalar name, Node value, String path) {
         Node.Field first = fields.get(name.text());
         if (first != null) {
             problems.add(
                     name.place(),
-                    "",
+                    path,
                     "key " + Say.quoted(name.text()) + " is written twice, first in line "
                             + first.key().line() + "; keep one");
             return;
@@ -173,11 +174,13 @@ final class YamlText {
     private static final class Refused extends RuntimeException {
         private static final long serialVersionUID = 1L;
         private final transient Place place;
+        private final String path;
         private final String message;
 
-        Refused(Place place, String message) {
+        Refused(Place place, String path, String message) {
             super(message, null, false, false);
             this.place = place;
+            this.path = path;
             this.message = message;
         }
     }

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.file;
+
+import tipwright.design.Actuator;
+import tipwright.design.ElectricActuator;
+import tipwright.design.HydraulicActuator;
+import tipwright.design.Rod;
+import tipwright.design.Tube;
+import tipwright.quantity.Kind;
+
+/** An actuator's parts must fit into each other; in the design or in a parts file. */
+final class ActuatorRules {
+    private final Bound.Found<? extends Actuator> found;
+    private final Problems problems;
+
+    private ActuatorRules(Bound.Found<? extends Actuator> found, Problems problems) {
+        this.found = found;
+        this.problems = problems;
+    }
+
+    static void check(Facts facts) {
+        for (Bound.Found<ElectricActuator> electric : facts.bound().all(ElectricActuator.class)) {
+            ActuatorRules rules = new ActuatorRules(electric, facts.problems());
+            rules.rodAndTube();
+            rules.electric(electric.value());
+        }
+        for (Bound.Found<HydraulicActuator> hydraulic : facts.bound().all(HydraulicActuator.class)) {
+            ActuatorRules rules = new ActuatorRules(hydraulic, facts.problems());
+            rules.rodAndTube();
+            rules.hydraulic(hydraulic.value());
+        }
+    }
+
+    private void electric(ElectricActuator it) {
+        if (it.speed() != null && it.speed().rated() > it.speed().noLoad()) {
+            wrong(
+                    "speed.rated",
+                    "more than the no-load speed (" + Facts.say(it.speed().noLoad(), Kind.SPEED) + ")");
+        }
+        if (it.current() != null && it.current().rated() < it.current().noLoad()) {
+            wrong(
+                    "current.rated",
+                    "less than the no-load current (" + Facts.say(it.current().noLoad(), Kind.CURRENT) + ")");
+        }
+    }
+
+    private void hydraulic(HydraulicActuator it) {
+        if (it.rod().diameter() >= it.bore()) {
+            wrong("rod.diameter", "must be less than the bore (" + length(it.bore()) + ")");
+        }
+    }
+
+    private void rodAndTube() {
+        Actuator it = found.value();
+        Rod rod = it.rod();
+        Tube tube = it.tube();
+        if (rod != null && rod.bore() >= rod.diameter()) {
+            wrong("rod.bore", "must be less than the rod's diameter (" + length(rod.diameter()) + ")");
+        }
+        if (rod != null && rod.length() != null && rod.length() < it.stroke() * 0.999) {
+            wrong("rod.length", "the rod is shorter than the stroke (" + length(it.stroke()) + ")");
+        }
+        if (tube != null && tube.inside() >= tube.outside()) {
+            wrong("tube.inside", "must be less than the tube's outside (" + length(tube.outside()) + ")");
+        } else if (tube != null && rod != null && tube.inside() > 0 && rod.diameter() > tube.inside()) {
+            wrong("rod.diameter", "the rod does not go into the tube (" + length(tube.inside()) + " inside)");
+        }
+        if (tube != null && tube.length() >= it.closed()) {
+            wrong("tube.length", "must be less than the closed length (" + length(it.closed()) + ")");
+        }
+    }
+
+    private void wrong(String key, String message) {
+        found.wrong(problems, key, message);
+    }
+
+    private static String length(double metres) {
+        return Facts.say(metres, Kind.LENGTH);
+    }
+}

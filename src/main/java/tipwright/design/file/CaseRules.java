@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.file;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import tipwright.design.Cases;
+
+/** Names of load cases must be known, and some case must remain. */
+final class CaseRules {
+    private CaseRules() {}
+
+    static void check(Facts facts) {
+        List<String> skip = facts.bound().list("cases.skip", String.class);
+        Set<String> left = new TreeSet<>(Cases.BUILT_IN);
+        for (int i = 0; i < skip.size(); i++) {
+            String path = Paths.item("cases.skip", i + 1);
+            String name = skip.get(i);
+            if (!Cases.BUILT_IN.contains(name)) {
+                facts.wrong(path, "no built-in case " + Say.quoted(name) + "; " + Say.meant(name, Cases.BUILT_IN));
+            } else if (!left.remove(name)) {
+                facts.wrong(path, Say.quoted(name) + " is named twice; keep one");
+            }
+        }
+        List<String> own = new ArrayList<>();
+        for (Cases.Own added : facts.bound().list("cases.add", Cases.Own.class)) {
+            own.add(added.name());
+            if (Cases.BUILT_IN.contains(added.name())) {
+                facts.wrong(
+                        Paths.item("cases.add", own.size()) + ".name",
+                        Say.quoted(added.name()) + " is a built-in case; choose another name");
+            }
+        }
+        Names.unique(facts, "cases.add", own);
+        if (left.isEmpty() && own.isEmpty()) {
+            facts.wrong("cases.skip", "every load case is left out; keep at least one");
+        }
+    }
+}

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.file;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import tipwright.design.ExactlyOne;
+import tipwright.quantity.Spelling;
+
+/** Judges which keys stand in a group. */
+final class KeyRules {
+    private final Problems problems;
+
+    KeyRules(Problems problems) {
+        this.problems = problems;
+    }
+
+    /**
+     * Notes keys that a record does not have.
+     *
+     * @return the record's keys that they were most likely meant to be
+     */
+    Set<String> unknown(Shape shape, Node.Fields group, String path, Set<String> extra) {
+        Set<String> known = new LinkedHashSet<>(extra);
+        shape.keys().stream().filter(k -> !k.loaded()).forEach(k -> known.add(k.name()));
+        Set<String> free = new LinkedHashSet<>(known);
+        free.removeAll(group.fields().keySet());
+        Set<String> meant = new LinkedHashSet<>();
+        group.fields().forEach((name, field) -> {
+            if (!known.contains(name) && !problems.full()) {
+                String near = Spelling.nearest(name, free);
+                problems.add(
+                        field.key(),
+                        Paths.key(path, name),
+                        "key " + Say.quoted(name) + " is not known here; "
+                                + (near == null ? elsewhere(name, known) : "did you mean '" + near + "'?"));
+                if (near != null) {
+                    meant.add(near);
+                }
+            }
+        });
+        return meant;
+    }
+
+    private static String elsewhere(String name, Set<String> known) {
+        String home = Format.homeOf(name);
+        return home == null ? "allowed: " + Say.oneOf(known) : "it belongs to " + home;
+    }
+
+    /** Whether exactly one key of each such set is there; what is wrong is noted. */
+    boolean exactlyOne(Class<?> type, Shape shape, Node.Fields group, String path, Place at) {
+        boolean good = true;
+        for (ExactlyOne choice : type.getAnnotationsByType(ExactlyOne.class)) {
+            List<String> all = List.of(choice.value());
+            List<String> given = new ArrayList<>(all);
+            given.retainAll(group.fields().keySet());
+            good &= given.size() == 1;
+            if (given.isEmpty()) {
+                String line = shape.keys().stream()
+                        .filter(k -> k.name().equals(all.get(0)))
+                        .map(Samples::line)
+                        .findFirst()
+                        .orElse(all.get(0));
+                problems.add(at, path, "give one of " + Say.oneOf(all) + "; add a line such as '" + line + "'");
+            }
+            group.fields().forEach((name, field) -> {
+                if (given.indexOf(name) > 0) {
+                    problems.add(
+                            field.key(),
+                            Paths.key(path, name),
+                            "'" + given.get(0) + "' and '" + name + "' are both given; keep one");
+                }
+            });
+        }
+        return good;
+    }
+}

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.file;
+
+import tipwright.design.Slurry;
+import tipwright.quantity.Kind;
+
+/** What goes into the tank must fit and must be able to settle. */
+final class SlurryRules {
+    private static final double SLACK = 1e-9;
+
+    private SlurryRules() {}
+
+    static void check(Facts facts) {
+        volume(facts);
+        Double solids = facts.number("slurry.solids-density");
+        Double liquid = facts.number("slurry.liquid-density");
+        if (solids == null || liquid == null) {
+            return;
+        }
+        if (!(solids > liquid * (1 + SLACK))) {
+            boolean ownSolids = facts.sources().find("slurry.solids-density") != null;
+            facts.wrong(
+                    ownSolids ? "slurry.solids-density" : "slurry.liquid-density",
+                    "the solids (" + say(solids) + ") must be denser than the liquid (" + say(liquid) + ")");
+            return;
+        }
+        density(facts, solids, liquid);
+        cake(facts);
+    }
+
+    private static void density(Facts facts, double solids, double liquid) {
+        Double density = facts.number("slurry.density");
+        if (Facts.is(density, d -> d < liquid * (1 - SLACK))) {
+            facts.wrong(
+                    "slurry.density",
+                    "the slurry is lighter than its liquid (" + say(liquid) + "); mend it, or give liquid-density");
+        } else if (Facts.is(density, d -> d > solids * (1 + SLACK))) {
+            facts.wrong(
+                    "slurry.density",
+                    "the slurry is heavier than its solids (" + say(solids) + "); mend it, or give solids-density");
+        }
+    }
+
+    private static void cake(Facts facts) {
+        Slurry slurry = facts.bound().get("slurry", Slurry.class);
+        if (slurry == null) {
+            return;
+        }
+        double share = slurry.solidsByVolume() != null || slurry.solidsByWeight() != null
+                ? slurry.solidsVolumeShare()
+                : (slurry.mixtureDensity() - slurry.liquidDensity())
+                        / (slurry.solidsDensity() - slurry.liquidDensity());
+        if (share <= 1 && share > slurry.packing() * (1 + SLACK)) {
+            String key = slurry.solidsByVolume() != null
+                    ? "solids-by-volume"
+                    : slurry.solidsByWeight() != null ? "solids-by-weight" : "density";
+            facts.wrong(
+                    "slurry." + key,
+                    "the solids are " + Facts.percent(share) + " of the volume, more than even a settled cake holds ("
+                            + Facts.percent(slurry.packing()) + "); lower it, or raise packing");
+        }
+    }
+
+    private static void volume(Facts facts) {
+        Double volume = facts.number("slurry.volume");
+        if (volume == null || facts.solid() == null) {
+            return;
+        }
+        double room = facts.solid().whole().volume();
+        if (volume > room * (1 + SLACK)) {
+            facts.wrong("slurry.volume", "more than the tank holds (" + Facts.say(room, Kind.VOLUME) + ")");
+        }
+    }
+
+    private static String say(double density) {
+        return Facts.say(density, Kind.DENSITY);
+    }
+}
