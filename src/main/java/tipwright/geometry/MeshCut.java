@@ -5,6 +5,11 @@ import java.util.Arrays;
 
 /** Cuts a closed mesh by a plane and closes what is left below: the body of the liquid, for pictures. */
 public final class MeshCut {
+    /** How close a vertex may lie to the plane, over the size of the mesh. */
+    private static final double HAIR = 1e-9;
+
+    private static final int NUDGES = 16;
+
     private final Mesh mesh;
     private final HalfEdges edges;
     private final double[] heights;
@@ -24,6 +29,7 @@ public final class MeshCut {
         for (int i = 0; i < n; i++) {
             heights[i] = plane.height(mesh.vertex(i));
         }
+        nudge(HAIR * mesh.size());
         stays = new int[n];
         cuts = new int[mesh.corners().length];
         Arrays.fill(stays, -1);
@@ -33,12 +39,31 @@ public final class MeshCut {
 
     /**
      * The closed mesh, outward, of the part of a solid below a plane; without triangles if nothing is below.
+     * A plane that passes through a vertex is lowered by some billionths of the mesh's size until it passes through none,
+     * so that the cap has no pinched corners.
      *
      * @param closed a watertight outward mesh, vertices shared between triangles (see {@link Mesh#welded}); not changed
      * @throws ShapeException if the mesh is not watertight
      */
     public static Mesh below(Mesh closed, Plane plane) {
         return new MeshCut(closed, plane).run(plane.normal());
+    }
+
+    private void nudge(double hair) {
+        for (int k = 0; k < NUDGES && !clear(0.5 * hair); k++) {
+            for (int i = 0; i < heights.length; i++) {
+                heights[i] += hair;
+            }
+        }
+    }
+
+    private boolean clear(double gap) {
+        for (double height : heights) {
+            if (Math.abs(height) < gap) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private boolean under(int vertex) {
