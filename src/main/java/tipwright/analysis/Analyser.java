@@ -62,7 +62,7 @@ public final class Analyser {
             Pose pose = pose(posture);
             List<Row> here = rowsAt(balancer, pose, table, i);
             if (here.size() < cases) {
-                stop = Stops.locked(posture.tilt());
+                stop = Stops.locked(posture.tilt(), stop);
                 break;
             }
             poses.add(pose);
@@ -71,8 +71,8 @@ public final class Analyser {
             }
         }
         if (poses.isEmpty()) {
-            throw new CannotComputeException(
-                    design.name() + ": " + Stops.locked(postures.get(0).tilt()).why());
+            throw new CannotComputeException(design.name() + ": "
+                    + Stops.locked(postures.get(0).tilt(), null).why());
         }
         List<CaseResult> results = new ArrayList<>(cases);
         for (int c = 0; c < cases; c++) {

@@ -35,11 +35,11 @@ final class Stops {
         return stop == null ? "no tilt to compute" : stop.why();
     }
 
-    static Stop locked(double tilt) {
-        return new Stop(
-                tilt,
-                "friction alone locks the linkage at " + degrees(tilt)
-                        + " of tilt: the actuator's arm is too short there; move a mount to give it more");
+    /** Friction locks the linkage; the halt that would come next, if any, is named too. */
+    static Stop locked(double tilt, @Nullable Stop next) {
+        String why = "friction alone locks the linkage at " + degrees(tilt)
+                + " of tilt: the actuator's arm is too short there; move a mount to give it more";
+        return new Stop(tilt, next == null ? why : why + " (" + next.why() + ")");
     }
 
     private static String degrees(double tilt) {

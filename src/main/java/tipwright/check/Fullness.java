@@ -8,6 +8,7 @@ import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
+import tipwright.design.Slurry;
 import tipwright.design.TiltRange;
 import tipwright.geometry.Range;
 import tipwright.geometry.Vec3;
@@ -20,6 +21,7 @@ import tipwright.load.Contents;
 final class Fullness {
     private static final double STEP = 0.1;
     private static final double CLOSE = 0.001;
+    private static final double DENSITY_CLOSE = 5;
     private static final double COARSEST = Math.toRadians(2);
 
     /** Checks whose verdict no fill changes, or where more fill is no reason. */
@@ -31,8 +33,9 @@ final class Fullness {
     static @Nullable HowFull of(Design design) throws CannotComputeException {
         Design quick = coarse(design);
         String limit = firstFailure(quick, 1);
+        double density = densityWhenFull(quick, limit == null);
         if (limit == null) {
-            return answer(design, 1, null);
+            return answer(design, 1, density, null);
         }
         double bad = 1;
         double good = bad;
@@ -58,7 +61,10 @@ final class Fullness {
                 limit = failure;
             }
         }
-        return answer(design, good, limit);
+        while (good > 0 && firstFailure(design, good) != null) {
+            good = Math.max(0, good - CLOSE);
+        }
+        return answer(design, good, density, limit);
     }
 
     private static Design coarse(Design design) {
@@ -68,7 +74,11 @@ final class Fullness {
     }
 
     private static @Nullable String firstFailure(Design design, double fill) throws CannotComputeException {
-        Analysis analysis = Analyser.analyse(design.withSlurry(design.slurry().withFill(fill)));
+        return firstFailure(design.withSlurry(design.slurry().withFill(fill)));
+    }
+
+    private static @Nullable String firstFailure(Design design) throws CannotComputeException {
+        Analysis analysis = Analyser.analyse(design);
         List<Finding> findings = Checks.run(analysis);
         for (Finding f : findings) {
             if (f.verdict() == Verdict.FAIL && !OTHER.contains(f.id().split("/")[0])) {
@@ -78,13 +88,39 @@ final class Fullness {
         return null;
     }
 
-    private static HowFull answer(Design design, double fill, @Nullable String limit) {
+    /** Between plain liquid and nothing but settled cake. */
+    private static double densityWhenFull(Design design, boolean passesAsItIs) throws CannotComputeException {
+        Slurry full = design.slurry().withFill(1);
+        double good = passesAsItIs ? full.mixtureDensity() : full.liquidDensity();
+        double bad = passesAsItIs ? full.cakeDensity() : full.mixtureDensity();
+        if (!passesAsItIs && fails(design, full.withDensity(good))) {
+            return Double.NaN;
+        }
+        if (passesAsItIs && !fails(design, full.withDensity(bad))) {
+            return bad;
+        }
+        while (bad - good > DENSITY_CLOSE) {
+            double middle = 0.5 * (good + bad);
+            if (fails(design, full.withDensity(middle))) {
+                bad = middle;
+            } else {
+                good = middle;
+            }
+        }
+        return good;
+    }
+
+    private static boolean fails(Design design, Slurry slurry) throws CannotComputeException {
+        return firstFailure(design.withSlurry(slurry)) != null;
+    }
+
+    private static HowFull answer(Design design, double fill, double density, @Nullable String limit) {
         Design filled = design.withSlurry(design.slurry().withFill(fill));
         Contents contents = new Contents(filled);
         double volume = contents.slurryVolume();
         Vec3 up = contents.up(0);
         Range extent = contents.solid().extent(up);
         double level = contents.liquid(0, volume, Double.NaN).plane().level() - extent.low();
-        return new HowFull(fill, volume, volume * design.slurry().mixtureDensity(), level, limit);
+        return new HowFull(fill, volume, volume * design.slurry().mixtureDensity(), level, density, limit);
     }
 }

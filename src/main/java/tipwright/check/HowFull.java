@@ -10,6 +10,9 @@ import org.jspecify.annotations.Nullable;
  * @param volume m3
  * @param mass of the slurry, kg
  * @param level height of the surface over the lowest point of the stowed interior, m: where the level switch sits
+ * @param densityWhenFull the densest mixture with which a tank filled to the brim passes, kg/m3; NaN when not even plain liquid
+ *     does
  * @param limit the check that stops it from being fuller; null when it may be full
  */
-public record HowFull(double fill, double volume, double mass, double level, @Nullable String limit) {}
+public record HowFull(
+        double fill, double volume, double mass, double level, double densityWhenFull, @Nullable String limit) {}

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.analysis;
+
+import java.nio.file.Path;
+import tipwright.design.Design;
+import tipwright.design.file.Beside;
+import tipwright.design.file.DesignFile;
+import tipwright.design.file.Reading;
+
+/** Small designs written as a builder would write them, for tests. */
+public final class Examples {
+    /** A box 1 m each way, open on top, filled to the brim; pivot in the middle below. Lines can be replaced by tests. */
+    public static final String BOX =
+            """
+            tipwright: 1
+            name: Box
+            tank:
+              interior: {shape: box, size: [1 m, 1 m, 1 m], centre: [0 m, 1 m, 0 m]}
+              wall: {thickness: 4 mm, density: 7850 kg/m3}
+              openings:
+                - {name: top, rim: rectangle, width: 1 m, height: 1 m, centre: [0 m, 1.5 m, 0 m], normal: y}
+            slurry: {fill: 100 %, density: 1400 kg/m3, repose: 30 deg}
+            pivot:
+              at: [400 mm, 400 mm]
+              bearings:
+                - {z: -500 mm, bearing: {kind: ball-insert, bore: 40 mm, c0: 19 kN}}
+                - {z: 500 mm, bearing: {kind: ball-insert, bore: 40 mm, c0: 19 kN}}
+            drive:
+              straight:
+                frame-pin: [-600 mm, -500 mm]
+                tank-pin: [-450 mm, 400 mm]
+                actuators:
+                  - {z: 0 mm, actuator: {kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN}}
+            tilt: {to: 80 deg}
+            """;
+
+    private Examples() {}
+
+    /** The design of a text; fails the test with the problems when it is none. */
+    public static Design read(String yaml) {
+        Reading reading = DesignFile.read("test.yaml", yaml, Beside.folder(Path.of("geometry")));
+        if (reading instanceof Reading.Good good) {
+            return good.design();
+        }
+        throw new AssertionError(reading.toString());
+    }
+}
