@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
+import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.linkage.Halt;
 import tipwright.linkage.Linkage;
@@ -26,6 +27,11 @@ public final class Analyser {
      */
     public static Analysis analyse(Design design) throws CannotComputeException {
         Linkage linkage = linkage(design);
+        Mechanism mechanism = Mechanism.of(linkage.skeleton());
+        if (mechanism.pivot() < 0) {
+            throw new CannotComputeException(
+                    design.name() + ": drive: no pin is named 'pivot'; it sits in the bearings");
+        }
         Motion motion = linkage.sweep(design.tilt().tilts());
         List<Posture> postures = motion.postures();
         Halt halt = motion.halt();
@@ -34,7 +40,7 @@ public final class Analyser {
         }
         double[] tilts = postures.stream().mapToDouble(Posture::tilt).toArray();
         LoadTable table = LoadTable.of(design, tilts);
-        return balance(design, linkage, postures, table, halt);
+        return balance(design, linkage, mechanism, postures, table, halt);
     }
 
     private static Linkage linkage(Design design) throws CannotComputeException {
@@ -46,7 +52,12 @@ public final class Analyser {
     }
 
     private static Analysis balance(
-            Design design, Linkage linkage, List<Posture> postures, LoadTable table, @Nullable Halt halt)
+            Design design,
+            Linkage linkage,
+            Mechanism mechanism,
+            List<Posture> postures,
+            LoadTable table,
+            @Nullable Halt halt)
             throws CannotComputeException {
         int cases = table.cases().size();
         List<List<Row>> rows = new ArrayList<>(cases);
@@ -55,12 +66,11 @@ public final class Analyser {
         }
         List<Pose> poses = new ArrayList<>(postures.size());
         Stop stop = Stops.of(halt);
-        Balancer balancer = new Balancer(design, linkage, postures.get(0));
+        Balancer balancer = new Balancer(design, linkage, mechanism);
         for (int i = 0; i < postures.size(); i++) {
             Posture posture = postures.get(i);
-            balancer = balancer.at(linkage, posture);
-            Pose pose = pose(posture);
-            List<Row> here = rowsAt(balancer, pose, table, i);
+            Pose pose = pose(posture, mechanism);
+            List<Row> here = balancer.moveTo(posture) ? rowsAt(balancer, pose, table, i) : List.of();
             if (here.size() < cases) {
                 stop = Stops.locked(posture.tilt(), stop);
                 break;
@@ -78,7 +88,7 @@ public final class Analyser {
         for (int c = 0; c < cases; c++) {
             results.add(new CaseResult(table.cases().get(c), rows.get(c)));
         }
-        return new Analysis(design, poses, results, table.emptying(), stop, table.notes());
+        return new Analysis(design, mechanism, poses, results, table.emptying(), stop, table.notes());
     }
 
     private static List<Row> rowsAt(Balancer balancer, Pose pose, LoadTable table, int tilt) {
@@ -90,15 +100,20 @@ public final class Analyser {
             Balance raise = balancer.balance(state.mass(), c, 1);
             Balance lower = balancer.balance(state.mass(), c, -1);
             if (rest != null && raise != null && lower != null) {
-                rows.add(new Row(pose, state, balancer.place(c), rest, raise, lower));
+                rows.add(new Row(pose, state, pose.place(c), rest, raise, lower));
             }
         }
         return rows;
     }
 
-    private static Pose pose(Posture p) {
+    private static Pose pose(Posture p, Mechanism mechanism) {
         double swing =
                 Math.atan2(p.onB().y() - p.onA().y(), p.onB().x() - p.onA().x());
-        return new Pose(p.tilt(), p.length(), p.arm(), p.transmission(), swing, p.onA(), p.onB());
+        List<Placement> bodies = new ArrayList<>(mechanism.bodies().size());
+        for (int i = 0; i < mechanism.bodies().size(); i++) {
+            bodies.add(new Placement(mechanism.bodies().get(i), p.place(i, Vec2.ZERO), p.turn(i)));
+        }
+        return new Pose(
+                p.tilt(), p.length(), p.arm(), p.transmission(), swing, p.onA(), p.onB(), bodies, mechanism.tank());
     }
 }

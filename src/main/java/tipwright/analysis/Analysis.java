@@ -10,6 +10,7 @@ import tipwright.load.Emptying;
  * Everything computed for a design.
  *
  * @param design as read
+ * @param mechanism its bodies and joints
  * @param poses the linkage at each tilt that it reaches [tilt]
  * @param cases the load cases
  * @param emptying what stays in the tank at full tilt, and the tilt needed
@@ -18,6 +19,7 @@ import tipwright.load.Emptying;
  */
 public record Analysis(
         Design design,
+        Mechanism mechanism,
         List<Pose> poses,
         List<CaseResult> cases,
         Emptying emptying,

@@ -9,7 +9,9 @@ import tipwright.geometry.Vec3;
  * Forces at one tilt.
  *
  * @param force of all actuators together, N; positive pushes (rod in compression), negative pulls
- * @param pivot force of the tank on its bearings in the side view, N
- * @param bearings force of the tank on each bearing, N [bearing]
+ * @param pivot force of what the two bearings carry on them, in the side view, N
+ * @param bearings force on each bearing, N [bearing]
+ * @param joints force of the second body on the first at each joint, N [joint of the mechanism]
+ * @param couples moment of the second body on the first at each slide, N m, positive clockwise; 0 at pins [joint]
  */
-public record Balance(double force, Vec2 pivot, List<Vec3> bearings) {}
+public record Balance(double force, Vec2 pivot, List<Vec3> bearings, List<Vec2> joints, List<Double> couples) {}

@@ -1,52 +1,82 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.analysis;
 
-import java.util.ArrayList;
 import java.util.List;
 import tipwright.design.Pivot;
 import tipwright.design.Support;
-import tipwright.geometry.Vec2;
-import tipwright.geometry.Vec3;
 
 /**
- * Shares the load between two bearings that are not in the plane of the actuator and the centroid.
+ * Shares a load between two bearings that are not in the plane of the actuator and the centroid. Add every force on what the
+ * bearings carry, then read.
  *
- * <p>Balance of forces and of moments about x and y at the pivot axis: with force F and moment M of all else on the tank,
+ * <p>Balance of forces and of moments about x and y at the pivot axis: with force F and moment M of all else,
  * R2y = (Mx + z1 Fy) / (z2 - z1), R2x = (z1 Fx - My) / (z2 - z1), R1 = -F - R2; the force along the axis goes to the locating
- * bearing. Source: elementary spatial statics.
+ * bearing. Source: elementary spatial statics. Mutable: owned by one balancer.
  */
 final class BearingSplit {
     private final double z1;
     private final double z2;
     private final int locating;
-    private final Vec3 axis;
+
+    private double axisX;
+    private double axisY;
+    private double fx;
+    private double fy;
+    private double fz;
+    private double mx;
+    private double my;
 
     BearingSplit(Pivot pivot) {
         List<Support> bearings = pivot.bearings();
         z1 = bearings.get(0).z();
         z2 = bearings.get(1).z();
         locating = bearings.get(1).locating() && !bearings.get(0).locating() ? 1 : 0;
-        axis = new Vec3(pivot.at().x(), pivot.at().y(), 0);
     }
 
-    /**
-     * Force of the tank on each bearing, N.
-     *
-     * @param pivot planar force of the tank on both bearings together, N
-     * @param weight on the tank, N
-     * @param centroid in space, m
-     * @param drive where the force of the drive acts on the tank: in space, at its mean z, m
-     */
-    List<Vec3> loads(Vec2 pivot, Vec3 weight, Vec3 centroid, Vec3 drive) {
-        Vec3 push = new Vec3(pivot.x() - weight.x(), pivot.y() - weight.y(), 0);
-        Vec3 force = weight.plus(push);
-        Vec3 moment = centroid.minus(axis).cross(weight).plus(drive.minus(axis).cross(push));
-        double span = z2 - z1;
-        double x2 = (z1 * force.x() - moment.y()) / span;
-        double y2 = (moment.x() + z1 * force.y()) / span;
-        List<Vec3> loads = new ArrayList<>(2);
-        loads.add(new Vec3(force.x() + x2, force.y() + y2, locating == 0 ? force.z() : 0));
-        loads.add(new Vec3(-x2, -y2, locating == 1 ? force.z() : 0));
-        return loads;
+    /** Half way between the bearings, m. */
+    double middle() {
+        return 0.5 * (z1 + z2);
+    }
+
+    /** Starts anew with the axis at a place in the side view, m. */
+    void start(double x, double y) {
+        axisX = x;
+        axisY = y;
+        fx = 0;
+        fy = 0;
+        fz = 0;
+        mx = 0;
+        my = 0;
+    }
+
+    /** Adds a force in N at a place in space in m. */
+    void add(double x, double y, double z, double forceX, double forceY, double forceZ) {
+        fx += forceX;
+        fy += forceY;
+        fz += forceZ;
+        mx += (y - axisY) * forceZ - z * forceY;
+        my += z * forceX - (x - axisX) * forceZ;
+    }
+
+    /** Adds what is missing to a total force in the side view, N, in a plane z = const, m. */
+    void fillUp(double totalX, double totalY, double z) {
+        add(axisX, axisY, z, totalX - fx, totalY - fy, 0);
+    }
+
+    /** Load of a bearing along x, N. */
+    double x(int bearing) {
+        double second = -(z1 * fx - my) / (z2 - z1);
+        return bearing == 1 ? second : fx - second;
+    }
+
+    /** Load of a bearing along y, N. */
+    double y(int bearing) {
+        double second = -(mx + z1 * fy) / (z2 - z1);
+        return bearing == 1 ? second : fy - second;
+    }
+
+    /** Load of a bearing along the axis, N. */
+    double z(int bearing) {
+        return bearing == locating ? fz : 0;
     }
 }

@@ -8,24 +8,51 @@ import tipwright.linkage.Skeleton;
 
 /**
  * What pushes the tank over. Adding a mechanism: one record that tells its skeleton, and its name in the permits clause.
+ *
+ * <p>Names of pins that every mechanism shares: 'pivot' sits in the two bearings, 'frame-pin' and 'rod-pin' are the actuator's
+ * ends.
  */
 @Choice("")
 public sealed interface Drive permits Straight {
+    String FRAME_PIN = "frame-pin";
+    String ROD_PIN = "rod-pin";
+
     /**
      * The mechanism in the side view, stowed.
      *
-     * @param pivot the tank's pivot, m
+     * @param pivot the axis of the two bearings, m
      */
     Skeleton skeleton(Vec2 pivot);
 
     /** The actuators, each with its place along z; side by side in the side view. */
     List<PlacedActuator> actuators();
 
-    /** The pin that holds the actuator at its fixed end; null when nothing is known of it. */
+    /** What is known of a pin by its name; null when nothing is. */
     @Nullable
-    PinJoint framePinJoint();
+    PinJoint pinJoint(String name);
+
+    /** Where a pin's data belong in the file, for messages. */
+    default String pinKey(String name) {
+        return "drive: pins: '" + name + "'";
+    }
+
+    /** Whether a joint is made twice, once on each side of the machine, so that each of the two bears half. */
+    default boolean paired(String joint) {
+        return false;
+    }
+
+    /** What is known of a slide by its name; null when it is no slide. */
+    default @Nullable Guide guide(String slide) {
+        return null;
+    }
+
+    /** The pin that holds the actuator at its fixed end; null when nothing is known of it. */
+    default @Nullable PinJoint framePinJoint() {
+        return pinJoint(FRAME_PIN);
+    }
 
     /** The pin that holds the actuator at its moving end; null when nothing is known of it. */
-    @Nullable
-    PinJoint tankPinJoint();
+    default @Nullable PinJoint tankPinJoint() {
+        return pinJoint(ROD_PIN);
+    }
 }

@@ -27,6 +27,20 @@ public record Straight(
         return Skeleton.straight(pivot, framePin, tankPin);
     }
 
+    @Override
+    public @Nullable PinJoint pinJoint(String name) {
+        return switch (name) {
+            case FRAME_PIN -> framePinJoint;
+            case ROD_PIN -> tankPinJoint;
+            default -> null;
+        };
+    }
+
+    @Override
+    public String pinKey(String name) {
+        return "drive: " + (name.equals(FRAME_PIN) ? "frame-pin-joint" : "tank-pin-joint");
+    }
+
     /** The same parts with the pins elsewhere. */
     public Straight movedTo(Vec2 frame, Vec2 tank) {
         return new Straight(frame, tank, actuators, framePinJoint, tankPinJoint);

@@ -2,10 +2,10 @@
 package tipwright.linkage;
 
 /**
- * Friction moments in the joints, as signed moments against the turn while tipping: positive brakes the tipping, negative brakes
+ * Friction in the joints, as signed amounts against the motion while tipping: positive brakes the tipping, negative brakes
  * the way back. Arrays are not to be changed.
  *
- * @param joints N m, [joint]; ignored at slides
+ * @param joints N m at pins, N at slides [joint]
  * @param onA N m in the actuator's pin on body a
  * @param onB N m in the actuator's pin on body b
  */

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.linkage;
 
-import org.ejml.data.DMatrixRMaj;
+import java.util.List;
 import tipwright.geometry.Vec2;
 
 /**
@@ -18,6 +18,12 @@ final class Equations {
     final Skeleton skeleton;
     final double size;
     final int unknowns;
+    final Hinge[] hinges;
+    final Hinge endA;
+    final Hinge endB;
+
+    /** A joint in plain numbers, in units of size; the direction is of length 1, and zero for a pin. */
+    record Hinge(boolean slide, int a, int b, double x, double y, double alongX, double alongY) {}
 
     Equations(Skeleton skeleton) throws LinkageException {
         this.skeleton = skeleton;
@@ -29,117 +35,118 @@ final class Equations {
                     + " freedoms of " + (skeleton.bodies().size() - 1)
                     + " moving bodies; one must be left for the tilt");
         }
-        double far = skeleton.actuator().onB().minus(skeleton.actuator().onA()).norm();
+        Strut strut = skeleton.actuator();
+        double far = strut.onB().minus(strut.onA()).norm();
         if (!(far > 0)) {
             throw new LinkageException("the two pins of the actuator are in the same place");
         }
         for (Joint j : skeleton.joints()) {
-            far = Math.max(far, j.at().minus(skeleton.actuator().onA()).norm());
-            far = Math.max(far, j.at().minus(skeleton.actuator().onB()).norm());
+            far = Math.max(far, j.at().minus(strut.onA()).norm());
+            far = Math.max(far, j.at().minus(strut.onB()).norm());
         }
         this.size = far;
-    }
-
-    /** Where a stowed point is, in units of size; q in units of size and rad. */
-    Vec2 place(double[] q, int body, Vec2 stowed) {
-        Vec2 p = stowed.times(1 / size);
-        if (body == 0) {
-            return p;
+        List<Joint> joints = skeleton.joints();
+        this.hinges = new Hinge[joints.size()];
+        for (int i = 0; i < hinges.length; i++) {
+            Joint j = joints.get(i);
+            Vec2 along = j instanceof Joint.Slide slide ? slide.direction().unit() : Vec2.ZERO;
+            hinges[i] = hinge(j.a(), j.b(), j.at(), along);
         }
-        int i = 3 * (body - 1);
-        double c = Math.cos(q[i + 2]);
-        double s = Math.sin(q[i + 2]);
-        return new Vec2(q[i] + c * p.x() + s * p.y(), q[i + 1] - s * p.x() + c * p.y());
+        this.endA = hinge(strut.a(), strut.b(), strut.onA(), Vec2.ZERO);
+        this.endB = hinge(strut.a(), strut.b(), strut.onB(), Vec2.ZERO);
     }
 
-    /** Writes the residuals of joints and tilt driver into out [rows]. */
-    void residuals(double[] q, double tilt, double[] out) {
+    private Hinge hinge(int a, int b, Vec2 at, Vec2 along) {
+        return new Hinge(
+                !along.equals(Vec2.ZERO), a, b, at.x() * (1 / size), at.y() * (1 / size), along.x(), along.y());
+    }
+
+    /** Writes the residuals of joints and tilt driver into the space's residual [rows]. */
+    void residuals(double[] q, double tilt, Workspace s) {
+        s.turnTo(q);
         int row = 0;
-        for (Joint j : skeleton.joints()) {
-            Vec2 gap = place(q, j.a(), j.at()).minus(place(q, j.b(), j.at()));
-            if (j instanceof Joint.Slide slide) {
-                double turnA = turn(q, j.a());
-                Vec2 across = across(slide, turnA);
-                out[row] = turnA - turn(q, j.b());
-                out[row + 1] = across.dot(gap);
+        for (Hinge h : hinges) {
+            double gapX = s.x(q, h.a, h.x, h.y) - s.x(q, h.b, h.x, h.y);
+            double gapY = s.y(q, h.a, h.x, h.y) - s.y(q, h.b, h.x, h.y);
+            if (h.slide) {
+                s.residual[row] = turn(q, h.a) - turn(q, h.b);
+                s.residual[row + 1] = -s.turnedY(h.a, h) * gapX + s.turnedX(h.a, h) * gapY;
             } else {
-                out[row] = gap.x();
-                out[row + 1] = gap.y();
+                s.residual[row] = gapX;
+                s.residual[row + 1] = gapY;
             }
             row += 2;
         }
-        out[row] = turn(q, skeleton.tank()) - tilt;
+        s.residual[row] = turn(q, skeleton.tank()) - tilt;
     }
 
     /**
-     * Writes the Jacobian of the joints into the first rows of j, and the driver's row: the tank's angle, or the actuator's length.
+     * Writes the Jacobian of the joints into the first rows of the space's jacobian, and the driver's row: the tank's angle, or
+     * the actuator's length.
      *
-     * @param j overwritten, unknowns x unknowns
      * @return the actuator's length in units of size
      */
-    double jacobian(double[] q, boolean byLength, DMatrixRMaj j) {
-        j.zero();
+    double jacobian(double[] q, boolean byLength, Workspace s) {
+        s.jacobian.zero();
+        s.turnTo(q);
         int row = 0;
-        for (Joint joint : skeleton.joints()) {
-            if (joint instanceof Joint.Slide slide) {
-                slideRows(q, slide, row, j);
+        for (Hinge h : hinges) {
+            if (h.slide) {
+                slideRows(q, h, row, s);
             } else {
-                pointRow(q, joint.a(), joint.at(), new Vec2(1, 0), row, j);
-                pointRow(q, joint.a(), joint.at(), new Vec2(0, 1), row + 1, j);
-                pointRow(q, joint.b(), joint.at(), new Vec2(-1, 0), row, j);
-                pointRow(q, joint.b(), joint.at(), new Vec2(0, -1), row + 1, j);
+                pointRow(q, h.a, h, 1, 0, row, s);
+                pointRow(q, h.a, h, 0, 1, row + 1, s);
+                pointRow(q, h.b, h, -1, 0, row, s);
+                pointRow(q, h.b, h, 0, -1, row + 1, s);
             }
             row += 2;
         }
-        Strut strut = skeleton.actuator();
-        Vec2 line = place(q, strut.b(), strut.onB()).minus(place(q, strut.a(), strut.onA()));
-        double length = line.norm();
+        double lineX = s.x(q, endB.b, endB.x, endB.y) - s.x(q, endA.a, endA.x, endA.y);
+        double lineY = s.y(q, endB.b, endB.x, endB.y) - s.y(q, endA.a, endA.x, endA.y);
+        double length = Math.hypot(lineX, lineY);
         if (byLength) {
-            Vec2 u = line.times(1 / length);
-            pointRow(q, strut.b(), strut.onB(), u, row, j);
-            pointRow(q, strut.a(), strut.onA(), u.times(-1), row, j);
+            double ux = lineX * (1 / length);
+            double uy = lineY * (1 / length);
+            pointRow(q, endB.b, endB, ux, uy, row, s);
+            pointRow(q, endA.a, endA, -ux, -uy, row, s);
         } else {
-            addTurn(skeleton.tank(), 1, row, j);
+            addTurn(skeleton.tank(), 1, row, s);
         }
         return length;
     }
 
-    private void slideRows(double[] q, Joint.Slide slide, int row, DMatrixRMaj j) {
-        addTurn(slide.a(), 1, row, j);
-        addTurn(slide.b(), -1, row, j);
-        double turnA = turn(q, slide.a());
-        Vec2 n = across(slide, turnA);
-        pointRow(q, slide.a(), slide.at(), n, row + 1, j);
-        pointRow(q, slide.b(), slide.at(), n.times(-1), row + 1, j);
-        Vec2 gap = place(q, slide.a(), slide.at()).minus(place(q, slide.b(), slide.at()));
-        Vec2 turned = new Vec2(n.y(), -n.x());
-        addTurn(slide.a(), turned.dot(gap), row + 1, j);
+    private static void slideRows(double[] q, Hinge h, int row, Workspace s) {
+        addTurn(h.a, 1, row, s);
+        addTurn(h.b, -1, row, s);
+        double nx = -s.turnedY(h.a, h);
+        double ny = s.turnedX(h.a, h);
+        pointRow(q, h.a, h, nx, ny, row + 1, s);
+        pointRow(q, h.b, h, -nx, -ny, row + 1, s);
+        double gapX = s.x(q, h.a, h.x, h.y) - s.x(q, h.b, h.x, h.y);
+        double gapY = s.y(q, h.a, h.x, h.y) - s.y(q, h.b, h.x, h.y);
+        addTurn(h.a, ny * gapX - nx * gapY, row + 1, s);
     }
 
-    /** Adds the derivative of direction . place(point) to a row. */
-    void pointRow(double[] q, int body, Vec2 stowed, Vec2 direction, int row, DMatrixRMaj j) {
+    /** Adds the derivative of (dx, dy) . place(hinge's point on the body) to a row. */
+    private static void pointRow(double[] q, int body, Hinge h, double dx, double dy, int row, Workspace s) {
         if (body == 0) {
             return;
         }
         int i = 3 * (body - 1);
-        Vec2 p = place(q, body, stowed);
-        j.add(row, i, direction.x());
-        j.add(row, i + 1, direction.y());
-        j.add(row, i + 2, direction.x() * (p.y() - q[i + 1]) - direction.y() * (p.x() - q[i]));
+        double px = s.x(q, body, h.x, h.y);
+        double py = s.y(q, body, h.x, h.y);
+        s.jacobian.add(row, i, dx);
+        s.jacobian.add(row, i + 1, dy);
+        s.jacobian.add(row, i + 2, dx * (py - q[i + 1]) - dy * (px - q[i]));
     }
 
-    private static void addTurn(int body, double value, int row, DMatrixRMaj j) {
+    private static void addTurn(int body, double value, int row, Workspace s) {
         if (body != 0) {
-            j.add(row, 3 * (body - 1) + 2, value);
+            s.jacobian.add(row, 3 * (body - 1) + 2, value);
         }
     }
 
     static double turn(double[] q, int body) {
         return body == 0 ? 0 : q[3 * (body - 1) + 2];
-    }
-
-    private static Vec2 across(Joint.Slide slide, double turnA) {
-        Vec2 d = slide.direction().unit().tilted(turnA);
-        return new Vec2(-d.y(), d.x());
     }
 }

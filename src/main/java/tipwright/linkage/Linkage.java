@@ -83,12 +83,19 @@ public final class Linkage {
      * @return null when the actuator has no arm or the joints are jammed
      */
     public @Nullable Reactions reactions(Posture posture, List<Push> pushes, @Nullable Drag drag) {
-        return new Reactor(equations, posture).reactions(pushes, drag);
+        return reactor(posture).reactions(pushes, drag);
+    }
+
+    /** Solver for one posture after another, with no posture taken yet; owned by one caller at a time. */
+    public Reactor reactor() {
+        return new Reactor(equations);
     }
 
     /** Solver for one posture, to be used for several loads; owned by one caller at a time. */
     public Reactor reactor(Posture posture) {
-        return new Reactor(equations, posture);
+        Reactor reactor = reactor();
+        reactor.moveTo(posture);
+        return reactor;
     }
 
     /** Where a joint is at a posture, m. */

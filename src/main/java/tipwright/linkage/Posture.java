@@ -64,6 +64,17 @@ public record Posture(
         return -line().cross(relative) / length;
     }
 
+    /** Motion in a joint per rad of tilt: turn of b against a at a pin, positive clockwise; way of b along the line at a slide, m. */
+    public double jointRate(Joint joint) {
+        if (joint instanceof Joint.Slide slide) {
+            Vec2 step = velocity(joint.b(), joint.at()).minus(velocity(joint.a(), joint.at()));
+            Vec2 gap = place(joint.b(), joint.at()).minus(place(joint.a(), joint.at()));
+            Vec2 carried = new Vec2(gap.y(), -gap.x()).times(turnRate(joint.a()));
+            return slide.direction().unit().tilted(turn(joint.a())).dot(step.minus(carried));
+        }
+        return turnRate(joint.b()) - turnRate(joint.a());
+    }
+
     /** Velocity of a point of a body, m per rad of tilt; the point as stowed. */
     public Vec2 velocity(int body, Vec2 stowed) {
         if (body == 0) {

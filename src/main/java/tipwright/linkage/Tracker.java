@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.linkage;
 
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
 
@@ -15,6 +16,8 @@ final class Tracker {
 
     private final Equations equations;
     private final Workspace space;
+    private final double[] predicted;
+    private double[] trial;
     private double[] q;
     private double[] rates;
     private double tilt;
@@ -24,9 +27,22 @@ final class Tracker {
         this.equations = equations;
         this.space = new Workspace(equations.unknowns);
         this.q = new double[equations.unknowns];
+        this.trial = new double[equations.unknowns];
+        this.predicted = new double[equations.unknowns];
         this.rates = new double[equations.unknowns];
-        setRates();
+        start();
+    }
+
+    /** Goes to the stowed position. */
+    void start() {
+        tilt = 0;
+        Arrays.fill(q, 0);
+        equations.jacobian(q, false, space);
+        boolean solvable = space.factor();
         handedness = space.handedness();
+        if (solvable) {
+            takeRates();
+        }
     }
 
     /** Goes back to a posture found before. */
@@ -51,8 +67,7 @@ final class Tracker {
             }
             step = 0.5 * (next - tilt);
             if (step < SMALLEST_STEP) {
-                space.jacobian.zero();
-                equations.jacobian(q, false, space.jacobian);
+                equations.jacobian(q, false, space);
                 boolean jammed = space.condition() < Math.sqrt(JAMMED);
                 return new Halt(jammed ? Halt.Kind.JAMMED : Halt.Kind.BRANCH_JUMP, tilt);
             }
@@ -62,40 +77,35 @@ final class Tracker {
 
     private boolean step(double next) {
         double h = next - tilt;
-        double[] trial = new double[q.length];
         double travel = h;
         for (int i = 0; i < trial.length; i++) {
             trial[i] = q[i] + h * rates[i];
+            predicted[i] = trial[i];
             travel = Math.max(travel, Math.abs(h * rates[i]));
         }
-        double[] predicted = trial.clone();
-        if (travel > 0.35 || !newton(trial, next)) {
+        if (travel > 0.35 || !newton(next)) {
             return false;
         }
         double off = 0;
         for (int i = 0; i < trial.length; i++) {
             off = Math.max(off, Math.abs(trial[i] - predicted[i]));
         }
-        equations.jacobian(trial, false, space.jacobian);
-        if (off > 0.5 * travel + 1e-12 || space.handedness() != handedness) {
+        equations.jacobian(trial, false, space);
+        boolean solvable = space.factor();
+        if (off > 0.5 * travel + 1e-12 || space.handedness() != handedness || !solvable || !takeRates()) {
             return false;
         }
-        double[] keptQ = q;
-        double[] keptRates = rates;
-        q = trial;
-        rates = new double[q.length];
-        if (!setRates()) {
-            q = keptQ;
-            rates = keptRates;
-            return false;
-        }
+        double[] reached = trial;
+        trial = q;
+        q = reached;
         return true;
     }
 
-    private boolean newton(double[] trial, double goal) {
+    /** Newton's method on the trial. */
+    private boolean newton(double goal) {
         double before = Double.POSITIVE_INFINITY;
         for (int i = 0; i < ITERATIONS; i++) {
-            equations.residuals(trial, goal, space.residual);
+            equations.residuals(trial, goal, space);
             double worst = 0;
             for (double r : space.residual) {
                 worst = Math.max(worst, Math.abs(r));
@@ -104,11 +114,11 @@ final class Tracker {
                 return true;
             }
             before = worst;
-            equations.jacobian(trial, false, space.jacobian);
+            equations.jacobian(trial, false, space);
             for (int k = 0; k < trial.length; k++) {
                 space.right.data[k] = -space.residual[k];
             }
-            if (!space.solve(space.jacobian)) {
+            if (!space.factor() || !space.backSolve()) {
                 return false;
             }
             for (int k = 0; k < trial.length; k++) {
@@ -118,11 +128,11 @@ final class Tracker {
         return before < 1e-12;
     }
 
-    private boolean setRates() {
-        equations.jacobian(q, false, space.jacobian);
+    /** Rates where the space was factored last; leaves them as they are on failure. */
+    private boolean takeRates() {
         space.right.zero();
-        space.right.data[q.length - 1] = 1;
-        if (!space.solve(space.jacobian)) {
+        space.right.data[rates.length - 1] = 1;
+        if (!space.backSolve()) {
             return false;
         }
         System.arraycopy(space.answer.data, 0, rates, 0, rates.length);
@@ -141,10 +151,14 @@ final class Tracker {
             rate[i] = rates[i] * scale;
         }
         Strut strut = equations.skeleton.actuator();
-        equations.jacobian(q, false, space.jacobian);
+        equations.jacobian(q, false, space);
         double condition = space.condition();
-        Vec2 a = equations.place(q, strut.a(), strut.onA()).times(size);
-        Vec2 b = equations.place(q, strut.b(), strut.onB()).times(size);
+        Equations.Hinge endA = equations.endA;
+        Equations.Hinge endB = equations.endB;
+        Vec2 a = new Vec2(space.x(q, endA.a(), endA.x(), endA.y()), space.y(q, endA.a(), endA.x(), endA.y()))
+                .times(size);
+        Vec2 b = new Vec2(space.x(q, endB.b(), endB.x(), endB.y()), space.y(q, endB.b(), endB.x(), endB.y()))
+                .times(size);
         Posture bare = new Posture(tilt, place, rate, a, b, b.minus(a).norm(), 0, 0, condition);
         Vec2 relative = bare.velocity(strut.b(), strut.onB()).minus(bare.velocity(strut.a(), strut.onA()));
         return new Posture(

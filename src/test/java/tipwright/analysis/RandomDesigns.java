@@ -31,6 +31,7 @@ import tipwright.design.Tank;
 import tipwright.design.TiltRange;
 import tipwright.design.Use;
 import tipwright.design.Wall;
+import tipwright.design.WhatIf;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 
@@ -91,6 +92,8 @@ public final class RandomDesigns {
                 null,
                 new Dump(null, 0, 0.005, Dump.Cake.STEADILY, 2),
                 null,
+                List.of(),
+                new WhatIf(false, 0.006, 5, 0.05, null, null, 0.005, null),
                 List.of());
     }
 

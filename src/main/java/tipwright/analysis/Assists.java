@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.design.Anchor;
+import tipwright.design.Assist;
+import tipwright.design.Counterweight;
+import tipwright.design.Design;
+import tipwright.design.LineSpring;
+import tipwright.design.TorsionSpring;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+import tipwright.linkage.Joint;
+import tipwright.linkage.Posture;
+import tipwright.linkage.Reactor;
+import tipwright.linkage.Skeleton;
+
+/** Springs and weights of a design as loads on its linkage. */
+final class Assists {
+    private final Skeleton skeleton;
+    private final Vec3 up;
+    private final List<Assist> all;
+
+    Assists(Design design, Skeleton skeleton) {
+        this.skeleton = skeleton;
+        this.up = design.site().up();
+        this.all = design.assists();
+    }
+
+    /**
+     * A load that does not change with the tank's contents.
+     *
+     * @param body by number
+     * @param stowed where it acts, m
+     * @param force N
+     * @param moment N m, positive clockwise
+     */
+    record Load(int body, Vec3 stowed, Vec3 force, double moment) {
+        void on(Reactor reactor) {
+            reactor.push(body, stowed.x(), stowed.y(), force.x(), force.y());
+            reactor.turn(body, moment);
+        }
+    }
+
+    /**
+     * The loads at a posture.
+     *
+     * @param sense +1 while tipping, -1 on the way back, 0 at rest without friction
+     */
+    List<Load> at(Posture posture, int sense) {
+        List<Load> loads = new ArrayList<>();
+        for (Assist assist : all) {
+            if (assist instanceof LineSpring line) {
+                addLine(line, posture, sense, loads);
+            } else if (assist instanceof TorsionSpring torsion) {
+                addTorsion(torsion, posture, loads);
+            } else if (assist instanceof Counterweight weight) {
+                Vec3 force = up.times(-weight.mass() * Gravity.G);
+                loads.add(new Load(number(weight.body()), weight.centre(), force, 0));
+            }
+        }
+        return loads;
+    }
+
+    private void addLine(LineSpring spring, Posture posture, int sense, List<Load> loads) {
+        Anchor from = spring.from();
+        Anchor to = spring.to();
+        int a = number(from.body());
+        int b = number(to.body());
+        Vec2 line = posture.place(b, to.at()).minus(posture.place(a, from.at()));
+        Vec2 u = line.unit();
+        double rate = posture.velocity(b, to.at())
+                .minus(posture.velocity(a, from.at()))
+                .dot(u);
+        Vec2 push = u.times(spring.push(line.norm()) - sense * Math.signum(rate) * spring.friction());
+        loads.add(new Load(b, at(to.at(), spring.z()), at(push, 0), 0));
+        loads.add(new Load(a, at(from.at(), spring.z()), at(push.times(-1), 0), 0));
+    }
+
+    private void addTorsion(TorsionSpring spring, Posture posture, List<Load> loads) {
+        for (Joint j : skeleton.joints()) {
+            if (j.name().equals(spring.pin())) {
+                double moment = spring.momentAt(posture.turn(j.b()) - posture.turn(j.a()));
+                loads.add(new Load(j.b(), Vec3.ZERO, Vec3.ZERO, moment));
+                loads.add(new Load(j.a(), Vec3.ZERO, Vec3.ZERO, -moment));
+            }
+        }
+    }
+
+    private static Vec3 at(Vec2 p, double z) {
+        return new Vec3(p.x(), p.y(), z);
+    }
+
+    private int number(String body) {
+        return skeleton.bodies().indexOf(body);
+    }
+}

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design;
+
+import tipwright.geometry.Vec3;
+import tipwright.quantity.Kind;
+
+/**
+ * A weight on a body of the linkage: a counterweight, or the weight of a link.
+ *
+ * @param body tank, or a body of the mechanism by its name
+ * @param mass kg
+ * @param centre m, stowed
+ */
+@Choice("counterweight")
+public record Counterweight(
+        String name,
+        @Note("tank, or the name of a link") String body,
+        @Measured(value = Kind.MASS, above = "0 kg") double mass,
+        @Measured(Kind.LENGTH) Vec3 centre)
+        implements Assist {}
