@@ -14,5 +14,9 @@ import tipwright.quantity.Kind;
  * @param solid what the file holds, scaled and placed
  */
 @Choice("mesh")
-public record MeshInterior(String file, String unit, @Measured(value = Kind.LENGTH) Vec3 at, @Loaded Solid solid)
+public record MeshInterior(
+        @Note("The STL file, beside this file") String file,
+        @Note("Unit of length of the numbers in the STL file: mm, in, ...") String unit,
+        @Note("Where the mesh's origin is, tank stowed") @Measured(value = Kind.LENGTH) Vec3 at,
+        @Loaded Solid solid)
         implements Interior {}

@@ -150,11 +150,11 @@ final class QuantityReader {
                 default -> text.append(Character.isWhitespace(c) || c == '\u00a0' || c == '\u202f' ? ' ' : c);
             }
         }
-        return text.toString()
-                .replaceAll(" {2,}", " ")
-                .replace("deg C", "degC")
-                .replace("deg F", "degF")
-                .strip();
+        String tidy = text.toString();
+        while (tidy.contains("  ")) {
+            tidy = tidy.replace("  ", " ");
+        }
+        return tidy.replace("deg C", "degC").replace("deg F", "degF").strip();
     }
 
     private static String shorten(String written) {

@@ -79,19 +79,18 @@ final class Binder {
                 reader.bound().put(below, value, sources);
             }
         }
-        return good ? finished(type, shape, read, path) : null;
+        return finished(type, shape, read, path, good);
     }
 
-    private @Nullable Object finished(Class<?> type, Shape shape, Map<String, Object> read, String path) {
+    private @Nullable Object finished(Class<?> type, Shape shape, Map<String, Object> read, String path, boolean good) {
+        boolean loaded = good;
         @Nullable Object[] values = new @Nullable Object[shape.keys().size()];
         for (int i = 0; i < values.length; i++) {
             Shape.Key key = shape.keys().get(i);
             values[i] = key.loaded() ? reader.loaded(type, read, path, sources) : read.get(key.name());
-            if (key.loaded() && values[i] == null) {
-                return null;
-            }
+            loaded &= !key.loaded() || values[i] != null;
         }
-        return shape.make(values);
+        return loaded ? shape.make(values) : null;
     }
 
     private @Nullable Object preset(Shape.Key key, String path, Place at) {

@@ -89,17 +89,19 @@ final class OpeningRules {
             facts.wrong(key, points.size() + " points; an outline needs 3 or more");
             return;
         }
+        Vec3 middle = opening.middle();
         Vec3 area = opening.areaVector();
         double size = 0;
         for (Vec3 p : points) {
-            size = Math.max(size, p.minus(opening.middle()).norm());
+            size = Math.max(size, p.minus(middle).norm());
         }
         if (!(area.norm() > 1e-6 * size * size)) {
             facts.wrong(key, "the outline encloses no area; its points lie on one line or cross over");
             return;
         }
+        Vec3 normal = area.unit();
         for (Vec3 p : points) {
-            if (Math.abs(p.minus(opening.middle()).dot(area.unit())) > FLAT * size) {
+            if (Math.abs(p.minus(middle).dot(normal)) > FLAT * size) {
                 facts.wrong(key, "the outline is not flat; all points of a rim lie in one plane");
                 return;
             }

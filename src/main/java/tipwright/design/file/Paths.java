@@ -10,7 +10,9 @@ final class Paths {
     /** The path of a key in a group. */
     static String key(String path, String name) {
         String clean = name.length() <= LONGEST_KEY ? name : name.substring(0, LONGEST_KEY) + "...";
-        clean = clean.replaceAll("\\p{Cntrl}", " ");
+        if (clean.chars().anyMatch(Character::isISOControl)) {
+            clean = clean.replaceAll("\\p{Cntrl}", " ");
+        }
         return path.isEmpty() ? clean : path + "." + clean;
     }
 

@@ -91,7 +91,12 @@ record Shape(List<Key> keys, Constructor<?> maker) {
 
     /** 'framePin' as 'frame-pin'. */
     private static String fileWord(String javaName) {
-        return javaName.replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
+        StringBuilder word = new StringBuilder();
+        for (int i = 0; i < javaName.length(); i++) {
+            char c = javaName.charAt(i);
+            word.append(Character.isUpperCase(c) ? "-" + Character.toLowerCase(c) : c);
+        }
+        return word.toString();
     }
 
     /** An enum's constant as written in files: SEMI_ELLIPSOIDAL as 'semi-ellipsoidal'. */
