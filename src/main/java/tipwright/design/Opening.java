@@ -72,13 +72,21 @@ public record Opening(
 
     /** Lowest value of direction . p along the rim, m: where something leaves first, 'below' being against the direction. */
     public double lip(Vec3 direction) {
+        return direction.dot(lipPoint(direction));
+    }
+
+    /** The point of the rim that is lowest along a direction, m, stowed. */
+    public Vec3 lipPoint(Vec3 direction) {
         if (rim == Rim.CIRCLE && centre != null && normal != null && diameter != null) {
-            double c = direction.dot(normal.unit());
-            return direction.dot(centre) - diameter / 2 * Math.sqrt(Math.max(0, direction.dot(direction) - c * c));
+            Vec3 n = normal.unit();
+            Vec3 down = n.times(n.dot(direction)).minus(direction);
+            double length = down.norm();
+            return length > 1e-12 ? centre.plus(down.times(diameter / 2 / length)) : centre;
         }
-        double low = Double.POSITIVE_INFINITY;
-        for (Vec3 p : rimPoints()) {
-            low = Math.min(low, direction.dot(p));
+        List<Vec3> rimPoints = rimPoints();
+        Vec3 low = rimPoints.get(0);
+        for (Vec3 p : rimPoints) {
+            low = direction.dot(p) < direction.dot(low) ? p : low;
         }
         return low;
     }

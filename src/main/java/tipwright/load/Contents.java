@@ -84,21 +84,6 @@ public final class Contents {
         return Level.filling(solid, heapNormal(tilt, slope), volume, guess);
     }
 
-    /**
-     * The most that a heap can hold with its surface through the lip; null when nothing is open. Every slope towards the dump side
-     * up to the angle of repose is stable; of the slope of rest and the steepest one the fuller heap is taken, which errs to the
-     * side of more load.
-     */
-    public @Nullable Filled heapAtLip(double tilt) {
-        double repose = design.slurry().repose();
-        Filled steep = belowLip(tilt, heapNormal(tilt, repose));
-        if (steep == null || tilt >= repose) {
-            return steep;
-        }
-        Filled flat = belowLip(tilt, heapNormal(tilt, tilt));
-        return flat != null && flat.moments().volume() > steep.moments().volume() ? flat : steep;
-    }
-
     private @Nullable Filled belowLip(double tilt, Vec3 normal) {
         double lip = Double.POSITIVE_INFINITY;
         for (Opening opening : design.tank().openings()) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.load;
 
+import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Plane;
 
 /**
@@ -8,9 +9,15 @@ import tipwright.geometry.Plane;
  *
  * @param stuff what it is
  * @param surface its surface, in the tank's axes as stowed (turn it with the tank to see it at a tilt)
+ * @param slope a second plane that it is below, where a heap has begun to slide out; null: none
  * @param volume m3
  */
-public record Fill(Stuff stuff, Plane surface, double volume) {
+public record Fill(Stuff stuff, Plane surface, @Nullable Plane slope, double volume) {
+    /** With one surface. */
+    public Fill(Stuff stuff, Plane surface, double volume) {
+        this(stuff, surface, null, volume);
+    }
+
     /** Liquid has a level surface; cake is settled solids. */
     public enum Stuff {
         LIQUID,

@@ -32,7 +32,8 @@ public record LoadTable(double[] tilts, List<LoadCase> cases, Emptying emptying,
     public static LoadTable of(Design design, double[] tilts) {
         Contents contents = new Contents(design);
         EmptyTank empty = EmptyTank.of(design.tank(), contents.solid());
-        Settler settler = new Settler(design, contents, empty, tilts);
+        Heap heap = new Heap(design, contents);
+        Settler settler = new Settler(design, contents, heap, empty, tilts);
         List<String> notes = new ArrayList<>();
         List<LoadCase> all = new ArrayList<>();
         all.add(settler.held());
@@ -62,7 +63,7 @@ public record LoadTable(double[] tilts, List<LoadCase> cases, Emptying emptying,
         if (!contents.solid().convex()) {
             notes.add("the inside of the tank is not convex: a pocket could keep more than the residue shown");
         }
-        return new LoadTable(tilts.clone(), all, Residues.of(design, contents, tilts, draining, heaped), notes);
+        return new LoadTable(tilts.clone(), all, Residues.of(design, contents, heap, tilts, draining, heaped), notes);
     }
 
     private static LoadCase fixed(Cases.Own own, EmptyTank empty, int tilts) {

@@ -12,10 +12,10 @@ final class Residues {
 
     private Residues() {}
 
-    static Emptying of(Design design, Contents contents, double[] tilts, LoadCase draining, @Nullable LoadCase heaped) {
+    static Emptying of(
+            Design design, Contents contents, Heap heap, double[] tilts, LoadCase draining, @Nullable LoadCase heaped) {
         double allowed = design.limits().residue();
-        Emptying.Residue cake =
-                heaped == null ? null : residue(heaped, allowed, tilts, tilt -> volume(contents.heapAtLip(tilt)));
+        Emptying.Residue cake = heaped == null ? null : residue(heaped, allowed, tilts, heap::kept);
         return new Emptying(residue(draining, allowed, tilts, tilt -> volume(contents.liquidAtLip(tilt))), cake);
     }
 

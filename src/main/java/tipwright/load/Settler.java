@@ -12,14 +12,16 @@ import tipwright.geometry.Vec3;
 /** Works out the built-in load cases, one after the other, over rising tilts. */
 final class Settler {
     private final Contents contents;
+    private final Heap heap;
     private final EmptyTank empty;
     private final double[] tilts;
     private final double slurryDensity;
     private final double cakeDensity;
     private final double release;
 
-    Settler(Design design, Contents contents, EmptyTank empty, double[] tilts) {
+    Settler(Design design, Contents contents, Heap heap, EmptyTank empty, double[] tilts) {
         this.contents = contents;
+        this.heap = heap;
         this.empty = empty;
         this.tilts = tilts;
         this.slurryDensity = design.slurry().mixtureDensity();
@@ -34,7 +36,7 @@ final class Settler {
         for (double tilt : tilts) {
             Filled filled = contents.liquid(tilt, volume, guess);
             guess = filled.plane().level();
-            states.add(state(Fill.Stuff.LIQUID, filled, slurryDensity));
+            states.add(liquid(filled));
         }
         return new LoadCase(
                 "held", "all the slurry stays in: the door is shut or the outlet is blocked", states, volume);
@@ -52,7 +54,7 @@ final class Settler {
             }
             volume = Math.min(volume, filled.moments().volume());
             guess = filled.plane().level();
-            states.add(state(Fill.Stuff.LIQUID, filled, slurryDensity));
+            states.add(liquid(filled));
         }
         return new LoadCase("draining", "the slurry runs out as soon as it can: the normal dump", states, start);
     }
@@ -63,13 +65,10 @@ final class Settler {
         double guess = Double.NaN;
         List<LoadState> states = new ArrayList<>(tilts.length);
         for (double tilt : tilts) {
-            Filled filled = contents.heapAtLip(tilt);
-            if (filled == null || filled.moments().volume() >= volume) {
-                filled = contents.heap(tilt, volume, guess);
-            }
-            volume = Math.min(volume, filled.moments().volume());
-            guess = filled.plane().level();
-            states.add(state(Fill.Stuff.CAKE, filled, cakeDensity));
+            Heap.Lying lying = heap.at(tilt, volume, guess);
+            volume = Math.min(volume, lying.moments().volume());
+            guess = lying.surface().level();
+            states.add(cake(lying));
         }
         return new LoadCase(
                 "heaped", "settled solids slide out at their angle of repose; the liquid is gone", states, start);
@@ -77,7 +76,7 @@ final class Settler {
 
     LoadCase caked(LoadCase heaped) {
         double volume = contents.cakeVolume();
-        LoadState stuck = state(Fill.Stuff.CAKE, contents.heap(0, volume, Double.NaN), cakeDensity);
+        LoadState stuck = cake(heap.settled());
         List<LoadState> states = new ArrayList<>(tilts.length);
         for (int i = 0; i < tilts.length; i++) {
             states.add(tilts[i] < release ? stuck : heaped.states().get(i));
@@ -98,14 +97,23 @@ final class Settler {
         return new LoadCase(name, about, Collections.nCopies(tilts.length, state), state.volume());
     }
 
-    private LoadState state(Fill.Stuff stuff, Filled filled, double density) {
-        Moments part = filled.moments();
+    private LoadState cake(Heap.Lying lying) {
+        Fill fill = new Fill(
+                Fill.Stuff.CAKE, lying.surface(), lying.slope(), lying.moments().volume());
+        return state(fill, lying.moments(), cakeDensity);
+    }
+
+    private LoadState liquid(Filled filled) {
+        Fill fill = new Fill(Fill.Stuff.LIQUID, filled.plane(), filled.moments().volume());
+        return state(fill, filled.moments(), slurryDensity);
+    }
+
+    private LoadState state(Fill fill, Moments part, double density) {
         if (!(part.volume() > 1e-12 * contents.capacity())) {
             return new LoadState(empty.mass(), empty.centroid(), null, 0);
         }
         double mass = empty.mass() + density * part.volume();
         Vec3 first = empty.centroid().times(empty.mass()).plus(part.first().times(density));
-        Fill fill = new Fill(stuff, filled.plane(), part.volume());
         return new LoadState(mass, first.times(1 / mass), fill, part.volume());
     }
 }

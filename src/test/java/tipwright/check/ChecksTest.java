@@ -48,7 +48,7 @@ class ChecksTest {
                 of(check(Examples.BOX + "factors: {service: 1.5}\n"), "push").utilisation();
         assertThat(factored).isCloseTo(1.5 * one, within(1e-9));
         String second =
-                "- {z: 0 mm, actuator: {kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN}}\n";
+                "- {z: 100 mm, actuator: {kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN}}\n";
         String twice = Examples.BOX.replace("tilt: {to", "      " + second + "tilt: {to");
         assertThat(of(check(twice), "push").utilisation()).isCloseTo(one / 2, within(1e-6));
     }

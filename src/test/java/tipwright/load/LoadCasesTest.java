@@ -71,6 +71,24 @@ class LoadCasesTest {
         assertThat(of(table, "heel").states().get(40)).isEqualTo(heel);
     }
 
+    /** Source: plane geometry: beside an open end a wedge of the flat cake slides out until its face stands at the angle of repose. */
+    @Test
+    void heapBesideAnOpenEndKeepsASlopeAtItsAngleOfRepose() {
+        Design design = Examples.read(Examples.BOX
+                .replace("centre: [0 m, 1.5 m, 0 m], normal: y", "centre: [500 mm, 1 m, 0 mm], normal: x")
+                .replace(
+                        "fill: 100 %, density: 1400 kg/m3, repose: 30 deg",
+                        "fill: 30 %, solids-by-volume: 60 %, repose: 40 deg"));
+        LoadTable table = LoadTable.of(design, design.tilt().tilts());
+        for (int tilt : new int[] {0, 10, 20}) {
+            double steep = Math.toRadians(40 - tilt);
+            double expected = 0.3 - 0.3 * 0.3 / Math.tan(steep) / 2;
+            LoadState heap = of(table, "heaped").states().get(tilt);
+            assertThat(heap.volume()).isCloseTo(expected, within(1e-6));
+        }
+        assertThat(of(table, "heaped").states().get(40).volume()).isCloseTo(0, within(1e-9));
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {20, 45})
     void cakeLetsGoAtItsReleaseTilt(double release) {
