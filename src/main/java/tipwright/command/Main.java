@@ -2,10 +2,7 @@
 package tipwright.command;
 
 import java.io.FileDescriptor;
-import java.io.FileOutputStream;
-import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 
 /** Entry point of the program. */
 public final class Main {
@@ -13,8 +10,8 @@ public final class Main {
 
     /** Runs a command line and ends with its exit code; without arguments it checks the shipped demo design. */
     public static void main(String[] args) {
-        PrintWriter out = writer(FileDescriptor.out);
-        PrintWriter err = writer(FileDescriptor.err);
+        PrintWriter out = Outlet.writer(FileDescriptor.out);
+        PrintWriter err = Outlet.writer(FileDescriptor.err);
         Terminal terminal = new Terminal(interactive(), System.getenv());
         int code = CommandRun.run(args, out, err, terminal);
         out.flush();
@@ -31,9 +28,5 @@ public final class Main {
         return launcher == null
                 ? Runtime.version().feature() < 22 && System.console() != null
                 : Boolean.parseBoolean(launcher);
-    }
-
-    private static PrintWriter writer(FileDescriptor to) {
-        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(to), StandardCharsets.UTF_8));
     }
 }

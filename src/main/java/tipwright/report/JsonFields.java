@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tipwright.geometry.Vec3;
 
 /** Writes fields; a number that does not exist becomes null, and {@link #missing} then says why. */
 final class JsonFields {
@@ -37,37 +38,26 @@ final class JsonFields {
         out.writeEndObject();
     }
 
-    void startList(String name) throws IOException {
-        line();
-        out.writeArrayFieldStart(name);
-    }
-
-    void startRow() throws IOException {
-        line();
-        start();
-    }
-
-    void endList() throws IOException {
-        out.writeEndArray();
-    }
-
     /** A list of objects, each on a line of its own. */
     <T> void each(String name, List<T> entries, Entry<T> entry) throws IOException {
-        startList(name);
+        line();
+        out.writeArrayFieldStart(name);
         for (T e : entries) {
-            startRow();
+            line();
+            start();
             entry.write(e);
             end();
         }
-        endList();
+        out.writeEndArray();
     }
 
     void list(String name, List<String> texts) throws IOException {
-        startList(name);
+        line();
+        out.writeArrayFieldStart(name);
         for (String text : texts) {
             out.writeString(text);
         }
-        endList();
+        out.writeEndArray();
     }
 
     void text(String name, @Nullable String text) throws IOException {
@@ -97,11 +87,15 @@ final class JsonFields {
         out.writeEndArray();
     }
 
-    /** Numbers in a list of lists. */
-    void numbersIn(String name, double... values) throws IOException {
-        out.writeStartArray();
-        for (double value : values) {
-            value(name, value);
+    /** Each as [x, y, z]. */
+    void points(String name, List<Vec3> points) throws IOException {
+        out.writeArrayFieldStart(name);
+        for (Vec3 p : points) {
+            out.writeStartArray();
+            value(name, p.x());
+            value(name, p.y());
+            value(name, p.z());
+            out.writeEndArray();
         }
         out.writeEndArray();
     }

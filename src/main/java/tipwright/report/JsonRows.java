@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Row;
-import tipwright.geometry.Vec3;
 
 /** The load cases with all their rows. */
 final class JsonRows {
@@ -36,11 +35,7 @@ final class JsonRows {
                 json.numbers(figure.getKey(), values);
             }
         }
-        json.startList("bearing_loads_n");
-        for (Vec3 load : row.rest().bearings()) {
-            json.numbersIn("bearing_loads_n", load.x(), load.y(), load.z());
-        }
-        json.endList();
+        json.points("bearing_loads_n", row.rest().bearings());
         json.missing("the linkage has no such figure at this tilt");
     }
 }
