@@ -2,9 +2,13 @@
 package tipwright.command;
 
 import java.io.PrintWriter;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Help.ColorScheme;
+import picocli.CommandLine.HelpCommand;
 
 /** Runs one command line; whatever happens ends in an exit code and a sentence, never in a stack trace. */
 final class CommandRun {
@@ -13,7 +17,7 @@ final class CommandRun {
     /** The exit code, see {@link Exit}. */
     static int run(String[] args, PrintWriter out, PrintWriter err, Terminal terminal) {
         try {
-            return line(out, err, terminal).execute(args);
+            return line(args, out, err, terminal).execute(args);
         } catch (StackOverflowError | OutOfMemoryError e) {
             err.println("tipwright: the machine ran out of memory ("
                     + e.getClass().getSimpleName() + "); try a coarser tilt step or a smaller mesh");
@@ -21,19 +25,37 @@ final class CommandRun {
         }
     }
 
-    /** The commands, ready to run. */
-    static CommandLine line(PrintWriter out, PrintWriter err, Terminal terminal) {
+    /** The commands that these arguments may need: setting up all of them takes longer than most checks. */
+    static CommandLine line(String[] args, PrintWriter out, PrintWriter err, Terminal terminal) {
+        CommandLine line = new CommandLine(new Tipwright(terminal));
+        Map<String, Supplier<Object>> commands = commands();
+        String first = args.length == 0 ? "" : args[0];
+        commands.forEach((name, command) -> {
+            if (name.equals(first) || first.equals("help") || !commands.containsKey(first)) {
+                line.addSubcommand(name, command.get());
+            }
+        });
         Ansi ansi = terminal.colour() ? Ansi.ON : Ansi.OFF;
         ColorScheme colours = CommandLine.Help.defaultColorScheme(ansi);
-        return new CommandLine(new Tipwright(terminal))
-                .setOut(out)
+        return line.setOut(out)
                 .setErr(err)
                 .setColorScheme(colours)
                 .setCaseInsensitiveEnumValuesAllowed(true)
-                .setExecutionExceptionHandler((e, line, parsed) -> {
-                    line.getErr().println("tipwright: " + sentence(e));
+                .setExecutionExceptionHandler((e, failed, parsed) -> {
+                    failed.getErr().println("tipwright: " + sentence(e));
                     return Exit.CANNOT_COMPUTE;
                 });
+    }
+
+    /** In the order of the help. */
+    private static Map<String, Supplier<Object>> commands() {
+        Map<String, Supplier<Object>> all = new LinkedHashMap<>();
+        all.put("check", CheckCommand::new);
+        all.put("new", NewCommand::new);
+        all.put("explain", ExplainCommand::new);
+        all.put("units", UnitsCommand::new);
+        all.put("help", HelpCommand::new);
+        return all;
     }
 
     private static String sentence(Exception e) {

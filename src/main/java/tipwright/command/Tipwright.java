@@ -4,7 +4,6 @@ package tipwright.command;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
@@ -33,8 +32,6 @@ import tipwright.quantity.UnitSystem;
             "Tells whether a tilting slurry tank will tip before the first weld: actuator force and stroke, the load of each"
                     + " pivot bearing, every rating, over the whole tilt range.",
             "Without a command it checks the shipped design '" + DesignSource.DEMO + "'."
-        },
-        subcommands = {CheckCommand.class, NewCommand.class, ExplainCommand.class, UnitsCommand.class, HelpCommand.class
         },
         footer = {
             "  tipwright                              checks the demo",
