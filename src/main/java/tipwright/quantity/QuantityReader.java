@@ -41,8 +41,10 @@ final class QuantityReader {
             throw new QuantityException(shown + " is no quantity; " + needed(kind) + suchAs(kind));
         }
         if (COMMA.matcher(text).matches()) {
+            boolean thousands = text.indexOf(',') != text.lastIndexOf(',');
             throw new QuantityException("comma in " + shown
-                    + "; write decimals with a point and no thousands marks, such as '" + text.replace(',', '.') + "'");
+                    + "; write decimals with a point and no thousands marks, such as '"
+                    + text.replace(",", thousands ? "" : ".") + "'");
         }
         Matcher both = FEET_INCHES.matcher(text);
         if (both.matches() && kind == Kind.LENGTH) {
@@ -62,6 +64,9 @@ final class QuantityReader {
             }
             throw new QuantityException("no unit in " + shown + "; " + needed(kind) + "; did you mean '" + text + " "
                     + UnitTable.of(kind).get(0).name() + "'?");
+        }
+        if (Character.isDigit(label.charAt(0))) {
+            throw new QuantityException("two numbers in " + shown + "; " + needed(kind) + suchAs(kind));
         }
         UnitLabel unit = UnitTable.find(label, kind);
         if (unit == null) {

@@ -72,7 +72,8 @@ public final class DesignFile {
         Problems warnings = new Problems();
         Rules.check(reader.bound(), sources, problems, warnings);
         if (read instanceof Design design && problems.isEmpty()) {
-            return new Reading.Good(design, text, List.copyOf(reader.assumptions()), warnings.inOrder(), sources);
+            return new Reading.Good(
+                    design, text, Omitted.from(reader.assumptions(), design), warnings.inOrder(), sources);
         }
         return new Reading.Bad(problems.inOrder());
     }
