@@ -43,7 +43,7 @@ public final class Analyser {
         return balance(design, linkage, mechanism, postures, table, halt);
     }
 
-    private static Linkage linkage(Design design) throws CannotComputeException {
+    static Linkage linkage(Design design) throws CannotComputeException {
         try {
             return Linkage.of(design.drive().skeleton(design.pivot().at()));
         } catch (LinkageException e) {

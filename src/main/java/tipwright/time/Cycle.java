@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.time;
+
+import java.util.List;
+
+/**
+ * One dump from stowed to stowed.
+ *
+ * @param load name of the load case it follows
+ * @param raise time to full tilt, s; infinite when it stalls on the way
+ * @param empty time from the start until it has run out, s; NaN when nothing runs out, infinite when it never does
+ * @param lower time to come back, s; infinite when it does not, NaN when it never got up
+ * @param total of raising, running out, holding and lowering, s; infinite when it stalls
+ * @param stalledAt tilt at which the drive stalls while raising, rad; NaN: it does not; when it goes on later, the first
+ * @param stuckAt tilt at which it stops on its way back, rad; NaN: it does not
+ * @param perHour dumps an hour within the rated duty; 0 when it stalls
+ * @param peaks the largest of each
+ * @param spent what it takes
+ * @param happenings in order
+ * @param moments in order, close enough together to draw
+ */
+public record Cycle(
+        String load,
+        double raise,
+        double empty,
+        double lower,
+        double total,
+        double stalledAt,
+        double stuckAt,
+        double perHour,
+        Peaks peaks,
+        Spent spent,
+        List<Happening> happenings,
+        List<Moment> moments) {
+    /** Copies the lists. */
+    public Cycle {
+        happenings = List.copyOf(happenings);
+        moments = List.copyOf(moments);
+    }
+
+    /** Whether it gets up and back. */
+    public boolean complete() {
+        return Double.isFinite(total);
+    }
+}

@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.time;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.CaseResult;
+import tipwright.design.Actuator;
+import tipwright.design.Design;
+import tipwright.design.Dump;
+import tipwright.design.Opening;
+import tipwright.design.PlacedActuator;
+import tipwright.load.Contents;
+
+/** Times the dump of an analysed design. */
+public final class CycleTimer {
+    /** Usual tolerance of the integration. */
+    public static final double TOLERANCE = 1e-6;
+
+    private CycleTimer() {}
+
+    /** The dump in time, at the usual tolerance. */
+    public static Timing time(Analysis analysis) {
+        return time(analysis, TOLERANCE);
+    }
+
+    /**
+     * The dump in time.
+     *
+     * @param tolerance of the integration, of tilt in rad and of volume as a share of the load
+     */
+    public static Timing time(Analysis analysis, double tolerance) {
+        try {
+            Machine machine = Machines.of(analysis.design());
+            return new Timing(cycles(analysis, machine, tolerance), null);
+        } catch (Machines.MissingException missing) {
+            return new Timing(List.of(), String.valueOf(missing.getMessage()));
+        } catch (CannotComputeException none) {
+            return new Timing(List.of(), "a way to move: " + none.getMessage());
+        }
+    }
+
+    private static List<Cycle> cycles(Analysis analysis, Machine machine, double tolerance)
+            throws CannotComputeException {
+        Design design = analysis.design();
+        Dump dump = design.dump();
+        Mechanism mechanism = Mechanism.of(analysis);
+        Contents contents = new Contents(design);
+        double end = end(design, mechanism);
+        Happening.Kind why =
+                end < mechanism.grid().last() - 1e-9 ? Happening.Kind.END_OF_STROKE : Happening.Kind.FULL_TILT;
+        List<Double> opens =
+                design.tank().openings().stream().map(Opening::opensAt).toList();
+        Outlet outlet = new Outlet(design.tank(), design.slurry().mixtureDensity());
+        Liquid running = new Liquid(design, contents, mechanism, outlet);
+        double target = running.lip(end) + dump.drained() * running.start();
+        List<Script> scripts = new ArrayList<>();
+        scripts.add(new Script(
+                "draining",
+                running,
+                running::lowering,
+                running.start(),
+                target,
+                dump.drained(),
+                opens,
+                dump.hold(),
+                end,
+                why));
+        Liquid held = new Liquid(design, contents, mechanism, null);
+        scripts.add(still("held", held, held.lowering(held.start()), held.start(), end, why));
+        CaseResult caked = find(analysis, "caked");
+        CaseResult heel = find(analysis, "heel");
+        if (caked != null && heel != null) {
+            scripts.add(still(
+                    "caked",
+                    Listed.of(caked, r -> r.raise().force()),
+                    Listed.of(heel, r -> r.lower().force()),
+                    caked.load().contents(),
+                    end,
+                    why));
+        }
+        List<Cycle> cycles = new ArrayList<>();
+        for (Script script : scripts) {
+            cycles.add(new Run(machine, mechanism, script, tolerance).cycle());
+        }
+        return cycles;
+    }
+
+    private static Script still(String name, Load up, Load down, double start, double end, Happening.Kind why) {
+        return new Script(name, up, volume -> down, start, Double.POSITIVE_INFINITY, 0, List.of(), 0, end, why);
+    }
+
+    private static @Nullable CaseResult find(Analysis analysis, String name) {
+        return analysis.cases().stream()
+                .filter(c -> c.name().equals(name) && c.rows().size() > 1)
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** The last tilt, or the one at which an actuator comes to the end of its stroke, rad. */
+    private static double end(Design design, Mechanism mechanism) {
+        Grid grid = mechanism.grid();
+        double low = grid.first();
+        double high = grid.last();
+        if (fits(design, mechanism.length(high)) || !fits(design, mechanism.length(low))) {
+            return high;
+        }
+        while (high - low > 1e-9) {
+            double middle = 0.5 * (low + high);
+            if (fits(design, mechanism.length(middle))) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    private static boolean fits(Design design, double length) {
+        for (PlacedActuator placed : design.drive().actuators()) {
+            Actuator a = placed.actuator();
+            if (length < a.closed() - 1e-9 || length > a.closed() + a.stroke() + 1e-9) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

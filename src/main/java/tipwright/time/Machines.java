@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.time;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.design.Actuator;
+import tipwright.design.Battery;
+import tipwright.design.Design;
+import tipwright.design.ElectricActuator;
+import tipwright.design.HandPump;
+import tipwright.design.HandWinch;
+import tipwright.design.HydraulicActuator;
+import tipwright.design.PlacedActuator;
+import tipwright.design.Pump;
+import tipwright.design.Supply;
+
+/** Puts actuators and supply together. */
+final class Machines {
+    private Machines() {}
+
+    /** Thrown when the time cannot be known; the message names the missing key. */
+    static final class MissingException extends Exception {
+        private static final long serialVersionUID = 1L;
+
+        MissingException(String key) {
+            super(key);
+        }
+    }
+
+    static Machine of(Design design) throws MissingException {
+        List<Actuator> all = design.drive().actuators().stream()
+                .map(PlacedActuator::actuator)
+                .toList();
+        Supply supply = design.supply();
+        if (supply instanceof HandWinch winch) {
+            return new WinchMachine(winch, all);
+        }
+        List<ElectricActuator> electric = new ArrayList<>();
+        List<HydraulicActuator> hydraulic = new ArrayList<>();
+        for (Actuator a : all) {
+            if (a instanceof ElectricActuator e) {
+                electric.add(e);
+            } else if (a instanceof HydraulicActuator h) {
+                hydraulic.add(h);
+            }
+        }
+        if (hydraulic.isEmpty()) {
+            if (supply != null && !(supply instanceof Battery)) {
+                throw new MissingException("a supply that drives electric actuators (kind: battery) missing");
+            }
+            return ElectricMachine.of(electric, (Battery) supply);
+        }
+        if (!electric.isEmpty()) {
+            throw new MissingException(
+                    "electric and hydraulic actuators side by side: their common speed is not known");
+        }
+        if (supply instanceof HandPump hand) {
+            return HydraulicMachine.byHand(hydraulic, hand);
+        }
+        if (supply instanceof Battery) {
+            throw new MissingException("a supply that drives cylinders (kind: pump or hand-pump) missing");
+        }
+        return HydraulicMachine.of(hydraulic, (Pump) supply);
+    }
+}

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.time;
+
+/**
+ * One moment of a dump.
+ *
+ * @param phase what goes on
+ * @param time s from the start
+ * @param tilt rad
+ * @param length of the actuators, m
+ * @param volume in the tank, m3
+ * @param force of all actuators, with friction, N; positive pushes
+ * @param discharge m3/s
+ * @param vacuum Pa below the outside
+ * @param draw what the drive does and takes
+ * @param duty share of the on-time that the actuators may run at a stretch, 1: used up
+ */
+public record Moment(
+        Phase phase,
+        double time,
+        double tilt,
+        double length,
+        double volume,
+        double force,
+        double discharge,
+        double vacuum,
+        Draw draw,
+        double duty) {
+    /** What goes on. */
+    public enum Phase {
+        RAISE,
+        HOLD,
+        LOWER
+    }
+}

@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.time;
+
+import java.util.List;
+import tipwright.analysis.Gravity;
+import tipwright.design.Opening;
+import tipwright.geometry.Vec3;
+
+/**
+ * What runs out of one opening under a level surface: Q = Cd x integral of sqrt(2 g z) dA over the wet part of the outline, with z
+ * the depth below the surface. Part full it is a weir of the outline's own form, drowned it is an orifice with the true head on
+ * every strip.
+ *
+ * <p>The integral over the polygon is taken along its edges (Green's theorem), exact for straight edges. Approach velocity and the
+ * draw-down at the lip are left out; Cd stands for them. Source: strip integral of Torricelli's law, as for thin-plate weirs.
+ */
+public final class Rim {
+    private static final double G2 = Math.sqrt(2 * Gravity.G);
+    private static final double FLAT = 1e-6;
+
+    private final double coefficient;
+    private final double opensAt;
+    private final double area;
+    private final Vec3 first;
+    private final Vec3 second;
+    private final Vec3 middle;
+    private final double[] alongFirst;
+    private final double[] alongSecond;
+
+    /** The rim of an opening. */
+    public Rim(Opening opening) {
+        coefficient = opening.outflow().effective();
+        opensAt = opening.opensAt();
+        List<Vec3> points = opening.rimPoints();
+        Vec3 vector = opening.areaVector();
+        area = vector.norm();
+        middle = opening.middle();
+        Vec3 normal = vector.unit();
+        Vec3 some = Math.abs(normal.z()) < 0.9 ? new Vec3(0, 0, 1) : new Vec3(1, 0, 0);
+        first = some.minus(normal.times(some.dot(normal))).unit();
+        second = normal.cross(first);
+        alongFirst = new double[points.size()];
+        alongSecond = new double[points.size()];
+        for (int i = 0; i < points.size(); i++) {
+            Vec3 p = points.get(i).minus(middle);
+            alongFirst[i] = p.dot(first);
+            alongSecond[i] = p.dot(second);
+        }
+    }
+
+    /** Whether it is open at a tilt, rad. */
+    public boolean open(double tilt) {
+        return tilt >= opensAt - 1e-9;
+    }
+
+    /** Tilt at which it opens, rad. */
+    public double opensAt() {
+        return opensAt;
+    }
+
+    /** Area of the outline, m2. */
+    public double area() {
+        return area;
+    }
+
+    /**
+     * Flow, m3/s.
+     *
+     * @param up unit vector against gravity in the tank's axes
+     * @param level of the surface along it, m, less what a vacuum takes off
+     */
+    public double flow(Vec3 up, double level) {
+        return coefficient * G2 * sum(up, level, true);
+    }
+
+    /** Area of the outline below the surface, m2. */
+    public double wetArea(Vec3 up, double level) {
+        return sum(up, level, false);
+    }
+
+    /** Depth of the middle of the outline below the surface, m; negative above it. */
+    double depth(Vec3 up, double level) {
+        return level - up.dot(middle);
+    }
+
+    private double sum(Vec3 up, double level, boolean rooted) {
+        double depth = depth(up, level);
+        double a = up.dot(first);
+        double b = up.dot(second);
+        double slope = Math.hypot(a, b);
+        if (slope < FLAT) {
+            return depth <= 0 ? 0 : rooted ? area * Math.sqrt(depth) : area;
+        }
+        double sum = 0;
+        int last = alongFirst.length - 1;
+        double x1 = (alongSecond[last] * a - alongFirst[last] * b) / slope;
+        double z1 = depth - a * alongFirst[last] - b * alongSecond[last];
+        for (int i = 0; i <= last; i++) {
+            double x2 = (alongSecond[i] * a - alongFirst[i] * b) / slope;
+            double z2 = depth - a * alongFirst[i] - b * alongSecond[i];
+            sum += edge(x2 - x1, z1, z2, rooted);
+            x1 = x2;
+            z1 = z2;
+        }
+        return Math.abs(sum) / slope;
+    }
+
+    /** Integral along one edge of 2/3 z^1.5 (rooted) or z over the wet part, by x. */
+    private static double edge(double run, double z1, double z2, boolean rooted) {
+        if (z1 <= 0 && z2 <= 0) {
+            return 0;
+        }
+        double rise = z2 - z1;
+        if (Math.abs(rise) < 1e-7 * Math.max(z1, z2)) {
+            double z = 0.5 * (z1 + z2);
+            return run * (rooted ? z * Math.sqrt(z) * 2 / 3 : z);
+        }
+        double low = Math.max(0, z1);
+        double high = Math.max(0, z2);
+        return rooted
+                ? run / rise * (4.0 / 15) * (high * high * Math.sqrt(high) - low * low * Math.sqrt(low))
+                : run / rise * 0.5 * (high * high - low * low);
+    }
+}

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.time;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The dump in time.
+ *
+ * @param cycles by load case: first 'draining', the normal dump; then 'held', where nothing leaves; then 'caked' where solids settle.
+ *     Empty when the time is not known
+ * @param missing the key that is missing when the time is not known; else null
+ */
+public record Timing(List<Cycle> cycles, @Nullable String missing) {
+    /** Copies the list. */
+    public Timing {
+        cycles = List.copyOf(cycles);
+    }
+
+    /** The normal dump; null when the time is not known. */
+    public @Nullable Cycle dump() {
+        return cycles.isEmpty() ? null : cycles.get(0);
+    }
+
+    /** The dump of a load case; null when there is none. */
+    public @Nullable Cycle of(String load) {
+        return cycles.stream().filter(c -> c.load().equals(load)).findFirst().orElse(null);
+    }
+}
