@@ -1,21 +1,22 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.analysis;
 
-import java.util.ArrayList;
 import java.util.List;
 import tipwright.design.Design;
 import tipwright.geometry.Vec3;
 import tipwright.linkage.Linkage;
 import tipwright.linkage.Posture;
 
-/** The linkage at chosen tilts, to balance any load on it. */
+/** The linkage at chosen tilts, to balance any load on it. A workspace: it remembers the tilt that it stands at. */
 public final class Forces {
     private final List<Posture> postures;
-    private final List<Balancer> balancers;
+    private final Balancer balancer;
+    private int standing = -1;
+    private boolean balanced;
 
-    private Forces(List<Posture> postures, List<Balancer> balancers) {
+    private Forces(List<Posture> postures, Balancer balancer) {
         this.postures = postures;
-        this.balancers = balancers;
+        this.balancer = balancer;
     }
 
     /**
@@ -30,13 +31,7 @@ public final class Forces {
         if (postures.isEmpty()) {
             throw new CannotComputeException(design.name() + ": the linkage reaches none of the tilts asked for");
         }
-        List<Balancer> balancers = new ArrayList<>(postures.size());
-        Balancer balancer = new Balancer(design, linkage, postures.get(0));
-        for (Posture posture : postures) {
-            balancer = balancer.at(linkage, posture);
-            balancers.add(balancer);
-        }
-        return new Forces(postures, balancers);
+        return new Forces(postures, new Balancer(design, linkage, Mechanism.of(linkage.skeleton())));
     }
 
     /** How many tilts are reached. */
@@ -67,7 +62,11 @@ public final class Forces {
      * @param sense +1 while tipping, -1 on the way back, 0 at rest without friction
      */
     public double force(int i, double mass, Vec3 centroid, int sense) {
-        Balance balance = balancers.get(i).balance(mass, centroid, sense);
+        if (standing != i) {
+            balanced = balancer.moveTo(postures.get(i));
+            standing = i;
+        }
+        Balance balance = balanced ? balancer.balance(mass, centroid, sense) : null;
         return balance == null ? Double.NaN : balance.force();
     }
 }

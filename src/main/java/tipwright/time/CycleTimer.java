@@ -46,7 +46,7 @@ public final class CycleTimer {
             throws CannotComputeException {
         Design design = analysis.design();
         Dump dump = design.dump();
-        Mechanism mechanism = Mechanism.of(analysis);
+        LinkageCurve mechanism = LinkageCurve.of(analysis);
         Contents contents = new Contents(design);
         double end = end(design, mechanism);
         Happening.Kind why =
@@ -100,7 +100,7 @@ public final class CycleTimer {
     }
 
     /** The last tilt, or the one at which an actuator comes to the end of its stroke, rad. */
-    private static double end(Design design, Mechanism mechanism) {
+    private static double end(Design design, LinkageCurve mechanism) {
         Grid grid = mechanism.grid();
         double low = grid.first();
         double high = grid.last();

@@ -34,13 +34,13 @@ final class Leg implements OrdinaryDifferentialEquation {
     private static final double SHORTEST = 1e-6;
 
     private final Machine machine;
-    private final Mechanism mechanism;
+    private final LinkageCurve mechanism;
     private final Load load;
     private final Moment.Phase phase;
     private final List<Moment> moments = new ArrayList<>();
     private Now now = new Now(Double.NaN, Double.NaN, new Load.Standing(0, 0, 0, 0, 0), Draw.moving(0, 0), 0, 0);
 
-    Leg(Machine machine, Mechanism mechanism, Load load, Moment.Phase phase) {
+    Leg(Machine machine, LinkageCurve mechanism, Load load, Moment.Phase phase) {
         this.machine = machine;
         this.mechanism = mechanism;
         this.load = load;

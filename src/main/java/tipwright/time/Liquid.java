@@ -20,7 +20,7 @@ final class Liquid implements Load {
     private final Contents contents;
     private final EmptyTank empty;
     private final double density;
-    private final Mechanism mechanism;
+    private final LinkageCurve mechanism;
     private final @Nullable Outlet outlet;
     private final double start;
     private final double[] kept;
@@ -32,7 +32,7 @@ final class Liquid implements Load {
      *
      * @param outlet null: nothing leaves
      */
-    Liquid(Design design, Contents contents, Mechanism mechanism, @Nullable Outlet outlet) {
+    Liquid(Design design, Contents contents, LinkageCurve mechanism, @Nullable Outlet outlet) {
         this.contents = contents;
         this.mechanism = mechanism;
         this.outlet = outlet;

@@ -14,14 +14,14 @@ final class Run {
     static final double STALL = 0.01;
 
     private final Machine machine;
-    private final Mechanism mechanism;
+    private final LinkageCurve mechanism;
     private final Script script;
     private final double tolerance;
     private final double pace;
     private final List<Happening> happenings = new ArrayList<>();
     private final List<Moment> moments = new ArrayList<>();
 
-    Run(Machine machine, Mechanism mechanism, Script script, double tolerance) {
+    Run(Machine machine, LinkageCurve mechanism, Script script, double tolerance) {
         this.machine = machine;
         this.mechanism = mechanism;
         this.script = script;

@@ -12,7 +12,7 @@ import tipwright.geometry.Vec3;
  * <p>At rest and without friction the actuators' force is affine in mass and first moments of the load, F = f0 + m (a + b x + c y),
  * so four balances at each tilt give it for every load.
  */
-final class Mechanism {
+final class LinkageCurve {
     private static final double STEP = Math.toRadians(1);
     private static final double UNIT = 1000;
 
@@ -25,7 +25,7 @@ final class Mechanism {
     private final double[] alongX;
     private final double[] alongY;
 
-    private Mechanism(Forces forces) {
+    private LinkageCurve(Forces forces) {
         this.forces = forces;
         int n = forces.count();
         double[] tilts = new double[n];
@@ -52,7 +52,7 @@ final class Mechanism {
      *
      * @throws CannotComputeException when it reaches one tilt only
      */
-    static Mechanism of(Analysis analysis) throws CannotComputeException {
+    static LinkageCurve of(Analysis analysis) throws CannotComputeException {
         double from = analysis.poses().get(0).tilt();
         double to = analysis.poses().get(analysis.poses().size() - 1).tilt();
         int steps = Math.max(4, (int) Math.ceil((to - from) / STEP));
@@ -64,7 +64,7 @@ final class Mechanism {
         if (!(to > from) || forces.count() < 2) {
             throw new CannotComputeException(analysis.design().name() + ": the linkage does not leave its first tilt");
         }
-        return new Mechanism(forces);
+        return new LinkageCurve(forces);
     }
 
     Grid grid() {
