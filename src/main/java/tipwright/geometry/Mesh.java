@@ -71,6 +71,16 @@ public record Mesh(double[] xyz, int[] corners) {
         return new Mesh(placed, corners);
     }
 
+    /** The same surface facing the other way. */
+    public Mesh turnedOut() {
+        int[] turned = corners.clone();
+        for (int t = 0; t < turned.length; t += 3) {
+            turned[t + 1] = corners[t + 2];
+            turned[t + 2] = corners[t + 1];
+        }
+        return new Mesh(xyz, turned);
+    }
+
     /** This mesh with vertices at exactly the same place joined, and triangles left out that have lost a side by it. */
     public Mesh welded() {
         return Weld.of(this);

@@ -57,7 +57,7 @@ final class RevolvedMesh {
         return Arrays.copyOf(all, n);
     }
 
-    private static int[] corners(int rings, int around) {
+    static int[] corners(int rings, int around) {
         int[] corners = new int[3 * 2 * rings * around];
         int minus = rings * around;
         int k = 0;

@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.scene;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Group;
+import javafx.scene.Node;
+import javafx.scene.shape.MeshView;
+import javafx.scene.transform.Affine;
+import javafx.scene.transform.Rotate;
+import tipwright.design.Door;
+import tipwright.design.Opening;
+import tipwright.design.Tank;
+import tipwright.geometry.Forms;
+import tipwright.geometry.Vec3;
+import tipwright.viewer.dump.Instant;
+
+/** The doors: shut until their opening opens; then one that hinges above hangs free, any other stands open. */
+final class DoorPart {
+    private static final double AJAR = 14;
+    private static final double WIDE = 105;
+
+    private final List<Swinging> doors = new ArrayList<>();
+    private final Affine place = new Affine();
+    private final Group all = new Group();
+
+    private record Swinging(Opening opening, Door door, Rotate turn) {}
+
+    DoorPart(Tank tank, Theme theme) {
+        for (Opening opening : tank.openings()) {
+            Door door = opening.door();
+            if (door == null || opening.rimPoints().size() < 3) {
+                continue;
+            }
+            Vec3 normal = opening.areaVector().unit();
+            Vec3 middle = opening.middle();
+            List<Vec3> outline = opening.rimPoints().stream()
+                    .map(p -> middle.plus(p.minus(middle).times(1.03)).plus(normal.times(0.022)))
+                    .toList();
+            MeshView plate = Surface.view(
+                    Forms.plate(outline, normal, 0.012),
+                    Surface.bright(theme.tank().interpolate(theme.ink(), 0.1), 0.4));
+            MeshView bar = Surface.view(hinge(opening, door), Surface.matt(theme.cradle()));
+            Vec3 a = door.hingeAxis();
+            Rotate turn = new Rotate(
+                    0,
+                    door.hinge().x(),
+                    door.hinge().y(),
+                    door.hinge().z(),
+                    new javafx.geometry.Point3D(a.x(), a.y(), a.z()));
+            Group hung = new Group(plate, bar);
+            hung.getTransforms().add(turn);
+            doors.add(new Swinging(opening, door, turn));
+            all.getChildren().add(hung);
+        }
+        all.getTransforms().add(place);
+    }
+
+    /** The arms from the hinge line to the middle of the door. */
+    private static tipwright.geometry.Mesh hinge(Opening opening, Door door) {
+        Vec3 along = door.hingeAxis().unit();
+        double half = 0.28 * Math.sqrt(opening.areaVector().norm());
+        Vec3 out = opening.areaVector().unit().times(0.034);
+        List<tipwright.geometry.Mesh> bars = new ArrayList<>();
+        bars.add(Forms.rod(door.hinge().minus(along.times(half)), door.hinge().plus(along.times(half)), 0.014, 12));
+        for (double s : new double[] {-0.8, 0.8}) {
+            Vec3 shift = along.times(s * half);
+            Vec3 end = opening.middle().plus(out).plus(shift);
+            bars.add(Forms.beam(door.hinge().plus(shift), end, 0.03, 0.012, along));
+        }
+        return Forms.joined(bars);
+    }
+
+    Node node() {
+        return all;
+    }
+
+    /**
+     * Places the doors.
+     *
+     * @param shut whether all stay shut whatever the tilt
+     */
+    void show(Instant now, boolean shut) {
+        Part.place(place, now.tank());
+        for (Swinging s : doors) {
+            boolean open = !shut && now.tilt() >= s.opening.opensAt() - 1e-9;
+            s.turn.setAngle(open ? swing(s, now) : 0);
+        }
+    }
+
+    private static double swing(Swinging s, Instant now) {
+        Vec3 hinge = s.door.hinge();
+        Vec3 middle = s.opening.middle();
+        Vec3 out = s.opening.areaVector().unit();
+        // which way about the hinge axis moves the middle outwards
+        double sense = Math.signum(s.door.hingeAxis().cross(middle.minus(hinge)).dot(out));
+        boolean above = now.tank().of(hinge).y() > now.tank().of(middle).y()
+                && Math.abs(s.door.hingeAxis().z()) > 0.7;
+        return sense * (above ? Math.toDegrees(now.tank().turn()) + AJAR : WIDE);
+    }
+}

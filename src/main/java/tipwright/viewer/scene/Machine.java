@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.scene;
+
+import java.util.List;
+import javafx.scene.AmbientLight;
+import javafx.scene.DirectionalLight;
+import javafx.scene.Group;
+import javafx.scene.PointLight;
+import javafx.scene.paint.Color;
+import javafx.scene.transform.Rotate;
+import tipwright.geometry.Mesh;
+import tipwright.geometry.Vec3;
+import tipwright.viewer.dump.Dump;
+import tipwright.viewer.dump.Instant;
+import tipwright.viewer.dump.Surroundings;
+
+/** Everything that stands in the picture for one design, one load case and one theme. Opaque parts first, the wall last. */
+public final class Machine {
+    /** Largest distance of the drawn tank from the true one over the tank's size. */
+    private static final double FINE = 1.0 / 700;
+
+    /** Name of the load case in which every door stays shut. */
+    private static final String SHUT = "held";
+
+    private final Dump dump;
+    private final String loadCase;
+    private final Surroundings room;
+    private final YardPart yard;
+    private final CradlePart cradle;
+    private final DrivePart drive;
+    private final TankPart tank;
+    private final DoorPart doors;
+    private final SlurryPart slurry;
+    private final ArrowPart arrows;
+    private final PathPart path;
+    private final double newtonsPerMetre;
+    private final Group root;
+
+    /** Builds the parts; {@link #show} puts them in place. */
+    public Machine(Dump dump, String loadCase, Theme theme) {
+        this.dump = dump;
+        this.loadCase = loadCase;
+        Mesh inside = inside(dump);
+        room = Surroundings.of(dump, inside);
+        double size = room.radius();
+        newtonsPerMetre = Lettering.niceForce(2.6 * Math.max(1e-3, dump.largestForce(loadCase)) / size);
+        yard = new YardPart(room, theme);
+        StandPart stand = new StandPart(dump.design(), dump.skeleton(), room, theme);
+        cradle = new CradlePart(dump.design(), dump.skeleton(), inside, Math.max(0.035, size / 30), theme);
+        drive = new DrivePart(dump.design().drive().actuators(), theme);
+        tank = new TankPart(dump.design().tank(), inside, theme);
+        doors = new DoorPart(dump.design().tank(), theme);
+        slurry = new SlurryPart(inside, room.ground(), theme);
+        arrows = new ArrowPart(dump.design(), 1 / newtonsPerMetre, size / 75, theme);
+        path = new PathPart(dump, room, loadCase, theme);
+        root = new Group(
+                yard.node(),
+                stand.node(),
+                cradle.node(),
+                drive.node(),
+                tank.rims(),
+                doors.node(),
+                arrows.node(),
+                path.node(),
+                slurry.node(),
+                tank.wall());
+        root.getTransforms().add(new Rotate(180, Rotate.X_AXIS));
+        root.getChildren().addAll(lights(room.middle(), size));
+    }
+
+    /** The interior as drawn, watertight, m. */
+    static Mesh inside(Dump dump) {
+        double span = dump.contents().solid().extent(new Vec3(0, 1, 0)).span();
+        return dump.contents().solid().mesh(Math.max(2e-4, FINE * span)).welded();
+    }
+
+    private static List<javafx.scene.LightBase> lights(Vec3 middle, double size) {
+        AmbientLight ambient = new AmbientLight(Color.gray(0.40));
+        PointLight lamp = new PointLight(Color.gray(0.52));
+        lamp.setTranslateX(middle.x() + 1.6 * size);
+        lamp.setTranslateY(middle.y() + 3.2 * size);
+        lamp.setTranslateZ(middle.z() + 3.4 * size);
+        DirectionalLight sky = new DirectionalLight(Color.gray(0.22));
+        sky.setDirection(new javafx.geometry.Point3D(0.5, -0.7, -0.4));
+        return List.of(ambient, lamp, sky);
+    }
+
+    /** The nodes, in metres, y down as the graphics library has it. */
+    public Group root() {
+        return root;
+    }
+
+    /** The dump that it shows. */
+    public Dump dump() {
+        return dump;
+    }
+
+    /** The load case that it shows. */
+    public String loadCase() {
+        return loadCase;
+    }
+
+    /** The room that the dump takes up. */
+    public Surroundings room() {
+        return room;
+    }
+
+    /** Corners of what is to be seen: smallest, largest, m. */
+    public List<Vec3> box() {
+        return List.of(yard.low(), yard.high());
+    }
+
+    /** How many newtons an arrow of a metre stands for. */
+    public double newtonsPerMetre() {
+        return newtonsPerMetre;
+    }
+
+    /** Moves everything to where it is. */
+    public void show(Instant now) {
+        yard.show(now);
+        cradle.show(now.bodies());
+        drive.show(now);
+        tank.show(now.tank());
+        doors.show(now, loadCase.equals(SHUT));
+        slurry.show(now);
+        arrows.show(now);
+        path.show(now);
+    }
+
+    /** Where labels belong, m: actuators' arrows, then bearings' arrows, then the centre of mass, then the metre bar. */
+    public Anchors anchors(Instant now) {
+        return new Anchors(
+                arrows.pushes(now).stream()
+                        .map(a -> a.tail().plus(a.tip()).times(0.5))
+                        .toList(),
+                arrows.loads(now).stream().map(ArrowPart.Shaft::tip).toList(),
+                path.mark(now),
+                yard.barStart());
+    }
+
+    /**
+     * Places of labels, m.
+     *
+     * @param pushes of each actuator's arrow, its middle
+     * @param loads of each bearing's arrow, its tip
+     * @param centroid of the mark of the centre of mass
+     * @param bar start of the metre bar
+     */
+    public record Anchors(List<Vec3> pushes, List<Vec3> loads, Vec3 centroid, Vec3 bar) {}
+}

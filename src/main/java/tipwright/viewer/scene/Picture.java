@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.scene;
+
+import javafx.scene.Group;
+import javafx.scene.PerspectiveCamera;
+import javafx.scene.SceneAntialiasing;
+import javafx.scene.SubScene;
+import javafx.scene.layout.Pane;
+import javafx.scene.transform.Rotate;
+import javafx.scene.transform.Translate;
+import org.jspecify.annotations.Nullable;
+import tipwright.quantity.UnitSystem;
+import tipwright.viewer.dump.Dump;
+import tipwright.viewer.dump.Instant;
+
+/** The picture: the machine in three dimensions, with its lettering on top. Resizes with its parent. */
+public final class Picture extends Pane {
+    private final Group world = new Group();
+    private final PerspectiveCamera camera = new PerspectiveCamera(true);
+    private final Translate toTarget = new Translate();
+    private final Rotate yaw = new Rotate(0, Rotate.Y_AXIS);
+    private final Rotate pitch = new Rotate(0, Rotate.X_AXIS);
+    private final Translate back = new Translate();
+    private final SubScene space;
+    private final Lettering lettering = new Lettering();
+    private Theme theme;
+    private Eye eye = new Eye(tipwright.geometry.Vec3.ZERO, 0, 0, 5);
+    private @Nullable Machine machine;
+    private @Nullable Instant now;
+    private Eye.@Nullable Place fittingFrom = Eye.Place.CORNER;
+
+    /** An empty picture. */
+    public Picture(Theme theme) {
+        this.theme = theme;
+        camera.setFieldOfView(Math.toDegrees(Eye.FIELD));
+        camera.setNearClip(0.05);
+        camera.setFarClip(200);
+        camera.getTransforms().addAll(toTarget, yaw, pitch, back);
+        space = new SubScene(new Group(world, camera), 100, 100, true, SceneAntialiasing.BALANCED);
+        space.setCamera(camera);
+        space.setMouseTransparent(true);
+        getChildren().addAll(space, lettering);
+        setTheme(theme);
+    }
+
+    /** Changes the colours; the machine is to be set again. */
+    public void setTheme(Theme other) {
+        theme = other;
+        space.setFill(other.back());
+        lettering.setTheme(other);
+    }
+
+    /** Shows a dump in a load case; keeps the eye where it is, unless it fits itself. */
+    public void setDump(Dump dump, String loadCase) {
+        Machine built = new Machine(dump, loadCase, theme);
+        machine = built;
+        world.getChildren().setAll(built.root());
+        if (fittingFrom != null) {
+            lookFrom(fittingFrom);
+        }
+    }
+
+    /** Units of the lettering. */
+    public void setUnits(UnitSystem units) {
+        lettering.setUnits(units);
+        letter();
+    }
+
+    /** Moves the machine to a tilt. */
+    public void show(Instant instant) {
+        now = instant;
+        if (machine != null) {
+            machine.show(instant);
+        }
+        letter();
+    }
+
+    private void letter() {
+        if (machine != null && now != null && getWidth() > 0) {
+            lettering.show(machine, now, eye, getWidth(), getHeight());
+        }
+    }
+
+    /** From where it is seen. */
+    public Eye eye() {
+        return eye;
+    }
+
+    /** Looks from elsewhere; it stays so when the window changes its size. */
+    public void setEye(Eye other) {
+        fittingFrom = null;
+        apply(other);
+    }
+
+    /** Looks from a named place so that everything fits, whatever the size of the window. */
+    public void lookFrom(Eye.Place place) {
+        fittingFrom = place;
+        Machine m = machine;
+        if (m != null && getHeight() > 0) {
+            apply(Eye.fitting(place, m.box().get(0), m.box().get(1), getWidth() / getHeight()));
+        }
+    }
+
+    /** Fits everything, in the same direction. */
+    public void fit() {
+        Machine m = machine;
+        if (m != null && getHeight() > 0) {
+            apply(eye.fitted(m.box().get(0), m.box().get(1), getWidth() / getHeight()));
+        }
+    }
+
+    private void apply(Eye other) {
+        eye = other;
+        toTarget.setX(other.target().x());
+        toTarget.setY(-other.target().y());
+        toTarget.setZ(-other.target().z());
+        yaw.setAngle(-Math.toDegrees(other.yaw()));
+        pitch.setAngle(-Math.toDegrees(other.pitch()));
+        back.setZ(-other.distance());
+        letter();
+    }
+
+    /** The machine shown; null before there is one. */
+    public @Nullable Machine machine() {
+        return machine;
+    }
+
+    /** The lettering, to be shown or not. */
+    public Lettering lettering() {
+        return lettering;
+    }
+
+    @Override
+    protected void layoutChildren() {
+        space.setWidth(getWidth());
+        space.setHeight(getHeight());
+        lettering.resizeRelocate(0, 0, getWidth(), getHeight());
+        if (fittingFrom != null) {
+            lookFrom(fittingFrom);
+        }
+        letter();
+    }
+}

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.scene;
+
+import java.util.Arrays;
+import java.util.Map;
+import javafx.scene.Group;
+import javafx.scene.Node;
+import javafx.scene.paint.PhongMaterial;
+import javafx.scene.shape.MeshView;
+import javafx.scene.transform.Affine;
+import org.jspecify.annotations.Nullable;
+import tipwright.geometry.Mesh;
+import tipwright.geometry.MeshCut;
+import tipwright.geometry.Plane;
+import tipwright.load.Fill;
+import tipwright.viewer.dump.Instant;
+import tipwright.viewer.dump.Pour;
+
+/** What is in the tank: the interior cut at the free surface, the surface lighter than the rest; and what pours out. */
+final class SlurryPart {
+    private static final double FLAT = 1e-6;
+
+    private final Mesh inside;
+    private final double ground;
+    private final Affine place = new Affine();
+    private final MeshView body = new MeshView();
+    private final MeshView surface = new MeshView();
+    private final MeshView stream = new MeshView();
+    private final Group slurry = new Group(body, surface);
+    private final Group all = new Group(slurry, stream);
+    private final Map<Fill.Stuff, PhongMaterial> bodies;
+    private final Map<Fill.Stuff, PhongMaterial> surfaces;
+    private @Nullable Fill shown;
+
+    /**
+     * Nothing in it yet.
+     *
+     * @param inside watertight mesh of the interior, m
+     * @param ground height, m
+     */
+    SlurryPart(Mesh inside, double ground, Theme theme) {
+        this.inside = inside;
+        this.ground = ground;
+        bodies = Map.of(Fill.Stuff.LIQUID, Surface.matt(theme.liquid()), Fill.Stuff.CAKE, Surface.matt(theme.cake()));
+        surfaces = Map.of(
+                Fill.Stuff.LIQUID,
+                Surface.bright(theme.liquidSurface(), 0.35),
+                Fill.Stuff.CAKE,
+                Surface.matt(theme.cakeSurface()));
+        stream.setMaterial(Surface.bright(theme.liquidSurface(), 0.3));
+        slurry.getTransforms().add(place);
+        all.setMouseTransparent(true);
+    }
+
+    Node node() {
+        return all;
+    }
+
+    void show(Instant now) {
+        Part.place(place, now.tank());
+        Fill fill = now.fill();
+        slurry.setVisible(fill != null);
+        if (fill != null && !fill.equals(shown)) {
+            Mesh cut = MeshCut.below(inside, fill.surface());
+            int[][] split = split(cut, fill.surface());
+            body.setMesh(Surface.triangles(new Mesh(cut.xyz(), split[0])));
+            surface.setMesh(Surface.triangles(new Mesh(cut.xyz(), split[1])));
+            body.setMaterial(bodies.get(fill.stuff()));
+            surface.setMaterial(surfaces.get(fill.stuff()));
+        }
+        shown = fill;
+        Pour pour = now.pour();
+        stream.setVisible(pour != null);
+        if (pour != null) {
+            stream.setMesh(Surface.triangles(pour.mesh(ground)));
+            stream.setMaterial(surfaces.get(fill == null ? Fill.Stuff.LIQUID : fill.stuff()));
+        }
+    }
+
+    /** Corners of the triangles along the wall, and of those in the surface. */
+    static int[][] split(Mesh cut, Plane plane) {
+        int[] corners = cut.corners();
+        int[] wall = new int[corners.length];
+        int[] top = new int[corners.length];
+        int w = 0;
+        int t = 0;
+        for (int i = 0; i < corners.length; i += 3) {
+            boolean flat = true;
+            for (int j = i; j < i + 3; j++) {
+                flat &= Math.abs(plane.height(cut.vertex(corners[j]))) < FLAT;
+            }
+            for (int j = i; j < i + 3; j++) {
+                if (flat) {
+                    top[t++] = corners[j];
+                } else {
+                    wall[w++] = corners[j];
+                }
+            }
+        }
+        return new int[][] {Arrays.copyOf(wall, w), Arrays.copyOf(top, t)};
+    }
+}

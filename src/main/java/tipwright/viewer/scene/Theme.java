@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.scene;
+
+import javafx.scene.paint.Color;
+import tipwright.check.Verdict;
+
+/**
+ * Colours, chosen so that they differ in lightness as well as in hue. Source: M. Okabe and K. Ito, Color Universal Design (2008),
+ * from memory, for the marks; the rest by eye.
+ */
+public enum Theme {
+    /** For a dim workshop. */
+    DARK("#161b20", "#1f262d", "#2b343d", "#f2efe8", "#a9b4bd", "#39424b", "#2a3138"),
+    /** For daylight and for print. */
+    LIGHT("#e9ece9", "#f7f8f6", "#dfe4e1", "#1b2227", "#55616a", "#c3cac6", "#d5dad6");
+
+    private final String back;
+    private final String panel;
+    private final String raised;
+    private final String ink;
+    private final String faint;
+    private final String ground;
+    private final String line;
+
+    Theme(String back, String panel, String raised, String ink, String faint, String ground, String line) {
+        this.back = back;
+        this.panel = panel;
+        this.raised = raised;
+        this.ink = ink;
+        this.faint = faint;
+        this.ground = ground;
+        this.line = line;
+    }
+
+    /** Behind everything. */
+    public Color back() {
+        return Color.web(back);
+    }
+
+    /** Behind text. */
+    public Color panel() {
+        return Color.web(panel);
+    }
+
+    /** Behind a field or a button. */
+    public Color raised() {
+        return Color.web(raised);
+    }
+
+    /** Text. */
+    public Color ink() {
+        return Color.web(ink);
+    }
+
+    /** Text of lesser weight. */
+    public Color faint() {
+        return Color.web(faint);
+    }
+
+    Color ground() {
+        return Color.web(ground);
+    }
+
+    Color line() {
+        return Color.web(line);
+    }
+
+    Color tank() {
+        return this == DARK ? Color.web("#8fb4d2") : Color.web("#5f89ab");
+    }
+
+    Color liquid() {
+        return Color.web("#9a8058");
+    }
+
+    Color liquidSurface() {
+        return Color.web("#c9ad7c");
+    }
+
+    Color cake() {
+        return Color.web("#5d4a3a");
+    }
+
+    Color cakeSurface() {
+        return Color.web("#7d6650");
+    }
+
+    Color frame() {
+        return this == DARK ? Color.web("#77828b") : Color.web("#5c666e");
+    }
+
+    Color cradle() {
+        return this == DARK ? Color.web("#5f6a73") : Color.web("#7b868e");
+    }
+
+    Color tube() {
+        return Color.web("#e0a526");
+    }
+
+    Color rod() {
+        return Color.web("#dfe4e8");
+    }
+
+    Color pin() {
+        return this == DARK ? Color.web("#f2efe8") : Color.web("#22292e");
+    }
+
+    Color figure() {
+        return this == DARK ? Color.web("#59666f") : Color.web("#8b979e");
+    }
+
+    /** The actuator's force. */
+    public Color push() {
+        return Color.web("#d55e00");
+    }
+
+    /** The bearings' load. */
+    public Color bearing() {
+        return this == DARK ? Color.web("#56b4e9") : Color.web("#0072b2");
+    }
+
+    /** The centre of mass and its path. */
+    public Color centroid() {
+        return Color.web("#cc79a7");
+    }
+
+    /** What a check says. */
+    public Color verdict(Verdict verdict) {
+        return switch (verdict) {
+            case PASS -> this == DARK ? Color.web("#2fb58c") : Color.web("#00795a");
+            case CLOSE -> this == DARK ? Color.web("#e69f00") : Color.web("#a86f00");
+            case FAIL -> this == DARK ? Color.web("#ee6c22") : Color.web("#bf4a00");
+            case NOT_CHECKED -> faint();
+        };
+    }
+
+    /** A colour as style sheets write it. */
+    public static String css(Color c) {
+        return String.format(
+                "#%02x%02x%02x",
+                Math.round(255 * c.getRed()), Math.round(255 * c.getGreen()), Math.round(255 * c.getBlue()));
+    }
+}

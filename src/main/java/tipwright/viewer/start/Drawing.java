@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.start;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+
+/** Starts the programs that draw and waits for them. */
+public final class Drawing {
+    private static final String STILLS = "tipwright.viewer.still.StillProgram";
+    private static final String WINDOW = "tipwright.viewer.window.WindowProgram";
+
+    private Drawing() {}
+
+    /**
+     * Makes stills.
+     *
+     * @return exit code: 0 made, 2 design not understood, 3 cannot be drawn
+     * @throws IOException when nothing can be drawn on this machine; says what to install
+     */
+    public static int stills(FrameOrder order, Map<String, String> environment) throws IOException {
+        try (Screen screen = Screen.open(environment)) {
+            return run(STILLS, order.arguments(), screen.name());
+        }
+    }
+
+    /**
+     * Opens the window on a design and waits until it is closed.
+     *
+     * @throws IOException when there is no display
+     */
+    public static int window(DesignName design, Map<String, String> environment) throws IOException {
+        if (!Screen.isThere(environment)) {
+            throw new IOException(
+                    "there is no display to open a window on (DISPLAY is not set); 'tipwright frames' makes"
+                            + " pictures without one");
+        }
+        List<String> arguments = List.of(design.name(), Boolean.toString(design.shipped()));
+        return run(WINDOW, arguments, environment.getOrDefault("DISPLAY", ""));
+    }
+
+    private static int run(String program, List<String> arguments, String display) throws IOException {
+        ProcessBuilder builder = new ProcessBuilder(DrawingJava.command(program, arguments)).inheritIO();
+        if (!display.isEmpty()) {
+            builder.environment().put("DISPLAY", display);
+        }
+        Process process = builder.start();
+        Thread end = new Thread(process::destroy);
+        Runtime.getRuntime().addShutdownHook(end);
+        try {
+            return process.waitFor();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            process.destroy();
+            return 3;
+        }
+    }
+}

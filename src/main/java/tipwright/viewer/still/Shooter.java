@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.still;
+
+import java.awt.image.BufferedImage;
+import javafx.scene.Scene;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import tipwright.analysis.Analysis;
+import tipwright.quantity.UnitSystem;
+import tipwright.viewer.dump.Dump;
+import tipwright.viewer.dump.Pace;
+import tipwright.viewer.scene.Eye;
+import tipwright.viewer.scene.Picture;
+import tipwright.viewer.scene.Theme;
+
+/** Takes stills of a dump; on the thread of the drawing library, with no window. */
+public final class Shooter {
+    private static final int FEWEST_COLOURS = 24;
+
+    private final Dump dump;
+    private final String loadCase;
+    private final Pace pace;
+    private final Picture picture;
+    private final Scene scene;
+
+    /**
+     * Sets up the picture.
+     *
+     * @param from where to look from
+     */
+    public Shooter(
+            Analysis analysis, String loadCase, Theme theme, UnitSystem units, Eye.Place from, int width, int height) {
+        this.dump = new Dump(analysis);
+        this.loadCase = loadCase;
+        this.pace = Pace.of(dump, loadCase);
+        picture = new Picture(theme);
+        scene = new Scene(picture, width, height, true);
+        picture.resize(width, height);
+        picture.setUnits(units);
+        picture.setDump(dump, loadCase);
+        picture.lookFrom(from);
+    }
+
+    /** The dump. */
+    public Dump dump() {
+        return dump;
+    }
+
+    /** The picture that it takes. */
+    public Picture picture() {
+        return picture;
+    }
+
+    /** When each tilt is reached. */
+    public Pace pace() {
+        return pace;
+    }
+
+    /**
+     * A still at a tilt, rad.
+     *
+     * @throws BlankPictureException when the drawing library has drawn next to nothing
+     */
+    public BufferedImage shoot(double tilt) throws BlankPictureException {
+        picture.show(dump.at(loadCase, tilt, pace.speed(tilt)));
+        WritableImage drawn = scene.snapshot(null);
+        int w = (int) drawn.getWidth();
+        int h = (int) drawn.getHeight();
+        int[] pixels = new int[w * h];
+        drawn.getPixelReader().getPixels(0, 0, w, h, PixelFormat.getIntArgbInstance(), pixels, 0, w);
+        if (java.util.Arrays.stream(pixels).distinct().limit(FEWEST_COLOURS).count() < FEWEST_COLOURS) {
+            throw new BlankPictureException();
+        }
+        BufferedImage image = new BufferedImage(w, h, BufferedImage.TYPE_INT_RGB);
+        image.setRGB(0, 0, w, h, pixels, 0, w);
+        return image;
+    }
+}

@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.still;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.CompletableFuture;
+import javafx.application.ConditionalFeature;
+import javafx.application.Platform;
+import javax.imageio.ImageIO;
+import tipwright.analysis.Analyser;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.CannotComputeException;
+import tipwright.design.file.Problem;
+import tipwright.design.file.Reading;
+import tipwright.viewer.scene.Eye;
+import tipwright.viewer.scene.Theme;
+import tipwright.viewer.start.FrameOrder;
+
+/** Draws the stills that were ordered. Ends with 0: drawn; 2: the design is not understood; 3: cannot be drawn. */
+public final class StillProgram {
+    private static final int STILLS = 5;
+    private static final int MOVES = 30;
+    private static final int MOVING_WIDTH = 560;
+
+    private final FrameOrder order;
+
+    private StillProgram(FrameOrder order) {
+        this.order = order;
+    }
+
+    /** Runs an order as written by {@link FrameOrder}. */
+    public static void main(String[] args) {
+        int code;
+        try {
+            code = new StillProgram(FrameOrder.of(args)).run();
+        } catch (IOException | CannotComputeException | BlankPictureException e) {
+            System.err.println("tipwright: " + e.getMessage());
+            code = 3;
+        }
+        System.out.flush();
+        Runtime.getRuntime().halt(code);
+    }
+
+    private int run() throws IOException, CannotComputeException, BlankPictureException {
+        Reading reading = order.design().read();
+        if (reading instanceof Reading.Bad bad) {
+            for (Problem problem : bad.problems()) {
+                System.err.println(problem.text());
+            }
+            return 2;
+        }
+        Analysis analysis = Analyser.analyse(((Reading.Good) reading).design());
+        String fault = start();
+        if (fault != null) {
+            System.err.println("tipwright: " + fault);
+            return 3;
+        }
+        Files.createDirectories(order.out());
+        stills(analysis);
+        if (order.moving()) {
+            moving(analysis);
+        }
+        return 0;
+    }
+
+    /** Starts the drawing library; null: ready, else why not. */
+    static @org.jspecify.annotations.Nullable String start() {
+        CompletableFuture<Boolean> ready = new CompletableFuture<>();
+        try {
+            Platform.startup(() -> ready.complete(Platform.isSupported(ConditionalFeature.SCENE3D)));
+        } catch (RuntimeException | LinkageError e) {
+            return "the drawing library does not start: " + e.getMessage();
+        }
+        return ready.join()
+                ? null
+                : "this machine cannot draw in 3D: OpenGL is missing; on Debian or Ubuntu install libgl1 libgl1-mesa-dri"
+                        + " libglx-mesa0";
+    }
+
+    private Shooter shooter(Analysis analysis, int width, int height) {
+        Eye.Place from = Eye.Place.CORNER;
+        for (Eye.Place place : Eye.Place.values()) {
+            if (place.name().equalsIgnoreCase(order.view())) {
+                from = place;
+            }
+        }
+        Eye.Place place = from;
+        Theme theme = order.light() ? Theme.LIGHT : Theme.DARK;
+        return onDrawingThread(
+                () -> new Shooter(analysis, order.loadCase(), theme, order.units(), place, width, height));
+    }
+
+    private void stills(Analysis analysis) throws IOException, BlankPictureException {
+        Shooter shooter = shooter(analysis, order.width(), order.height());
+        List<Double> tilts = new ArrayList<>(order.tilts());
+        double first = shooter.dump().first();
+        double last = shooter.dump().last();
+        for (int i = 0; order.tilts().isEmpty() && i < STILLS; i++) {
+            tilts.add(first + (last - first) * i / (STILLS - 1));
+        }
+        for (double tilt : tilts) {
+            if (tilt > last + 1e-9 || tilt < first - 1e-9) {
+                throw new IOException(String.format(
+                        Locale.ROOT,
+                        "%.1f deg is not in this dump: it goes from %.1f deg to %.1f deg",
+                        Math.toDegrees(tilt),
+                        Math.toDegrees(first),
+                        Math.toDegrees(last)));
+            }
+            BufferedImage image = shoot(shooter, tilt);
+            String name = String.format(Locale.ROOT, "tilt-%04.1f.png", Math.toDegrees(tilt));
+            write(image, order.out().resolve(name));
+        }
+    }
+
+    private void moving(Analysis analysis) throws IOException, BlankPictureException {
+        int height = Math.max(2, (int) Math.round((double) MOVING_WIDTH * order.height() / order.width()));
+        Shooter shooter = shooter(analysis, MOVING_WIDTH, height);
+        Path file = order.out().resolve("dump.gif");
+        Path half = order.out().resolve("dump.gif.part");
+        try (MovingPicture gif = new MovingPicture(half)) {
+            for (int i = 0; i <= MOVES; i++) {
+                double time = shooter.pace().total() * i / MOVES;
+                boolean end = i == 0 || i == MOVES;
+                gif.add(shoot(shooter, shooter.pace().tilt(time)), end ? 110 : 9);
+            }
+        }
+        Files.move(half, file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        System.out.println(file);
+    }
+
+    private static void write(BufferedImage image, Path file) throws IOException {
+        if (!ImageIO.write(image, "png", file.toFile())) {
+            throw new IOException(file + ": cannot be written as PNG");
+        }
+        System.out.println(file);
+    }
+
+    private static BufferedImage shoot(Shooter shooter, double tilt) throws BlankPictureException {
+        Object shot = onDrawingThread(() -> {
+            try {
+                return shooter.shoot(tilt);
+            } catch (BlankPictureException e) {
+                return e;
+            }
+        });
+        if (shot instanceof BlankPictureException blank) {
+            throw blank;
+        }
+        return (BufferedImage) shot;
+    }
+
+    private static <T> T onDrawingThread(java.util.function.Supplier<T> work) {
+        CompletableFuture<T> done = new CompletableFuture<>();
+        Platform.runLater(() -> {
+            try {
+                done.complete(work.get());
+            } catch (RuntimeException | Error e) {
+                done.completeExceptionally(e);
+            }
+        });
+        return done.join();
+    }
+}
