@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.viewer.dump;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Balance;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
@@ -119,9 +117,9 @@ public final class Dump {
                 fill,
                 mix(a.load().mass(), b.load().mass(), s),
                 mix(a.centroid(), b.centroid(), s),
-                mix(a.rest(), b.rest(), s),
-                mix(a.raise(), b.raise(), s),
-                mix(a.lower(), b.lower(), s),
+                Forces.between(a.rest(), b.rest(), s),
+                Forces.between(a.raise(), b.raise(), s),
+                Forces.between(a.lower(), b.lower(), s),
                 pour);
     }
 
@@ -132,15 +130,6 @@ public final class Dump {
             i++;
         }
         return i + 1 < tilts.length && tilt >= tilts[i + 1] - 1e-12 ? i + 1 : i;
-    }
-
-    private static Balance mix(Balance a, Balance b, double s) {
-        List<Vec3> bearings = new ArrayList<>();
-        for (int i = 0; i < a.bearings().size(); i++) {
-            bearings.add(mix(a.bearings().get(i), b.bearings().get(i), s));
-        }
-        Vec2 pivot = a.pivot().times(1 - s).plus(b.pivot().times(s));
-        return new Balance(mix(a.force(), b.force(), s), pivot, bearings);
     }
 
     private static Vec3 mix(Vec3 a, Vec3 b, double s) {

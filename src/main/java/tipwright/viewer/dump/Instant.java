@@ -3,7 +3,6 @@ package tipwright.viewer.dump;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.analysis.Balance;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.load.Fill;
@@ -37,9 +36,9 @@ public record Instant(
         @Nullable Fill fill,
         double mass,
         Vec3 centroid,
-        Balance rest,
-        Balance raise,
-        Balance lower,
+        Forces rest,
+        Forces raise,
+        Forces lower,
         @Nullable Pour pour) {
     /** Copies the list. */
     public Instant {

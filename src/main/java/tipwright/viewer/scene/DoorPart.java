@@ -60,13 +60,15 @@ final class DoorPart {
     private static tipwright.geometry.Mesh hinge(Opening opening, Door door) {
         Vec3 along = door.hingeAxis().unit();
         double half = 0.28 * Math.sqrt(opening.areaVector().norm());
-        Vec3 out = opening.areaVector().unit().times(0.034);
+        Vec3 normal = opening.areaVector().unit();
+        Vec3 face = opening.middle().plus(normal.times(0.034));
+        Vec3 top = door.hinge().plus(normal.times(normal.dot(face.minus(door.hinge()))));
         List<tipwright.geometry.Mesh> bars = new ArrayList<>();
         bars.add(Forms.rod(door.hinge().minus(along.times(half)), door.hinge().plus(along.times(half)), 0.014, 12));
         for (double s : new double[] {-0.8, 0.8}) {
             Vec3 shift = along.times(s * half);
-            Vec3 end = opening.middle().plus(out).plus(shift);
-            bars.add(Forms.beam(door.hinge().plus(shift), end, 0.03, 0.012, along));
+            bars.add(Forms.beam(top.plus(shift), face.plus(shift), 0.03, 0.012, along));
+            bars.add(Forms.rod(door.hinge().plus(shift), top.plus(shift), 0.01, 8));
         }
         return Forms.joined(bars);
     }

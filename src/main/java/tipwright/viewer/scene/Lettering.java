@@ -117,8 +117,8 @@ public final class Lettering extends Pane {
         double[] y = {0};
         Fill fill = now.fill();
         boolean cake = fill != null && fill.stuff() == Fill.Stuff.CAKE;
-        String drawn = show(metre, Kind.FORCE) + " as an arrow " + show(metre / machine.newtonsPerMetre(), Kind.LENGTH)
-                + " long";
+        String drawn =
+                Quantities.show(machine.newtonsPerMetre(), Kind.FORCE, UnitSystem.METRIC) + " for each metre of arrow";
         rows.add(() -> swatch(
                 all,
                 fill == null ? null : cake ? theme.cakeSurface() : theme.liquidSurface(),

@@ -51,7 +51,10 @@ final class YardPart {
         shadow.setMaterial(Surface.matt(theme.ground().interpolate(javafx.scene.paint.Color.BLACK, 0.45)));
         all.getChildren().add(shadow);
         bar(theme);
-        Vec3 feet = new Vec3(room.low().x() - 0.55, y, room.middle().z() + 0.25 * (room.high().z() - room.low().z()));
+        Vec3 feet = new Vec3(
+                room.low().x() - 0.55,
+                y,
+                room.middle().z() + 0.25 * (room.high().z() - room.low().z()));
         all.getChildren().add(Surface.view(person(feet), Surface.matt(theme.figure())));
         all.setMouseTransparent(true);
     }
