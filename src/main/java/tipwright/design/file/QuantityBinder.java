@@ -74,8 +74,12 @@ final class QuantityBinder {
         return Math.abs(value) * 1e-12;
     }
 
-    private static String allowed(Measured measured) {
+    /** The limits in words; empty when there are none. */
+    static String allowed(Measured measured) {
         String from = measured.above().isEmpty() ? measured.atLeast() : "more than " + measured.above();
+        if (from.isEmpty() && measured.atMost().isEmpty()) {
+            return "";
+        }
         if (measured.atMost().isEmpty()) {
             return "allowed: " + from + (measured.above().isEmpty() ? " or more" : "");
         }
