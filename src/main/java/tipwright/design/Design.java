@@ -30,47 +30,62 @@ public record Design(
         @Note("The channel or pit that the slurry runs into") @Nullable Channel channel,
         @Note("Springs and weights that help the actuator, weights of links") @Preset List<Assist> assists,
         @Note("What could go wrong, and how the machine is made against it") @Preset WhatIf whatIf,
+        @Note("Where the mounts may go, for 'place'") @Nullable Mounts mounts,
         @Note("Parts files beside this file, by name") @Preset List<String> parts) {
 
     /** This design with another slurry. */
     public Design withSlurry(Slurry other) {
         return new Design(
                 tipwright, name, about, site, tank, other, pivot, drive, tilt, friction, factors, limits, cases, use,
-                supply, dump, channel, assists, whatIf, parts);
+                supply, dump, channel, assists, whatIf, mounts, parts);
     }
 
     /** This design with another drive. */
     public Design withDrive(Drive other) {
         return new Design(
                 tipwright, name, about, site, tank, slurry, pivot, other, tilt, friction, factors, limits, cases, use,
-                supply, dump, channel, assists, whatIf, parts);
+                supply, dump, channel, assists, whatIf, mounts, parts);
     }
 
     /** This design with another pivot. */
     public Design withPivot(Pivot other) {
         return new Design(
                 tipwright, name, about, site, tank, slurry, other, drive, tilt, friction, factors, limits, cases, use,
-                supply, dump, channel, assists, whatIf, parts);
+                supply, dump, channel, assists, whatIf, mounts, parts);
     }
 
     /** This design on other ground. */
     public Design withSite(Site other) {
         return new Design(
                 tipwright, name, about, other, tank, slurry, pivot, drive, tilt, friction, factors, limits, cases, use,
-                supply, dump, channel, assists, whatIf, parts);
+                supply, dump, channel, assists, whatIf, mounts, parts);
     }
 
     /** This design with another tilt range. */
     public Design withTilt(TiltRange other) {
         return new Design(
                 tipwright, name, about, site, tank, slurry, pivot, drive, other, friction, factors, limits, cases, use,
-                supply, dump, channel, assists, whatIf, parts);
+                supply, dump, channel, assists, whatIf, mounts, parts);
     }
 
     /** This design with other load cases. */
     public Design withCases(Cases other) {
         return new Design(
                 tipwright, name, about, site, tank, slurry, pivot, drive, tilt, friction, factors, limits, other, use,
-                supply, dump, channel, assists, whatIf, parts);
+                supply, dump, channel, assists, whatIf, mounts, parts);
+    }
+
+    /** This design with other friction. */
+    public Design withFriction(Friction other) {
+        return new Design(
+                tipwright, name, about, site, tank, slurry, pivot, drive, tilt, other, factors, limits, cases, use,
+                supply, dump, channel, assists, whatIf, mounts, parts);
+    }
+
+    /** This design with other zones for its mounts. */
+    public Design withMounts(@Nullable Mounts other) {
+        return new Design(
+                tipwright, name, about, site, tank, slurry, pivot, drive, tilt, friction, factors, limits, cases, use,
+                supply, dump, channel, assists, whatIf, other, parts);
     }
 }

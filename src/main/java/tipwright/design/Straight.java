@@ -45,4 +45,11 @@ public record Straight(
     public Straight movedTo(Vec2 frame, Vec2 tank) {
         return new Straight(frame, tank, actuators, framePinJoint, tankPinJoint);
     }
+
+    /** The same pins with another actuator in every place. */
+    public Straight with(Actuator other) {
+        List<PlacedActuator> all =
+                actuators.stream().map(p -> new PlacedActuator(p.z(), other)).toList();
+        return new Straight(framePin, tankPin, all, framePinJoint, tankPinJoint);
+    }
 }

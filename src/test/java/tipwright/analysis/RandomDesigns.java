@@ -94,6 +94,7 @@ public final class RandomDesigns {
                 null,
                 List.of(),
                 new WhatIf(false, 0.006, 5, 0.05, null, null, 0.005, null),
+                null,
                 List.of());
     }
 

@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import tipwright.design.Actuator;
 import tipwright.design.Counted;
 import tipwright.design.FromParts;
+import tipwright.design.ListedActuator;
 import tipwright.design.Measured;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
@@ -149,7 +151,10 @@ final class Binder {
             return point ? vectors.read(type, measured, node, path) : quantities.read(measured, node, path);
         }
         if (section != null && node instanceof Node.Scalar name && !name.isNothing()) {
-            return reader.part(section.value(), name.text(), name.place(), path);
+            Object part = reader.part(section.value(), name.text(), name.place(), path);
+            return type == ListedActuator.class && part instanceof Actuator a
+                    ? new ListedActuator(name.text(), a)
+                    : part;
         }
         if (section != null && !(node instanceof Node.Fields)) {
             problems.add(

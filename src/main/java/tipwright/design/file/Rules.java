@@ -14,6 +14,7 @@ final class Rules {
             DriveRules::check,
             ActuatorRules::check,
             CaseRules::check,
+            MountRules::check,
             FarRules::check);
 
     private Rules() {}

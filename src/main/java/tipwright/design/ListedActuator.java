@@ -1,0 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design;
+
+/**
+ * An actuator to choose from.
+ *
+ * @param name as in the parts files
+ */
+public record ListedActuator(@Note("What it is called") String name, @FromParts("actuators") Actuator actuator) {}

@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.placement;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import tipwright.analysis.Analyser;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
+import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.CaseResult;
+import tipwright.analysis.Examples;
+import tipwright.analysis.Pose;
+import tipwright.analysis.Row;
+import tipwright.design.Design;
+import tipwright.geometry.Vec2;
+
+/** The search's closed form against the general solver with friction. */
+class KernelTest {
+    private static final String GRITTY = Examples.BOX
+            .replace("fill: 100 %, density: 1400 kg/m3", "fill: 90 %, density: 1500 kg/m3")
+            .replace("tank:\n", "site: {grade: 3 deg, cross-slope: 2 deg}\ntank:\n")
+            .replace("z: 0 mm, actuator", "z: 120 mm, actuator");
+    private static final String BUSHED =
+            GRITTY.replace("{kind: ball-insert, bore: 40 mm, c0: 19 kN}", "{kind: bush, bore: 60 mm, length: 60 mm}");
+
+    @Test
+    void agreesWithTheGeneralSolverOnRollingBearings() throws CannotComputeException {
+        compare(GRITTY, 1e-9, 60);
+    }
+
+    @Test
+    void agreesWithTheGeneralSolverOnPlainBushes() throws CannotComputeException {
+        compare(BUSHED, 1e-6, 60);
+    }
+
+    private static void compare(String yaml, double close, int wanted) throws CannotComputeException {
+        Design design = Examples.read(yaml);
+        TiltLoads loads = TiltLoads.of(design);
+        double[] radii =
+                TiltLoads.pinRadii(design, design.drive().actuators().get(0).actuator());
+        Kernel kernel = new Kernel(loads, radii);
+        SplittableRandom random = new SplittableRandom(8);
+        Lanes lanes = new Lanes();
+        int compared = 0;
+        while (compared < wanted) {
+            Vec2 frame = new Vec2(random.nextDouble(-1.2, 1.5), random.nextDouble(-1.5, 0.5));
+            Vec2 tank = new Vec2(random.nextDouble(-0.6, 0.8), random.nextDouble(0.2, 1.2));
+            Vec2 a = frame.minus(design.pivot().at());
+            Vec2 b = tank.minus(design.pivot().at());
+            lanes.set(0, a.x(), a.y(), b.x(), b.y());
+            kernel.run(lanes, 1);
+            if (lanes.arm[0] < 0.08 || lanes.free[0] <= 0) {
+                continue;
+            }
+            Analysis analysis =
+                    Analyser.analyse(design.withDrive(TiltLoads.straight(design).movedTo(frame, tank)));
+            assertThat(analysis.stop()).isNull();
+            compare(analysis, lanes, close);
+            compared++;
+        }
+    }
+
+    private static void compare(Analysis analysis, Lanes lanes, double close) {
+        double[] worst = new double[6];
+        double shortest = 9;
+        double longest = 0;
+        for (Pose pose : analysis.poses()) {
+            shortest = Math.min(shortest, pose.length());
+            longest = Math.max(longest, pose.length());
+        }
+        for (CaseResult result : analysis.cases()) {
+            for (Row row : result.rows()) {
+                worst[0] = Math.max(worst[0], row.rest().force());
+                worst[1] = Math.max(worst[1], -row.rest().force());
+                for (Balance b : new Balance[] {row.rest(), row.raise(), row.lower()}) {
+                    worst[2] = Math.max(worst[2], b.force());
+                    worst[3] = Math.max(worst[3], -b.force());
+                    worst[4] = Math.max(worst[4], b.bearings().get(0).xy().norm());
+                    worst[5] = Math.max(worst[5], b.bearings().get(1).xy().norm());
+                }
+            }
+        }
+        boolean grows = lanes.sign[0] > 0;
+        assertThat(Math.sqrt(lanes.shortest[0])).isCloseTo(shortest, within(1e-12));
+        assertThat(Math.sqrt(lanes.longest[0])).isCloseTo(longest, within(1e-12));
+        same(grows ? lanes.restMost[0] : -lanes.restLeast[0], worst[0], close);
+        same(grows ? -lanes.restLeast[0] : lanes.restMost[0], worst[1], close);
+        same(grows ? lanes.most[0] : -lanes.least[0], worst[2], close);
+        same(grows ? -lanes.least[0] : lanes.most[0], worst[3], close);
+        same(Math.sqrt(lanes.bearing1[0]), worst[4], close);
+        same(Math.sqrt(lanes.bearing2[0]), worst[5], close);
+    }
+
+    private static void same(double quick, double full, double close) {
+        assertThat(Math.max(0, quick)).isCloseTo(full, within(close * (full + 1000)));
+    }
+}
