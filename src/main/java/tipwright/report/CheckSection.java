@@ -12,7 +12,8 @@ import tipwright.quantity.Quantities;
 /** The checks, worst first. */
 final class CheckSection {
     private static final int BAR = 10;
-    private static final String NOTE = "      ";
+    private static final int TITLE = 32;
+    private static final String NOTE = "         ";
     private static final String SKIPPED = "not checked: ";
     /** Under this a check says all in its note. */
     private static final double IDLE = 0.005;
@@ -34,31 +35,22 @@ final class CheckSection {
                 .reversed());
         List<String> lines = new ArrayList<>();
         lines.add(style.heading("Checks, worst first"));
-        Table table = new Table("llrllrrl");
-        table.row("", "used", "", "", "check", "needs", "has", "where");
+        Table table = new Table("llrlrrl");
+        table.row("", "used", "", "check", "needs", "has", "where");
         List<Finding> idle = new ArrayList<>();
         for (Finding f : made) {
             if (f.verdict() == Verdict.PASS && f.utilisation() < IDLE) {
                 idle.add(f);
-                continue;
+            } else {
+                row(table, f);
             }
-            table.row(
-                            sign(f.verdict()),
-                            bar(f.utilisation()),
-                            percent(f.utilisation()),
-                            style.verdict(f.verdict(), word(f.verdict())),
-                            Prose.safe(f.title()),
-                            show(f, f.demand()),
-                            show(f, f.capacity() / f.factor()),
-                            where(f))
-                    .under(f.verdict() == Verdict.PASS ? List.of() : Prose.wrap(NOTE, Prose.safe(f.note())));
         }
-        lines.addAll(table.lines("  "));
+        lines.addAll(table.lines(" "));
         if (!idle.isEmpty()) {
             List<String> words = idle.stream()
                     .map(f -> Prose.safe(f.title()) + " (" + Prose.safe(f.note()) + ")")
                     .toList();
-            lines.addAll(Prose.wrap("  + ", "pass, hardly used: " + String.join("; ", words)));
+            lines.addAll(Prose.wrap(" + ", "pass, hardly used: " + String.join("; ", words)));
         }
         if (!notMade.isEmpty()) {
             lines.add("");
@@ -70,6 +62,24 @@ final class CheckSection {
             }
         }
         return lines;
+    }
+
+    private void row(Table table, Finding f) {
+        List<String> title = Prose.wrap("", Prose.safe(f.title()), TITLE);
+        table.row(
+                style.verdict(f.verdict(), sign(f.verdict()) + " " + word(f.verdict())),
+                bar(f.utilisation()),
+                percent(f.utilisation()),
+                title.get(0),
+                show(f, f.demand()),
+                show(f, f.capacity() / f.factor()),
+                where(f));
+        for (String rest : title.subList(1, title.size())) {
+            table.row("", "", "", rest);
+        }
+        if (f.verdict() != Verdict.PASS) {
+            table.under(Prose.wrap(NOTE, Prose.safe(f.note())));
+        }
     }
 
     /** A sign that tells the verdict without colour. */
@@ -99,7 +109,7 @@ final class CheckSection {
         if (Double.isNaN(utilisation)) {
             return "";
         }
-        return utilisation > 9.99 ? ">999 %" : Math.round(100 * utilisation) + " %";
+        return utilisation > 9.99 ? ">999%" : Math.round(100 * utilisation) + "%";
     }
 
     private String show(Finding f, double si) {

@@ -45,10 +45,15 @@ final class FillSection {
         String amount = show(most.volume(), Kind.VOLUME) + ", " + show(most.mass(), Kind.MASS) + " of this slurry";
         String level = " The level switch goes " + show(most.level(), Kind.LENGTH)
                 + " above the lowest point of the inside, tank stowed.";
-        return most.limit() == null
+        String fill = most.limit() == null
                 ? "Full: " + amount + "." + level
                 : "Up to " + Scale.percent().show(most.fill()) + ": " + amount + "." + level + " More is stopped by: "
                         + Prose.safe(most.limit()) + ".";
+        return fill
+                + (Double.isNaN(most.densityWhenFull())
+                        ? " Filled to the brim it does not pass with any slurry."
+                        : " Filled to the brim it passes with slurry of up to "
+                                + show(most.densityWhenFull(), Kind.DENSITY) + ".");
     }
 
     private String residue(Emptying.Residue left, Design design) {

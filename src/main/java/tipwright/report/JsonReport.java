@@ -103,7 +103,9 @@ public final class JsonReport {
         json.number("volume_l", most.volume() * LITRES);
         json.number("mass_kg", most.mass());
         json.number("level_mm", most.level() * MM);
+        json.number("density_when_full_kg_m3", most.densityWhenFull());
         json.text("limit", most.limit());
+        json.missing("filled to the brim it does not pass with any slurry");
         json.end();
     }
 

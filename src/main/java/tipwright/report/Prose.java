@@ -22,13 +22,17 @@ public final class Prose {
      * @param first what the first line starts with; the others start with as many blanks
      */
     public static List<String> wrap(String first, String text) {
+        return wrap(first, text, WIDTH);
+    }
+
+    static List<String> wrap(String first, String text, int width) {
         List<String> lines = new ArrayList<>();
         String indent = " ".repeat(first.length());
         StringBuilder line = new StringBuilder(first);
         boolean fresh = true;
         for (String part : BREAK.split(text.strip())) {
             String word = part.replace(TIE, ' ');
-            if (!fresh && line.length() + 1 + word.length() > WIDTH) {
+            if (!fresh && line.length() + 1 + word.length() > width) {
                 lines.add(line.toString());
                 line = new StringBuilder(indent);
                 fresh = true;

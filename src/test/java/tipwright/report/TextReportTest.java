@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import tipwright.analysis.Stop;
+import tipwright.check.HowFull;
+import tipwright.check.Verdict;
+import tipwright.load.Emptying;
+import tipwright.quantity.UnitSystem;
+
+/** What a builder reads after a check. */
+class TextReportTest {
+    private static final Demo DEMO = Demo.shipped();
+
+    private static String text(Demo demo) {
+        return TextReport.of(demo.checked(), Style.PLAIN);
+    }
+
+    @Test
+    void everyLineFitsAHundredColumnsAndIsPlainAscii() {
+        for (String line : text(DEMO).split("\n")) {
+            assertThat(line.length()).as(line).isLessThanOrEqualTo(100);
+            assertThat(line).matches("[ -~]*");
+        }
+    }
+
+    @Test
+    void theJobStandsFirstInASentence() {
+        assertThat(text(DEMO))
+                .startsWith("Silt trailer\n")
+                .contains("of slurry in it", "1 electric actuator (straight)");
+    }
+
+    @Test
+    void theVerdictIsAWordAndASign() {
+        Demo pass = DEMO.withFindings(Demo.finding("a", Verdict.PASS, 0.5, ""));
+        Demo close = DEMO.withFindings(
+                Demo.finding("a", Verdict.PASS, 0.5, ""), Demo.finding("b", Verdict.CLOSE, 0.9, "almost"));
+        Demo fail = DEMO.withFindings(
+                Demo.finding("a", Verdict.CLOSE, 0.9, "almost"), Demo.finding("b", Verdict.FAIL, 1.5, "breaks"));
+        assertThat(text(pass)).contains("+ VERDICT: PASS\n", "All 1 checks that could be made pass.");
+        assertThat(text(close)).contains("! VERDICT: CLOSE\n", "Close to the limit: Title of b.");
+        assertThat(text(fail)).contains("X VERDICT: FAIL\n", "1 of 2 checks fails: Title of b.");
+    }
+
+    @Test
+    void whatWasNotCheckedIsSaidInTheVerdictAndListedWithTheReason() {
+        Demo demo = DEMO.withFindings(
+                Demo.finding("a", Verdict.PASS, 0.5, ""),
+                Demo.finding("b", Verdict.NOT_CHECKED, 0, "not checked: bearing.c0 missing"));
+        assertThat(text(demo))
+                .contains("+ VERDICT: PASS, 1 not checked", "  ? Title of b: bearing.c0 missing")
+                .endsWith("+ VERDICT: PASS, 1 not checked\n");
+    }
+
+    @Test
+    void checksStandWorstFirstWithBarDemandCapacityAndPlace() {
+        Demo demo = DEMO.withFindings(
+                Demo.finding("a", Verdict.PASS, 0.52, ""),
+                Demo.finding("b", Verdict.FAIL, 1.5, "it breaks"),
+                Demo.finding("c", Verdict.PASS, 0.7, ""),
+                Demo.finding("d", Verdict.CLOSE, 0.9, "almost"));
+        String text = text(demo);
+        assertThat(text.indexOf("Title of b  ")).isLessThan(text.indexOf("Title of d  "));
+        assertThat(text.indexOf("Title of d  ")).isLessThan(text.indexOf("Title of c  "));
+        assertThat(text.indexOf("Title of c  ")).isLessThan(text.indexOf("Title of a  "));
+        assertThat(text)
+                .contains(" X FAIL   [##########>  150%  Title of b  1.5 kN  1 kN  12 deg, held\n         it breaks\n")
+                .contains(" + pass   [#####.....]   52%  Title of a   520 N  1 kN  12 deg, held\n");
+    }
+
+    @Test
+    void forcesSayTheirSignInWordsWithFriction() {
+        Demo demo = DEMO.withRows(row -> Demo.withForce(row, -1000, 2500, -4000));
+        assertThat(text(demo)).contains("held      pushes 2.5 kN at 0 deg, raising  pulls 4 kN at 0 deg, lowering");
+        assertThat(text(DEMO.withRows(row -> Demo.withForce(row, 1, 1, 1)))).contains("never pulls");
+    }
+
+    @Test
+    void theEnvelopeNamesTheGoverningCase() {
+        Demo demo = DEMO.withRows(row -> row);
+        assertThat(text(demo)).contains("  tilt  length  stroke", "   deg      mm    used", "onto base");
+        List<Integer> shown = EnvelopeSection.shown(DEMO.analysis().poses());
+        assertThat(shown)
+                .hasSizeBetween(8, 17)
+                .startsWith(0)
+                .endsWith(DEMO.analysis().poses().size() - 1);
+    }
+
+    @Test
+    void usUnitsAreUsedThroughout() {
+        String text = TextReport.of(DEMO.checked(), new Style(false, UnitSystem.US));
+        String figures = text.substring(0, text.indexOf("Taken as usual"));
+        assertThat(figures).contains(" lbf", " gal ", " lb ", " in ").doesNotContain(" kN", " mm", " L ", " kg");
+    }
+
+    @Test
+    void colourStandsOnlyWhereItIsWanted() {
+        assertThat(text(DEMO)).doesNotContain("\u001b");
+        assertThat(TextReport.of(DEMO.checked(), new Style(true, UnitSystem.METRIC)))
+                .contains("\u001b[32m+ VERDICT: PASS");
+    }
+
+    @Test
+    void whereTheLinkageStopsIsTheFirstWarning() {
+        assertThat(text(DEMO.withStop(new Stop(0.5, "jammed at 28.6 deg")))).contains("\n  ! jammed at 28.6 deg\n");
+    }
+
+    @Test
+    void howFullNamesTheLevelSwitchAndTheLimit() {
+        assertThat(text(DEMO.withHowFull(new HowFull(0.62, 0.4, 560, 0.45, 1200, "Push of the actuator"))))
+                .contains("Up to 62 %: 400 L, 560 kg of this slurry. The level switch goes 450 mm above")
+                .contains("More is stopped by: Push of the actuator.")
+                .contains("up to 1200 kg/m3");
+        assertThat(text(DEMO.withHowFull(new HowFull(1, 0.4, 560, 0.45, Double.NaN, null))))
+                .contains("Full: 400 L", "Filled to the brim it does not pass with any slurry.");
+        assertThat(text(DEMO.withHowFull(null))).contains("No fill passes");
+    }
+
+    @Test
+    void emptyingTellsWhatStaysAndTheTiltNeeded() {
+        Emptying emptying = new Emptying(
+                new Emptying.Residue(0.02, 0.04, Math.toRadians(61)), new Emptying.Residue(0.1, 0.3, null));
+        assertThat(text(DEMO.withEmptying(emptying)))
+                .contains("Thin slurry: 20 L (4 %) stays in at 45 deg; it must tip to 61 deg to leave 2 % or less.")
+                .contains("Settled solids: 100 L (30 %) stays in at 45 deg; no tilt up to 180 deg leaves 2 % or less.");
+    }
+
+    @Test
+    void defaultsThatWereTakenAreListed() {
+        assertThat(text(DEMO)).contains("friction: pins 0.15; pivot 0.01 by the kind of bearing", "bearing-static 2.0");
+    }
+
+    @Test
+    void everyCautionIsShown() {
+        String text = text(DEMO).replaceAll("\\s+", " ");
+        for (String caution : Cautions.all()) {
+            assertThat(text).contains(caution);
+        }
+    }
+
+    @Test
+    void namesFromTheFileCannotSteerTheTerminal() {
+        Demo demo = DEMO.withFindings(Demo.finding("evil\u001b[2J\u202e", Verdict.FAIL, 2, "a\u0007b"));
+        assertThat(text(demo)).doesNotContain("\u001b", "\u0007", "\u202e");
+    }
+}
