@@ -5,13 +5,15 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.Actuator;
 import tipwright.design.ElectricActuator;
 import tipwright.design.HydraulicActuator;
+import tipwright.design.TelescopicCylinder;
 
 /**
  * Speed of an actuator under load.
  *
  * <p>Electric: linear in load through the no-load and the rated point, and on along the same line past the rated load down to a
  * standstill; a load that helps it along runs at the no-load speed. Hydraulic: flow over the piston's area, bore side out and
- * annulus back, full speed up to the rated force and none over it. Source: linear speed-torque line of a brushed DC motor; v = Q/A.
+ * annulus back (telescopic: the area of the stage that moves), full speed up to the rated force and none over it. Source: linear
+ * speed-torque line of a brushed DC motor; v = Q/A.
  */
 public final class ActuatorSpeed {
     private ActuatorSpeed() {}
@@ -19,10 +21,11 @@ public final class ActuatorSpeed {
     /**
      * Speed, m/s; 0: stalled; null when the actuator's data do not tell.
      *
+     * @param length pin to pin, m; the stages of a telescopic cylinder differ
      * @param against force against the motion on one actuator, N; negative: it helps
      * @param out whether the rod goes out
      */
-    public static @Nullable Double at(Actuator actuator, double against, boolean out) {
+    public static @Nullable Double at(Actuator actuator, double length, double against, boolean out) {
         double load = Math.max(0, against);
         if (actuator instanceof ElectricActuator e) {
             ElectricActuator.Speed speed = e.speed();
@@ -31,6 +34,14 @@ public final class ActuatorSpeed {
             }
             double rated = out || e.pull() <= 0 ? e.push() : e.pull();
             return Math.max(0, speed.noLoad() + (speed.rated() - speed.noLoad()) * load / rated);
+        }
+        if (actuator instanceof TelescopicCylinder t) {
+            Double flow = t.flow();
+            double rated = out ? t.ratedPush(length) : t.ratedPull();
+            if (flow == null) {
+                return null;
+            }
+            return load > rated ? 0.0 : flow / t.moving(length).area();
         }
         HydraulicActuator h = (HydraulicActuator) actuator;
         Double flow = h.flow();

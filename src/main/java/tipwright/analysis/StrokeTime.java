@@ -23,11 +23,12 @@ public record StrokeTime(double raise, double lower) {
         for (int i = 1; i < analysis.poses().size(); i++) {
             double way = analysis.poses().get(i).length()
                     - analysis.poses().get(i - 1).length();
+            double length = analysis.poses().get(i).length() - way / 2;
             double sense = Math.signum(way);
             double up = against(analysis, i, sense, 1) / actuators.size();
             double down = against(analysis, i, -sense, -1) / actuators.size();
-            Double fast = ActuatorSpeed.at(actuator, up, sense > 0);
-            Double back = ActuatorSpeed.at(actuator, down, sense < 0);
+            Double fast = ActuatorSpeed.at(actuator, length, up, sense > 0);
+            Double back = ActuatorSpeed.at(actuator, length, down, sense < 0);
             if (fast == null || back == null) {
                 return null;
             }

@@ -64,18 +64,10 @@ final class BucklingCheck implements Check {
             }
             return push / Column.actuator(rod, actuator.tube(), row.pose().length());
         });
-        double length = lengthAt(analysis, worst.tilt());
+        double length = Sweep.poseAt(analysis, worst.tilt()).length();
         double capacity = Column.actuator(rod, actuator.tube(), length);
         double demand = worst.value() * capacity;
         String how = actuator.tube() == null ? "bare rod over the whole length" : "rod and body";
         return make.compare(part, demand, capacity, factor, Kind.FORCE, worst, how);
-    }
-
-    private static double lengthAt(Analysis analysis, double tilt) {
-        return analysis.poses().stream()
-                .filter(p -> p.tilt() == tilt)
-                .findFirst()
-                .orElse(analysis.poses().get(0))
-                .length();
     }
 }

@@ -24,6 +24,7 @@ public final class Checks {
                 new BushCheck(),
                 new ShaftCheck(),
                 new PinCheck(),
+                new AssistCheck(),
                 new DutyCheck(),
                 new DoorCheck(),
                 new EmptiesCheck());

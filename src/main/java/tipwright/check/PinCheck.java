@@ -1,14 +1,20 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check;
 
+import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import java.util.function.ToDoubleFunction;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
+import tipwright.analysis.JointPlan;
 import tipwright.design.Drive;
 import tipwright.design.PinJoint;
+import tipwright.design.Straight;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Quantities;
+import tipwright.quantity.UnitSystem;
 
-/** The actuator's pins at frame and tank. */
+/** The actuator's pins and every other pin of the mechanism; the pivot has checks of its own. */
 final class PinCheck implements Check {
     @Override
     public String id() {
@@ -17,12 +23,12 @@ final class PinCheck implements Check {
 
     @Override
     public String title() {
-        return "Actuator pin";
+        return "Pin";
     }
 
     @Override
     public String rule() {
-        return "The pin at each end of the actuator bears its force in shear and in bending between lug and cheeks together.";
+        return "Each pin of the mechanism bears its force in shear and in bending between lug and cheeks together; of two pins side by side each bears half.";
     }
 
     @Override
@@ -40,20 +46,37 @@ final class PinCheck implements Check {
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
         Drive drive = analysis.design().drive();
-        return List.of(
-                one(make, analysis, "frame pin", drive.framePinJoint(), "drive: frame-pin-joint missing"),
-                one(make, analysis, "tank pin", drive.tankPinJoint(), "drive: tank-pin-joint missing"));
+        int sharing = drive.actuators().size();
+        String moving = drive instanceof Straight ? "tank pin" : "rod pin";
+        List<Finding> all = new ArrayList<>();
+        all.add(one(make, analysis, "frame pin", Drive.FRAME_PIN, b -> Math.abs(b.force()) / sharing));
+        all.add(one(make, analysis, moving, Drive.ROD_PIN, b -> Math.abs(b.force()) / sharing));
+        List<JointPlan> joints = analysis.mechanism().joints();
+        for (int i = 0; i < joints.size(); i++) {
+            int joint = i;
+            String name = joints.get(i).name();
+            int pins = drive.paired(name) ? 2 : 1;
+            if (i != analysis.mechanism().pivot() && !joints.get(i).slide()) {
+                String part = name.replace('-', ' ');
+                all.add(one(
+                        make, analysis, part, name, b -> b.joints().get(joint).norm() / pins));
+            }
+        }
+        return all;
     }
 
     private static Finding one(
-            Findings make, Analysis analysis, String part, @Nullable PinJoint joint, String missing) {
+            Findings make, Analysis analysis, String part, String name, ToDoubleFunction<Balance> load) {
+        Drive drive = analysis.design().drive();
+        PinJoint joint = drive.pinJoint(name);
+        double most = Sweep.balances(analysis, load).value();
+        String bears = "bears up to " + Quantities.show(most, Kind.FORCE, UnitSystem.METRIC);
         if (joint == null) {
-            return make.missing(part, missing);
+            return make.missing(part, drive.pinKey(name) + " missing; it " + bears);
         }
-        int sharing = analysis.design().drive().actuators().size();
-        Findings.Worst worst = Sweep.balances(analysis, b -> PinStress.combined(joint, Math.abs(b.force()) / sharing));
+        Findings.Worst worst = Sweep.balances(analysis, b -> PinStress.combined(joint, load.applyAsDouble(b)));
         double factor = analysis.design().factors().pin();
-        return make.compare(
-                part, worst.value(), joint.yield(), factor, Kind.PRESSURE, worst, "combined stress against yield");
+        String note = "combined stress against yield; " + bears;
+        return make.compare(part, worst.value(), joint.yield(), factor, Kind.PRESSURE, worst, note);
     }
 }

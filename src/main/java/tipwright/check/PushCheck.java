@@ -3,6 +3,7 @@ package tipwright.check;
 
 import java.util.List;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
 import tipwright.quantity.Kind;
 
 /** Largest push while moving, friction included. */
@@ -20,7 +21,7 @@ final class PushCheck implements Check {
     @Override
     public String rule() {
         return "The largest push over all load cases and tilts, with friction either way, is within the rated push;"
-                + " actuators side by side share it equally.";
+                + " actuators side by side share it equally; a telescopic cylinder at the area of the stage that moves.";
     }
 
     @Override
@@ -36,15 +37,25 @@ final class PushCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
-        Findings.Worst worst = Sweep.balances(analysis, b -> b.force());
-        double rated = Ratings.together(analysis.design(), a -> a.ratedPush());
+        Findings.Worst worst = Sweep.rows(analysis, row -> {
+            double push = Double.NEGATIVE_INFINITY;
+            for (Balance b : Sweep.balances(row)) {
+                push = Math.max(push, b.force());
+            }
+            return push / rated(analysis, row.pose().length());
+        });
+        double rated = rated(analysis, Sweep.poseAt(analysis, worst.tilt()).length());
         return List.of(make.compare(
                 "",
-                Math.max(0, worst.value()),
+                Math.max(0, worst.value()) * rated,
                 rated,
                 analysis.design().factors().service(),
                 Kind.FORCE,
                 worst,
                 worst.value() > 0 ? "rod in compression" : "the actuator never pushes"));
+    }
+
+    private static double rated(Analysis analysis, double length) {
+        return Ratings.together(analysis.design(), a -> a.ratedPush(length));
     }
 }

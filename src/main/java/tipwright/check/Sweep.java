@@ -6,6 +6,7 @@ import java.util.function.ToDoubleFunction;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.CaseResult;
+import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 
 /** Looks for the worst over all load cases, tilts and ways of moving. */
@@ -34,5 +35,15 @@ final class Sweep {
 
     static List<Balance> balances(Row row) {
         return List.of(row.rest(), row.raise(), row.lower());
+    }
+
+    /** The pose at a tilt of the table; the first when there is none. */
+    static Pose poseAt(Analysis analysis, double tilt) {
+        for (Pose p : analysis.poses()) {
+            if (p.tilt() == tilt) {
+                return p;
+            }
+        }
+        return analysis.poses().get(0);
     }
 }

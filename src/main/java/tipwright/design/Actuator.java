@@ -5,15 +5,20 @@ import org.jspecify.annotations.Nullable;
 
 /** An actuator. Adding a kind: one record and its name in the permits clause. */
 @Choice("kind")
-public sealed interface Actuator permits ElectricActuator, HydraulicActuator {
+public sealed interface Actuator permits ElectricActuator, HydraulicActuator, TelescopicCylinder {
     /** Pin to pin when drawn in, m. */
     double closed();
 
     /** m. */
     double stroke();
 
-    /** Rated push while moving, N. */
+    /** Rated push while moving, N; the least over the stroke. */
     double ratedPush();
+
+    /** Rated push while moving at a length in m, pin to pin, N. */
+    default double ratedPush(double length) {
+        return ratedPush();
+    }
 
     /** Rated pull while moving, N; 0 when it cannot pull. */
     double ratedPull();

@@ -13,7 +13,7 @@ import tipwright.linkage.Skeleton;
  * ends.
  */
 @Choice("")
-public sealed interface Drive permits Straight {
+public sealed interface Drive permits Straight, BellCrank, FourBar, Knuckle, SlidingPin, SlidingBase, Free {
     String FRAME_PIN = "frame-pin";
     String ROD_PIN = "rod-pin";
 

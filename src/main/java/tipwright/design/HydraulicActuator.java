@@ -27,7 +27,7 @@ public record HydraulicActuator(
         @Measured(value = Kind.RATIO, above = "0 %", atMost = "100 %") @Nullable Double duty,
         @Measured(value = Kind.RATIO, preset = "95 %", above = "0 %", atMost = "100 %") double efficiency,
         @Nullable Double price)
-        implements Actuator {
+        implements Actuator, Cylinder {
 
     /** Whether oil can also pull the rod in. */
     public enum Acting {
@@ -43,6 +43,11 @@ public record HydraulicActuator(
     /** Piston area less the rod's, m2. */
     public double annulusArea() {
         return boreArea() - Math.PI * rod.diameter() * rod.diameter() / 4;
+    }
+
+    @Override
+    public double oilArea(double length, boolean out) {
+        return out ? boreArea() : acting == Acting.SINGLE ? 0 : annulusArea();
     }
 
     @Override

@@ -5,6 +5,7 @@ import tipwright.design.Actuator;
 import tipwright.design.ElectricActuator;
 import tipwright.design.HydraulicActuator;
 import tipwright.design.Rod;
+import tipwright.design.TelescopicCylinder;
 import tipwright.design.Tube;
 import tipwright.quantity.Kind;
 
@@ -28,6 +29,22 @@ final class ActuatorRules {
             ActuatorRules rules = new ActuatorRules(hydraulic, facts.problems());
             rules.rodAndTube();
             rules.hydraulic(hydraulic.value());
+        }
+        for (Bound.Found<TelescopicCylinder> telescopic : facts.bound().all(TelescopicCylinder.class)) {
+            ActuatorRules rules = new ActuatorRules(telescopic, facts.problems());
+            rules.rodAndTube();
+            rules.telescopic(telescopic.value());
+        }
+    }
+
+    private void telescopic(TelescopicCylinder it) {
+        for (int i = 1; i < it.stages().size(); i++) {
+            if (it.stages().get(i).diameter() >= it.stages().get(i - 1).diameter()) {
+                wrong(
+                        Paths.item("stages", i + 1) + ".diameter",
+                        "must be less than that of the stage before ("
+                                + length(it.stages().get(i - 1).diameter()) + "); list the widest stage first");
+            }
         }
     }
 
@@ -57,8 +74,8 @@ final class ActuatorRules {
         if (rod != null && rod.bore() >= rod.diameter()) {
             wrong("rod.bore", "must be less than the rod's diameter (" + length(rod.diameter()) + ")");
         }
-        if (rod != null && rod.length() != null && rod.length() < it.stroke() * 0.999) {
-            wrong("rod.length", "the rod is shorter than the stroke (" + length(it.stroke()) + ")");
+        if (rod != null && rod.length() != null && rod.length() < strokeOfRod(it) * 0.999) {
+            wrong("rod.length", "the rod is shorter than the stroke (" + length(strokeOfRod(it)) + ")");
         }
         if (tube != null && tube.inside() >= tube.outside()) {
             wrong("tube.inside", "must be less than the tube's outside (" + length(tube.outside()) + ")");
@@ -68,6 +85,12 @@ final class ActuatorRules {
         if (tube != null && tube.length() >= it.closed()) {
             wrong("tube.length", "must be less than the closed length (" + length(it.closed()) + ")");
         }
+    }
+
+    private static double strokeOfRod(Actuator it) {
+        return it instanceof TelescopicCylinder t
+                ? t.stages().get(t.stages().size() - 1).stroke()
+                : it.stroke();
     }
 
     private void wrong(String key, String message) {

@@ -2,7 +2,6 @@
 package tipwright.design.file;
 
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Straight;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
 
@@ -26,7 +25,6 @@ final class DriveRules {
         } else if (same(frame, tank)) {
             facts.wrong("drive.straight.frame-pin", "sits on the tank-pin; the actuator has no length");
         }
-        sideBySide(facts);
         Double from = facts.number("tilt.from");
         Double to = facts.number("tilt.to");
         if (from != null && Facts.is(to, t -> !(t > from))) {
@@ -38,23 +36,6 @@ final class DriveRules {
             facts.wrong(
                     own ? "limits.transmission-fail" : "limits.transmission-warn",
                     "transmission-fail must not be more than transmission-warn (" + Facts.say(warn, Kind.ANGLE) + ")");
-        }
-    }
-
-    private static void sideBySide(Facts facts) {
-        Straight straight = facts.bound().get("drive", Straight.class);
-        if (straight == null) {
-            return;
-        }
-        for (int i = 1; i < straight.actuators().size(); i++) {
-            for (int j = 0; j < i; j++) {
-                double z = straight.actuators().get(i).z();
-                if (Math.abs(z - straight.actuators().get(j).z()) < APART) {
-                    facts.wrong(
-                            Paths.item("drive.straight.actuators", i + 1) + ".z",
-                            "actuator " + (j + 1) + " sits there too; set them apart along z");
-                }
-            }
         }
     }
 
