@@ -42,6 +42,8 @@ final class Machines {
                 electric.add(e);
             } else if (a instanceof HydraulicActuator h) {
                 hydraulic.add(h);
+            } else {
+                throw new MissingException("telescopic cylinders: the time by stages is not worked out");
             }
         }
         if (hydraulic.isEmpty()) {

@@ -11,11 +11,24 @@ import tipwright.design.Design;
 final class Format {
     private Format() {}
 
-    /** The group that a key belongs to, 'drive.straight'; null when no group has it, or more than one. */
+    /** The group that a key belongs to, 'drive.straight', or the group above all that have it; null when there is none. */
     static @Nullable String homeOf(String key) {
         Set<String> homes = new LinkedHashSet<>();
         look(key, Design.class, "", homes);
-        return homes.size() == 1 ? homes.iterator().next() : null;
+        String common = null;
+        for (String home : homes) {
+            common = common == null ? home : shared(common, home);
+        }
+        return common == null || common.isEmpty() ? null : common;
+    }
+
+    /** The longest path above both, or that both are. */
+    private static String shared(String one, String other) {
+        String group = one;
+        while (!group.isEmpty() && !other.equals(group) && !other.startsWith(group + ".")) {
+            group = Paths.above(group);
+        }
+        return group;
     }
 
     private static void look(String key, Class<?> record, String path, Set<String> homes) {
