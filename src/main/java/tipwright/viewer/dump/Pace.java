@@ -33,7 +33,8 @@ public record Pace(double[] tilts, double[] seconds, String told) {
             double way = rows.get(i).pose().length() - rows.get(i - 1).pose().length();
             double sense = Math.signum(way);
             double load = sense * rows.get(i).raise().force() / actuators.size();
-            Double speed = ActuatorSpeed.at(actuators.get(0).actuator(), load, sense > 0);
+            double length = rows.get(i).pose().length() - way / 2;
+            Double speed = ActuatorSpeed.at(actuators.get(0).actuator(), length, load, sense > 0);
             known &= speed != null;
             boolean stands = speed != null && !(speed > 0);
             stalls |= stands;
