@@ -1,0 +1,184 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The command that answers the question. */
+class CheckCommandTest {
+    private static final Path DEMO = Path.of("geometry/silt-trailer.yaml");
+
+    @TempDir
+    private Path folder;
+
+    /** The demo with a text replaced, as a file. */
+    private Path changed(String from, String to) throws IOException {
+        String text = Files.readString(DEMO);
+        assertThat(text).contains(from);
+        return Files.writeString(folder.resolve("mine.yaml"), text.replace(from, to));
+    }
+
+    @Test
+    void withoutAnArgumentItChecksTheDemo() {
+        Cli.Outcome outcome = Cli.run("check");
+        assertThat(outcome.code()).isZero();
+        assertThat(outcome.out()).startsWith("Silt trailer\n").contains("VERDICT: PASS");
+        assertThat(outcome.err()).isEmpty();
+    }
+
+    @Test
+    void aFileIsChecked() {
+        Cli.Outcome outcome = Cli.run("check", DEMO.toString());
+        assertThat(outcome.out()).isEqualTo(Cli.run("check").out());
+        assertThat(outcome.code()).isZero();
+    }
+
+    @Test
+    void aFailingCheckExitsWithOne() throws IOException {
+        Path file = changed(
+                "actuator: mid-12",
+                "actuator: {kind: electric, closed: 570 mm, stroke: 500 mm, push: 2 kN, pull: 2 kN}");
+        Cli.Outcome outcome = Cli.run("check", file.toString());
+        assertThat(outcome.code()).isEqualTo(1);
+        assertThat(outcome.out()).contains("X VERDICT: FAIL").containsPattern("X FAIL +\\[#{10}>");
+    }
+
+    @Test
+    void allErrorsOfAFileAreShownWithTheirPlacesAndItExitsWithTwo() throws IOException {
+        Path file = changed("fill: 85 %", "fill: 185 %");
+        Files.writeString(file, Files.readString(file).replace("diameter: 760 mm", "diametre: 760 mm"));
+        Cli.Outcome outcome = Cli.run("check", file.toString());
+        assertThat(outcome.code()).isEqualTo(2);
+        assertThat(outcome.out()).isEmpty();
+        assertThat(outcome.err())
+                .contains(place(file, "diametre"), place(file, "185 %"))
+                .containsPattern("\n\\d errors; nothing was computed\n$");
+    }
+
+    /** 'file:line:column:' of a text in a file. */
+    private static String place(Path file, String text) throws IOException {
+        String before = Files.readString(file);
+        before = before.substring(0, before.indexOf(text));
+        int line = before.length() - before.replace("\n", "").length() + 1;
+        return file + ":" + line + ":" + (before.length() - before.lastIndexOf('\n')) + ": ";
+    }
+
+    @Test
+    void aMechanismThatCannotStartExitsWithThree() throws IOException {
+        Path file = changed("frame-pin: [-100 mm, -350 mm]", "frame-pin: [-700 mm, 270 mm]");
+        Cli.Outcome outcome = Cli.run("check", file.toString());
+        assertThat(outcome.code()).as(outcome.out() + outcome.err()).isEqualTo(3);
+        assertThat(outcome.err()).startsWith(file + ": Silt trailer: ");
+        assertThat(outcome.out()).isEmpty();
+    }
+
+    @Test
+    void aShippedDesignIsFoundByItsNameAndThatIsSaid() {
+        Cli.Outcome outcome = Cli.run("check", "silt-trailer");
+        assertThat(outcome.code()).isZero();
+        assertThat(outcome.err()).contains("no file is called 'silt-trailer' here; this is the shipped design");
+    }
+
+    @Test
+    void aMissingFileIsAnErrorWithTheNearestShippedName() {
+        Cli.Outcome outcome = Cli.run("check", "silt-trailor.yaml");
+        assertThat(outcome.code()).isEqualTo(2);
+        assertThat(outcome.err()).contains("there is no such file; did you mean the shipped design 'silt-trailer'?");
+        assertThat(Cli.run("check", "no/such.yaml").err()).contains("there is no such file", "silt-trailer");
+        assertThat(Cli.run("check", "a\0b").code()).isEqualTo(2);
+        assertThat(Cli.run("check", folder.toString()).code()).isEqualTo(2);
+    }
+
+    @Test
+    void jsonAndCsvAreWhole() throws IOException {
+        Cli.Outcome json = Cli.run("check", "--json");
+        assertThat(new ObjectMapper().readTree(json.out()).get("verdict").asText())
+                .isEqualTo("pass");
+        Cli.Outcome csv = Cli.run("check", "--csv");
+        assertThat(csv.out()).startsWith("case,tilt_deg,").endsWith("\r\n");
+        assertThat(json.code() + csv.code()).isZero();
+    }
+
+    @Test
+    void aResultGoesToAFile() throws IOException {
+        Path file = folder.resolve("out.json");
+        Cli.Outcome outcome = Cli.run("check", "--json", "--out", file.toString());
+        assertThat(outcome.code()).isZero();
+        assertThat(outcome.out()).isEqualTo("pass: written to " + file + "\n");
+        assertThat(file).hasContent(Cli.run("check", "--json").out());
+        try (Stream<Path> list = Files.list(folder)) {
+            assertThat(list).containsExactly(file);
+        }
+    }
+
+    @Test
+    void aFileThatCannotBeWrittenExitsWithThreeAndASentence() {
+        Cli.Outcome outcome = Cli.run("check", "--out", folder.toString());
+        assertThat(outcome.code()).isEqualTo(3);
+        assertThat(outcome.err()).isEqualTo("tipwright: " + folder + ": is a folder; give the name of a file in it\n");
+    }
+
+    @Test
+    void unitsAreChosen() {
+        assertThat(Cli.run("check", "--units", "us").out()).contains(" lbf").doesNotContain(" kN ");
+        assertThat(Cli.run("check", "--units", "METRIC").out()).contains(" kN");
+    }
+
+    /** Two texts of the answer, then the line. */
+    static Stream<List<String>> badLines() {
+        return Stream.of(
+                List.of("Unknown option: '--jsn'", "--json", "check", "--jsn"),
+                List.of("mutually exclusive", "--json", "check", "--json", "--csv"),
+                List.of("'furlong'", "US", "check", "--units", "furlong"),
+                List.of("'two.yaml'", "two.yaml", "check", "one.yaml", "two.yaml"),
+                List.of("'chek'", "Did you mean: tipwright check", "chek"),
+                List.of("--out", "FILE", "check", "--out"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("badLines")
+    void aCommandLineThatIsNotUnderstoodExitsWithTwo(List<String> line) {
+        Cli.Outcome outcome = Cli.run(line.subList(2, line.size()).toArray(new String[0]));
+        assertThat(outcome.code()).isEqualTo(2);
+        assertThat(outcome.err()).contains(line.get(0), line.get(1)).doesNotContain("\tat ");
+        assertThat(outcome.out()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "true, , xterm, true",
+        "true, '', xterm, true",
+        "true, 1, xterm, false",
+        "true, , dumb, false",
+        "false, , xterm, false",
+    })
+    void colourIsForPeopleWhoWantIt(boolean interactive, String noColor, String term, boolean colour) {
+        Map<String, String> environment = new HashMap<>();
+        environment.put("TERM", term);
+        if (noColor != null) {
+            environment.put("NO_COLOR", noColor);
+        }
+        Cli.Outcome outcome = Cli.run(new Terminal(interactive, environment), "check");
+        assertThat(outcome.out().contains("\u001b[")).isEqualTo(colour);
+    }
+
+    @Test
+    void aFileNeverHoldsColours() throws IOException {
+        Path file = folder.resolve("out.txt");
+        Cli.run(new Terminal(true, Map.of()), "check", "--out", file.toString());
+        assertThat(Files.readString(file)).contains("VERDICT").doesNotContain("\u001b");
+    }
+}

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The program as a process of its own. */
+class MainTest {
+    private static Cli.Outcome java(String... args) throws IOException, InterruptedException {
+        List<String> line = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                Main.class.getName()));
+        line.addAll(List.of(args));
+        Process process = new ProcessBuilder(line)
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
+        String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        return new Cli.Outcome(process.waitFor(), out, "");
+    }
+
+    @Test
+    void theExitCodeIsThatOfTheCommand() throws IOException, InterruptedException {
+        assertThat(java("check", "none.yaml").code()).isEqualTo(2);
+        Cli.Outcome demo = java();
+        assertThat(demo.code()).isZero();
+        assertThat(demo.out()).isEqualTo(Cli.run().out());
+    }
+}
