@@ -31,61 +31,56 @@ public record Design(
         @Note("Springs and weights that help the actuator, weights of links") @Preset List<Assist> assists,
         @Note("What could go wrong, and how the machine is made against it") @Preset WhatIf whatIf,
         @Note("Where the mounts may go, for 'place'") @Nullable Mounts mounts,
+        @Note("What stands still: its weight, its rails, its lifting eye") @Nullable Frame frame,
+        @Note("What else is near and must not be hit") @Preset List<SidePart> obstacles,
+        @Note("The ground or deck, to keep clear of") @Nullable Ground ground,
+        @Note("The pit, kerb or bin that the load falls into") @Nullable Receiver receiver,
+        @Note("What it stands on, to see that it does not tip over") @Nullable Footing supports,
+        @Note("What the links look like, to keep them clear") @Preset List<LinkPart> links,
+        @Note("Welds, bolts and lugs that hold the joints") @Preset List<Fastening> fastenings,
         @Note("Parts files beside this file, by name") @Preset List<String> parts) {
 
     /** This design with another slurry. */
     public Design withSlurry(Slurry other) {
-        return new Design(
-                tipwright, name, about, site, tank, other, pivot, drive, tilt, friction, factors, limits, cases, use,
-                supply, dump, channel, assists, whatIf, mounts, parts);
+        return with(site, other, pivot, drive, tilt, friction, cases, mounts);
     }
 
     /** This design with another drive. */
     public Design withDrive(Drive other) {
-        return new Design(
-                tipwright, name, about, site, tank, slurry, pivot, other, tilt, friction, factors, limits, cases, use,
-                supply, dump, channel, assists, whatIf, mounts, parts);
+        return with(site, slurry, pivot, other, tilt, friction, cases, mounts);
     }
 
     /** This design with another pivot. */
     public Design withPivot(Pivot other) {
-        return new Design(
-                tipwright, name, about, site, tank, slurry, other, drive, tilt, friction, factors, limits, cases, use,
-                supply, dump, channel, assists, whatIf, mounts, parts);
+        return with(site, slurry, other, drive, tilt, friction, cases, mounts);
     }
 
     /** This design on other ground. */
     public Design withSite(Site other) {
-        return new Design(
-                tipwright, name, about, other, tank, slurry, pivot, drive, tilt, friction, factors, limits, cases, use,
-                supply, dump, channel, assists, whatIf, mounts, parts);
+        return with(other, slurry, pivot, drive, tilt, friction, cases, mounts);
     }
 
     /** This design with another tilt range. */
     public Design withTilt(TiltRange other) {
-        return new Design(
-                tipwright, name, about, site, tank, slurry, pivot, drive, other, friction, factors, limits, cases, use,
-                supply, dump, channel, assists, whatIf, mounts, parts);
+        return with(site, slurry, pivot, drive, other, friction, cases, mounts);
     }
 
     /** This design with other load cases. */
     public Design withCases(Cases other) {
-        return new Design(
-                tipwright, name, about, site, tank, slurry, pivot, drive, tilt, friction, factors, limits, other, use,
-                supply, dump, channel, assists, whatIf, mounts, parts);
+        return with(site, slurry, pivot, drive, tilt, friction, other, mounts);
     }
 
     /** This design with other friction. */
     public Design withFriction(Friction other) {
-        return new Design(
-                tipwright, name, about, site, tank, slurry, pivot, drive, tilt, other, factors, limits, cases, use,
-                supply, dump, channel, assists, whatIf, mounts, parts);
+        return with(site, slurry, pivot, drive, tilt, other, cases, mounts);
+    }
+
+    private Design with(Site site, Slurry slurry, Pivot pivot, Drive drive, TiltRange tilt, Friction friction, Cases cases, @Nullable Mounts mounts) {
+        return new Design(tipwright, name, about, site, tank, slurry, pivot, drive, tilt, friction, factors, limits, cases, use, supply, dump, channel, assists, whatIf, mounts, frame, obstacles, ground, receiver, supports, links, fastenings, parts);
     }
 
     /** This design with other zones for its mounts. */
     public Design withMounts(@Nullable Mounts other) {
-        return new Design(
-                tipwright, name, about, site, tank, slurry, pivot, drive, tilt, friction, factors, limits, cases, use,
-                supply, dump, channel, assists, whatIf, other, parts);
+        return with(site, slurry, pivot, drive, tilt, friction, cases, other);
     }
 }

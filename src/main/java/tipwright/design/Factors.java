@@ -21,4 +21,15 @@ public record Factors(
                 double shaft,
         @Note("On the allowed pressure in a plain bush") @Measured(value = Kind.RATIO, preset = "1.5", atLeast = "0.1")
                 double bush,
-        @Note("On hinges and latches") @Measured(value = Kind.RATIO, preset = "2.0", atLeast = "0.1") double door) {}
+        @Note("On hinges and latches") @Measured(value = Kind.RATIO, preset = "2.0", atLeast = "0.1") double door,
+        @Note("On the moment that keeps the machine from tipping over")
+                @Measured(value = Kind.RATIO, preset = "1.5", atLeast = "0.1")
+                double tipOver,
+        @Note("On welds, beyond the factor in the allowed 0.30 of the electrode's strength")
+                @Measured(value = Kind.RATIO, preset = "1.0", atLeast = "0.1")
+                double weld,
+        @Note("On the design strength of bolts") @Measured(value = Kind.RATIO, preset = "1.5", atLeast = "0.1")
+                double bolt,
+        @Note("On the yield of lugs") @Measured(value = Kind.RATIO, preset = "2.0", atLeast = "0.1") double lug,
+        @Note("On the yield of the cross member") @Measured(value = Kind.RATIO, preset = "1.67", atLeast = "0.1")
+                double crossMember) {}

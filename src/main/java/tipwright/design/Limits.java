@@ -18,4 +18,16 @@ public record Limits(
                 double residue,
         @Note("Utilisation from which a check is marked close")
                 @Measured(value = Kind.RATIO, preset = "85 %", atLeast = "0 %", atMost = "100 %")
-                double close) {}
+                double close,
+        @Note("Gap wanted between what moves and what it passes")
+                @Measured(value = Kind.LENGTH, preset = "20 mm", atLeast = "0 mm")
+                double clearance,
+        @Note("Radius round a pin within which the parts that it joins may touch")
+                @Measured(value = Kind.LENGTH, preset = "80 mm", atLeast = "0 mm")
+                double pinZone,
+        @Note("Angle at which the unit may hang from its lifting eye")
+                @Measured(value = Kind.ANGLE, preset = "5 deg", above = "0 deg", atMost = "45 deg")
+                double hang,
+        @Note("Bending of the cross member, as a share of its span")
+                @Measured(value = Kind.RATIO, preset = "0.3 %", above = "0 %", atMost = "10 %")
+                double deflection) {}

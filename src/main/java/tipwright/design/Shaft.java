@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design;
 
+import java.util.List;
 import tipwright.quantity.Kind;
 
 /**
@@ -9,10 +10,16 @@ import tipwright.quantity.Kind;
  * @param diameter m
  * @param yield Pa
  * @param overhang from the middle of the bearing to where the tank grips the shaft, m
+ * @param carriedAt where the tank grips a shaft that goes through both bearings, z, m; empty: stubs with an overhang
  */
 public record Shaft(
         @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
         @Measured(value = Kind.PRESSURE, preset = "235 MPa", above = "0 Pa") double yield,
         @Note("From the middle of a bearing to where the tank grips the shaft")
                 @Measured(value = Kind.LENGTH, atLeast = "0 mm")
-                double overhang) {}
+                double overhang,
+        @Note("Where the tank grips a shaft that goes through both bearings: two places along the pivot")
+                @Counted(atLeast = 2, atMost = 2)
+                @Measured(Kind.LENGTH)
+                @Preset
+                List<Double> carriedAt) {}
