@@ -75,8 +75,44 @@ public record Design(
         return with(site, slurry, pivot, drive, tilt, other, cases, mounts);
     }
 
-    private Design with(Site site, Slurry slurry, Pivot pivot, Drive drive, TiltRange tilt, Friction friction, Cases cases, @Nullable Mounts mounts) {
-        return new Design(tipwright, name, about, site, tank, slurry, pivot, drive, tilt, friction, factors, limits, cases, use, supply, dump, channel, assists, whatIf, mounts, frame, obstacles, ground, receiver, supports, links, fastenings, parts);
+    private Design with(
+            Site site,
+            Slurry slurry,
+            Pivot pivot,
+            Drive drive,
+            TiltRange tilt,
+            Friction friction,
+            Cases cases,
+            @Nullable Mounts mounts) {
+        return new Design(
+                tipwright,
+                name,
+                about,
+                site,
+                tank,
+                slurry,
+                pivot,
+                drive,
+                tilt,
+                friction,
+                factors,
+                limits,
+                cases,
+                use,
+                supply,
+                dump,
+                channel,
+                assists,
+                whatIf,
+                mounts,
+                frame,
+                obstacles,
+                ground,
+                receiver,
+                supports,
+                links,
+                fastenings,
+                parts);
     }
 
     /** This design with other zones for its mounts. */
