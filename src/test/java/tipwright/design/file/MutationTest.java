@@ -1,0 +1,194 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** 10,000 seeded mutations of the shipped designs: each is read or refused in plain words, never anything else. */
+class MutationTest {
+    private static final int MUTATIONS = 10_000;
+    private static final String[] NASTY = {
+        "0",
+        "-1",
+        "1e308",
+        "1e-308",
+        "NaN",
+        ".inf",
+        "~",
+        "",
+        "''",
+        "[]",
+        "{}",
+        "[[]]",
+        "&a",
+        "*a",
+        "!!int 3",
+        "- ",
+        ": ",
+        "#",
+        "0 mm",
+        "1e-6 mm",
+        "1000 m",
+        "-1000 m",
+        "0.05 deg",
+        "180 deg",
+        "never",
+        "100 %",
+        "0 %",
+        "1/3 in",
+        "9999999999 kN",
+        "yes",
+        "\t",
+        "\u0000",
+        "\u00e9",
+        "\ud83d\udccf",
+        "...",
+        "---",
+        "|",
+        ">",
+        "%",
+        "@",
+        "`",
+        "x",
+        "z",
+        "circle",
+        "polygon",
+        "mesh",
+        "box",
+        "yard-25",
+        "../x.stl",
+        "/dev/zero",
+        "tipwright: 1",
+        "parts/actuators.yaml",
+        "wash-tub.stl",
+        "<<",
+        "? a",
+        "=",
+        "0x10",
+        "1_000"
+    };
+
+    @Test
+    void anyMutationIsReadOrRefusedInPlainWords() throws IOException {
+        List<Path> files = ShippedDesignsTest.designs();
+        List<String> texts = new ArrayList<>();
+        for (Path file : files) {
+            texts.add(Files.readString(file));
+        }
+        Random random = new Random(20_240);
+        int good = 0;
+        for (int i = 0; i < MUTATIONS; i++) {
+            String text = texts.get(random.nextInt(texts.size()));
+            for (int times = 1 + random.nextInt(3); times > 0; times--) {
+                text = mutated(text, texts.get(random.nextInt(texts.size())), random);
+            }
+            good += look(text) ? 1 : 0;
+        }
+        assertThat(good).as("some mutations stay readable, most do not").isBetween(MUTATIONS / 20, MUTATIONS / 2);
+    }
+
+    /** Whether it was read; fails when the answer is not as it should be. */
+    private static boolean look(String text) {
+        Problems none = new Problems();
+        String decoded = TextBytes.decode("a.yaml", text.getBytes(StandardCharsets.UTF_8), none);
+        if (decoded == null) {
+            assertThat(none.isEmpty()).isFalse();
+            return false;
+        }
+        Reading reading = DesignFile.read("a.yaml", decoded, Beside.folder(Path.of("geometry")));
+        if (reading instanceof Reading.Bad bad) {
+            assertThat(bad.problems()).as(text).isNotEmpty();
+            int lines = (int) decoded.chars().filter(c -> c == '\n').count() + 1;
+            for (Problem problem : bad.problems()) {
+                assertThat(problem.message())
+                        .as(text)
+                        .isNotBlank()
+                        .doesNotContain("Exception", "null", "tipwright.design");
+                assertThat(problem.place().line()).as(text).isBetween(0, lines + 1);
+                assertThat(problem.text().length()).as(text).isLessThan(700);
+            }
+            return false;
+        }
+        return true;
+    }
+
+    private static String mutated(String text, String other, Random random) {
+        if (text.isEmpty()) {
+            return other;
+        }
+        int at = random.nextInt(text.length());
+        String[] lines = text.split("\n", -1);
+        int line = random.nextInt(lines.length);
+        switch (random.nextInt(9)) {
+            case 0 -> {
+                return text.substring(0, at) + (char) (32 + random.nextInt(95)) + text.substring(at + 1);
+            }
+            case 1 -> {
+                return text.substring(0, at) + text.substring(Math.min(text.length(), at + 1 + random.nextInt(8)));
+            }
+            case 2 -> {
+                return text.substring(0, at) + NASTY[random.nextInt(NASTY.length)] + text.substring(at);
+            }
+            case 3 -> {
+                lines[line] = "";
+                return String.join("\n", lines);
+            }
+            case 4 -> {
+                String[] others = other.split("\n", -1);
+                lines[line] = others[random.nextInt(others.length)];
+                return String.join("\n", lines);
+            }
+            case 5 -> {
+                int to = random.nextInt(lines.length);
+                String kept = lines[line];
+                lines[line] = lines[to];
+                lines[to] = kept;
+                return String.join("\n", lines);
+            }
+            case 6 -> {
+                return value(text, random, NASTY[random.nextInt(NASTY.length)]);
+            }
+            case 7 -> {
+                return value(text, random, scalar(other, random));
+            }
+            default -> {
+                return text.substring(0, at);
+            }
+        }
+    }
+
+    private static String value(String text, Random random, String fresh) {
+        List<Place> places = scalars(text);
+        if (places.isEmpty()) {
+            return text;
+        }
+        Place place = places.get(random.nextInt(places.size()));
+        return text.substring(0, place.start()) + fresh + text.substring(place.end());
+    }
+
+    private static String scalar(String text, Random random) {
+        List<Place> places = scalars(text);
+        Place place = places.get(random.nextInt(places.size()));
+        return text.substring(place.start(), place.end());
+    }
+
+    private static List<Place> scalars(String text) {
+        Node root = YamlText.read("", text, new Problems());
+        if (root == null) {
+            return List.of();
+        }
+        return new SourceMap("", root)
+                .all().values().stream()
+                        .filter(p -> p.end() > p.start()
+                                && text.substring(p.start(), p.end()).matches("[^\\[\\]{}\\n]*"))
+                        .toList();
+    }
+}
