@@ -52,6 +52,8 @@ final class CommandRun {
         Map<String, Supplier<Object>> all = new LinkedHashMap<>();
         all.put("check", CheckCommand::new);
         all.put("new", NewCommand::new);
+        all.put("view", ViewCommand::new);
+        all.put("frames", FramesCommand::new);
         all.put("explain", ExplainCommand::new);
         all.put("units", UnitsCommand::new);
         all.put("help", HelpCommand::new);

@@ -4,25 +4,30 @@ package tipwright.viewer.dump;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
+import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Pose;
+import tipwright.analysis.Probe;
 import tipwright.analysis.Row;
 import tipwright.design.Design;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.linkage.Skeleton;
 import tipwright.load.Contents;
-import tipwright.load.Fill;
+import tipwright.load.EmptyTank;
 
 /**
  * An analysed design as a function of tilt: the results at the steps, and between them the linkage on its own curve, the surface
- * for the volume between, the forces in a straight line. Immutable.
+ * for the volume between, the forces in balance with it. Owned by one caller.
  */
 public final class Dump {
     private final Analysis analysis;
     private final Contents contents;
     private final Bodies bodies;
     private final double[] tilts;
+    private final EmptyTank empty;
+    private final Probe probe;
 
     /** The dump of an analysis. */
     public Dump(Analysis analysis) {
@@ -30,6 +35,12 @@ public final class Dump {
         this.contents = new Contents(analysis.design());
         this.tilts = analysis.poses().stream().mapToDouble(Pose::tilt).toArray();
         this.bodies = new Bodies(analysis.design(), tilts);
+        this.empty = EmptyTank.of(analysis.design().tank(), contents.solid());
+        try {
+            this.probe = new Probe(analysis.design());
+        } catch (CannotComputeException e) {
+            throw new IllegalStateException("an analysed design can be probed", e);
+        }
     }
 
     /** What it shows. */
@@ -82,14 +93,18 @@ public final class Dump {
     }
 
     /**
-     * The machine at a tilt.
+     * The machine at a tilt, as the load case has it.
      *
      * @param loadCase name
-     * @param asked rad; held to the range
-     * @param tiltSpeed rad/s with which it tips, for what pours out; 0: nothing does
+     * @param tilt rad; held to the range
      */
-    public Instant at(String loadCase, double asked, double tiltSpeed) {
-        double tilt = held(asked);
+    public Instant at(String loadCase, double tilt) {
+        return at(loadCase, new Reel.Spot(0, tilt, Double.NaN, 0, 0));
+    }
+
+    /** The machine at a moment of a load case; its tilt is held to the range. */
+    public Instant at(String loadCase, Reel.Spot spot) {
+        double tilt = held(spot.tilt());
         CaseResult result = loadCase(loadCase);
         int i = step(tilt);
         Row a = result.rows().get(i);
@@ -103,9 +118,10 @@ public final class Dump {
                 placed.get(skeleton.actuator().a()).of(skeleton.actuator().onA());
         Vec2 tankPin =
                 placed.get(skeleton.actuator().b()).of(skeleton.actuator().onB());
-        Fill fill = Surfaces.between(contents, a, b, s, tilt);
-        double leaving = span > 0 ? (a.load().volume() - b.load().volume()) / span : 0;
-        Pour pour = fill == null ? null : Pours.at(design(), contents, tank, tilt, leaving * tiltSpeed);
+        Inside inside = Inside.between(contents, a, b, s, tilt);
+        if (!Double.isNaN(spot.volume())) {
+            inside = Inside.liquid(contents, empty, design().slurry().mixtureDensity(), tilt, spot.volume());
+        }
         return new Instant(
                 tilt,
                 placed,
@@ -113,14 +129,19 @@ public final class Dump {
                 framePin,
                 tankPin,
                 tankPin.minus(framePin).norm(),
-                mix(a.pose().arm(), b.pose().arm(), s),
-                fill,
-                mix(a.load().mass(), b.load().mass(), s),
-                mix(a.centroid(), b.centroid(), s),
-                Forces.between(a.rest(), b.rest(), s),
-                Forces.between(a.raise(), b.raise(), s),
-                Forces.between(a.lower(), b.lower(), s),
-                pour);
+                (1 - s) * a.pose().arm() + s * b.pose().arm(),
+                inside.fill(),
+                inside.mass(),
+                tank.of(inside.centroid()),
+                forces(inside, tilt, 0, a.rest(), b.rest(), s),
+                forces(inside, tilt, 1, a.raise(), b.raise(), s),
+                forces(inside, tilt, -1, a.lower(), b.lower(), s),
+                Pours.at(design(), contents, tank, tilt, spot.flow()));
+    }
+
+    private Forces forces(Inside inside, double tilt, int motion, Balance a, Balance b, double s) {
+        Balance exact = probe.at(tilt, inside.mass(), inside.centroid(), motion);
+        return exact == null ? Forces.between(a, b, s) : Forces.between(exact, exact, 0);
     }
 
     /** Number of the step at or before a tilt. */
@@ -130,14 +151,6 @@ public final class Dump {
             i++;
         }
         return i + 1 < tilts.length && tilt >= tilts[i + 1] - 1e-12 ? i + 1 : i;
-    }
-
-    private static Vec3 mix(Vec3 a, Vec3 b, double s) {
-        return a.times(1 - s).plus(b.times(s));
-    }
-
-    private static double mix(double a, double b, double s) {
-        return (1 - s) * a + s * b;
     }
 
     /** The largest of all forces that arrows show in a load case, N. */

@@ -2,13 +2,14 @@
 package tipwright.viewer.still;
 
 import java.awt.image.BufferedImage;
+import java.util.Locale;
 import javafx.scene.Scene;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import tipwright.analysis.Analysis;
 import tipwright.quantity.UnitSystem;
 import tipwright.viewer.dump.Dump;
-import tipwright.viewer.dump.Pace;
+import tipwright.viewer.dump.Reel;
 import tipwright.viewer.scene.Eye;
 import tipwright.viewer.scene.Picture;
 import tipwright.viewer.scene.Theme;
@@ -19,7 +20,7 @@ public final class Shooter {
 
     private final Dump dump;
     private final String loadCase;
-    private final Pace pace;
+    private final Reel reel;
     private final Picture picture;
     private final Scene scene;
 
@@ -32,7 +33,7 @@ public final class Shooter {
             Analysis analysis, String loadCase, Theme theme, UnitSystem units, Eye.Place from, int width, int height) {
         this.dump = new Dump(analysis);
         this.loadCase = loadCase;
-        this.pace = Pace.of(dump, loadCase);
+        this.reel = Reel.of(dump, loadCase);
         picture = new Picture(theme);
         scene = new Scene(picture, width, height, true);
         picture.resize(width, height);
@@ -51,18 +52,30 @@ public final class Shooter {
         return picture;
     }
 
-    /** When each tilt is reached. */
-    public Pace pace() {
-        return pace;
+    /** The dump in time. */
+    public Reel reel() {
+        return reel;
     }
 
     /**
-     * A still at a tilt, rad.
+     * A still at a tilt on the way up, rad; as the load case has it when the dump in time does not get there.
      *
      * @throws BlankPictureException when the drawing library has drawn next to nothing
      */
     public BufferedImage shoot(double tilt) throws BlankPictureException {
-        picture.show(dump.at(loadCase, tilt, pace.speed(tilt)));
+        Reel.Spot spot = reel.rising(tilt);
+        return shoot(spot == null ? new Reel.Spot(Double.NaN, tilt, Double.NaN, 0, 0) : spot);
+    }
+
+    /**
+     * A still of a moment.
+     *
+     * @throws BlankPictureException when the drawing library has drawn next to nothing
+     */
+    public BufferedImage shoot(Reel.Spot spot) throws BlankPictureException {
+        boolean timed = !Double.isNaN(spot.time());
+        picture.lettering().setNote(timed ? String.format(Locale.ROOT, "%.1f s, %s", spot.time(), reel.told()) : "");
+        picture.show(dump.at(loadCase, spot));
         WritableImage drawn = scene.snapshot(null);
         int w = (int) drawn.getWidth();
         int h = (int) drawn.getHeight();

@@ -17,6 +17,7 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
+import tipwright.viewer.dump.Reel;
 import tipwright.viewer.scene.Eye;
 import tipwright.viewer.scene.Theme;
 import tipwright.viewer.start.FrameOrder;
@@ -112,7 +113,7 @@ public final class StillProgram {
                         Math.toDegrees(first),
                         Math.toDegrees(last)));
             }
-            BufferedImage image = shoot(shooter, tilt);
+            BufferedImage image = shoot(() -> shooter.shoot(tilt));
             String name = String.format(Locale.ROOT, "tilt-%04.1f.png", Math.toDegrees(tilt));
             write(image, order.out().resolve(name));
         }
@@ -125,9 +126,9 @@ public final class StillProgram {
         Path half = order.out().resolve("dump.gif.part");
         try (MovingPicture gif = new MovingPicture(half)) {
             for (int i = 0; i <= MOVES; i++) {
-                double time = shooter.pace().total() * i / MOVES;
+                Reel.Spot spot = shooter.reel().at(shooter.reel().top() * i / MOVES);
                 boolean end = i == 0 || i == MOVES;
-                gif.add(shoot(shooter, shooter.pace().tilt(time)), end ? 110 : 9);
+                gif.add(shoot(() -> shooter.shoot(spot)), end ? 110 : 9);
             }
         }
         Files.move(half, file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
@@ -141,10 +142,14 @@ public final class StillProgram {
         System.out.println(file);
     }
 
-    private static BufferedImage shoot(Shooter shooter, double tilt) throws BlankPictureException {
+    private interface Shot {
+        BufferedImage take() throws BlankPictureException;
+    }
+
+    private static BufferedImage shoot(Shot order) throws BlankPictureException {
         Object shot = onDrawingThread(() -> {
             try {
-                return shooter.shoot(tilt);
+                return order.take();
             } catch (BlankPictureException e) {
                 return e;
             }
