@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -58,7 +59,7 @@ final class FramesCommand implements Callable<Integer> {
             required = true,
             paramLabel = "DIR",
             description = "Folder for the pictures; made if missing.")
-    private Path out;
+    private @Nullable Path out;
 
     @Option(
             names = "--at",
@@ -105,6 +106,7 @@ final class FramesCommand implements Callable<Integer> {
                     "--size: '" + size + "' is no size of a picture; give WIDTHxHEIGHT, each " + SMALLEST + " to "
                             + LARGEST + ", such as '1280x720'");
         }
+        Path folder = Objects.requireNonNull(out, "--out is required");
         Drawn drawn = Drawn.find(design, spec.commandLine());
         if (drawn.name() == null) {
             return Exit.NOT_UNDERSTOOD;
@@ -112,7 +114,7 @@ final class FramesCommand implements Callable<Integer> {
         String named = drawn.loadCase(loadCase, spec.commandLine());
         FrameOrder order = new FrameOrder(
                 drawn.name(),
-                out,
+                folder,
                 tilts(),
                 named,
                 Integer.parseInt(wanted.group(1)),
