@@ -88,7 +88,8 @@ public record Reel(List<Spot> spots, String told) {
                 Row before = rows.get(i - 1);
                 double way = rows.get(i).pose().length() - before.pose().length();
                 double load = Math.signum(way) * rows.get(i).raise().force() / actuators.size();
-                Double speed = ActuatorSpeed.at(actuators.get(0).actuator(), load, way > 0);
+                Double speed = ActuatorSpeed.at(
+                        actuators.get(0).actuator(), rows.get(i).pose().length(), load, way > 0);
                 known &= speed != null && speed > 0;
                 double span = Math.max(1e-3, Math.abs(way) / (speed == null || !(speed > 0) ? USUAL : speed));
                 time += span;

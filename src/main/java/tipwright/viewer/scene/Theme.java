@@ -66,7 +66,7 @@ public enum Theme {
     }
 
     Color tank() {
-        return this == DARK ? Color.web("#8fb4d2") : Color.web("#5f89ab");
+        return this == DARK ? Color.web("#b9d8ef") : Color.web("#5f89ab");
     }
 
     Color liquid() {
