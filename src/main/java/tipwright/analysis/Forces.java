@@ -62,11 +62,26 @@ public final class Forces {
      * @param sense +1 while tipping, -1 on the way back, 0 at rest without friction
      */
     public double force(int i, double mass, Vec3 centroid, int sense) {
+        Balance balance = at(i) ? balancer.balance(mass, centroid, sense) : null;
+        return balance == null ? Double.NaN : balance.force();
+    }
+
+    /**
+     * Force of the tank on each bearing at rest without friction, N [bearing]; empty when the linkage has no balance there.
+     *
+     * @param mass kg
+     * @param centroid in the tank's axes as stowed, m
+     */
+    public List<Vec3> bearings(int i, double mass, Vec3 centroid) {
+        Balance balance = at(i) ? balancer.balance(mass, centroid, 0) : null;
+        return balance == null ? List.of() : balance.bearings();
+    }
+
+    private boolean at(int i) {
         if (standing != i) {
             balanced = balancer.moveTo(postures.get(i));
             standing = i;
         }
-        Balance balance = balanced ? balancer.balance(mass, centroid, sense) : null;
-        return balance == null ? Double.NaN : balance.force();
+        return balanced;
     }
 }

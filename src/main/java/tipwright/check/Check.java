@@ -3,6 +3,7 @@ package tipwright.check;
 
 import java.util.List;
 import tipwright.analysis.Analysis;
+import tipwright.time.Timing;
 
 /** One rule. Adding a check: one class here and one line in {@link Checks}. */
 public interface Check {
@@ -23,4 +24,9 @@ public interface Check {
 
     /** One finding for each part that it looks at; never empty: what cannot be checked says so. */
     List<Finding> run(Analysis analysis);
+
+    /** As {@link #run(Analysis)}, with the dump in time beside it. */
+    default List<Finding> run(Analysis analysis, Timing timing) {
+        return run(analysis);
+    }
 }

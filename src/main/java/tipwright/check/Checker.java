@@ -5,6 +5,8 @@ import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
+import tipwright.time.CycleTimer;
+import tipwright.time.Timing;
 
 /** Analyses a design and runs every check on it. */
 public final class Checker {
@@ -17,6 +19,7 @@ public final class Checker {
      */
     public static Result check(Design design) throws CannotComputeException {
         Analysis analysis = Analyser.analyse(design);
-        return new Result(analysis, Checks.run(analysis), Fullness.of(design));
+        Timing timing = CycleTimer.time(analysis);
+        return new Result(analysis, Checks.run(analysis, timing), Fullness.of(design), timing);
     }
 }

@@ -3,6 +3,7 @@ package tipwright.check;
 
 import java.util.List;
 import tipwright.analysis.Analysis;
+import tipwright.time.Timing;
 
 /** The registry of checks. */
 public final class Checks {
@@ -25,12 +26,24 @@ public final class Checks {
                 new ShaftCheck(),
                 new PinCheck(),
                 new AssistCheck(),
+                new StallCheck(),
                 new DutyCheck(),
+                new CycleTimeCheck(),
+                new ElectricalCheck(),
+                new HydraulicCheck(),
+                new SlideCheck(),
+                new VentCheck(),
+                new ChannelCheck(),
                 new DoorCheck(),
                 new EmptiesCheck());
     }
 
     /** Runs all of them. */
+    static List<Finding> run(Analysis analysis, Timing timing) {
+        return all().stream().flatMap(c -> c.run(analysis, timing).stream()).toList();
+    }
+
+    /** Runs those that need no time. */
     static List<Finding> run(Analysis analysis) {
         return all().stream().flatMap(c -> c.run(analysis).stream()).toList();
     }

@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.StrokeTime;
 import tipwright.design.Actuator;
 import tipwright.quantity.Kind;
+import tipwright.time.Cycle;
+import tipwright.time.Moment;
+import tipwright.time.Timing;
 
 /** On-time share of the actuator. */
 final class DutyCheck implements Check {
@@ -32,11 +36,65 @@ final class DutyCheck implements Check {
 
     @Override
     public String source() {
-        return "maker's rating";
+        return "maker's rating; ten minutes for the rated duty: IEC 60034-1, S3 (from memory)";
     }
 
     @Override
     public List<Finding> run(Analysis analysis) {
+        StrokeTime time = StrokeTime.of(analysis);
+        return time == null
+                ? share(analysis, Double.NaN, "actuator.speed or actuator.flow missing")
+                : share(
+                        analysis,
+                        time.raise() + time.lower(),
+                        String.format(
+                                Locale.ROOT,
+                                "runs %.0f s out and %.0f s back for each dump",
+                                time.raise(),
+                                time.lower()));
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis, Timing timing) {
+        Cycle dump = timing.dump();
+        if (dump == null) {
+            return share(analysis, Double.NaN, String.valueOf(timing.missing()));
+        }
+        double on = 0;
+        for (Cycle cycle : timing.cycles()) {
+            on = Math.max(on, cycle.complete() ? cycle.spent().onTime() : Double.POSITIVE_INFINITY);
+        }
+        String note = dump.perHour() > 0
+                ? String.format(
+                        Locale.ROOT,
+                        "runs %.0f s for each dump, at the most; the normal dump may be made %.1f times an hour",
+                        on,
+                        dump.perHour())
+                : "the normal dump stalls";
+        List<Finding> all = new ArrayList<>(share(analysis, on, note));
+        if (analysis.design().drive().actuators().get(0).actuator().duty() != null) {
+            Findings make = new Findings(this, analysis.design().limits());
+            Findings.Worst stretch = Times.worst(timing, Moment::duty);
+            all.add(make.compare(
+                    "one stretch",
+                    stretch.value(),
+                    1,
+                    1,
+                    Kind.RATIO,
+                    stretch,
+                    "on-time of one dump against what the rated duty allows in ten minutes, overload counted by the square"
+                            + " of the current"));
+        }
+        return all;
+    }
+
+    /**
+     * Share of the hour that it runs.
+     *
+     * @param on for each dump, s; NaN: not known; infinite: it stalls
+     * @param note what is told, or what is missing
+     */
+    private List<Finding> share(Analysis analysis, double on, String note) {
         Findings make = new Findings(this, analysis.design().limits());
         Actuator actuator = analysis.design().drive().actuators().get(0).actuator();
         Double rated = actuator.duty();
@@ -47,12 +105,10 @@ final class DutyCheck implements Check {
         if (dumps == null) {
             return List.of(make.missing("", "use.dumps-per-hour missing"));
         }
-        StrokeTime time = StrokeTime.of(analysis);
-        if (time == null) {
-            return List.of(make.missing("", "actuator.speed or actuator.flow missing"));
+        if (Double.isNaN(on)) {
+            return List.of(make.missing("", note));
         }
-        double on = time.raise() + time.lower();
-        if (!Double.isFinite(on)) {
+        if (on == Double.POSITIVE_INFINITY) {
             return List.of(make.given(
                     "",
                     1,
@@ -64,8 +120,6 @@ final class DutyCheck implements Check {
                     Verdict.FAIL,
                     "it stalls on the way"));
         }
-        String note =
-                String.format(Locale.ROOT, "runs %.0f s out and %.0f s back for each dump", time.raise(), time.lower());
         return List.of(make.compare("", dumps * on / 3600, rated, 1, Kind.RATIO, Findings.Worst.NOWHERE, note));
     }
 }

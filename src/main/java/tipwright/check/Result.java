@@ -4,6 +4,7 @@ package tipwright.check;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
+import tipwright.time.Timing;
 
 /**
  * A checked design.
@@ -11,8 +12,9 @@ import tipwright.analysis.Analysis;
  * @param analysis forces over the tilts
  * @param findings of all checks
  * @param howFull null when nothing passes even when empty, or when it was not asked for
+ * @param timing the dump in time
  */
-public record Result(Analysis analysis, List<Finding> findings, @Nullable HowFull howFull) {
+public record Result(Analysis analysis, List<Finding> findings, @Nullable HowFull howFull, Timing timing) {
     /** Copies the list. */
     public Result {
         findings = List.copyOf(findings);

@@ -52,7 +52,7 @@ public final class JsonReport {
         json.list("warnings", checked.warnings());
         new JsonRows(json).write(analysis.cases());
         json.each("checks", result.findings(), this::check);
-        json.nothing("cycle");
+        new JsonCycle(json).write(result.timing());
         json.list(
                 "not_checked",
                 result.findings().stream()

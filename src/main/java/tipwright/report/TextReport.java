@@ -32,6 +32,8 @@ public final class TextReport {
         lines.addAll(new EnvelopeSection(analysis, style).lines());
         lines.add("");
         lines.addAll(new FillSection(style).lines(result));
+        lines.add("");
+        lines.addAll(new TimeSection(analysis.design(), style).lines(result.timing()));
         if (!checked.taken().isEmpty()) {
             lines.add("");
             lines.add(style.heading("Taken as usual; set them in the design file if yours differ"));

@@ -19,6 +19,9 @@ public final class CycleTimer {
     /** Usual tolerance of the integration. */
     public static final double TOLERANCE = 1e-6;
 
+    /** Below this share of its free speed the drive counts as stalled. Source: common practice, no source. */
+    public static final double STALL = 0.01;
+
     private CycleTimer() {}
 
     /** The dump in time, at the usual tolerance. */

@@ -161,6 +161,7 @@ final class Leg implements OrdinaryDifferentialEquation {
                 n.discharge(load),
                 n.standing().vacuum(),
                 n.draw(),
+                n.draw().speed() / machine.freeSpeed(),
                 y[DUTY]);
     }
 

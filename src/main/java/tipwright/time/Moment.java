@@ -13,6 +13,7 @@ package tipwright.time;
  * @param discharge m3/s
  * @param vacuum Pa below the outside
  * @param draw what the drive does and takes
+ * @param pace speed of the rod as a share of its free speed
  * @param duty share of the on-time that the actuators may run at a stretch, 1: used up
  */
 public record Moment(
@@ -25,6 +26,7 @@ public record Moment(
         double discharge,
         double vacuum,
         Draw draw,
+        double pace,
         double duty) {
     /** What goes on. */
     public enum Phase {

@@ -10,9 +10,6 @@ import tipwright.time.Happening.Kind;
 
 /** One dump: up, wait until it has run out, hold, and back. A workspace for one run. */
 final class Run {
-    /** Below this share of its free speed the drive counts as stalled. */
-    static final double STALL = 0.01;
-
     private final Machine machine;
     private final LinkageCurve mechanism;
     private final Script script;
@@ -68,7 +65,7 @@ final class Run {
                 watches.add(watch(y -> y[Leg.TILT] - opens, true, Kind.OPENS, Action.RESET_DERIVATIVES));
             }
         }
-        watches.add(watch(y -> leg.pace(y) - STALL, false, Kind.STALLED, Action.CONTINUE));
+        watches.add(watch(y -> leg.pace(y) - CycleTimer.STALL, false, Kind.STALLED, Action.CONTINUE));
         watches.add(watch(y -> slack(leg, y), false, Kind.STALLED, Action.STOP));
         if (runsOut()) {
             if (script.up().excess(from.tilt(), from.volume()) > 1e-6 * script.start()) {
@@ -92,7 +89,7 @@ final class Run {
 
     /** Positive while the drive moves, or while what runs out may still let it go on. */
     private double slack(Leg leg, double[] y) {
-        double moving = leg.pace(y) - STALL;
+        double moving = leg.pace(y) - CycleTimer.STALL;
         double leaving =
                 runsOut() ? script.up().excess(y[Leg.TILT], y[Leg.VOLUME]) / script.start() - script.drained() : -1;
         return Math.max(moving, leaving);
@@ -117,13 +114,13 @@ final class Run {
 
     private Leg.State lower(Leg.State from) {
         Leg leg = new Leg(machine, mechanism, script.down().apply(from.volume()), Moment.Phase.LOWER);
-        if (leg.pace(from.y()) <= STALL) {
+        if (leg.pace(from.y()) <= CycleTimer.STALL) {
             happenings.add(new Happening(Kind.STUCK, from.time(), from.tilt()));
             return from;
         }
         double first = mechanism.grid().first();
         List<Watch> watches = new ArrayList<>();
-        watches.add(watch(y -> leg.pace(y) - STALL, false, Kind.STUCK, Action.STOP));
+        watches.add(watch(y -> leg.pace(y) - CycleTimer.STALL, false, Kind.STUCK, Action.STOP));
         if (Double.isFinite(machine.duty())) {
             watches.add(watch(y -> y[Leg.DUTY] - 1, true, Kind.DUTY, Action.CONTINUE));
         }

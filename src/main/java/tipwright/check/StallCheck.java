@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import tipwright.analysis.Analysis;
+import tipwright.quantity.Kind;
+import tipwright.time.Cycle;
+import tipwright.time.CycleTimer;
+import tipwright.time.Moment;
+import tipwright.time.Timing;
+
+/** Whether the drive gets the tank up, and back. */
+final class StallCheck implements TimedCheck {
+    @Override
+    public String id() {
+        return "stall";
+    }
+
+    @Override
+    public String title() {
+        return "Drive keeps moving";
+    }
+
+    @Override
+    public String rule() {
+        return "With the supply as stated the drive does not stall on its way up or back, with any load that it may meet:"
+                + " under 1 % of its free speed it counts as stalled.";
+    }
+
+    @Override
+    public String formula() {
+        return "v(F, U) / v(0) over the whole dump; electric: v = v0 U/U0 - (v0 - vr) F/Fr; hydraulic: v = Q/A below relief";
+    }
+
+    @Override
+    public String source() {
+        return "linear load lines of a brushed motor; v = Q/A; the 1 %: common practice, no source";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis, Timing timing) {
+        Findings make = new Findings(this, analysis.design().limits());
+        if (timing.missing() != null) {
+            return List.of(make.missing("", timing.missing()));
+        }
+        List<Finding> all = new ArrayList<>();
+        for (Cycle cycle : timing.cycles()) {
+            all.add(one(make, cycle));
+        }
+        return all;
+    }
+
+    private static Finding one(Findings make, Cycle cycle) {
+        String part = cycle.load() + " load";
+        boolean up = !Double.isNaN(cycle.stalledAt());
+        boolean back = !Double.isNaN(cycle.stuckAt());
+        if (!up && !back) {
+            Findings.Worst slowest = slowest(cycle);
+            return make.compare(
+                    part,
+                    CycleTimer.STALL,
+                    slowest.value(),
+                    1,
+                    Kind.RATIO,
+                    slowest,
+                    "slowest, as a share of its free speed, against the share at which it counts as stalled");
+        }
+        double tilt = up ? cycle.stalledAt() : cycle.stuckAt();
+        boolean goesOn = up && Double.isFinite(cycle.raise()) && !back;
+        String note = String.format(
+                Locale.ROOT,
+                up
+                        ? "stalls at %.1f deg with the %s load%s"
+                        : "does not come back: stops at %.1f deg with the %s load%s",
+                Math.toDegrees(tilt),
+                cycle.load(),
+                goesOn ? "; goes on when enough has run out" : "");
+        Findings.Worst worst = new Findings.Worst(0, tilt, cycle.load());
+        return make.given(
+                part, CycleTimer.STALL, 0, 1, Kind.RATIO, 1, worst, goesOn ? Verdict.CLOSE : Verdict.FAIL, note);
+    }
+
+    private static Findings.Worst slowest(Cycle cycle) {
+        Findings.Worst least = new Findings.Worst(Double.POSITIVE_INFINITY, Double.NaN, null);
+        for (Moment m : cycle.moments()) {
+            if (m.phase() != Moment.Phase.HOLD && m.pace() < least.value()) {
+                least = new Findings.Worst(m.pace(), m.tilt(), cycle.load());
+            }
+        }
+        return least;
+    }
+}

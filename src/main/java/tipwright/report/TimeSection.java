@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.design.Battery;
+import tipwright.design.Design;
+import tipwright.design.HandPump;
+import tipwright.design.HandWinch;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Quantities;
+import tipwright.time.Cycle;
+import tipwright.time.Timing;
+
+/** How long a dump takes, in a few sentences. */
+final class TimeSection {
+    private final Design design;
+    private final Style style;
+
+    TimeSection(Design design, Style style) {
+        this.design = design;
+        this.style = style;
+    }
+
+    List<String> lines(Timing timing) {
+        List<String> lines = new ArrayList<>();
+        lines.add(style.heading("How long does a dump take?"));
+        Cycle dump = timing.dump();
+        if (dump == null) {
+            lines.addAll(Prose.wrap("  ", "Not known: " + timing.missing() + "."));
+            return lines;
+        }
+        lines.addAll(Prose.wrap("  ", motion(dump)));
+        lines.addAll(Prose.wrap("  ", outflow(dump)));
+        String takes = takes(dump);
+        if (!takes.isEmpty()) {
+            lines.addAll(Prose.wrap("  ", takes));
+        }
+        for (Cycle other : timing.cycles()) {
+            if (!other.load().equals(dump.load()) && !Double.isNaN(other.stalledAt())) {
+                String where = Scale.angle().show(other.stalledAt());
+                lines.addAll(Prose.wrap("  ! ", "With the " + other.load() + " load it stalls at " + where + "."));
+            }
+        }
+        return lines;
+    }
+
+    private String motion(Cycle c) {
+        if (Double.isInfinite(c.raise())) {
+            return "The drive stalls at " + Scale.angle().show(c.stalledAt()) + " and does not get up.";
+        }
+        String stall = Double.isNaN(c.stalledAt())
+                ? ""
+                : " (it stalls at " + Scale.angle().show(c.stalledAt()) + " and goes on when enough has run out)";
+        String up = "It raises in " + time(c.raise()) + stall + ", ";
+        if (Double.isInfinite(c.lower())) {
+            return up + "and does not come back: it stops at " + Scale.angle().show(c.stuckAt()) + ".";
+        }
+        String all = up + "comes back in " + time(c.lower());
+        return c.complete()
+                ? all + ": " + time(c.total()) + " in all, at most "
+                        + Quantities.number(Math.floor(c.perHour() * 10) / 10) + " dumps an hour."
+                : all + ".";
+    }
+
+    private String outflow(Cycle c) {
+        if (Double.isNaN(c.empty())) {
+            return "Nothing runs out by itself.";
+        }
+        if (Double.isInfinite(c.empty())) {
+            return "It does not run out: air does not get in, or the opening stays shut.";
+        }
+        return "It has run out after " + time(c.empty()) + ", at most "
+                + Quantities.show(c.peaks().discharge(), Kind.FLOW, style.units()) + ".";
+    }
+
+    private String takes(Cycle c) {
+        if (design.supply() instanceof HandWinch winch) {
+            long turns = Math.round(c.spent().travel() / winch.travelPerTurn());
+            return "That is " + turns + " turns of the crank, up and back together.";
+        }
+        if (design.supply() instanceof HandPump pump) {
+            if (Double.isInfinite(c.raise())) {
+                return "";
+            }
+            return "A worker pumps about " + Math.round(c.raise() / 60 * pump.strokesPerMinute())
+                    + " strokes to raise it.";
+        }
+        if (Double.isNaN(c.spent().energy())) {
+            return "";
+        }
+        String energy = "It takes " + Quantities.show(c.spent().energy(), Kind.ENERGY, style.units());
+        if (c.peaks().current() > 0) {
+            energy += ", at most " + Quantities.show(c.peaks().current(), Kind.CURRENT, style.units());
+        }
+        if (c.peaks().pressure() > 0) {
+            energy += ", at most " + Quantities.show(c.peaks().pressure(), Kind.PRESSURE, style.units());
+        }
+        if (design.supply() instanceof Battery battery && battery.capacity() != null) {
+            double usable = battery.capacity() * battery.usable() * battery.voltage();
+            energy += "; a charge is good for about "
+                    + (long) Math.floor(usable / c.spent().energy()) + " dumps";
+        }
+        return energy + ".";
+    }
+
+    private static String time(double seconds) {
+        return Double.isFinite(seconds) ? Math.round(seconds) + " s" : "-";
+    }
+}
