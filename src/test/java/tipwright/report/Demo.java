@@ -72,15 +72,15 @@ final class Demo {
     }
 
     Demo withFindings(Finding... findings) {
-        return with(new Result(analysis(), List.of(findings), result().howFull()));
+        return with(new Result(analysis(), List.of(findings), result().howFull(), result().timing()));
     }
 
     Demo withHowFull(@Nullable HowFull howFull) {
-        return with(new Result(analysis(), result().findings(), howFull));
+        return with(new Result(analysis(), result().findings(), howFull, result().timing()));
     }
 
     Demo withAnalysis(UnaryOperator<Analysis> change) {
-        return with(new Result(change.apply(analysis()), result().findings(), result().howFull()));
+        return with(new Result(change.apply(analysis()), result().findings(), result().howFull(), result().timing()));
     }
 
     Demo withStop(Stop stop) {
