@@ -55,6 +55,7 @@ final class CommandRun {
         all.put("view", ViewCommand::new);
         all.put("frames", FramesCommand::new);
         all.put("explain", ExplainCommand::new);
+        all.put("parts", PartsCommand::new);
         all.put("units", UnitsCommand::new);
         all.put("help", HelpCommand::new);
         return all;

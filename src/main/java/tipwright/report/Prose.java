@@ -50,7 +50,7 @@ public final class Prose {
     }
 
     /** A text from a file with nothing in it that a terminal obeys. */
-    static String safe(String text) {
+    public static String safe(String text) {
         StringBuilder out = new StringBuilder();
         text.codePoints().forEach(c -> {
             int type = Character.getType(c);

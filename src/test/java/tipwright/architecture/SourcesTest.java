@@ -103,6 +103,6 @@ class SourcesTest {
             return false;
         }
         String text = Files.readString(info);
-        return text.contains("\n@NullMarked\n") && text.contains("/** ");
+        return text.contains("\n@NullMarked\n") && text.contains("/**");
     }
 }

@@ -15,7 +15,7 @@ import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitLabel;
 
-/** new, explain, units. */
+/** new, explain, parts, units. */
 class OtherCommandsTest {
     @TempDir
     private Path folder;
@@ -75,6 +75,32 @@ class OtherCommandsTest {
         assertThat(wrong.err())
                 .isEqualTo("tipwright: there is no check 'bearing-statik'; did you mean 'bearing-static'?\n");
         assertThat(Cli.run("explain", "zzzzzzzzzz").err()).contains("they are: ");
+    }
+
+    @Test
+    void shippedPartsAreListedWithTheirFigures() {
+        Cli.Outcome outcome = Cli.run("parts");
+        assertThat(outcome.code()).isZero();
+        assertThat(outcome.out().replaceAll("\\s+", " "))
+                .contains("actuators light-3 electric: closed 350 mm, stroke 300 mm, push 3 kN")
+                .contains("bearings yard-25 ball-insert: bore 25 mm, c0 7.8 kN");
+        assertThat(Cli.run("parts", "--units", "us").out()).contains("bore 0.9843 in");
+    }
+
+    @Test
+    void ownPartsStandFirstAndTheirErrorsAreTold() throws IOException {
+        Path file = folder.resolve("parts.yaml");
+        Files.writeString(
+                file, "tipwright-parts: 1\nbearings:\n  mine: {kind: ball-insert, bore: 1 in, c0: 2000 lbf}\n");
+        Cli.Outcome good = Cli.run("parts", file.toString());
+        assertThat(good.code()).as(good.err()).isZero();
+        assertThat(good.out().replaceAll("\\s+", " "))
+                .contains("bearings mine ball-insert: bore 25.4 mm, c0 8.896 kN yard-25");
+        Files.writeString(file, Files.readString(file).replace("1 in", "1"));
+        Cli.Outcome bad = Cli.run("parts", file.toString());
+        assertThat(bad.code()).isEqualTo(2);
+        assertThat(bad.err()).contains("parts.yaml:3:35: ", "bore");
+        assertThat(Cli.run("parts", "none.yaml").code()).isEqualTo(2);
     }
 
     @Test
