@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.published;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tipwright.design.Cable;
+
+/** Copper wire by gauge. */
+class WireTableTest {
+    private static final double FOOT = 0.3048;
+    private static final double ROOM = 293.15;
+
+    private static Cable solid(double awg, double length, double temperature) {
+        return new Cable(awg, null, length, temperature, Cable.Metal.COPPER, 1, null);
+    }
+
+    /** A wire table printed on the web, ohm per 1000 ft at 20 C, to the digits printed. */
+    @ParameterizedTest
+    @CsvSource({"14, 2.53", "12, 1.59", "10, 1.00", "8, 0.63"})
+    void resistanceOfAPublishedWireTable(double awg, double ohms) {
+        // out and back, so half the length
+        assertThat(solid(awg, 500 * FOOT, ROOM).resistance()).isCloseTo(ohms, within(0.005));
+    }
+
+    /** Gauge law of ASTM B258 and copper of 100 % IACS (from memory), ohm per 1000 ft. */
+    @ParameterizedTest
+    @CsvSource({
+        "14, 2.5254",
+        "12, 1.5882",
+        "10, 0.99884",
+        "8, 0.62818",
+        "6, 0.39507",
+        "4, 0.24846",
+        "2, 0.15626",
+        "0, 0.098271"
+    })
+    void resistanceByTheGaugeLaw(double awg, double ohms) {
+        assertThat(solid(awg, 500 * FOOT, ROOM).resistance()).isCloseTo(ohms, within(ohms * 1e-4));
+    }
+
+    /** Drop 2 L R I: 25 ft one way, AWG 10, 20 A: 0.9988 V (computed from the table's law). */
+    @Test
+    void dropOverTwentyFiveFeet() {
+        assertThat(20 * solid(10, 25 * FOOT, ROOM).resistance()).isCloseTo(0.9988, within(5e-5));
+    }
+
+    /** 0.393 % a kelvin (copper, from memory): 50 K warmer is 19.65 % more. */
+    @Test
+    void warmCopperResistsMore() {
+        double ratio = solid(10, 1, ROOM + 50).resistance() / solid(10, 1, ROOM).resistance();
+        assertThat(ratio).isCloseTo(1.1965, within(1e-9));
+    }
+
+    /** Bare metric section: 16 mm2, 1 m out and back. Computed: 2 x 1.7241e-8 / 16e-6. */
+    @Test
+    void metricSection() {
+        Cable cable = new Cable(null, 16e-6, 1, ROOM, Cable.Metal.COPPER, 1, null);
+        assertThat(cable.resistance()).isCloseTo(0.002155125, within(1e-12));
+    }
+}
