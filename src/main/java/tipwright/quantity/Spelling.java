@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 /** Finds what a mistyped word was most likely meant to be. */
 public final class Spelling {
     private static final int LONGEST = 60;
+    private static final double OTHER_START = 0.25;
 
     private Spelling() {}
 
@@ -25,7 +26,7 @@ public final class Spelling {
                 slips = 0.5;
             }
             if (!candidate.isEmpty() && low.charAt(0) != Character.toLowerCase(candidate.charAt(0))) {
-                slips += 0.25;
+                slips += OTHER_START;
             }
             if (slips < fewest) {
                 fewest = slips;
@@ -36,7 +37,7 @@ public final class Spelling {
             return null;
         }
         double allowed = Math.max(1, Math.max(word.length(), best.length()) * 0.4);
-        return fewest <= allowed && fewest < best.length() ? best : null;
+        return fewest <= allowed + OTHER_START && fewest < best.length() ? best : null;
     }
 
     /** Letters inserted, left out, changed or swapped with their neighbour. Source: Damerau 1964, optimal string alignment. */

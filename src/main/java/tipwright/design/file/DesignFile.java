@@ -51,7 +51,7 @@ public final class DesignFile {
      */
     public static Reading read(String name, String text, Beside beside) {
         if (text.length() > LARGEST) {
-            return bad(name, "is larger than " + LARGEST / 1_000_000 + " MB");
+            return bad(name, FolderFiles.tooLarge(LARGEST));
         }
         Reader reader = new Reader(beside);
         Problems problems = reader.problems();

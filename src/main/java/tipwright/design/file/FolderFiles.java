@@ -3,7 +3,10 @@ package tipwright.design.file;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
@@ -14,27 +17,42 @@ record FolderFiles(Path folder) implements Beside {
         try {
             Path file = folder.resolve(name).toRealPath();
             if (!file.startsWith(folder.toRealPath())) {
-                throw new IOException("leads out of the design's folder; copy it beside the design");
+                throw new IOException("leads out of the design's folder; copy the file beside the design");
             }
             return bytes(file, most);
         } catch (NoSuchFileException missing) {
             throw new IOException("no such file beside the design", missing);
+        } catch (InvalidPathException odd) {
+            throw new IOException("no name for a file on this computer", odd);
+        } catch (FileSystemException fault) {
+            throw new IOException("cannot be read: " + fault.getReason(), fault);
         }
     }
 
-    /** The bytes of an ordinary file of a bounded size. */
+    /**
+     * The bytes of an ordinary file of a bounded size.
+     *
+     * @throws IOException with a message for the reader
+     */
     static byte[] bytes(Path file, int most) throws IOException {
         if (!Files.isRegularFile(file)) {
             throw new IOException(Files.exists(file) ? "is no ordinary file" : "no such file");
         }
+        if (Files.size(file) > most) {
+            throw new IOException(tooLarge(most));
+        }
         try (InputStream in = Files.newInputStream(file)) {
-            byte[] bytes = Files.size(file) > most ? new byte[0] : in.readNBytes(most + 1);
-            if (bytes.length > most || Files.size(file) > most) {
-                throw new IOException("is larger than " + most / 1_000_000 + " MB");
+            byte[] bytes = in.readNBytes(most + 1);
+            if (bytes.length > most) {
+                throw new IOException(tooLarge(most));
             }
             return bytes;
-        } catch (java.nio.file.AccessDeniedException denied) {
-            throw new IOException("may not be read by you", denied);
+        } catch (AccessDeniedException denied) {
+            throw new IOException("you may not read it", denied);
         }
+    }
+
+    static String tooLarge(int most) {
+        return "is larger than " + most / 1_000_000 + " MB";
     }
 }

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design.file;
 
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.Map;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import tipwright.design.Choice;
 import tipwright.design.Design;
 
@@ -11,15 +13,19 @@ import tipwright.design.Design;
 final class Format {
     private Format() {}
 
-    /** The group that a key belongs to, 'drive.straight', or the group above all that have it; null when there is none. */
-    static @Nullable String homeOf(String key) {
+    /**
+     * The groups that a key belongs to, 'drive.straight'; within one top group the one above all that have it. Empty when no group
+     * has it.
+     */
+    static Collection<String> homesOf(String key) {
         Set<String> homes = new LinkedHashSet<>();
         look(key, Design.class, "", homes);
-        String common = null;
+        Map<String, String> tops = new LinkedHashMap<>();
         for (String home : homes) {
-            common = common == null ? home : shared(common, home);
+            int dot = home.indexOf('.');
+            tops.merge(dot < 0 ? home : home.substring(0, dot), home, Format::shared);
         }
-        return common == null || common.isEmpty() ? null : common;
+        return tops.values();
     }
 
     /** The longest path above both, or that both are. */

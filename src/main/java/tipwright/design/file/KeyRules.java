@@ -2,6 +2,7 @@
 package tipwright.design.file;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -10,6 +11,8 @@ import tipwright.quantity.Spelling;
 
 /** Judges which keys stand in a group. */
 final class KeyRules {
+    private static final int FEW = 3;
+
     private final Problems problems;
 
     KeyRules(Problems problems) {
@@ -44,8 +47,9 @@ final class KeyRules {
     }
 
     private static String elsewhere(String name, Set<String> known) {
-        String home = Format.homeOf(name);
-        return home == null ? "allowed: " + Say.oneOf(known) : "it belongs to " + home;
+        Collection<String> homes = Format.homesOf(name);
+        boolean few = !homes.isEmpty() && homes.size() <= FEW;
+        return few ? "it belongs to " + Say.oneOf(homes) : "allowed: " + Say.oneOf(known);
     }
 
     /** Whether exactly one key of each such set is there; what is wrong is noted. */

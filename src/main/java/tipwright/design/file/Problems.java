@@ -11,6 +11,8 @@ import java.util.Set;
 final class Problems {
     private static final int MOST = 100;
 
+    private static final String MORE = MOST + " problems are told, there may be more; mend these first";
+
     private final Set<Problem> all = new LinkedHashSet<>();
 
     void add(Place place, String path, String message) {
@@ -40,6 +42,9 @@ final class Problems {
                 Comparator.comparingInt((Problem p) -> files.indexOf(p.place().file()))
                         .thenComparingInt(p -> p.place().line())
                         .thenComparingInt(p -> p.place().column()));
+        if (full()) {
+            sorted.add(new Problem(Place.whole(files.get(0)), "", MORE));
+        }
         return List.copyOf(sorted);
     }
 }

@@ -16,7 +16,7 @@ record ShippedFiles() implements Beside {
             }
             byte[] bytes = in.readNBytes(most + 1);
             if (bytes.length > most) {
-                throw new IOException("is larger than " + most / 1_000_000 + " MB");
+                throw new IOException(FolderFiles.tooLarge(most));
             }
             return bytes;
         }

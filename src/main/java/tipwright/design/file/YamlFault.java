@@ -53,6 +53,12 @@ final class YamlFault {
         if (problem.contains("found unexpected end of stream")) {
             return "the quote opened here is not closed";
         }
+        if (problem.contains("expected the node content") && problem.contains("stream end")) {
+            return "the file ends too early: a list or group that was opened with '[' or '{' is not closed";
+        }
+        if (problem.contains("expected the node content")) {
+            return "a value is missing here" + problem.substring(problem.indexOf(", but"));
+        }
         return "not readable as YAML: " + problem;
     }
 

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import tipwright.geometry.Mesh;
+import tipwright.geometry.Moments;
+import tipwright.geometry.Stl;
+
+/** Mistakes in a mesh interior are told at the line of the design that names the mesh. */
+class MeshErrorTest {
+    private static final String KEYS = "file: wash-tub.stl, unit: mm, at: [0 mm, 450 mm, 0 mm]";
+
+    private static Reading read(Mesh mesh, String keys) throws IOException {
+        return read(Stl.binary(mesh), keys);
+    }
+
+    private static Reading read(byte[] file, String keys) throws IOException {
+        String text = new String(Beside.shipped().read("wash-tub.yaml", 100_000), StandardCharsets.UTF_8);
+        assertThat(text).contains(KEYS);
+        Beside files = (name, most) -> {
+            if (name.equals("wash-tub.stl")) {
+                return file;
+            }
+            throw new IOException("no such file beside the design");
+        };
+        return DesignFile.read("tub.yaml", text.replace(KEYS, keys), files);
+    }
+
+    private static List<String> told(Reading reading) {
+        return reading instanceof Reading.Bad bad
+                ? bad.problems().stream().map(Problem::text).toList()
+                : List.of();
+    }
+
+    private static Mesh without(int triangles) {
+        int[] corners = WashTubTest.tub().corners();
+        return new Mesh(WashTubTest.tub().xyz(), Arrays.copyOf(corners, corners.length - 3 * triangles));
+    }
+
+    @Test
+    void aSoundOneIsRead() throws IOException {
+        Reading reading = read(WashTubTest.tub(), KEYS);
+        assertThat(told(reading)).isEmpty();
+        Moments whole =
+                ((Reading.Good) reading).design().tank().interior().solid().whole();
+        double byHand = WashTubTest.tub().volume() * 1e-9;
+        assertThat(whole.volume()).isCloseTo(byHand, Offset.offset(byHand * 1e-6));
+        assertThat(whole.centroid().y()).isBetween(0.45 + 0.21, 0.45 + 0.42);
+    }
+
+    @Test
+    void notWatertight() throws IOException {
+        assertThat(told(read(without(1), KEYS)))
+                .singleElement()
+                .asString()
+                .startsWith(
+                        "tub.yaml:7:33: tank.interior.file: 'wash-tub.stl': the mesh is not watertight: 3 edges have a "
+                                + "triangle on one side only, the first from (");
+    }
+
+    @Test
+    void insideOut() throws IOException {
+        int[] corners = WashTubTest.tub().corners();
+        for (int i = 0; i < corners.length; i += 3) {
+            int kept = corners[i];
+            corners[i] = corners[i + 1];
+            corners[i + 1] = kept;
+        }
+        assertThat(told(read(new Mesh(WashTubTest.tub().xyz(), corners), KEYS)))
+                .containsExactly(
+                        "tub.yaml:7:33: tank.interior.file: 'wash-tub.stl': the mesh is inside out: its triangles face inward; reverse "
+                                + "their order in the drawing program");
+    }
+
+    @Test
+    void notAMesh() throws IOException {
+        assertThat(told(read(new byte[] {1, 2, 3}, KEYS)))
+                .containsExactly(
+                        "tub.yaml:7:33: tank.interior.file: 'wash-tub.stl': not an STL file: 3 bytes long, does not start with 'solid', "
+                                + "and a binary file has at least 84 bytes");
+    }
+
+    @Test
+    void notThere() throws IOException {
+        assertThat(told(read(WashTubTest.tub(), KEYS.replace("wash-tub", "tub"))))
+                .containsExactly("tub.yaml:7:33: tank.interior.file: 'tub.stl': no such file beside the design");
+    }
+
+    @Test
+    void outsideTheFolder() throws IOException {
+        assertThat(told(read(WashTubTest.tub(), KEYS.replace("wash-tub", "../tub"))))
+                .containsExactly(
+                        "tub.yaml:7:33: tank.interior.file: '..' in '../tub.stl' leads out of the design's folder; copy the file beside "
+                                + "the design");
+    }
+
+    @Test
+    void anUnknownUnit() throws IOException {
+        assertThat(told(read(WashTubTest.tub(), KEYS.replace("unit: mm", "unit: nm"))))
+                .containsExactly("tub.yaml:7:53: tank.interior.unit: 'nm' is no unit of length; did you mean 'mm'?");
+    }
+
+    @Test
+    void theWrongUnit() throws IOException {
+        assertThat(told(read(WashTubTest.tub(), KEYS.replace("unit: mm", "unit: m"))))
+                .containsExactly(
+                        "tub.yaml:7:33: tank.interior.file: 'wash-tub.stl': the mesh is 1100000 mm long in 'm'; is the unit right?");
+    }
+
+    @Test
+    void everyMistakeAtOnce() throws IOException {
+        assertThat(told(read(WashTubTest.tub(), "file: tub.stl, unit: furlong, at: [0, 0 mm, 0 mm]")))
+                .containsExactly(
+                        "tub.yaml:7:33: tank.interior.file: 'tub.stl': no such file beside the design",
+                        "tub.yaml:7:48: tank.interior.unit: 'furlong' is no unit of length; allowed: mm, cm, m, in or ft",
+                        "tub.yaml:7:62: tank.interior.at: no unit in '0'; a length is needed; did you mean '0 mm'?");
+    }
+}
