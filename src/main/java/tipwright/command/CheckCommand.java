@@ -34,7 +34,7 @@ final class CheckCommand implements Callable<Integer> {
             arity = "0..1",
             paramLabel = "DESIGN",
             description = "The design file, or the name of a design that comes with the program." + " Left out: '"
-                    + DesignSource.DEMO + "', which does.")
+                    + DesignSource.DEMO + "'.")
     private @Nullable String design;
 
     @ArgGroup
@@ -43,7 +43,7 @@ final class CheckCommand implements Callable<Integer> {
     @Option(
             names = "--units",
             paramLabel = "SYSTEM",
-            description = "Units of the summary: ${COMPLETION-CANDIDATES}. JSON and CSV have theirs in the names.")
+            description = "Units of the summary: metric or us. JSON and CSV have theirs in the names.")
     private UnitSystem units = UnitSystem.METRIC;
 
     @Option(

@@ -51,7 +51,7 @@ final class FramesCommand implements Callable<Integer> {
             arity = "0..1",
             paramLabel = "DESIGN",
             description = "The design file, or the name of a design that comes with the program. Left out: '"
-                    + DesignSource.DEMO + "', which does.")
+                    + DesignSource.DEMO + "'.")
     private @Nullable String design;
 
     @Option(
@@ -94,7 +94,7 @@ final class FramesCommand implements Callable<Integer> {
     @Option(names = "--light", description = "On a light ground, for paper.")
     private boolean light;
 
-    @Option(names = "--units", paramLabel = "SYSTEM", description = "Units of the figures: ${COMPLETION-CANDIDATES}.")
+    @Option(names = "--units", paramLabel = "SYSTEM", description = "Units of the figures: metric or us.")
     private UnitSystem units = UnitSystem.METRIC;
 
     @Override

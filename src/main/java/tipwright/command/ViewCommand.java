@@ -31,7 +31,7 @@ final class ViewCommand implements Callable<Integer> {
             arity = "0..1",
             paramLabel = "DESIGN",
             description = "The design file, or the name of a design that comes with the program. Left out: '"
-                    + DesignSource.DEMO + "', which does.")
+                    + DesignSource.DEMO + "'.")
     private @Nullable String design;
 
     @Override

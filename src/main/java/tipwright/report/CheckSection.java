@@ -16,7 +16,7 @@ final class CheckSection {
     private static final String NOTE = "         ";
     private static final String SKIPPED = "not checked: ";
     /** Under this a check says all in its note. */
-    private static final double IDLE = 0.005;
+    private static final double IDLE = 0.05;
 
     private final Style style;
 
