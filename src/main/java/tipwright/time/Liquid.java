@@ -26,6 +26,7 @@ final class Liquid implements Load {
     private final double[] kept;
     private final double[][] friction;
     private double guess = Double.NaN;
+    private boolean dry;
 
     /**
      * The slurry of a design.
@@ -73,6 +74,11 @@ final class Liquid implements Load {
         return new Weight(mass, mass > 0 ? first.times(1 / mass) : Vec3.ZERO);
     }
 
+    @Override
+    public void runDry() {
+        dry = true;
+    }
+
     /** Volume before anything leaves, m3. */
     double start() {
         return start;
@@ -96,13 +102,14 @@ final class Liquid implements Load {
 
     @Override
     public Standing at(double tilt, double volume) {
-        Filled filled = contents.liquid(tilt, Math.max(0, volume), guess);
+        double left = Math.max(0, volume);
+        Filled filled = contents.liquid(tilt, left, guess);
         Weight w = weight(filled);
         double rest = mechanism.rest(tilt, w.mass(), w.centroid());
-        Outlet.Flow flow = outlet == null
+        Outlet.Flow flow = outlet == null || dry
                 ? Outlet.Flow.NONE
                 : outlet.at(tilt, contents.up(tilt), filled.plane().level());
-        return new Standing(rest + friction(tilt, volume), rest, volume, flow.rate(), flow.vacuum());
+        return new Standing(rest + friction(tilt, volume), rest, left, flow.rate(), flow.vacuum());
     }
 
     /** What friction adds while tipping, N: a parabola through the three volumes, straight between tilts. */
@@ -118,7 +125,8 @@ final class Liquid implements Load {
     }
 
     /** The same contents on the way back, with this volume left and nothing running out. */
-    Load lowering(double volume) {
+    Load lowering(double left) {
+        double volume = Math.max(0, left);
         Grid grid = mechanism.grid();
         double[] force = new double[grid.size()];
         double[] rest = new double[grid.size()];

@@ -53,4 +53,9 @@ record Listed(Grid grid, double[] force, double[] rest, double[] volumes) implem
         int i = grid.before(tilt);
         return Math.max(0, volumes[i] - volumes[i + 1]) / (grid.tilt(i + 1) - grid.tilt(i));
     }
+
+    @Override
+    public void runDry() {
+        // what follows the tilt alone ends by itself
+    }
 }

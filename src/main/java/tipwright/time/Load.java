@@ -22,4 +22,7 @@ interface Load {
 
     /** How fast contents that follow the tilt leave with it, m3 per rad; 0 for a liquid, which follows its own time. */
     double slide(double tilt);
+
+    /** From here on nothing leaves: it is empty. */
+    void runDry();
 }

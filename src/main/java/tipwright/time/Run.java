@@ -10,6 +10,9 @@ import tipwright.time.Happening.Kind;
 
 /** One dump: up, wait until it has run out, hold, and back. A workspace for one run. */
 final class Run {
+    /** Share of the load at which the tank counts as dry: a rim that reaches below the inside would drain it past nothing. */
+    private static final double NOTHING = 1e-6;
+
     private final Machine machine;
     private final LinkageCurve mechanism;
     private final Script script;
@@ -77,6 +80,11 @@ final class Run {
                     Kind.LIP,
                     Action.CONTINUE));
             watches.add(watch(y -> y[Leg.VOLUME] - script.target(), false, Kind.DRAINED, Action.CONTINUE));
+            double nothing = NOTHING * script.start();
+            watches.add(new Watch(y -> y[Leg.VOLUME] - nothing, false, pace / 20, (time, y) -> {
+                script.up().runDry();
+                return Action.RESET_DERIVATIVES;
+            }));
         }
         if (Double.isFinite(machine.duty())) {
             watches.add(watch(y -> y[Leg.DUTY] - 1, true, Kind.DUTY, Action.CONTINUE));
