@@ -39,7 +39,7 @@ final class DoorPart {
                     .toList();
             MeshView plate = Surface.view(
                     Forms.plate(outline, normal, 0.012),
-                    Surface.bright(theme.tank().interpolate(theme.ink(), 0.1), 0.4));
+                    Surface.bright(theme.tank().deriveColor(0, 1, 0.85, 1), 0.4));
             MeshView bar = Surface.view(hinge(opening, door), Surface.matt(theme.cradle()));
             Vec3 a = door.hingeAxis();
             Rotate turn = new Rotate(

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.bench;
+
+import java.util.Comparator;
+import java.util.List;
+import tipwright.analysis.Analyser;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.CannotComputeException;
+import tipwright.check.Checks;
+import tipwright.check.Finding;
+import tipwright.check.Verdict;
+import tipwright.design.Design;
+
+/**
+ * A design with all its numbers.
+ *
+ * @param analysis forces over the tilts
+ * @param findings of all checks, the worst first, what was not checked last
+ */
+public record Solved(Analysis analysis, List<Finding> findings) {
+    /** Copies the list. */
+    public Solved {
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * Solves a design.
+     *
+     * @throws CannotComputeException when the mechanism cannot be assembled as drawn
+     */
+    public static Solved of(Design design) throws CannotComputeException {
+        Analysis analysis = Analyser.analyse(design);
+        List<Finding> findings = Checks.all().stream()
+                .flatMap(c -> c.run(analysis).stream())
+                .sorted(worstFirst())
+                .toList();
+        return new Solved(analysis, findings);
+    }
+
+    /** The design. */
+    public Design design() {
+        return analysis.design();
+    }
+
+    private static Comparator<Finding> worstFirst() {
+        return Comparator.comparingInt((Finding f) -> switch (f.verdict()) {
+                    case FAIL -> 0;
+                    case CLOSE -> 1;
+                    case PASS -> 2;
+                    case NOT_CHECKED -> 3;
+                })
+                .thenComparingDouble(f -> Double.isNaN(f.utilisation()) ? 0 : -f.utilisation());
+    }
+
+    /** The worst of all findings; what was not checked does not count. */
+    public Verdict verdict() {
+        Verdict first = findings.isEmpty() ? Verdict.PASS : findings.get(0).verdict();
+        return first == Verdict.NOT_CHECKED ? Verdict.PASS : first;
+    }
+}

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.window;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import javafx.animation.Animation;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
+import javafx.util.Duration;
+import org.jspecify.annotations.Nullable;
+
+/** Looks twice a second whether the file on the disk is another than the one that was read, and takes it in. */
+final class FileWatch {
+    private final Desk desk;
+    private final Banner banner;
+    private @Nullable FileTime seen;
+    private @Nullable Path of;
+
+    FileWatch(Desk desk, Banner banner) {
+        this.desk = desk;
+        this.banner = banner;
+    }
+
+    void start() {
+        Timeline clock = new Timeline(new KeyFrame(Duration.millis(500), e -> look()));
+        clock.setCycleCount(Animation.INDEFINITE);
+        clock.play();
+    }
+
+    private void look() {
+        Path file = desk.bench().file();
+        if (file == null) {
+            return;
+        }
+        try {
+            FileTime time = Files.getLastModifiedTime(file);
+            if (!file.equals(of)) {
+                of = file;
+                seen = null;
+            }
+            if (time.equals(seen)) {
+                return;
+            }
+            seen = time;
+            String onDisk = Files.readString(file);
+            if (!desk.bench().isSaved(onDisk)) {
+                changed(onDisk);
+            }
+        } catch (IOException gone) {
+            // in the middle of being written, or taken away: the next look tells
+            seen = null;
+        }
+    }
+
+    private void changed(String onDisk) {
+        if (!desk.bench().unsaved()) {
+            reload();
+            banner.tell("disk", "The file was changed on the disk; this is the new one.");
+            return;
+        }
+        banner.tell(
+                "disk",
+                "The file was changed on the disk while you have unsaved work.",
+                new Banner.Choice("Take the file (undo brings yours back)", "take-file", this::reload),
+                new Banner.Choice("Keep mine", "keep-mine", () -> {
+                    desk.bench().stay(onDisk);
+                    desk.renew();
+                }));
+    }
+
+    private void reload() {
+        try {
+            desk.bench().reload();
+            desk.renew();
+        } catch (IOException e) {
+            banner.tell("disk", "The file cannot be read: " + e.getMessage());
+        }
+    }
+}

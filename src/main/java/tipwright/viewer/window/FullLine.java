@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.window;
+
+import java.util.Locale;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import javafx.animation.PauseTransition;
+import javafx.application.Platform;
+import javafx.scene.control.Label;
+import javafx.util.Duration;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.CannotComputeException;
+import tipwright.check.Checker;
+import tipwright.check.HowFull;
+import tipwright.check.Result;
+import tipwright.design.Design;
+import tipwright.quantity.Kind;
+import tipwright.viewer.dump.Dump;
+import tipwright.viewer.dump.Instant;
+
+/** How full the tank may be: worked out in the background once the design has stood still for a while. */
+final class FullLine extends Label implements Panel {
+    private final Desk desk;
+    private final PauseTransition wait = new PauseTransition(Duration.millis(700));
+    private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "how full");
+        thread.setDaemon(true);
+        return thread;
+    });
+    private @Nullable Design asked;
+    private @Nullable HowFull answer;
+
+    FullLine(Desk desk) {
+        this.desk = desk;
+        setId("how-full");
+        setWrapText(true);
+        getStyleClass().add("small");
+        wait.setOnFinished(e -> ask());
+    }
+
+    @Override
+    public void renew() {
+        Dump dump = desk.dump();
+        if (dump == null) {
+            wait.stop();
+            setText("");
+        } else if (dump.design().equals(asked)) {
+            tell();
+        } else {
+            answer = null;
+            asked = null;
+            setText("How full it may be is worked out when you stop moving things.");
+            wait.playFromStart();
+        }
+    }
+
+    private void ask() {
+        Dump dump = desk.dump();
+        if (dump == null) {
+            return;
+        }
+        Design design = dump.design();
+        worker.execute(() -> {
+            HowFull found = null;
+            try {
+                Result result = Checker.check(design);
+                found = result.howFull();
+            } catch (CannotComputeException e) {
+                // the picture says why; there is no fill to tell
+                found = null;
+            }
+            HowFull full = found;
+            Platform.runLater(() -> {
+                Dump now = desk.dump();
+                if (now != null && now.design().equals(design)) {
+                    asked = design;
+                    answer = full;
+                    tell();
+                }
+            });
+        });
+    }
+
+    private void tell() {
+        HowFull full = answer;
+        if (full == null) {
+            setText("Something fails even with the tank empty.");
+        } else if (full.limit() == null) {
+            setText("It may be filled to the top: " + desk.show(full.volume(), Kind.VOLUME) + ".");
+        } else {
+            setText(String.format(
+                    Locale.ROOT,
+                    "It may be filled to %.0f %%: %s, level switch %s above the bottom. Then this stops it: %s.",
+                    100 * full.fill(),
+                    desk.show(full.volume(), Kind.VOLUME),
+                    desk.show(full.level(), Kind.LENGTH),
+                    full.limit()));
+        }
+    }
+
+    @Override
+    public void move(Instant now) {
+        // holds for all tilts
+    }
+}

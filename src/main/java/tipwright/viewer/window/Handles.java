@@ -1,0 +1,217 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.window;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.animation.AnimationTimer;
+import javafx.scene.Cursor;
+import javafx.scene.layout.Pane;
+import javafx.scene.paint.Color;
+import javafx.scene.shape.Circle;
+import javafx.scene.text.Font;
+import javafx.scene.text.FontWeight;
+import javafx.scene.text.Text;
+import org.jspecify.annotations.Nullable;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+import tipwright.viewer.bench.Handle;
+import tipwright.viewer.dump.Dump;
+import tipwright.viewer.dump.Instant;
+import tipwright.viewer.dump.Placement;
+import tipwright.viewer.scene.Picture;
+
+/** Rings over the pins that can be dragged. While one is dragged everything is solved anew, once a frame. */
+final class Handles extends Pane {
+    private static final double RADIUS = 11;
+
+    private final Desk desk;
+    private final Picture picture;
+    private final Watcher watcher;
+    private final List<Circle> rings = new ArrayList<>();
+    private final List<Text> names = new ArrayList<>();
+    private int chosen = -1;
+    private int held = -1;
+    private @Nullable Vec2 target;
+
+    /** Is told what comes of a drag. */
+    interface Watcher {
+        /** A point is at another place; fault: why nothing can be solved there, else null. */
+        void dragging(Handle handle, Vec2 at, @Nullable String fault);
+
+        /** The drag has ended. */
+        void dropped();
+    }
+
+    Handles(Desk desk, Picture picture, Watcher watcher) {
+        this.desk = desk;
+        this.picture = picture;
+        this.watcher = watcher;
+        new AnimationTimer() {
+            @Override
+            public void handle(long now) {
+                follow();
+            }
+        }.start();
+    }
+
+    void renew() {
+        List<Handle> all = desk.bench().handles();
+        if (rings.size() != all.size()) {
+            getChildren().clear();
+            rings.clear();
+            names.clear();
+            for (int i = 0; i < all.size(); i++) {
+                add(i, all.get(i));
+            }
+        }
+        for (int i = 0; i < rings.size(); i++) {
+            rings.get(i).setId("handle-" + all.get(i).label().replace(' ', '-'));
+            paint(i);
+        }
+        setVisible(desk.dump() != null);
+        place();
+    }
+
+    private void add(int i, Handle handle) {
+        Circle ring = new Circle(RADIUS);
+        ring.setCursor(Cursor.MOVE);
+        ring.setStrokeWidth(3);
+        ring.setAccessibleText("drag the " + handle.label());
+        Text name = new Text(handle.label());
+        name.setFont(Font.font("System", FontWeight.BOLD, 13));
+        name.setMouseTransparent(true);
+        ring.setOnMousePressed(e -> {
+            held = i;
+            chosen = i;
+            paintAll();
+            e.consume();
+        });
+        ring.setOnMouseDragged(e -> {
+            target = stowed(sceneToLocal(e.getSceneX(), e.getSceneY()));
+            e.consume();
+        });
+        ring.setOnMouseReleased(e -> {
+            drop();
+            e.consume();
+        });
+        ring.hoverProperty().addListener((o, was, is) -> paint(i));
+        rings.add(ring);
+        names.add(name);
+        getChildren().addAll(ring, name);
+    }
+
+    private void paintAll() {
+        for (int i = 0; i < rings.size(); i++) {
+            paint(i);
+        }
+    }
+
+    private void paint(int i) {
+        boolean on = i == chosen || rings.get(i).isHover();
+        Color ink = desk.theme().ink();
+        rings.get(i).setStroke(on ? desk.theme().push() : ink);
+        rings.get(i).setFill(ink.deriveColor(0, 1, 1, on ? 0.25 : 0.06));
+        names.get(i).setFill(ink);
+        names.get(i).setVisible(on);
+    }
+
+    private @Nullable Vec2 stowed(javafx.geometry.Point2D mouse) {
+        Instant now = desk.now();
+        if (now == null || held < 0) {
+            return null;
+        }
+        Handle handle = desk.bench().handles().get(held);
+        Vec2 p = picture.eye().onPlane(new Vec2(mouse.getX(), mouse.getY()), depth(handle), getWidth(), getHeight());
+        if (!Double.isFinite(p.x()) || p.norm() > 50) {
+            return null;
+        }
+        Placement body = now.bodies().get(handle.body());
+        return p.minus(body.shift()).tilted(-body.turn());
+    }
+
+    /** The z at which a handle is shown, m. */
+    private double depth(Handle handle) {
+        Dump dump = desk.dump();
+        if (dump == null) {
+            return 0;
+        }
+        return handle.path().equals("pivot.at")
+                ? dump.design().pivot().bearings().get(1).z()
+                : dump.design().drive().actuators().get(0).z();
+    }
+
+    /** Once a frame: takes the drag to where the mouse is now. */
+    private void follow() {
+        Vec2 to = target;
+        target = null;
+        if (to != null && held >= 0) {
+            Handle handle = desk.bench().handles().get(held);
+            String fault = desk.bench().drag(handle, to);
+            watcher.dragging(handle, to, fault);
+            if (fault == null) {
+                desk.renew();
+            }
+            last = to;
+        }
+    }
+
+    private @Nullable Vec2 last;
+
+    private void drop() {
+        follow();
+        Vec2 to = last;
+        if (held >= 0 && to != null) {
+            desk.bench().drop(desk.bench().handles().get(held), to);
+        }
+        boolean moved = to != null;
+        held = -1;
+        last = null;
+        watcher.dropped();
+        if (moved) {
+            desk.renew();
+        }
+    }
+
+    /** Whether a point is being dragged. */
+    boolean dragging() {
+        return held >= 0;
+    }
+
+    /** Chooses the next point for the keys. */
+    void chooseNext() {
+        if (!rings.isEmpty()) {
+            chosen = (chosen + 1) % rings.size();
+            paintAll();
+        }
+    }
+
+    /** Moves the chosen point by a step, m. */
+    void nudge(double x, double y) {
+        List<Handle> all = desk.bench().handles();
+        if (chosen >= 0 && chosen < all.size()) {
+            Handle handle = all.get(chosen);
+            desk.bench().drop(handle, handle.at().plus(new Vec2(x, y)));
+            desk.renew();
+        }
+    }
+
+    /** Puts the rings over their pins. */
+    void place() {
+        Instant now = desk.now();
+        List<Handle> all = desk.bench().handles();
+        for (int i = 0; now != null && i < Math.min(rings.size(), all.size()); i++) {
+            Handle h = all.get(i);
+            Vec2 stowed = i == held && last != null ? last : h.at();
+            Vec2 at = now.bodies()
+                    .get(Math.min(h.body(), now.bodies().size() - 1))
+                    .of(stowed);
+            Vec2 p = picture.eye().project(new Vec3(at.x(), at.y(), depth(h)), getWidth(), getHeight());
+            boolean seen = !Double.isNaN(p.x()) && p.x() > 0 && p.y() > 0 && p.x() < getWidth() && p.y() < getHeight();
+            rings.get(i).setVisible(seen);
+            rings.get(i).setCenterX(p.x());
+            rings.get(i).setCenterY(p.y());
+            names.get(i).setX(p.x() + RADIUS + 4);
+            names.get(i).setY(p.y() - RADIUS);
+        }
+    }
+}

@@ -1,0 +1,191 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.window;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import javafx.scene.Scene;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
+import javafx.stage.Stage;
+import org.jspecify.annotations.Nullable;
+import tipwright.geometry.Vec2;
+import tipwright.quantity.UnitSystem;
+import tipwright.viewer.bench.Bench;
+import tipwright.viewer.bench.Handle;
+import tipwright.viewer.scene.Eye;
+import tipwright.viewer.scene.Theme;
+
+/** Puts the window together. */
+public final class MainWindow implements Deeds, Handles.Watcher {
+    private static final double WIDTH = 1280;
+    private static final double HEIGHT = 800;
+    private static final double BESIDE = 424;
+
+    private final Stage stage;
+    private final Desk desk;
+    private final Scene scene;
+    private final Banner banner = new Banner();
+    private final KeysPane keys = new KeysPane();
+    private final MountsPanel mounts;
+    private final PicturePane picture;
+    private final Transport transport;
+    private final Closing closing;
+
+    /** A window on a design; it shows when the stage does. */
+    public MainWindow(Stage stage, Bench bench) {
+        this.stage = stage;
+        desk = new Desk(bench);
+        mounts = new MountsPanel(desk);
+        picture = new PicturePane(desk, this);
+        transport = new Transport(desk);
+        closing = new Closing(stage, desk, banner, this::saveAnd);
+        TopBar top = new TopBar(desk, this);
+        NumbersPanel numbers = new NumbersPanel(desk);
+        ChecksPanel checks = new ChecksPanel(desk);
+        FullLine full = new FullLine(desk);
+        PlotStrip plots = new PlotStrip(desk);
+        ProblemsPane problems = new ProblemsPane(desk);
+        Cautionary cautions = new Cautionary(desk);
+        checks.getChildren().add(1, full);
+        VBox stack = new VBox(2, numbers, checks, mounts);
+        ScrollPane beside = new ScrollPane(stack);
+        beside.setFitToWidth(true);
+        beside.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        beside.setPrefWidth(BESIDE);
+        beside.setMinWidth(BESIDE);
+        VBox.setVgrow(beside, Priority.ALWAYS);
+        BorderPane all = new BorderPane();
+        all.setTop(new VBox(top, banner));
+        all.setCenter(new StackPane(picture, problems, keys));
+        all.setRight(beside);
+        all.setBottom(new VBox(2, plots, transport, cautions));
+        scene = new Scene(all, WIDTH, HEIGHT);
+        for (Panel panel : List.of(top, picture, numbers, checks, full, mounts, plots, transport, problems, cautions)) {
+            desk.add(panel);
+        }
+        new Keys(desk, this, transport, picture).listen(scene);
+        stage.setScene(scene);
+        stage.setTitle("Tipwright: " + bench.name());
+        stage.setMinWidth(900);
+        stage.setMinHeight(600);
+        renew();
+        picture.requestFocus();
+        new FileWatch(desk, banner).start();
+    }
+
+    private void renew() {
+        scene.getStylesheets().setAll(Style.sheet(desk.theme()));
+        desk.renew();
+    }
+
+    /** Offers unsaved work that outlived a crash. */
+    public void offer(String left) {
+        banner.tell(
+                "left",
+                "Unsaved work from the last time was found.",
+                new Banner.Choice("Take it up again", "take-up", () -> {
+                    desk.bench().change(left);
+                    desk.renew();
+                }),
+                new Banner.Choice("Throw it away", "throw-away", desk.bench()::abandon));
+    }
+
+    /** What the window shows. */
+    Desk desk() {
+        return desk;
+    }
+
+    PicturePane picture() {
+        return picture;
+    }
+
+    Transport transport() {
+        return transport;
+    }
+
+    @Override
+    public void undo() {
+        desk.bench().undo();
+        desk.renew();
+    }
+
+    @Override
+    public void redo() {
+        desk.bench().redo();
+        desk.renew();
+    }
+
+    @Override
+    public void save() {
+        saveAnd(() -> {});
+    }
+
+    /** Saves, and on success does something more. */
+    private void saveAnd(Runnable then) {
+        Path to = desk.bench().file();
+        if (to == null) {
+            FileChooser chooser = new FileChooser();
+            chooser.setTitle("Save the design as");
+            chooser.setInitialFileName(desk.bench().name() + ".yaml");
+            java.io.File chosen = chooser.showSaveDialog(stage);
+            if (chosen == null) {
+                return;
+            }
+            to = chosen.toPath();
+        }
+        try {
+            desk.bench().save(to);
+            banner.hide("disk");
+            desk.renew();
+            then.run();
+        } catch (IOException e) {
+            banner.tell("save", "Not saved: " + e.getMessage());
+        }
+    }
+
+    @Override
+    public void units() {
+        desk.setUnits(desk.units() == UnitSystem.METRIC ? UnitSystem.US : UnitSystem.METRIC);
+    }
+
+    @Override
+    public void theme() {
+        desk.setTheme(desk.theme() == Theme.DARK ? Theme.LIGHT : Theme.DARK);
+        scene.getStylesheets().setAll(Style.sheet(desk.theme()));
+    }
+
+    @Override
+    public void keys() {
+        keys.setVisible(!keys.isVisible());
+    }
+
+    @Override
+    public void lookFrom(Eye.Place place) {
+        picture.lookFrom(place);
+    }
+
+    @Override
+    public void dragging(Handle handle, Vec2 at, @Nullable String fault) {
+        mounts.dragging(handle, at);
+        if (fault == null) {
+            banner.hide("drag");
+        } else {
+            banner.tell("drag", "There it cannot work: " + fault);
+        }
+    }
+
+    @Override
+    public void dropped() {
+        banner.hide("drag");
+    }
+
+    /** Asks before unsaved work would be lost. */
+    Closing closing() {
+        return closing;
+    }
+}

@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.window;
+
+import java.util.List;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import tipwright.geometry.Vec2;
+import tipwright.quantity.Kind;
+import tipwright.viewer.bench.Handle;
+import tipwright.viewer.dump.Instant;
+
+/** The places of the pins, to be typed in any unit; a wrong entry says why and changes nothing. */
+final class MountsPanel extends VBox implements Panel {
+    private final Desk desk;
+    private final GridPane grid = new GridPane();
+    private final Label wrong = new Label();
+
+    MountsPanel(Desk desk) {
+        this.desk = desk;
+        getStyleClass().add("card");
+        setSpacing(6);
+        setId("mounts");
+        Label head = new Label("Mounts, stowed: drag them, or type in any unit");
+        head.getStyleClass().add("head");
+        grid.setHgap(8);
+        grid.setVgap(3);
+        wrong.setWrapText(true);
+        wrong.setId("mount-wrong");
+        wrong.setManaged(false);
+        getChildren().addAll(head, grid, wrong);
+    }
+
+    @Override
+    public void renew() {
+        grid.getChildren().clear();
+        List<Handle> handles = desk.bench().handles();
+        for (int i = 0; i < handles.size(); i++) {
+            Handle h = handles.get(i);
+            Label label = new Label(h.label());
+            label.setMinWidth(74);
+            grid.addRow(i, label, field(h, 'x', h.x()), field(h, 'y', h.y()));
+        }
+    }
+
+    private TextField field(Handle handle, char axis, String written) {
+        TextField field = new TextField(written);
+        field.setId(handle.label().replace(' ', '-') + "-" + axis);
+        field.setPrefColumnCount(9);
+        field.setPromptText(axis + ", such as 12 3/8 in");
+        field.setAccessibleText(handle.label() + " " + axis);
+        field.setOnAction(e -> take(handle, axis, field));
+        field.focusedProperty().addListener((o, was, is) -> {
+            if (!is && !field.getText().equals(written)) {
+                take(handle, axis, field);
+            }
+        });
+        return field;
+    }
+
+    private void take(Handle handle, char axis, TextField field) {
+        String fault = desk.bench().type(handle, axis, field.getText());
+        say(fault);
+        if (fault == null) {
+            desk.renew();
+        } else {
+            field.getStyleClass().add("wrong");
+        }
+    }
+
+    private void say(@Nullable String fault) {
+        wrong.setText(fault == null ? "" : fault);
+        wrong.setManaged(fault != null);
+        wrong.setVisible(fault != null);
+    }
+
+    /** Shows where a point is while it is dragged. */
+    void dragging(Handle handle, Vec2 at) {
+        set(handle, 'x', at.x());
+        set(handle, 'y', at.y());
+    }
+
+    private void set(Handle handle, char axis, double value) {
+        if (lookup("#" + handle.label().replace(' ', '-') + "-" + axis) instanceof TextField field
+                && !field.isFocused()) {
+            field.setText(desk.show(value, Kind.LENGTH));
+        }
+    }
+
+    @Override
+    public void move(Instant now) {
+        // the fields hold stowed places
+    }
+}

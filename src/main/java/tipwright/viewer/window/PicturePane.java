@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.window;
+
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
+import javafx.scene.layout.StackPane;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Stop;
+import tipwright.viewer.dump.Dump;
+import tipwright.viewer.dump.Instant;
+import tipwright.viewer.dump.Reel;
+import tipwright.viewer.scene.Eye;
+import tipwright.viewer.scene.Picture;
+
+/** The picture in the window: drag to go round it, drag with the right button to move it, turn the wheel to come nearer. */
+final class PicturePane extends StackPane implements Panel {
+    private static final double RADIANS_PER_PIXEL = 0.008;
+
+    private final Desk desk;
+    private final Picture picture;
+    private final Handles handles;
+    private double lastX;
+    private double lastY;
+
+    PicturePane(Desk desk, Handles.Watcher watcher) {
+        this.desk = desk;
+        picture = new Picture(desk.theme());
+        handles = new Handles(desk, picture, watcher);
+        setId("picture");
+        setMinSize(200, 160);
+        getChildren().addAll(picture, handles);
+        handles.setPickOnBounds(false);
+        picture.setOnMousePressed(this::press);
+        picture.setOnMouseDragged(this::drag);
+        picture.setOnScroll(this::scroll);
+        picture.setOnZoom(e -> setEye(picture.eye().zoomed(1 / e.getZoomFactor())));
+        picture.setPickOnBounds(true);
+    }
+
+    private void press(MouseEvent e) {
+        lastX = e.getX();
+        lastY = e.getY();
+        requestFocus();
+    }
+
+    private void drag(MouseEvent e) {
+        double dx = e.getX() - lastX;
+        double dy = e.getY() - lastY;
+        press(e);
+        boolean across = e.getButton() != MouseButton.PRIMARY || e.isShiftDown();
+        setEye(
+                across
+                        ? picture.eye().moved(dx / getHeight(), -dy / getHeight())
+                        : picture.eye().turned(-dx * RADIANS_PER_PIXEL, dy * RADIANS_PER_PIXEL));
+    }
+
+    private void scroll(ScrollEvent e) {
+        if (e.getDeltaY() != 0) {
+            setEye(picture.eye().zoomed(Math.pow(1.0016, -e.getDeltaY())));
+        }
+    }
+
+    Picture picture() {
+        return picture;
+    }
+
+    Handles handles() {
+        return handles;
+    }
+
+    void setEye(Eye eye) {
+        picture.setEye(eye);
+        handles.place();
+    }
+
+    void lookFrom(Eye.Place place) {
+        picture.lookFrom(place);
+        handles.place();
+    }
+
+    void fit() {
+        picture.fit();
+        handles.place();
+    }
+
+    @Override
+    public void renew() {
+        Dump dump = desk.dump();
+        if (dump != null) {
+            picture.setTheme(desk.theme());
+            picture.setUnits(desk.units());
+            picture.setDump(dump, desk.loadCase());
+        }
+        handles.renew();
+    }
+
+    @Override
+    public void move(Instant now) {
+        picture.lettering().setNote(note());
+        picture.show(now);
+        handles.place();
+    }
+
+    private String note() {
+        Dump dump = desk.dump();
+        Reel.Spot spot = desk.spot();
+        @Nullable Stop stop = dump == null ? null : dump.analysis().stop();
+        if (stop != null) {
+            return "It stops: " + stop.why();
+        }
+        return Double.isNaN(spot.time()) ? "" : String.format(java.util.Locale.ROOT, "%.1f s", spot.time());
+    }
+
+    @Override
+    protected void layoutChildren() {
+        super.layoutChildren();
+        handles.place();
+    }
+}

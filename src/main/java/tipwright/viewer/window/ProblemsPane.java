@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.window;
+
+import java.util.List;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.VBox;
+import tipwright.check.Verdict;
+import tipwright.viewer.dump.Instant;
+
+/** In place of the picture when there is nothing to draw: what is wrong with the file, and where. */
+final class ProblemsPane extends ScrollPane implements Panel {
+    private final Desk desk;
+    private final VBox list = new VBox(10);
+
+    ProblemsPane(Desk desk) {
+        this.desk = desk;
+        setId("problems");
+        setContent(list);
+        setFitToWidth(true);
+        list.getStyleClass().add("card");
+    }
+
+    @Override
+    public void renew() {
+        List<String> problems = desk.bench().sheet().problems();
+        boolean shown = desk.dump() == null;
+        setVisible(shown);
+        setManaged(shown);
+        list.getChildren().clear();
+        if (!shown) {
+            return;
+        }
+        Label head = new Label(
+                problems.size() == 1
+                        ? "One thing keeps this design from being drawn"
+                        : problems.size() + " things keep this design from being drawn");
+        head.getStyleClass().add("big");
+        head.setWrapText(true);
+        Label how = new Label("Mend it in your editor and save: this window looks again by itself.");
+        how.getStyleClass().add("faint");
+        how.setWrapText(true);
+        list.getChildren().addAll(head, how);
+        for (String problem : problems) {
+            Label line = new Label(problem);
+            line.setWrapText(true);
+            line.setGraphic(Mark.of(Verdict.FAIL, desk.theme(), 16));
+            line.setGraphicTextGap(10);
+            list.getChildren().add(line);
+        }
+    }
+
+    @Override
+    public void move(Instant now) {
+        // there is nothing to move
+    }
+}
