@@ -44,6 +44,8 @@ final class Balancer {
     private double axisY;
     private double pivotX;
     private double pivotY;
+    private double driveX;
+    private double driveY;
 
     Balancer(Design design, Linkage linkage, Mechanism mechanism) {
         this.mechanism = mechanism;
@@ -166,6 +168,8 @@ final class Balancer {
                 split.add(axisX, axisY, split.middle(), side * reactor.jointX(i), side * reactor.jointY(i), 0);
             }
         }
+        driveX = pivotX - split.x();
+        driveY = pivotY - split.y();
         split.fillUp(pivotX, pivotY, driveZ);
         for (int k = 0; k < radial.length; k++) {
             radial[k] = Math.hypot(split.x(k), split.y(k));
@@ -181,6 +185,7 @@ final class Balancer {
         }
         List<Vec3> bearings =
                 List.of(new Vec3(split.x(0), split.y(0), split.z(0)), new Vec3(split.x(1), split.y(1), split.z(1)));
-        return new Balance(reactor.force(), new Vec2(pivotX, pivotY), bearings, joints, couples);
+        return new Balance(
+                reactor.force(), new Vec2(pivotX, pivotY), bearings, new Vec2(driveX, driveY), joints, couples);
     }
 }

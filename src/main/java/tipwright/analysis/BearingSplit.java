@@ -63,6 +63,16 @@ final class BearingSplit {
         add(axisX, axisY, z, totalX - fx, totalY - fy, 0);
     }
 
+    /** Force so far along x, N. */
+    double x() {
+        return fx;
+    }
+
+    /** Force so far along y, N. */
+    double y() {
+        return fy;
+    }
+
     /** Load of a bearing along x, N. */
     double x(int bearing) {
         double second = -(z1 * fx - my) / (z2 - z1);

@@ -35,7 +35,8 @@ public final class Checks {
                 new VentCheck(),
                 new ChannelCheck(),
                 new DoorCheck(),
-                new EmptiesCheck());
+                new EmptiesCheck(),
+                new WhatIfCheck());
     }
 
     /** Runs all of them. */

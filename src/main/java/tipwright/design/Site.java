@@ -25,4 +25,9 @@ public record Site(
     public Vec3 up() {
         return new Vec3(-Math.tan(grade), 1, -Math.tan(crossSlope)).unit();
     }
+
+    /** This site with other slopes, rad. */
+    public Site leaning(double otherGrade, double otherCrossSlope) {
+        return new Site(otherGrade, otherCrossSlope, windPressure);
+    }
 }

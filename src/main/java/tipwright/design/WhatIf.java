@@ -9,7 +9,7 @@ import tipwright.quantity.Kind;
  *
  * @param lockValve whether oil is locked in at the cylinder itself when a hose bursts
  * @param leakBore bore of the narrowest place on the oil's way out of a burst hose, m
- * @param fallTime shortest time in which the tank may come down by itself, s
+ * @param fallSpeed fastest that the load may sink by itself, m/s
  * @param wheelDrop how far a wheel sinks, m
  * @param track between the wheels of an axle, m
  * @param wheelbase between the axles or from axle to coupling, m
@@ -22,9 +22,9 @@ public record WhatIf(
         @Note("Narrowest bore on the oil's way out of a burst hose")
                 @Measured(value = Kind.LENGTH, preset = "6 mm", above = "0 mm")
                 double leakBore,
-        @Note("Shortest time in which the tank may come down by itself")
-                @Measured(value = Kind.TIME, preset = "5 s", above = "0 s")
-                double fallTime,
+        @Note("Fastest that the load may sink by itself")
+                @Measured(value = Kind.SPEED, preset = "100 mm/s", above = "0 mm/s")
+                double fallSpeed,
         @Note("How far a wheel sinks") @Measured(value = Kind.LENGTH, preset = "50 mm", atLeast = "0 mm")
                 double wheelDrop,
         @Note("Between the wheels of an axle") @Measured(value = Kind.LENGTH, above = "0 mm") @Nullable Double track,

@@ -116,6 +116,7 @@ final class Demo {
     }
 
     private static Balance withForce(Balance balance, double force) {
-        return new Balance(force, balance.pivot(), balance.bearings(), balance.joints(), balance.couples());
+        return new Balance(
+                force, balance.pivot(), balance.bearings(), balance.drive(), balance.joints(), balance.couples());
     }
 }
