@@ -75,15 +75,15 @@ final class DutyCheck implements Check {
         if (analysis.design().drive().actuators().get(0).actuator().duty() != null) {
             Findings make = new Findings(this, analysis.design().limits());
             Findings.Worst stretch = Times.worst(timing, Moment::duty);
-            all.add(make.compare(
-                    "one stretch",
-                    stretch.value(),
-                    1,
-                    1,
-                    Kind.RATIO,
-                    stretch,
-                    "on-time of one dump against what the rated duty allows in ten minutes, overload counted by the square"
-                            + " of the current"));
+            all.add(
+                    make.compare(
+                            "one stretch",
+                            stretch.value(),
+                            1,
+                            1,
+                            Kind.RATIO,
+                            stretch,
+                            "heat of one dump, by the square of the current, against what the rated duty allows in ten minutes"));
         }
         return all;
     }

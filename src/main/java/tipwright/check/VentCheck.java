@@ -4,10 +4,13 @@ package tipwright.check;
 import java.util.List;
 import java.util.Locale;
 import tipwright.analysis.Analysis;
+import tipwright.design.Design;
 import tipwright.design.Vent;
+import tipwright.load.Contents;
 import tipwright.quantity.Kind;
 import tipwright.time.Cycle;
 import tipwright.time.Moment;
+import tipwright.time.Outlet;
 import tipwright.time.Timing;
 
 /** Whether air gets in while slurry leaves. */
@@ -45,12 +48,12 @@ final class VentCheck implements TimedCheck {
     public List<Finding> run(Analysis analysis, Timing timing) {
         Findings make = new Findings(this, analysis.design().limits());
         Vent vent = analysis.design().tank().vent();
-        if (vent == null) {
-            return List.of(make.missing("", "tank.vent missing; taken as open to the air"));
-        }
         Cycle cycle = timing.dump();
         if (cycle == null) {
             return List.of(make.missing("", String.valueOf(timing.missing())));
+        }
+        if (vent == null) {
+            return List.of(open(make, analysis.design(), cycle));
         }
         Findings.Worst vacuum = Times.worst(cycle, Moment::vacuum);
         if (vent.diameter() <= 0 && vacuum.value() > GENTLE / 2) {
@@ -71,5 +74,36 @@ final class VentCheck implements TimedCheck {
                 "vacuum while it drains; vent of %.0f mm. Vent it before the door is opened",
                 vent.diameter() * 1000);
         return List.of(make.compare("", vacuum.value(), GENTLE, 1, Kind.PRESSURE, vacuum, note));
+    }
+
+    /** No vent is stated: fine where air always gets in beside the slurry, else a question. */
+    private static Finding open(Findings make, Design design, Cycle cycle) {
+        Outlet outlet = new Outlet(design.tank(), design.slurry().mixtureDensity());
+        Contents contents = new Contents(design);
+        double level = Double.NaN;
+        for (Moment m : cycle.moments()) {
+            if (m.discharge() > 0) {
+                level = contents.liquid(m.tilt(), m.volume(), level).plane().level();
+                if (outlet.drowned(m.tilt(), contents.up(m.tilt()), level)) {
+                    return make.missing(
+                            "",
+                            String.format(
+                                    Locale.ROOT,
+                                    "tank.vent missing; its opening is all under the slurry at %.0f deg, and the tank is taken"
+                                            + " as open to the air elsewhere",
+                                    Math.toDegrees(m.tilt())));
+                }
+            }
+        }
+        return make.given(
+                "",
+                0,
+                GENTLE,
+                1,
+                Kind.PRESSURE,
+                0,
+                Findings.Worst.NOWHERE,
+                Verdict.PASS,
+                "air gets in beside the slurry all the time");
     }
 }

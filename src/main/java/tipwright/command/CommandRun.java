@@ -51,6 +51,7 @@ final class CommandRun {
     private static Map<String, Supplier<Object>> commands() {
         Map<String, Supplier<Object>> all = new LinkedHashMap<>();
         all.put("check", CheckCommand::new);
+        all.put("time", TimeCommand::new);
         all.put("new", NewCommand::new);
         all.put("view", ViewCommand::new);
         all.put("frames", FramesCommand::new);

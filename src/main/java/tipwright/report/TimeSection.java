@@ -9,6 +9,7 @@ import tipwright.design.HandPump;
 import tipwright.design.HandWinch;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
+import tipwright.quantity.UnitSystem;
 import tipwright.time.Cycle;
 import tipwright.time.Timing;
 
@@ -71,7 +72,13 @@ final class TimeSection {
             return "It does not run out: air does not get in, or the opening stays shut.";
         }
         return "It has run out after " + time(c.empty()) + ", at most "
-                + Quantities.show(c.peaks().discharge(), Kind.FLOW, style.units()) + ".";
+                + outflow(c.peaks().discharge(), style) + ".";
+    }
+
+    /** A flow of slurry: too much for litres a minute. */
+    static String outflow(double flow, Style style) {
+        String unit = style.units() == UnitSystem.US ? "gpm" : "L/s";
+        return Quantities.show(flow, Quantities.unit(Kind.FLOW, unit));
     }
 
     private String takes(Cycle c) {

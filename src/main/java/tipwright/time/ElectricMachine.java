@@ -115,8 +115,13 @@ final class ElectricMachine implements Machine {
             ElectricActuator.Current c = a.current();
             rated += c == null ? 0 : c.rated();
         }
-        double over = rated > 0 ? draw.current() / rated : 1;
-        return Math.max(1, over * over);
+        double share = currentKnown && rated > 0 ? draw.current() / rated : 1;
+        return share * share;
+    }
+
+    @Override
+    public boolean runs(Draw draw) {
+        return true;
     }
 
     @Override

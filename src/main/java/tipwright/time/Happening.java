@@ -13,7 +13,7 @@ public record Happening(Kind kind, double time, double tilt) {
         OPENS("an opening opens"),
         LIP("the slurry reaches the lip"),
         STALLED("the drive stalls"),
-        DUTY("the rated on-time is used up"),
+        DUTY("the heat that the rated duty allows is used up"),
         DRAINED("it has run out"),
         FULL_TILT("full tilt"),
         END_OF_STROKE("end of the stroke"),

@@ -150,7 +150,12 @@ final class HydraulicMachine implements Machine {
 
     @Override
     public double heating(Draw draw) {
-        return draw.power() > 0 || draw.flow() > 0 ? 1 : 0;
+        return runs(draw) ? 1 : 0;
+    }
+
+    @Override
+    public boolean runs(Draw draw) {
+        return draw.power() > 0 || draw.flow() > 0;
     }
 
     @Override

@@ -14,8 +14,8 @@ import org.hipparchus.ode.sampling.ODEStateInterpolator;
  * One leg of a dump as an ordinary differential equation in tilt, volume, work, energy drawn and share of the on-time: d tilt / dt =
  * v / |dL/dtilt|, dV/dt = -Q. A workspace for one run.
  *
- * <p>Share of the on-time: the rated duty is taken over ten minutes, so running at the rating uses it up in duty x 600 s; over the
- * rated current it goes with the square of the current. Source: duty type S3 of IEC 60034-1, ten minutes (from memory); Dormand and
+ * <p>Share of the heat that the rated duty allows: the duty is taken over ten minutes, so running at the rated current uses it up in
+ * duty x 600 s; heat goes with the square of the current. Nothing cools within a dump. Source: duty type S3 of IEC 60034-1, ten minutes (from memory); Dormand and
  * Prince, order 5(4).
  */
 final class Leg implements OrdinaryDifferentialEquation {

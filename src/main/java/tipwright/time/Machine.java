@@ -21,6 +21,9 @@ interface Machine {
     /** How fast it heats at this draw, as a multiple of heating at its rating; 0 when the drive rests. */
     double heating(Draw draw);
 
+    /** Whether the drive is switched on at this draw; a hand is not counted. */
+    boolean runs(Draw draw);
+
     /** Whether the power drawn is known. */
     boolean powerKnown();
 }

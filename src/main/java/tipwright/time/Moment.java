@@ -14,7 +14,7 @@ package tipwright.time;
  * @param vacuum Pa below the outside
  * @param draw what the drive does and takes
  * @param pace speed of the rod as a share of its free speed
- * @param duty share of the on-time that the actuators may run at a stretch, 1: used up
+ * @param duty share of the heat that the actuators may take in one stretch, 1: used up
  */
 public record Moment(
         Phase phase,

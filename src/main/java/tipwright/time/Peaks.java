@@ -14,7 +14,7 @@ import java.util.function.ToDoubleFunction;
  * @param shaft power at the pump's shaft, W
  * @param discharge m3/s
  * @param vacuum Pa
- * @param duty share of the on-time at a stretch
+ * @param duty share of the heat that the rated duty allows in one stretch
  */
 public record Peaks(
         double current,

@@ -193,7 +193,7 @@ final class Run {
         double on = 0;
         for (int i = 1; i < moments.size(); i++) {
             Moment m = moments.get(i);
-            boolean runs = m.phase() != Moment.Phase.HOLD && machine.heating(m.draw()) > 0;
+            boolean runs = m.phase() != Moment.Phase.HOLD && machine.runs(m.draw());
             on += runs ? m.time() - moments.get(i - 1).time() : 0;
         }
         return on;

@@ -45,6 +45,11 @@ final class WinchMachine implements Machine {
     }
 
     @Override
+    public boolean runs(Draw draw) {
+        return false;
+    }
+
+    @Override
     public boolean powerKnown() {
         return true;
     }

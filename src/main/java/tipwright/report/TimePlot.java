@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.report;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import tipwright.time.Cycle;
+import tipwright.time.Moment;
+
+/** Tilt and contents over the time, in plain characters: '*' tilt, 'o' what is in the tank, each as a share of its largest. */
+final class TimePlot {
+    private static final int WIDTH = 72;
+    private static final int HEIGHT = 12;
+
+    private final List<Moment> moments;
+
+    TimePlot(Cycle cycle) {
+        moments = cycle.moments();
+    }
+
+    List<String> lines() {
+        double end = moments.get(moments.size() - 1).time();
+        double tilt = moments.stream().mapToDouble(Moment::tilt).max().orElse(0);
+        double volume = moments.stream().mapToDouble(Moment::volume).max().orElse(0);
+        char[][] cells = new char[HEIGHT + 1][WIDTH + 1];
+        for (char[] row : cells) {
+            Arrays.fill(row, ' ');
+        }
+        for (int x = 0; x <= WIDTH; x++) {
+            Moment m = at(end * x / WIDTH);
+            if (volume > 0) {
+                cells[height(m.volume() / volume)][x] = 'o';
+            }
+            if (tilt > 0) {
+                cells[height(m.tilt() / tilt)][x] = '*';
+            }
+        }
+        List<String> lines = new ArrayList<>();
+        for (int y = HEIGHT; y >= 0; y--) {
+            String left = y == HEIGHT
+                    ? String.format(Locale.ROOT, "%5.1f deg ", Math.toDegrees(tilt))
+                    : y == 0 ? "    0 deg " : "          ";
+            String right = y == HEIGHT ? String.format(Locale.ROOT, " %.0f L", volume * 1000) : y == 0 ? " 0 L" : "";
+            lines.add("  " + left + "|" + new String(cells[y]).stripTrailing());
+            if (!right.isEmpty()) {
+                String line = lines.get(lines.size() - 1);
+                lines.set(lines.size() - 1, line + " ".repeat(Math.max(0, 14 + WIDTH - line.length())) + right);
+            }
+        }
+        lines.add("            +" + "-".repeat(WIDTH + 1));
+        String last = String.format(Locale.ROOT, "%.0f s", end);
+        lines.add("            0 s" + " ".repeat(Math.max(1, WIDTH - 1 - last.length())) + last);
+        lines.add("            * tilt   o in the tank");
+        return lines;
+    }
+
+    private static int height(double share) {
+        return (int) Math.round(HEIGHT * Math.max(0, Math.min(1, share)));
+    }
+
+    /** The moment nearest to a time, s. */
+    private Moment at(double time) {
+        Moment before = moments.get(0);
+        for (Moment m : moments) {
+            if (m.time() >= time) {
+                return m.time() - time < time - before.time() ? m : before;
+            }
+            before = m;
+        }
+        return before;
+    }
+}
