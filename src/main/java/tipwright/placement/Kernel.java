@@ -8,29 +8,38 @@ package tipwright.placement;
  * <p>With b the tank pin from the pivot at a tilt, a the frame pin, L = |b - a|, u = (b - a)/L, arm = u x b and h = u . b, friction
  * in the pins takes kappa = (rA |h| + rB |L - h|)/L off the arm and pushes sideways with q = (rB sgn(L - h) - rA sgn h)/L; the
  * bearings add r1 R1 + r2 R2 to the moment. F arm = M +- (kappa |F| + r1 R1 + r2 R2), R = share (F u +- q |F| n) + G. The bearings'
- * part is found by two repetitions and Aitken's extrapolation. Source: moment balance about the pivot; Coulomb friction
+ * part is found by repetition: once where they roll, which leaves a relative error of (r/arm)^2; twice and by Aitken's
+ * extrapolation where they rub. Source: moment balance about the pivot; Coulomb friction
  * in a journal (from memory).
  */
 final class Kernel {
-    /** Numbers for one load at one tilt and way: moment; 2 share G1, 2 share G2; G1 squared, G2 squared. */
-    static final int FIGURES = 7;
+    /**
+     * Numbers for one load at one tilt: whether raise and lower differ in more than friction; then for raise and for lower moment;
+     * 2 share G1, 2 share G2; G1 squared, G2 squared.
+     */
+    static final int FIGURES = 15;
 
-    private static final double TINY = 1e-300;
+    static final int RAISE = 1;
+    static final int LOWER = 8;
+
+    /** Friction radius of bearings that roll, at most, m. */
+    private static final double ROLLING = 0.0006;
 
     private final double[] cos;
     private final double[] sin;
     private final double[] heaviest;
     private final double[] lightest;
     /** [tilt][load * FIGURES + figure]. */
-    private final double[][] raise;
+    private final double[][] loads;
 
-    private final double[][] lower;
-    private final double share1;
-    private final double share2;
+    private final double square1;
+    private final double square2;
     private final double radius1;
     private final double radius2;
     private final double frameRadius;
     private final double tankRadius;
+    /** Whether the bearings rub so much that once is not enough. */
+    private final boolean rough;
 
     /**
      * The kernel for a tank.
@@ -43,10 +52,10 @@ final class Kernel {
         sin = new double[tilts];
         heaviest = new double[tilts];
         lightest = new double[tilts];
-        raise = new double[tilts][];
-        lower = new double[tilts][];
-        share1 = loads.share()[0];
-        share2 = loads.share()[1];
+        this.loads = new double[tilts][];
+        square1 = loads.share()[0] * loads.share()[0];
+        square2 = loads.share()[1] * loads.share()[1];
+        rough = Math.max(loads.radius()[0], loads.radius()[1]) > ROLLING;
         radius1 = loads.radius()[0];
         radius2 = loads.radius()[1];
         frameRadius = pinRadii[0];
@@ -60,8 +69,7 @@ final class Kernel {
                 heaviest[i] = Math.max(heaviest[i], load[i][0][0]);
                 lightest[i] = Math.min(lightest[i], load[i][0][0]);
             }
-            raise[i] = Slots.of(loads, i, 1);
-            lower[i] = Slots.of(loads, i, 2);
+            this.loads[i] = Slots.of(loads, i);
         }
     }
 
@@ -124,58 +132,20 @@ final class Kernel {
         start(l, lanes);
         for (int i = 0; i < cos.length; i++) {
             lengths(l.frameX, l.frameY, l.tankX, l.tankY, l.sign, l.shortest, l.longest, l.arm, cos[i], sin[i], lanes);
-            pose(l, l.frameX, l.frameY, l.tankX, l.tankY, l.sign, l.ux, l.uy, cos[i], sin[i], lanes);
+            pose(l, cos[i], sin[i], lanes);
             rest(l.easy, l.hard, l.restMost, l.restLeast, l.free, heaviest[i], lightest[i], lanes);
-            double[] up = raise[i];
-            for (int k = 0; k < up.length; k += FIGURES) {
-                load(l, up, k, 1, lanes);
-            }
-            double[] down = lower[i];
-            for (int k = 0; k < down.length; k += FIGURES) {
-                load(l, down, k, -1, lanes);
+            for (int k = 0; k < loads[i].length; k += FIGURES) {
+                load(l, loads[i], k, lanes);
             }
         }
     }
 
-    private void pose(
-            Lanes l,
-            double[] ax,
-            double[] ay,
-            double[] tx,
-            double[] ty,
-            double[] sign,
-            double[] ux,
-            double[] uy,
-            double c,
-            double s,
-            int lanes) {
-        double[] easy = l.easy;
-        double[] hard = l.hard;
-        double[] across = l.across;
-        for (int j = 0; j < lanes; j++) {
-            double bx = tx[j] * c + ty[j] * s;
-            double by = ty[j] * c - tx[j] * s;
-            double lx = bx - ax[j];
-            double ly = by - ay[j];
-            double square = lx * lx + ly * ly;
-            double one = 1 / Math.sqrt(square);
-            double length = square * one;
-            double vx = sign[j] * lx * one;
-            double vy = sign[j] * ly * one;
-            double arm = vx * by - vy * bx;
-            double h = (lx * bx + ly * by) * one;
-            double rest = length - h;
-            double sizeH = Math.abs(h);
-            double sizeRest = Math.abs(rest);
-            double kappa = (frameRadius * sizeH + tankRadius * sizeRest) * one;
-            double signs = sign[j] * one / (sizeH * sizeRest + TINY);
-            across[j] = (tankRadius * rest * sizeH - frameRadius * h * sizeRest) * signs;
-            double both = 1 / (arm * arm - kappa * kappa);
-            easy[j] = (arm - kappa) * both;
-            hard[j] = (arm + kappa) * both;
-            ux[j] = vx;
-            uy[j] = vy;
-        }
+    private void pose(Lanes l, double c, double s, int lanes) {
+        Steps.line(l.frameX, l.frameY, l.tankX, l.tankY, l.sign, l.ux, l.uy, l.square, c, s, lanes);
+        Steps.arm(l.tankX, l.tankY, l.ux, l.uy, l.sign, l.moment, l.force, c, s, lanes);
+        Steps.pins(l.force, l.square, l.again, l.forceSize, frameRadius, tankRadius, lanes);
+        Steps.sideways(l.force, l.forceSize, l.square, l.sign, l.across, l.size, frameRadius, tankRadius, lanes);
+        Steps.ease(l.moment, l.again, l.easy, l.hard, lanes);
     }
 
     /** easy = 1/(arm + kappa) and hard = 1/(arm - kappa), so that 2 easy hard/(easy + hard) = 1/arm. */
@@ -196,121 +166,68 @@ final class Kernel {
         }
     }
 
-    private void load(Lanes l, double[] figures, int k, int way, int lanes) {
-        double g1x = figures[k + 1];
-        double g1y = figures[k + 2];
-        double g2x = figures[k + 3];
-        double g2y = figures[k + 4];
-        double g1 = figures[k + 5];
-        double g2 = figures[k + 6];
+    private void load(Lanes l, double[] figures, int k, int lanes) {
+        Steps.along(l.ux, l.uy, l.along1, l.along2, figures, k + RAISE + 1, lanes);
+        Steps.across(l.ux, l.uy, l.across, l.side1, l.side2, figures, k + RAISE + 1, 1, lanes);
+        balance(l, figures, k + RAISE, 1, lanes);
+        Steps.force(l.moment, l.easy, l.hard, l.size, l.force, l.forceSize, l.square, lanes);
+        Steps.most(l.most, l.force, lanes);
+        bearings(l, figures, k + RAISE, lanes);
+        if (figures[k] != 0) {
+            Steps.along(l.ux, l.uy, l.along1, l.along2, figures, k + LOWER + 1, lanes);
+        }
+        Steps.across(l.ux, l.uy, l.across, l.side1, l.side2, figures, k + LOWER + 1, -1, lanes);
+        balance(l, figures, k + LOWER, -1, lanes);
+        Steps.forceBack(l.moment, l.easy, l.hard, l.size, l.force, l.forceSize, l.square, lanes);
+        Steps.least(l.least, l.force, lanes);
+        bearings(l, figures, k + LOWER, lanes);
+    }
+
+    /** Leaves the moment with the friction of the bearings in 'moment'. */
+    private void balance(Lanes l, double[] figures, int k, int way, int lanes) {
+        double moment = figures[k];
+        Steps.fill(l.moment, moment, lanes);
+        repeat(l, l.moment, figures, k, way, lanes);
+        if (rough) {
+            Steps.copy(l.again, l.moment, lanes);
+            repeat(l, l.again, figures, k, way, lanes);
+            Steps.extrapolate(l.moment, l.again, moment, lanes);
+        }
+    }
+
+    private void repeat(Lanes l, double[] moment, double[] figures, int k, int way, int lanes) {
         if (way > 0) {
-            raise(l, l.ux, l.uy, l.easy, l.hard, l.across, figures[k], g1x, g1y, g2x, g2y, g1, g2, lanes);
+            Steps.force(moment, l.easy, l.hard, l.size, l.force, l.forceSize, l.square, lanes);
         } else {
-            lower(l, l.ux, l.uy, l.easy, l.hard, l.across, figures[k], g1x, g1y, g2x, g2y, g1, g2, lanes);
+            Steps.forceBack(moment, l.easy, l.hard, l.size, l.force, l.forceSize, l.square, lanes);
         }
+        Steps.friction(
+                figures[k],
+                moment,
+                l.force,
+                l.forceSize,
+                l.square,
+                l.along1,
+                l.side1,
+                way * radius1,
+                square1,
+                figures[k + 5],
+                lanes);
+        Steps.addFriction(
+                moment,
+                l.force,
+                l.forceSize,
+                l.square,
+                l.along2,
+                l.side2,
+                way * radius2,
+                square2,
+                figures[k + 6],
+                lanes);
     }
 
-    private void raise(
-            Lanes l,
-            double[] ux,
-            double[] uy,
-            double[] easy,
-            double[] hard,
-            double[] across,
-            double moment,
-            double g1x,
-            double g1y,
-            double g2x,
-            double g2y,
-            double g1,
-            double g2,
-            int lanes) {
-        double[] most = l.most;
-        double[] bearing1 = l.bearing1;
-        double[] bearing2 = l.bearing2;
-        double s1 = share1 * share1;
-        double s2 = share2 * share2;
-        double r1 = radius1;
-        double r2 = radius2;
-        for (int j = 0; j < lanes; j++) {
-            double q = across[j];
-            double size = 1 + q * q;
-            double along1 = ux[j] * g1x + uy[j] * g1y;
-            double along2 = ux[j] * g2x + uy[j] * g2y;
-            double side1 = q * (uy[j] * g1x - ux[j] * g1y);
-            double side2 = q * (uy[j] * g2x - ux[j] * g2y);
-            double f = Math.max(moment * easy[j], moment * hard[j]);
-            double square = f * f * size;
-            double w = Math.abs(f);
-            double m = moment
-                    + r1 * Math.sqrt(Math.abs(square * s1 + f * along1 + w * side1 + g1))
-                    + r2 * Math.sqrt(Math.abs(square * s2 + f * along2 + w * side2 + g2));
-            f = Math.max(m * easy[j], m * hard[j]);
-            square = f * f * size;
-            w = Math.abs(f);
-            double again = moment
-                    + r1 * Math.sqrt(Math.abs(square * s1 + f * along1 + w * side1 + g1))
-                    + r2 * Math.sqrt(Math.abs(square * s2 + f * along2 + w * side2 + g2));
-            double change = again - m;
-            m = again + change * change / (m - moment - change + TINY);
-            f = Math.max(m * easy[j], m * hard[j]);
-            square = f * f * size;
-            w = Math.abs(f);
-            most[j] = Math.max(most[j], f);
-            bearing1[j] = Math.max(bearing1[j], square * s1 + f * along1 + w * side1 + g1);
-            bearing2[j] = Math.max(bearing2[j], square * s2 + f * along2 + w * side2 + g2);
-        }
-    }
-
-    private void lower(
-            Lanes l,
-            double[] ux,
-            double[] uy,
-            double[] easy,
-            double[] hard,
-            double[] across,
-            double moment,
-            double g1x,
-            double g1y,
-            double g2x,
-            double g2y,
-            double g1,
-            double g2,
-            int lanes) {
-        double[] least = l.least;
-        double[] bearing1 = l.bearing1;
-        double[] bearing2 = l.bearing2;
-        double s1 = share1 * share1;
-        double s2 = share2 * share2;
-        double r1 = radius1;
-        double r2 = radius2;
-        for (int j = 0; j < lanes; j++) {
-            double q = across[j];
-            double size = 1 + q * q;
-            double along1 = ux[j] * g1x + uy[j] * g1y;
-            double along2 = ux[j] * g2x + uy[j] * g2y;
-            double side1 = q * (ux[j] * g1y - uy[j] * g1x);
-            double side2 = q * (ux[j] * g2y - uy[j] * g2x);
-            double f = Math.min(moment * easy[j], moment * hard[j]);
-            double square = f * f * size;
-            double w = Math.abs(f);
-            double m = moment
-                    - r1 * Math.sqrt(Math.abs(square * s1 + f * along1 + w * side1 + g1))
-                    - r2 * Math.sqrt(Math.abs(square * s2 + f * along2 + w * side2 + g2));
-            f = Math.min(m * easy[j], m * hard[j]);
-            square = f * f * size;
-            w = Math.abs(f);
-            double again = moment
-                    - r1 * Math.sqrt(Math.abs(square * s1 + f * along1 + w * side1 + g1))
-                    - r2 * Math.sqrt(Math.abs(square * s2 + f * along2 + w * side2 + g2));
-            double change = again - m;
-            m = again + change * change / (m - moment - change - TINY);
-            f = Math.min(m * easy[j], m * hard[j]);
-            square = f * f * size;
-            w = Math.abs(f);
-            least[j] = Math.min(least[j], f);
-            bearing1[j] = Math.max(bearing1[j], square * s1 + f * along1 + w * side1 + g1);
-            bearing2[j] = Math.max(bearing2[j], square * s2 + f * along2 + w * side2 + g2);
-        }
+    private void bearings(Lanes l, double[] figures, int k, int lanes) {
+        Steps.bearing(l.bearing1, l.force, l.forceSize, l.square, l.along1, l.side1, square1, figures[k + 5], lanes);
+        Steps.bearing(l.bearing2, l.force, l.forceSize, l.square, l.along2, l.side2, square2, figures[k + 6], lanes);
     }
 }

@@ -8,7 +8,7 @@ package tipwright.placement;
  */
 final class Lanes {
     /** Candidates in a block; all arrays together fit the first-level cache. */
-    static final int SIZE = 128;
+    static final int SIZE = 256;
 
     /** Frame pin and tank pin (stowed) from the pivot, m. */
     final double[] frameX = new double[SIZE];
@@ -37,13 +37,27 @@ final class Lanes {
 
     final double[] bearing2 = new double[SIZE];
 
-    /** At the tilt now looked at: direction of the drive, 1/(arm - friction), 1/(arm + friction), sideways share. */
+    /** At the tilt now looked at: direction of the drive, 1/(arm + friction), 1/(arm - friction), sideways share and 1 + q^2. */
     final double[] ux = new double[SIZE];
 
     final double[] uy = new double[SIZE];
     final double[] easy = new double[SIZE];
     final double[] hard = new double[SIZE];
     final double[] across = new double[SIZE];
+    final double[] size = new double[SIZE];
+    /** Under the load now looked at: weight on bearings 1 and 2 along and across the drive, N. */
+    final double[] along1 = new double[SIZE];
+
+    final double[] along2 = new double[SIZE];
+    final double[] side1 = new double[SIZE];
+    final double[] side2 = new double[SIZE];
+    /** Moment with the friction of the bearings, first and second try, N m; force, its size and its square with sideways part. */
+    final double[] moment = new double[SIZE];
+
+    final double[] again = new double[SIZE];
+    final double[] force = new double[SIZE];
+    final double[] forceSize = new double[SIZE];
+    final double[] square = new double[SIZE];
 
     /** Sets a candidate; pins from the pivot, m. */
     void set(int lane, double fx, double fy, double tx, double ty) {

@@ -4,42 +4,67 @@ package tipwright.placement;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Packs the loads of one tilt for the kernel; load cases that are the same there count once. */
+/**
+ * Packs the loads of one tilt for the kernel, less those that cannot govern.
+ *
+ * <p>For one drive at one tilt every force and bearing load is a convex function of (moment, weight on the bearings), and doubles
+ * when those double. So a load that is a mix of others with shares of 0 or more that add up to less than 1 never gives the largest:
+ * the empty tank mostly is such a mix. Source: maximum of a convex function over a polytope is at a corner.
+ */
 final class Slots {
-    private static final double SAME = 1e-12;
+    /** The shares' sum must stay this much below 1: friction makes bearing loads convex only nearly. */
+    private static final double MARGIN = 0.01;
 
     private Slots() {}
 
-    /** The loads of a tilt and way, {@link Kernel#FIGURES} numbers each. */
-    static double[] of(TiltLoads loads, int tilt, int way) {
-        List<double[]> distinct = new ArrayList<>();
+    /** The loads of a tilt, {@link Kernel#FIGURES} numbers each. */
+    static double[] of(TiltLoads loads, int tilt) {
+        List<double[][]> left = new ArrayList<>();
         for (double[][][] load : loads.loads()) {
-            double[] figures = load[tilt][way];
-            if (distinct.stream().noneMatch(d -> same(d, figures))) {
-                distinct.add(figures);
+            if (left.stream().noneMatch(d -> same(d, load[tilt]))) {
+                left.add(load[tilt]);
             }
         }
-        double[] packed = new double[distinct.size() * Kernel.FIGURES];
-        for (int i = 0; i < distinct.size(); i++) {
-            double[] f = distinct.get(i);
-            int k = i * Kernel.FIGURES;
-            packed[k] = f[0];
-            for (int g = 0; g < 4; g++) {
-                packed[k + 1 + g] = 2 * loads.share()[g / 2] * f[1 + g];
+        for (int i = left.size() - 1; i >= 0; i--) {
+            List<double[]> others = new ArrayList<>();
+            for (int k = 0; k < left.size(); k++) {
+                if (k != i) {
+                    others.add(both(left.get(k)));
+                }
             }
-            packed[k + 5] = f[1] * f[1] + f[2] * f[2];
-            packed[k + 6] = f[3] * f[3] + f[4] * f[4];
+            if (left.size() > 1 && Mix.least(others, both(left.get(i))) < 1 - MARGIN) {
+                left.remove(i);
+            }
+        }
+        double[] packed = new double[left.size() * Kernel.FIGURES];
+        for (int i = 0; i < left.size(); i++) {
+            int k = i * Kernel.FIGURES;
+            double[][] ways = left.get(i);
+            packed[k] = java.util.Arrays.equals(ways[1], ways[2]) ? 0 : 1;
+            pack(ways[1], loads.share(), packed, k + Kernel.RAISE);
+            pack(ways[2], loads.share(), packed, k + Kernel.LOWER);
         }
         return packed;
     }
 
-    private static boolean same(double[] a, double[] b) {
-        double size = 0;
-        double apart = 0;
-        for (int i = 0; i < a.length; i++) {
-            size = Math.max(size, Math.abs(a[i]));
-            apart = Math.max(apart, Math.abs(a[i] - b[i]));
+    private static void pack(double[] f, double[] share, double[] packed, int k) {
+        packed[k] = f[0];
+        for (int g = 0; g < 4; g++) {
+            packed[k + 1 + g] = 2 * share[g / 2] * f[1 + g];
         }
-        return apart <= SAME * size;
+        packed[k + 5] = f[1] * f[1] + f[2] * f[2];
+        packed[k + 6] = f[3] * f[3] + f[4] * f[4];
+    }
+
+    /** Raise and lower in a row; once where they are the same. */
+    private static double[] both(double[][] ways) {
+        double[] all = new double[2 * TiltLoads.FIGURES];
+        System.arraycopy(ways[1], 0, all, 0, TiltLoads.FIGURES);
+        System.arraycopy(ways[2], 0, all, TiltLoads.FIGURES, TiltLoads.FIGURES);
+        return all;
+    }
+
+    private static boolean same(double[][] a, double[][] b) {
+        return java.util.Arrays.deepEquals(a, b);
     }
 }
