@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check;
 
+import java.util.List;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
@@ -21,5 +22,15 @@ public final class Checker {
         Analysis analysis = Analyser.analyse(design);
         Timing timing = CycleTimer.time(analysis);
         return new Result(analysis, Checks.run(analysis, timing), Fullness.of(design), timing);
+    }
+
+    /**
+     * The findings of every check alone.
+     *
+     * @throws CannotComputeException when the mechanism cannot be assembled as drawn
+     */
+    public static List<Finding> findings(Design design) throws CannotComputeException {
+        Analysis analysis = Analyser.analyse(design);
+        return Checks.run(analysis, CycleTimer.time(analysis));
     }
 }

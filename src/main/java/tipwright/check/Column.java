@@ -68,7 +68,7 @@ public final class Column {
      * Buckling load of a rod at a pin-to-pin length, N: stepped with its tube where that is known, never more than the bare rod's
      * yield; else the rod over the whole length.
      */
-    static double actuator(Rod rod, @Nullable Tube tube, double length) {
+    public static double actuator(Rod rod, @Nullable Tube tube, double length) {
         if (tube == null || tube.length() >= length) {
             return uniform(length, rod.area(), rod.inertia(), rod.modulus(), rod.yield());
         }

@@ -53,6 +53,7 @@ final class CommandRun {
         all.put("check", CheckCommand::new);
         all.put("time", TimeCommand::new);
         all.put("new", NewCommand::new);
+        all.put("place", PlaceCommand::new);
         all.put("view", ViewCommand::new);
         all.put("frames", FramesCommand::new);
         all.put("explain", ExplainCommand::new);

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.placement;
+
+import java.util.List;
+import tipwright.check.Finding;
+import tipwright.design.Design;
+
+/**
+ * An answer, checked again by the full check.
+ *
+ * @param aims what it is the best for; empty: one of the other good compromises
+ * @param design with the mounts there
+ * @param findings of every check
+ * @param governing the worst of those that depend on the mounts
+ * @param failed checks that fail, whether they depend on the mounts or not
+ */
+public record Answer(
+        List<Aim> aims, Spot spot, Design design, List<Finding> findings, Finding governing, List<Finding> failed) {
+    /** Copies the lists. */
+    public Answer {
+        aims = List.copyOf(aims);
+        findings = List.copyOf(findings);
+        failed = List.copyOf(failed);
+    }
+}

@@ -1,0 +1,192 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.placement;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.CannotComputeException;
+import tipwright.design.Actuator;
+import tipwright.geometry.Vec2;
+
+/** When nothing fits: which single change would open it, and how large it must be. */
+final class NearMisses {
+    private static final int PLACES = 90;
+    private static final double[] SHIFTS = {0.01, 0.02, 0.03, 0.04, 0.06, 0.08, 0.1, 0.13, 0.16, 0.2, 0.25, 0.3};
+    private static final int MOST = 5;
+
+    private final Task task;
+
+    NearMisses(Task task) {
+        this.task = task;
+    }
+
+    /** A way out, smaller is easier. */
+    private record Way(double size, String words) {}
+
+    /** What would open it, least change first. */
+    List<String> say(List<Vec2> pivots, List<Vec2> tanks, List<Vec2> frames) throws CannotComputeException {
+        List<Vec2> t = thin(tanks);
+        List<Vec2> f = thin(frames);
+        List<Way> ways = new ArrayList<>();
+        for (Vec2 pivot : thin(pivots)) {
+            TiltLoads loads = task.loadsAt(pivot);
+            look(loads, task.judgesFor(loads), t, f, ways);
+        }
+        shiftPivot(t, f, ways);
+        ways.sort(Comparator.comparingDouble(Way::size));
+        List<String> words = new ArrayList<>();
+        for (Way way : ways) {
+            if (!words.contains(way.words()) && words.size() < MOST) {
+                words.add(way.words());
+            }
+        }
+        if (words.isEmpty()) {
+            words.add("no single change of an actuator or the pivot opens it; widen the zones");
+        }
+        return words;
+    }
+
+    private static List<Vec2> thin(List<Vec2> all) {
+        int step = Math.max(1, all.size() / PLACES);
+        List<Vec2> some = new ArrayList<>();
+        for (int i = 0; i < all.size(); i += step) {
+            some.add(all.get(i));
+        }
+        return some;
+    }
+
+    private void look(TiltLoads loads, List<Judge> judges, List<Vec2> tanks, List<Vec2> frames, List<Way> ways) {
+        double[] u = new double[Judge.LIMITS];
+        for (Judge judge : judges) {
+            @Nullable Way[] least = new @Nullable Way[Judge.LIMITS];
+            Detail detail = new Detail(loads, judge.pinRadii);
+            for (Vec2 tank : tanks) {
+                for (Vec2 frame : frames) {
+                    detail.run(frame, tank, judge.housing);
+                    judge.exact(detail, u);
+                    note(judge, detail, u, least);
+                }
+            }
+            for (Way way : least) {
+                if (way != null) {
+                    ways.add(way);
+                }
+            }
+        }
+    }
+
+    /** Notes the change that one candidate needs, when a single limit stands against it. */
+    private void note(Judge judge, Detail detail, double[] u, @Nullable Way[] least) {
+        double allowed = task.wants().utilisation();
+        int only = -1;
+        for (int i = 0; i < u.length; i++) {
+            boolean stroke = i == Limit.STROKE_IN.index() || i == Limit.STROKE_OUT.index();
+            if (u[i] > allowed) {
+                if (only >= 0 && !(stroke && isStroke(only))) {
+                    return;
+                }
+                only = i;
+            }
+        }
+        if (only < 0 || only == Limit.REACH.index()) {
+            return;
+        }
+        Way way = way(judge, detail, Limit.at(only), u[only] / allowed);
+        Way old = least[only];
+        if (way != null && (old == null || way.size() < old.size())) {
+            least[only] = way;
+        }
+    }
+
+    private static boolean isStroke(int limit) {
+        return limit == Limit.STROKE_IN.index() || limit == Limit.STROKE_OUT.index();
+    }
+
+    private @Nullable Way way(Judge judge, Detail d, Limit limit, double over) {
+        String name = judge.listed.name();
+        if (isStroke(limit.index())) {
+            return stroke(judge, d, name);
+        }
+        String more = percent(over - 1) + " % more ";
+        String words =
+                switch (limit) {
+                    case PUSH -> more + "push than " + name + " has";
+                    case PULL -> Double.isFinite(over) ? more + "pull than " + name + " has" : null;
+                    case HOLD -> more + "holding force than " + name + " has";
+                    case BUCKLING -> "a rod that bears " + more.replace(" more ", "")
+                            + " more in buckling than that of " + name;
+                    case BEARING -> more + "C0 in the pivot bearings, with " + name;
+                    case HOUSING -> more + "strength of the bearing housings, with " + name;
+                    case BUSH -> more + "area of the plain bushes, with " + name;
+                    case SHAFT -> more + "strength of the pivot shaft, with " + name;
+                    case PIN -> more + "strength of the actuator's pins, with " + name;
+                    case TIME -> percent(over - 1) + " % more time, with " + name;
+                    default -> null;
+                };
+        return words == null ? null : new Way(over - 1, words);
+    }
+
+    private @Nullable Way stroke(Judge judge, Detail d, String name) {
+        double shortest = Double.POSITIVE_INFINITY;
+        double longest = 0;
+        for (int i = 0; i < d.reached; i++) {
+            shortest = Math.min(shortest, d.length[i]);
+            longest = Math.max(longest, d.length[i]);
+        }
+        Actuator a = judge.listed.actuator();
+        double margin = task.design().limits().strokeMargin() / task.wants().utilisation();
+        double shorter = a.closed() + margin - shortest;
+        double longer = longest + margin - a.closed() - a.stroke();
+        String words;
+        double size = Math.max(shorter, longer);
+        if (shorter <= 0) {
+            words = millimetres(longer) + " mm more stroke than " + name + " has";
+        } else if (longer <= 0) {
+            words = name + " " + millimetres(shorter) + " mm shorter when drawn in";
+        } else {
+            words = name + " " + millimetres(shorter) + " mm shorter when drawn in and " + millimetres(longer)
+                    + " mm longer when drawn out";
+            size = shorter + longer;
+        }
+        return new Way(size / a.stroke(), words);
+    }
+
+    /** The smallest move of the pivot that lets something fit. */
+    private void shiftPivot(List<Vec2> tanks, List<Vec2> frames, List<Way> ways) throws CannotComputeException {
+        TiltLoads alongX = Task.moved(task.design(), new Vec2(Task.STEP, 0));
+        TiltLoads alongY = Task.moved(task.design(), new Vec2(0, Task.STEP));
+        String[] names = {"lower", "higher", "further from the dump side", "nearer to the dump side"};
+        Vec2[] ways4 = {new Vec2(0, -1), new Vec2(0, 1), new Vec2(-1, 0), new Vec2(1, 0)};
+        for (int w = 0; w < names.length; w++) {
+            for (double shift : SHIFTS) {
+                Vec2 by = ways4[w].times(shift);
+                TiltLoads there = task.loads()
+                        .towards(task.loads().pivot().plus(by), alongX, alongY, by.x() / Task.STEP, by.y() / Task.STEP);
+                if (fits(there, tanks, frames)) {
+                    ways.add(new Way(shift, "the pivot " + millimetres(shift) + " mm " + names[w]));
+                    break;
+                }
+            }
+        }
+    }
+
+    private boolean fits(TiltLoads loads, List<Vec2> tanks, List<Vec2> frames) {
+        Chunk chunk = new Chunk(task, loads);
+        for (Vec2 tank : tanks) {
+            if (!chunk.run(tank, frames).all().isEmpty()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static String percent(double share) {
+        return String.format(Locale.ROOT, "%.0f", Math.ceil(100 * share));
+    }
+
+    private static String millimetres(double m) {
+        return String.format(Locale.ROOT, "%.0f", Math.ceil(1000 * m));
+    }
+}

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.placement;
+
+import java.util.List;
+
+/**
+ * What the search found.
+ *
+ * @param answers best first for each aim, then other compromises that nothing beats; empty: nothing fits
+ * @param misses when nothing fits: what would open it, least change first
+ * @param notes in plain words: checks that fail wherever the mounts are, a search that was stopped
+ * @param candidates how many places of the mounts were looked at, times the actuators
+ * @param fitting how many of them passed
+ * @param step of the grid, m
+ */
+public record Placement(
+        List<Answer> answers, List<String> misses, List<String> notes, long candidates, long fitting, double step) {
+    /** Copies the lists. */
+    public Placement {
+        answers = List.copyOf(answers);
+        misses = List.copyOf(misses);
+        notes = List.copyOf(notes);
+    }
+}

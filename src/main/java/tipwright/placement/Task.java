@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.placement;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.analysis.CannotComputeException;
+import tipwright.design.Design;
+import tipwright.design.ListedActuator;
+import tipwright.design.Mounts;
+import tipwright.design.Straight;
+import tipwright.design.TiltRange;
+import tipwright.design.Wants;
+import tipwright.geometry.Vec2;
+
+/**
+ * What is searched: the design with the tilt that is wanted, the grounds of the three pins, the actuators, and the loads.
+ *
+ * @param judges [actuator]
+ */
+record Task(
+        Design design,
+        Wants wants,
+        Ground frame,
+        Ground tank,
+        Ground pivot,
+        List<Judge> judges,
+        TiltLoads loads,
+        TiltLoads alongX,
+        TiltLoads alongY) {
+    static final double STEP = 0.1;
+
+    /**
+     * The task that a design sets.
+     *
+     * @throws CannotComputeException when it gives no zones, or its drive is not a straight one
+     */
+    static Task of(Design given) throws CannotComputeException {
+        Mounts mounts = given.mounts();
+        if (mounts == null) {
+            throw new CannotComputeException(given.name()
+                    + ": it does not say where the mounts may go; add a section 'mounts:' with 'frame-pin:' and 'tank-pin:'"
+                    + " zones, see the shipped design silt-trailer");
+        }
+        Wants wants = mounts.wants();
+        Double tilt = wants.tilt();
+        Design design = tilt == null
+                ? given
+                : given.withTilt(
+                        new TiltRange(given.tilt().from(), tilt, given.tilt().step()));
+        Straight straight = TiltLoads.straight(design);
+        List<ListedActuator> listed = new ArrayList<>(mounts.actuators());
+        if (listed.isEmpty()) {
+            listed.add(
+                    new ListedActuator("as drawn", straight.actuators().get(0).actuator()));
+        }
+        TiltLoads loads = TiltLoads.of(design);
+        boolean moves = mounts.pivot() != null;
+        Double time = wants.time();
+        List<Judge> judges = listed.stream()
+                .map(a -> new Judge(design, a, loads, time == null ? Double.POSITIVE_INFINITY : time))
+                .toList();
+        Vec2 at = design.pivot().at();
+        return new Task(
+                design,
+                wants,
+                new Ground(mounts.framePin(), straight.framePin(), mounts.keepOuts(), wants.clearance()),
+                new Ground(mounts.tankPin(), straight.tankPin(), mounts.keepOuts(), wants.clearance()),
+                new Ground(mounts.pivot(), at, mounts.keepOuts(), wants.clearance()),
+                judges,
+                loads,
+                moves ? moved(design, new Vec2(STEP, 0)) : loads,
+                moves ? moved(design, new Vec2(0, STEP)) : loads);
+    }
+
+    static TiltLoads moved(Design design, Vec2 by) throws CannotComputeException {
+        Vec2 to = design.pivot().at().plus(by);
+        return TiltLoads.of(design.withPivot(design.pivot().movedTo(to)));
+    }
+
+    /** The loads with the pivot somewhere, m. */
+    TiltLoads loadsAt(Vec2 place) {
+        Vec2 by = place.minus(loads.pivot());
+        return by.norm() == 0 ? loads : loads.towards(place, alongX, alongY, by.x() / STEP, by.y() / STEP);
+    }
+
+    /** The judges for loads with the pivot elsewhere. */
+    List<Judge> judgesFor(TiltLoads there) {
+        Double time = wants.time();
+        return there.pivot().equals(loads.pivot())
+                ? judges
+                : judges.stream()
+                        .map(j -> j.withLoads(there, time == null ? Double.POSITIVE_INFINITY : time))
+                        .toList();
+    }
+
+    /** The coarsest grid step that still gives no more than a number of candidates, m. */
+    double step(long candidates) {
+        double step = 0.2;
+        while (step > 0.001 && count(step * 0.93) <= candidates) {
+            step *= 0.93;
+        }
+        return step;
+    }
+
+    private double count(double step) {
+        return (double) frame.places(step).size()
+                * tank.places(step).size()
+                * pivot.places(Math.max(2 * step, 0.01)).size();
+    }
+}
