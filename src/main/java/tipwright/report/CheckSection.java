@@ -12,11 +12,13 @@ import tipwright.quantity.Quantities;
 /** The checks, worst first. */
 final class CheckSection {
     private static final int BAR = 10;
-    private static final int TITLE = 32;
+    private static final int TITLE = 28;
     private static final String NOTE = "         ";
     private static final String SKIPPED = "not checked: ";
-    /** Under this a check says all in its note. */
+    /** Under this share a check has no row of its own. */
     private static final double IDLE = 0.05;
+    /** Under this one its note says more than its figures. */
+    private static final double NOTHING = 0.0005;
 
     private final Style style;
 
@@ -48,7 +50,8 @@ final class CheckSection {
         lines.addAll(table.lines(" "));
         if (!idle.isEmpty()) {
             List<String> words = idle.stream()
-                    .map(f -> Prose.safe(f.title()) + " (" + Prose.safe(f.note()) + ")")
+                    .map(f -> Prose.safe(f.title())
+                            + (f.utilisation() < NOTHING ? " (" + Prose.safe(f.note()) + ")" : ""))
                     .toList();
             lines.addAll(Prose.wrap(" + ", "pass, hardly used: " + String.join("; ", words)));
         }

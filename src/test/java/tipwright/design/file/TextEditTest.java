@@ -64,7 +64,7 @@ class TextEditTest {
         Map<String, String> written = Map.of(
                 "drive.straight.frame-pin.x", "-100 mm",
                 "pivot.bearings[2].bearing", "yard-40",
-                "tilt.to", "45 deg",
+                "tilt.to", "60 deg",
                 "tank.openings[1].normal", "x");
         written.forEach((path, value) -> {
             Place place = good.places().find(path);
