@@ -49,6 +49,9 @@ final class Assists {
      * @param sense +1 while tipping, -1 on the way back, 0 at rest without friction
      */
     List<Load> at(Posture posture, int sense) {
+        if (all.isEmpty()) {
+            return List.of();
+        }
         List<Load> loads = new ArrayList<>();
         for (Assist assist : all) {
             if (assist instanceof LineSpring line) {

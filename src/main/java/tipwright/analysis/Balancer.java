@@ -2,6 +2,7 @@
 package tipwright.analysis;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
@@ -36,6 +37,9 @@ final class Balancer {
     private final boolean[] paired;
     private final double pivotSense;
     private final double[] drag;
+    private final double[] base;
+    private final double[][] rubbing;
+    private final double[] unit;
     private final double[] radial = new double[2];
 
     private @Nullable Posture posture;
@@ -58,7 +62,10 @@ final class Balancer {
         this.friction = new JointFriction(design, mechanism);
         this.split = new BearingSplit(design.pivot());
         this.reactor = linkage.reactor();
-        this.drag = new double[mechanism.joints().size()];
+        this.unit = new double[mechanism.joints().size()];
+        this.drag = new double[unit.length + 2];
+        this.base = new double[reactor.size()];
+        this.rubbing = new double[drag.length][base.length];
         JointPlan pivot = mechanism.joints().get(mechanism.pivot());
         this.carried = new boolean[mechanism.bodies().size()];
         boolean tank = pivot.a() == mechanism.tank() || pivot.b() == mechanism.tank();
@@ -66,7 +73,7 @@ final class Balancer {
             carried[i] = !tank || i == mechanism.tank();
         }
         this.pivotSense = carried[pivot.b()] ? 1 : -1;
-        this.paired = new boolean[drag.length];
+        this.paired = new boolean[unit.length];
         for (int i = 0; i < paired.length; i++) {
             JointPlan j = mechanism.joints().get(i);
             paired[i] = i != mechanism.pivot()
@@ -83,7 +90,24 @@ final class Balancer {
         Vec2 axis = next.place(pivot.a(), pivot.at());
         axisX = axis.x();
         axisY = axis.y();
-        return reactor.moveTo(next);
+        return reactor.moveTo(next) && findRubbing();
+    }
+
+    /** What friction of one unit in each joint and in each end pin does; false when nothing can be in balance. */
+    private boolean findRubbing() {
+        for (int k = 0; k < rubbing.length; k++) {
+            Arrays.fill(unit, 0);
+            if (k < unit.length) {
+                unit[k] = 1;
+            }
+            reactor.clear();
+            reactor.drag(unit, k == unit.length ? 1 : 0, k == unit.length + 1 ? 1 : 0);
+            if (!reactor.solve()) {
+                return false;
+            }
+            reactor.keep(rubbing[k]);
+        }
+        return true;
     }
 
     /**
@@ -106,62 +130,56 @@ final class Balancer {
             return false;
         }
         double weight = mass * Gravity.G;
-        if (!once(here, weight, stowed, sense, false)) {
+        if (!load(here, weight, stowed, sense)) {
             return false;
         }
-        return sense == 0 || rub(here, weight, stowed, sense);
+        share();
+        return sense == 0 || rub(weight, sense);
     }
 
-    private boolean rub(Posture here, double weight, Vec3 stowed, int sense) {
+    private boolean rub(double weight, int sense) {
+        reactor.keep(base);
         for (int i = 0; i < REPEATS; i++) {
             double before = reactor.force();
-            if (!once(here, weight, stowed, sense, true)) {
-                return false;
-            }
-            if (Math.abs(reactor.force() - before) <= CLOSE * (Math.abs(reactor.force()) + weight)) {
+            friction.fill(reactor, radial, sense, drag);
+            reactor.combine(base, rubbing, drag);
+            share();
+            double force = reactor.force();
+            if (Math.abs(force - before) <= CLOSE * (Math.abs(force) + weight)) {
                 return true;
             }
         }
         return false;
     }
 
-    private boolean once(Posture here, double weight, Vec3 stowed, int sense, boolean rubbing) {
-        if (rubbing) {
-            friction.fill(reactor, radial, sense, drag);
-        }
-        double push = sense * Math.abs(reactor.force());
+    /** Balances tank, springs and weights without friction, and starts the sums for the bearings with them. */
+    private boolean load(Posture here, double weight, Vec3 stowed, int sense) {
         double wx = -weight * up.x();
         double wy = -weight * up.y();
         reactor.clear();
         reactor.push(mechanism.tank(), stowed.x(), stowed.y(), wx, wy);
-        List<Assists.Load> loads = standing.get(sense + 1);
-        for (int i = 0; i < loads.size(); i++) {
-            loads.get(i).on(reactor);
-        }
-        if (rubbing) {
-            reactor.drag(drag, push * friction.framePin, push * friction.rodPin);
-        }
-        if (!reactor.solve()) {
-            return false;
-        }
-        share(here, weight, stowed, loads);
-        return Double.isFinite(reactor.force());
-    }
-
-    private void share(Posture here, double weight, Vec3 stowed, List<Assists.Load> loads) {
-        pivotX = pivotSense * reactor.jointX(mechanism.pivot());
-        pivotY = pivotSense * reactor.jointY(mechanism.pivot());
         split.start(axisX, axisY);
         Vec2 at = here.place(mechanism.tank(), stowed.xy());
-        split.add(at.x(), at.y(), stowed.z(), -weight * up.x(), -weight * up.y(), -weight * up.z());
+        split.add(at.x(), at.y(), stowed.z(), wx, wy, -weight * up.z());
+        List<Assists.Load> loads = standing.get(sense + 1);
         for (int i = 0; i < loads.size(); i++) {
             Assists.Load load = loads.get(i);
+            load.on(reactor);
             if (carried[load.body()]) {
                 Vec2 p = here.place(load.body(), load.stowed().xy());
                 Vec3 f = load.force();
                 split.add(p.x(), p.y(), load.stowed().z(), f.x(), f.y(), f.z());
             }
         }
+        split.keep();
+        return reactor.solve();
+    }
+
+    /** Shares the forces found last between the bearings. */
+    private void share() {
+        pivotX = pivotSense * reactor.jointX(mechanism.pivot());
+        pivotY = pivotSense * reactor.jointY(mechanism.pivot());
+        split.goBack();
         for (int i = 0; i < paired.length; i++) {
             if (paired[i]) {
                 double side = carried[mechanism.joints().get(i).b()] ? -1 : 1;
@@ -172,14 +190,16 @@ final class Balancer {
         driveY = pivotY - split.y();
         split.fillUp(pivotX, pivotY, driveZ);
         for (int k = 0; k < radial.length; k++) {
-            radial[k] = Math.hypot(split.x(k), split.y(k));
+            double x = split.x(k);
+            double y = split.y(k);
+            radial[k] = Math.sqrt(x * x + y * y);
         }
     }
 
     private Balance read() {
-        List<Vec2> joints = new ArrayList<>(drag.length);
-        List<Double> couples = new ArrayList<>(drag.length);
-        for (int i = 0; i < drag.length; i++) {
+        List<Vec2> joints = new ArrayList<>(unit.length);
+        List<Double> couples = new ArrayList<>(unit.length);
+        for (int i = 0; i < unit.length; i++) {
             joints.add(new Vec2(reactor.jointX(i), reactor.jointY(i)));
             couples.add(reactor.couple(i));
         }

@@ -17,6 +17,7 @@ final class BearingSplit {
     private final double z1;
     private final double z2;
     private final int locating;
+    private final double[] kept = new double[5];
 
     private double axisX;
     private double axisY;
@@ -56,6 +57,24 @@ final class BearingSplit {
         fz += forceZ;
         mx += (y - axisY) * forceZ - z * forceY;
         my += z * forceX - (x - axisX) * forceZ;
+    }
+
+    /** Remembers what has been added so far. */
+    void keep() {
+        kept[0] = fx;
+        kept[1] = fy;
+        kept[2] = fz;
+        kept[3] = mx;
+        kept[4] = my;
+    }
+
+    /** Goes back to what was remembered. */
+    void goBack() {
+        fx = kept[0];
+        fy = kept[1];
+        fz = kept[2];
+        mx = kept[3];
+        my = kept[4];
     }
 
     /** Adds what is missing to a total force in the side view, N, in a plane z = const, m. */

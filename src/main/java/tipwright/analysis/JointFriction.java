@@ -19,9 +19,9 @@ final class JointFriction {
     private static final double UNKNOWN_PIN = 0.025;
 
     /** Friction radius of the actuator's pin at its fixed end, m. */
-    final double framePin;
+    private final double framePin;
     /** Friction radius of the actuator's pin at its moving end, m. */
-    final double rodPin;
+    private final double rodPin;
 
     private final int pivot;
     private final double[] pinRadius;
@@ -61,24 +61,31 @@ final class JointFriction {
     }
 
     /**
-     * Writes the friction of each joint under the forces found last.
+     * Writes the friction of each joint under the forces found last, and in the actuator's two pins.
      *
      * @param bearings radial load of each bearing, N [bearing]
-     * @param out N m at pins, N at slides [joint], with the sign of sense
+     * @param out N m at pins, N at slides, with the sign of sense [joint, then the fixed and the moving end]
      */
     void fill(Reactor solved, double[] bearings, int sense, double[] out) {
-        for (int i = 0; i < out.length; i++) {
+        for (int i = 0; i < guides.length; i++) {
             Guide guide = guides[i];
             if (i == pivot) {
-                out[i] = 0;
+                double moment = 0;
                 for (int k = 0; k < bearingRadius.length; k++) {
-                    out[i] += bearingRadius[k] * bearings[k];
+                    moment += bearingRadius[k] * bearings[k];
                 }
+                out[i] = sense * moment;
             } else {
-                double load = Math.hypot(solved.jointX(i), solved.jointY(i));
-                out[i] = guide == null ? pinRadius[i] * load : guide.friction() * guide.contact(load, solved.couple(i));
+                double x = solved.jointX(i);
+                double y = solved.jointY(i);
+                double load = Math.sqrt(x * x + y * y);
+                double rub =
+                        guide == null ? pinRadius[i] * load : guide.friction() * guide.contact(load, solved.couple(i));
+                out[i] = sense * rub;
             }
-            out[i] *= sense;
         }
+        double push = sense * Math.abs(solved.force());
+        out[guides.length] = push * framePin;
+        out[guides.length + 1] = push * rodPin;
     }
 }

@@ -98,6 +98,20 @@ public final class Linkage {
         return reactor;
     }
 
+    /**
+     * How far a posture is from jamming: smallest over largest singular value of the constraint Jacobian with lengths in units of
+     * the mechanism's size; 0: jammed.
+     */
+    public double condition(Posture posture) {
+        Workspace space = new Workspace(equations.unknowns);
+        double[] q = posture.q().clone();
+        for (int i = 0; i < q.length; i++) {
+            q[i] /= i % 3 == 2 ? 1 : equations.size;
+        }
+        equations.jacobian(q, false, space);
+        return space.condition();
+    }
+
     /** Where a joint is at a posture, m. */
     public Vec2 jointPlace(Posture posture, int joint) {
         Joint j = equations.skeleton.joints().get(joint);

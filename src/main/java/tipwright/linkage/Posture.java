@@ -15,19 +15,10 @@ import tipwright.geometry.Vec2;
  * @param length of the actuator, m
  * @param arm dL/dtilt, m per rad
  * @param pinSpeed speed of one actuator pin against the other, m per rad of tilt
- * @param condition smallest over largest singular value of the scaled constraint Jacobian; 0: jammed
  */
 @SuppressWarnings("ArrayRecordComponent")
 public record Posture(
-        double tilt,
-        double[] q,
-        double[] rates,
-        Vec2 onA,
-        Vec2 onB,
-        double length,
-        double arm,
-        double pinSpeed,
-        double condition) {
+        double tilt, double[] q, double[] rates, Vec2 onA, Vec2 onB, double length, double arm, double pinSpeed) {
 
     /** Angle between the actuator's line and the arm of its moving pin, rad, 0 to pi/2: sin = |arm| / pin speed. */
     public double transmission() {

@@ -133,6 +133,35 @@ public final class Reactor {
         return solvable && space.backSolve();
     }
 
+    /** How many numbers describe the forces found: two a joint, and the actuator's. */
+    public int size() {
+        return space.answer.numRows;
+    }
+
+    /** Copies the forces found last, to be combined later at the same posture; out is overwritten [size]. */
+    public void keep(double[] out) {
+        System.arraycopy(space.answer.data, 0, out, 0, out.length);
+    }
+
+    /**
+     * Takes a sum of forces found before at this posture as those found last: balance is linear in the loads.
+     *
+     * @param base [size]; not modified
+     * @param parts [part][size]; not modified
+     * @param shares of each part; not modified
+     */
+    public void combine(double[] base, double[][] parts, double[] shares) {
+        double[] sum = space.answer.data;
+        System.arraycopy(base, 0, sum, 0, base.length);
+        for (int k = 0; k < shares.length; k++) {
+            double share = shares[k];
+            double[] part = parts[k];
+            for (int i = 0; i < part.length; i++) {
+                sum[i] += share * part[i];
+            }
+        }
+    }
+
     /** Force of the actuator, N; positive pushes its pins apart. */
     public double force() {
         return space.answer.data[2 * sense.length];

@@ -151,17 +151,15 @@ final class Tracker {
             rate[i] = rates[i] * scale;
         }
         Strut strut = equations.skeleton.actuator();
-        equations.jacobian(q, false, space);
-        double condition = space.condition();
+        space.turnTo(q);
         Equations.Hinge endA = equations.endA;
         Equations.Hinge endB = equations.endB;
         Vec2 a = new Vec2(space.x(q, endA.a(), endA.x(), endA.y()), space.y(q, endA.a(), endA.x(), endA.y()))
                 .times(size);
         Vec2 b = new Vec2(space.x(q, endB.b(), endB.x(), endB.y()), space.y(q, endB.b(), endB.x(), endB.y()))
                 .times(size);
-        Posture bare = new Posture(tilt, place, rate, a, b, b.minus(a).norm(), 0, 0, condition);
+        Posture bare = new Posture(tilt, place, rate, a, b, b.minus(a).norm(), 0, 0);
         Vec2 relative = bare.velocity(strut.b(), strut.onB()).minus(bare.velocity(strut.a(), strut.onA()));
-        return new Posture(
-                tilt, place, rate, a, b, bare.length(), relative.dot(bare.line()), relative.norm(), condition);
+        return new Posture(tilt, place, rate, a, b, bare.length(), relative.dot(bare.line()), relative.norm());
     }
 }

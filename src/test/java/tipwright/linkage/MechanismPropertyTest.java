@@ -33,7 +33,7 @@ class MechanismPropertyTest {
             Linkage linkage = Linkage.of(i == 0 ? drawn : Mechanisms.shaken(drawn, random, 0.05));
             List<Push> pushes = Mechanisms.weights(linkage.skeleton());
             for (Posture p : linkage.sweep(Mechanisms.tilts(0.7, 15)).postures()) {
-                if (p.condition() > 1e-3 && p.transmission() > 0.1) {
+                if (linkage.condition(p) > 1e-3 && p.transmission() > 0.1) {
                     look.at(linkage, p, Objects.requireNonNull(linkage.reactions(p, pushes, null)), pushes);
                     looks++;
                 }

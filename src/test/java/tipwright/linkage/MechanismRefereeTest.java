@@ -43,7 +43,7 @@ class MechanismRefereeTest {
             Linkage linkage = Linkage.of(i == 0 ? drawn : Mechanisms.shaken(drawn, random, 0.03));
             Motion motion = linkage.sweep(Mechanisms.tilts(Math.toRadians(40), 5));
             for (Posture posture : motion.postures()) {
-                if (posture.condition() > 0.01 && posture.transmission() > Math.toRadians(15)) {
+                if (linkage.condition(posture) > 0.01 && posture.transmission() > Math.toRadians(15)) {
                     compare(linkage, posture);
                     compared++;
                 }
