@@ -22,7 +22,7 @@ import tipwright.design.file.Reading;
 /**
  * Full cycles of the shipped designs, all load cases of each together.
  *
- * <p>Run: mvn -q -P bench test-compile exec:exec -Djmh.args=CycleBenchmark
+ * <p>Run: {@code mvn -q -B -Pbench test-compile exec:exec@bench -Djmh.args=CycleBenchmark}
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)

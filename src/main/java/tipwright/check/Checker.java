@@ -2,6 +2,8 @@
 package tipwright.check;
 
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
@@ -20,8 +22,10 @@ public final class Checker {
      */
     public static Result check(Design design) throws CannotComputeException {
         Analysis analysis = Analyser.analyse(design);
-        Timing timing = CycleTimer.time(analysis);
-        return new Result(analysis, Checks.run(analysis, timing), Fullness.of(design), timing);
+        CompletableFuture<Timing> inTime = CompletableFuture.supplyAsync(() -> CycleTimer.time(analysis));
+        @Nullable HowFull howFull = Fullness.of(design);
+        Timing timing = inTime.join();
+        return new Result(analysis, Checks.run(analysis, timing), howFull, timing);
     }
 
     /**

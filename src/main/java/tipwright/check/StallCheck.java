@@ -26,7 +26,9 @@ final class StallCheck implements TimedCheck {
     @Override
     public String rule() {
         return "With the supply as stated the drive does not stall on its way up or back, with any load that it may meet:"
-                + " under 1 % of its free speed it counts as stalled.";
+                + " under 1 % of its free speed it counts as stalled. An electric actuator is taken to follow the straight"
+                + " line through its two known points on past the rated load until it stands still, and to stall over twice"
+                + " the rated load in any case; a load that helps does not make it faster than free.";
     }
 
     @Override

@@ -3,6 +3,7 @@ package tipwright.time;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.hipparchus.exception.MathRuntimeException;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
@@ -40,6 +41,8 @@ public final class CycleTimer {
             return new Timing(cycles(analysis, machine, tolerance), null);
         } catch (Machines.MissingException missing) {
             return new Timing(List.of(), String.valueOf(missing.getMessage()));
+        } catch (MathRuntimeException lost) {
+            return new Timing(List.of(), "a motion that can be followed in time: " + lost.getMessage());
         } catch (CannotComputeException none) {
             return new Timing(List.of(), "a way to move: " + none.getMessage());
         }
