@@ -2,6 +2,7 @@
 package tipwright.check;
 
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.time.Timing;
 
@@ -36,7 +37,15 @@ public final class Checks {
                 new ChannelCheck(),
                 new DoorCheck(),
                 new EmptiesCheck(),
-                new WhatIfCheck());
+                new WhatIfCheck(),
+                new ClearanceCheck(),
+                new LandingCheck(),
+                new TipOverCheck(),
+                new HangCheck(),
+                new WeldCheck(),
+                new BoltCheck(),
+                new LugCheck(),
+                new CrossMemberCheck());
     }
 
     /** Runs all of them. */
@@ -46,6 +55,14 @@ public final class Checks {
 
     /** Runs those that need no time. */
     static List<Finding> run(Analysis analysis) {
-        return all().stream().flatMap(c -> c.run(analysis).stream()).toList();
+        return run(analysis, Set.of());
+    }
+
+    /** Runs all but those with these ids. */
+    static List<Finding> run(Analysis analysis, Set<String> leftOut) {
+        return all().stream()
+                .filter(c -> !leftOut.contains(c.id()))
+                .flatMap(c -> c.run(analysis).stream())
+                .toList();
     }
 }

@@ -25,7 +25,8 @@ final class Fullness {
     private static final double COARSEST = Math.toRadians(2);
 
     /** Checks whose verdict no fill changes, or where more fill is no reason. */
-    private static final Set<String> OTHER = Set.of("reach", "stroke", "transmission", "over-centre", "empties");
+    private static final Set<String> OTHER =
+            Set.of("reach", "stroke", "transmission", "over-centre", "empties", "clearance", "landing", "hang");
 
     private Fullness() {}
 
@@ -79,9 +80,9 @@ final class Fullness {
 
     private static @Nullable String firstFailure(Design design) throws CannotComputeException {
         Analysis analysis = Analyser.analyse(design);
-        List<Finding> findings = Checks.run(analysis);
+        List<Finding> findings = Checks.run(analysis, OTHER);
         for (Finding f : findings) {
-            if (f.verdict() == Verdict.FAIL && !OTHER.contains(f.id().split("/")[0])) {
+            if (f.verdict() == Verdict.FAIL) {
                 return f.title();
             }
         }

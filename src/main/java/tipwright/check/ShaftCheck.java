@@ -6,6 +6,8 @@ import java.util.List;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.design.Shaft;
+import tipwright.design.Support;
+import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
 
 /** Pivot shaft or stubs between bearing and tank. */
@@ -23,7 +25,8 @@ final class ShaftCheck implements Check {
     @Override
     public String rule() {
         return "At each bearing the shaft bears its load over the overhang from the bearing's middle to where the tank grips"
-                + " it, in bending and shear together.";
+                + " it, in bending and shear together. A shaft that goes through both bearings bends as a beam between bearings"
+                + " and grips.";
     }
 
     @Override
@@ -43,6 +46,9 @@ final class ShaftCheck implements Check {
         if (shaft == null) {
             return List.of(make.missing("", "pivot.shaft missing"));
         }
+        if (!shaft.carriedAt().isEmpty()) {
+            return List.of(through(make, analysis, shaft));
+        }
         List<Finding> all = new ArrayList<>();
         for (int k = 0; k < analysis.design().pivot().bearings().size(); k++) {
             int i = k;
@@ -60,5 +66,33 @@ final class ShaftCheck implements Check {
                     "combined stress against yield"));
         }
         return all;
+    }
+
+    /** One shaft through both bearings: a beam that the bearings push on and that rests where the tank grips it. */
+    private static Finding through(Findings make, Analysis analysis, Shaft shaft) {
+        Beam beam = new Beam(shaft.carriedAt().get(0), shaft.carriedAt().get(1));
+        double[] bearings = analysis.design().pivot().bearings().stream()
+                .mapToDouble(Support::z)
+                .toArray();
+        double[] places = {bearings[0], bearings[1], beam.from(), beam.to()};
+        Findings.Worst worst = Sweep.balances(analysis, b -> {
+            double[] x = b.bearings().stream().mapToDouble(Vec3::x).toArray();
+            double[] y = b.bearings().stream().mapToDouble(Vec3::y).toArray();
+            double moment = 0;
+            double shear = 0;
+            for (double at : places) {
+                moment = Math.max(moment, Math.hypot(beam.moment(at, bearings, x), beam.moment(at, bearings, y)));
+                shear = Math.max(shear, Math.hypot(beam.shear(at, bearings, x), beam.shear(at, bearings, y)));
+            }
+            return PinStress.combined(shaft.diameter(), moment, shear);
+        });
+        return make.compare(
+                "through both bearings",
+                worst.value(),
+                shaft.yield(),
+                analysis.design().factors().shaft(),
+                Kind.PRESSURE,
+                worst,
+                "largest bending with largest shear, against yield");
     }
 }

@@ -30,4 +30,7 @@ public record Limits(
                 double hang,
         @Note("Bending of the cross member, as a share of its span")
                 @Measured(value = Kind.RATIO, preset = "0.3 %", above = "0 %", atMost = "10 %")
-                double deflection) {}
+                double deflection,
+        @Note("From where the load lands to the edge of what it falls into")
+                @Measured(value = Kind.LENGTH, preset = "100 mm", atLeast = "0 mm")
+                double landing) {}

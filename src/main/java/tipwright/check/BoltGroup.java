@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.design.Bolts;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+
+/**
+ * Bolts of one plane. Shear and pull of each by the elastic method, with the moment taken about the bolts' centroid, so that
+ * nothing rests on the plate pressing against its seat. Design strengths 0.6 fu As / 1.25 in shear through the thread and 0.9 fu
+ * As / 1.25 in pull, together Fv/FvRd + Ft/(1.4 FtRd) and Ft/FtRd. Source: elastic method: Shigley, Mechanical Engineering
+ * Design, section 8-12 (from memory); strengths: EN 1993-1-8, table 3.4 (from memory).
+ */
+public final class BoltGroup {
+    private static final double SHEAR = 0.6 / 1.25;
+    private static final double PULL = 0.9 / 1.25;
+    private static final double TOGETHER = 1.4;
+
+    private final Bolts bolts;
+    private final PlaneAxes axes;
+    private final Spread spread;
+    private final List<Vec3> places = new ArrayList<>();
+    private final double area;
+
+    /** The bolts as drawn. */
+    public BoltGroup(Bolts bolts) {
+        this.bolts = bolts;
+        axes = PlaneAxes.of(bolts.normal());
+        List<Spread.Piece> pieces = new ArrayList<>();
+        for (Vec2 p : bolts.positions()) {
+            places.add(axes.at(p));
+            pieces.add(new Spread.Piece(axes.at(p), 1, Vec3.ZERO));
+        }
+        spread = new Spread(axes, pieces);
+        Double given = bolts.stressArea();
+        area = given == null ? stressArea(bolts.diameter()) : given;
+    }
+
+    /**
+     * Shear and pull of one bolt.
+     *
+     * @param shear N
+     * @param pull N, 0 when it is pressed
+     */
+    public record Load(double shear, double pull) {}
+
+    /**
+     * Each bolt's load.
+     *
+     * @param force on what is bolted on, N, in the axes that the group is drawn in
+     * @param at where it acts, m
+     */
+    public List<Load> loads(Vec3 force, Vec3 at) {
+        Vec3 moment = at.minus(bolts.at().plus(spread.centroid())).cross(force);
+        List<Load> all = new ArrayList<>();
+        for (Vec3 place : places) {
+            Vec3 f = spread.at(force, moment, place);
+            if (!Double.isFinite(f.x())) {
+                all.add(new Load(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY));
+            } else {
+                double pull = f.dot(axes.n());
+                all.add(new Load(f.minus(axes.n().times(pull)).norm(), Math.max(0, pull)));
+            }
+        }
+        return all;
+    }
+
+    /** Share of its design strength that the worst bolt uses. */
+    public double share(Vec3 force, Vec3 at) {
+        double most = 0;
+        for (Load load : loads(force, at)) {
+            double v = load.shear() / (SHEAR * bolts.ultimate() * area);
+            double t = load.pull() / (PULL * bolts.ultimate() * area);
+            most = Math.max(most, Math.max(v + t / TOGETHER, t));
+        }
+        return most;
+    }
+
+    /**
+     * Stress area of a coarse metric thread, m2: pi/4 (d - 0.9382 P)^2. Source: ISO 898-1 and the coarse pitches of ISO 261 (both
+     * from memory).
+     *
+     * @param diameter m
+     */
+    public static double stressArea(double diameter) {
+        double d = 1000 * diameter;
+        double pitch = d < 4.5 ? 0.7 : d < 5.5 ? 0.8 : d < 7 ? 1 : d < 9 ? 1.25 : d < 11 ? 1.5 : d < 13 ? 1.75 : 0;
+        if (pitch == 0) {
+            pitch = d < 17 ? 2 : d < 23 ? 2.5 : d < 28 ? 3 : d < 34 ? 3.5 : 4;
+        }
+        double core = diameter - 0.9382e-3 * pitch;
+        return Math.PI * core * core / 4;
+    }
+}

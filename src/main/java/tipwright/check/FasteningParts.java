@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analysis;
+import tipwright.design.Fastening;
+
+/** Goes through the fastenings of a design that have a certain part. */
+final class FasteningParts {
+    private FasteningParts() {}
+
+    /** What is found for one part. */
+    interface Rule<T> {
+        List<Finding> find(String name, T part, JointLoad load);
+    }
+
+    /**
+     * A finding for each part, or one that says that there is none.
+     *
+     * @param key of the part within a fastening
+     * @param near z of a part, m
+     */
+    static <T> List<Finding> each(
+            Findings make,
+            Analysis analysis,
+            String key,
+            Function<Fastening, @Nullable T> part,
+            Function<T, Double> near,
+            Rule<T> rule) {
+        List<Finding> all = new ArrayList<>();
+        for (Fastening fastening : analysis.design().fastenings()) {
+            T found = part.apply(fastening);
+            if (found != null) {
+                JointLoad load = JointLoad.of(analysis, fastening, near.apply(found));
+                all.addAll(
+                        load == null
+                                ? List.of(make.missing(fastening.joint(), unknown(analysis, fastening)))
+                                : rule.find(fastening.joint(), found, load));
+            }
+        }
+        if (all.isEmpty()) {
+            all.add(make.missing("", "fastenings: " + key + " missing"));
+        }
+        return all;
+    }
+
+    private static String unknown(Analysis analysis, Fastening fastening) {
+        String on = fastening.on();
+        return "fastenings: this mechanism has no joint '" + fastening.joint() + "'" + (on == null ? "" : " on " + on)
+                + "; it has frame-pin, tank-pin, bearing-1, bearing-2, "
+                + String.join(
+                        ", ",
+                        analysis.mechanism().joints().stream()
+                                .map(j -> j.name())
+                                .toList());
+    }
+}

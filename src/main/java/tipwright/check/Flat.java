@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.geom.util.GeometryFixer;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import tipwright.analysis.Placement;
+import tipwright.geometry.Mesh;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+
+/** Makes and moves flat outlines. */
+final class Flat {
+    private static final int QUARTER = 8;
+    private static final GeometryFactory FACTORY = new GeometryFactory();
+
+    private Flat() {}
+
+    /** An area with these corners, either way round; a crossing outline is mended. */
+    static Geometry polygon(List<Vec2> corners) {
+        Coordinate[] ring = new Coordinate[corners.size() + 1];
+        for (int i = 0; i < ring.length; i++) {
+            Vec2 p = corners.get(i % corners.size());
+            ring[i] = new Coordinate(p.x(), p.y());
+        }
+        Geometry made = FACTORY.createPolygon(ring);
+        return made.isValid() ? made : GeometryFixer.fix(made);
+    }
+
+    /** A rectangle along x from one end to the other, half its width to each side. */
+    static Geometry bar(double from, double to, double half) {
+        return polygon(List.of(new Vec2(from, -half), new Vec2(to, -half), new Vec2(to, half), new Vec2(from, half)));
+    }
+
+    static Geometry disc(Vec2 middle, double radius) {
+        return FACTORY.createPoint(new Coordinate(middle.x(), middle.y())).buffer(radius, QUARTER);
+    }
+
+    static Geometry nothing() {
+        return FACTORY.createPolygon();
+    }
+
+    /** Swollen by a wall. */
+    static Geometry thick(Geometry area, double wall) {
+        return wall > 0 && !area.isEmpty() ? area.buffer(wall, QUARTER) : area;
+    }
+
+    /**
+     * Silhouette along z of the part of a mesh that lies in a zone.
+     *
+     * @param convex whether the solid is, so that the hull of the points is the silhouette
+     */
+    static Geometry silhouette(Mesh mesh, Zone zone, boolean convex) {
+        List<Vec2> points = new ArrayList<>();
+        List<Geometry> pieces = new ArrayList<>();
+        for (int t = 0; t < mesh.triangles(); t++) {
+            List<Vec2> piece = clipped(mesh, t, zone);
+            if (convex) {
+                points.addAll(piece);
+            } else if (piece.size() > 2) {
+                List<Vec2> hull = Footprint.hull(piece);
+                if (hull.size() > 2) {
+                    pieces.add(polygon(hull));
+                }
+            }
+        }
+        if (convex) {
+            List<Vec2> hull = points.isEmpty() ? points : Footprint.hull(points);
+            return hull.size() > 2 ? polygon(hull) : nothing();
+        }
+        return pieces.isEmpty() ? nothing() : OverlayNGRobust.union(pieces);
+    }
+
+    private static List<Vec2> clipped(Mesh mesh, int t, Zone zone) {
+        List<Vec3> face = new ArrayList<>();
+        for (int c = 0; c < 3; c++) {
+            face.add(mesh.vertex(mesh.corners()[3 * t + c]));
+        }
+        return half(half(face, zone.from(), 1), zone.to(), -1).stream()
+                .map(Vec3::xy)
+                .toList();
+    }
+
+    private static List<Vec3> half(List<Vec3> face, double limit, int sign) {
+        if (Double.isInfinite(limit)) {
+            return face;
+        }
+        List<Vec3> kept = new ArrayList<>();
+        for (int i = 0; i < face.size(); i++) {
+            Vec3 a = face.get(i);
+            Vec3 b = face.get((i + 1) % face.size());
+            double ha = sign * (a.z() - limit);
+            double hb = sign * (b.z() - limit);
+            if (ha >= 0) {
+                kept.add(a);
+            }
+            if (ha * hb < 0) {
+                kept.add(a.plus(b.minus(a).times(ha / (ha - hb))));
+            }
+        }
+        return kept;
+    }
+
+    /** A part in the axes of another: moved as the one is placed, then seen from the other. */
+    static Geometry seenFrom(Geometry part, Placement placed, Placement viewer) {
+        double turn = placed.turn() - viewer.turn();
+        Vec2 shift = placed.origin().minus(viewer.origin()).tilted(-viewer.turn());
+        double c = Math.cos(turn);
+        double s = Math.sin(turn);
+        return new AffineTransformation(c, s, shift.x(), -s, c, shift.y()).transform(part);
+    }
+}
