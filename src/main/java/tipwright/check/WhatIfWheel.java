@@ -3,6 +3,7 @@ package tipwright.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
@@ -35,7 +36,7 @@ final class WhatIfWheel {
                 Site site = design.site();
                 Site sunk = site.leaning(bounded(site.grade() + grade), bounded(site.crossSlope() + cross));
                 try {
-                    all.addAll(Checks.run(Analyser.analyse(coarse(design.withSite(sunk)))));
+                    all.addAll(Checks.run(Analyser.analyse(coarse(design.withSite(sunk))), Set.of("clearance")));
                 } catch (CannotComputeException stuck) {
                     String why = String.valueOf(stuck.getMessage());
                     return make.given(PART, 1, 0, 1, Kind.RATIO, 2, Findings.Worst.NOWHERE, Verdict.FAIL, why);
