@@ -19,8 +19,8 @@ final class Stops {
                     case CANNOT_ASSEMBLE -> "the parts cannot be put together at " + at + " of tilt";
                     case JAMMED -> "the linkage jams at " + at + " of tilt: its joints do not let it go on";
                     case DEAD_CENTRE -> "dead centre at " + at
-                            + " of tilt: the actuator points straight at the pivot and has no arm left; move a mount"
-                            + " so that its line stays clear of the pivot";
+                            + " of tilt: the actuator points straight at the pivot, or at the point about which its"
+                            + " moving pin turns, and has no arm left; move a mount so that its line stays clear of it";
                     case BRANCH_JUMP -> "at " + at
                             + " of tilt the linkage could only go on by snapping over to another way of standing";
                 };

@@ -21,13 +21,13 @@ final class TransmissionCheck implements Check {
 
     @Override
     public String rule() {
-        return "The angle between the actuator's line and the arm from pivot to tank pin does not get small: then much force"
+        return "The angle between the actuator's line and the arm about which its moving pin turns does not get small: then much force"
                 + " moves little.";
     }
 
     @Override
     public String formula() {
-        return "sin(angle) = |dL/dtilt| / arm; fails under one limit, is close under another";
+        return "sin(angle) = |dL/dtilt| / |d pin/dtilt|, with a straight drive |dL/dtilt| / arm; fails under one limit, is close under another";
     }
 
     @Override
