@@ -70,7 +70,7 @@ final class DutyCheck implements Check {
                         "runs %.0f s for each dump, at the most; the normal dump may be made %.1f times an hour",
                         on,
                         dump.perHour())
-                : "the normal dump stalls";
+                : "the normal dump never gets through";
         List<Finding> all = new ArrayList<>(share(analysis, on, note));
         if (analysis.design().drive().actuators().get(0).actuator().duty() != null) {
             Findings make = new Findings(this, analysis.design().limits());
@@ -118,7 +118,7 @@ final class DutyCheck implements Check {
                     1 / rated,
                     Findings.Worst.NOWHERE,
                     Verdict.FAIL,
-                    "it stalls on the way"));
+                    "it never gets through: it stalls, does not come back or does not run out"));
         }
         return List.of(make.compare("", dumps * on / 3600, rated, 1, Kind.RATIO, Findings.Worst.NOWHERE, note));
     }

@@ -27,6 +27,10 @@ record Scale(UnitLabel label, int decimals) {
         return of("deg", Kind.ANGLE, 1);
     }
 
+    static Scale time() {
+        return of("s", Kind.TIME, 1);
+    }
+
     static Scale percent() {
         return of("%", Kind.RATIO, 1);
     }

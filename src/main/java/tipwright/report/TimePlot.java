@@ -4,7 +4,6 @@ package tipwright.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import tipwright.time.Cycle;
 import tipwright.time.Moment;
 
@@ -12,6 +11,7 @@ import tipwright.time.Moment;
 final class TimePlot {
     private static final int WIDTH = 72;
     private static final int HEIGHT = 12;
+    private static final int MARGIN = 10;
 
     private final List<Moment> moments;
 
@@ -38,18 +38,17 @@ final class TimePlot {
         }
         List<String> lines = new ArrayList<>();
         for (int y = HEIGHT; y >= 0; y--) {
-            String left = y == HEIGHT
-                    ? String.format(Locale.ROOT, "%5.1f deg ", Math.toDegrees(tilt))
-                    : y == 0 ? "    0 deg " : "          ";
-            String right = y == HEIGHT ? String.format(Locale.ROOT, " %.0f L", volume * 1000) : y == 0 ? " 0 L" : "";
-            lines.add("  " + left + "|" + new String(cells[y]).stripTrailing());
+            String left = y == HEIGHT ? Scale.angle().number(tilt) + " deg " : y == 0 ? "0 deg " : "";
+            String right = y == HEIGHT ? " " + Math.round(volume * 1000) + " L" : y == 0 ? " 0 L" : "";
+            lines.add("  " + " ".repeat(Math.max(0, MARGIN - left.length())) + left + "|"
+                    + new String(cells[y]).stripTrailing());
             if (!right.isEmpty()) {
                 String line = lines.get(lines.size() - 1);
                 lines.set(lines.size() - 1, line + " ".repeat(Math.max(0, 14 + WIDTH - line.length())) + right);
             }
         }
         lines.add("            +" + "-".repeat(WIDTH + 1));
-        String last = String.format(Locale.ROOT, "%.0f s", end);
+        String last = Math.round(end) + " s";
         lines.add("            0 s" + " ".repeat(Math.max(1, WIDTH - 1 - last.length())) + last);
         lines.add("            * tilt   o in the tank");
         return lines;

@@ -137,6 +137,6 @@ public final class TimeReport {
     }
 
     private static String seconds(double time) {
-        return Double.isFinite(time) ? String.format(Locale.ROOT, "%.1f s", time) : "-";
+        return Double.isFinite(time) ? Scale.time().number(time) + " s" : "-";
     }
 }

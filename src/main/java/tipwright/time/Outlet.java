@@ -103,7 +103,9 @@ public final class Outlet {
                 atLow *= 0.5;
             }
         }
-        return new Flow(rate, 0.5 * AIR * (rate / air) * (rate / air));
+        // with next to no air the flow is nothing and the vacuum holds the whole column
+        double most = head(tilt, up, level) * density * Gravity.G;
+        return new Flow(rate, Math.min(most, 0.5 * AIR * (rate / air) * (rate / air)));
     }
 
     /** Height of slurry that the vacuum holds back, m. */
@@ -127,10 +129,11 @@ public final class Outlet {
         return sum;
     }
 
+    /** Depth of the deepest open rim below the surface, m. */
     private double head(double tilt, Vec3 up, double level) {
         double most = 0;
         for (Rim rim : rims) {
-            most = rim.open(tilt) ? Math.max(most, rim.depth(up, level)) : most;
+            most = rim.open(tilt) ? Math.max(most, rim.deepest(up, level)) : most;
         }
         return most;
     }

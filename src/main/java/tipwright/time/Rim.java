@@ -78,8 +78,19 @@ public final class Rim {
         return sum(up, level, false);
     }
 
+    /** Depth of the lowest point of the outline below the surface, m; negative above it. */
+    double deepest(Vec3 up, double level) {
+        double a = up.dot(first);
+        double b = up.dot(second);
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < alongFirst.length; i++) {
+            most = Math.max(most, -a * alongFirst[i] - b * alongSecond[i]);
+        }
+        return depth(up, level) + most;
+    }
+
     /** Depth of the middle of the outline below the surface, m; negative above it. */
-    double depth(Vec3 up, double level) {
+    private double depth(Vec3 up, double level) {
         return level - up.dot(middle);
     }
 

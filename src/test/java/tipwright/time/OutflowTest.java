@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tipwright.analysis.Examples;
 import tipwright.design.Design;
+import tipwright.geometry.Vec3;
 import tipwright.load.Contents;
 
 /** A box of 1 m2 that drains while it stands still, against the textbook integrals. */
@@ -96,9 +97,26 @@ class OutflowTest {
                 "{name: hole, rim: rectangle, width: 50 mm, height: 50 mm, centre: [0 m, 0.5 m, 0 m], normal: [0, -1, 0]}",
                 "  vent: {diameter: 0 mm}\n");
         Outlet outlet = new Outlet(design.tank(), 1400);
-        Outlet.Flow flow = outlet.at(0, new tipwright.geometry.Vec3(0, 1, 0), 1.5);
+        Outlet.Flow flow = outlet.at(0, new Vec3(0, 1, 0), 1.5);
         assertThat(flow.rate()).isZero();
         // the vacuum that holds the column: rho g h
         assertThat(flow.vacuum()).isCloseTo(1400 * 9.80665 * 1.0, within(1e-6));
+    }
+
+    /** A sliver of the door above the slurry lets in next to no air: hardly any flow, and never more vacuum than the column makes. */
+    @Test
+    void vacuumIsNeverMoreThanTheColumn() {
+        Design design = box(
+                "{name: door, rim: rectangle, width: 400 mm, height: 400 mm, centre: [0.5 m, 1.2 m, 0 m], normal: x}",
+                "  vent: {diameter: 0 mm}\n");
+        Outlet outlet = new Outlet(design.tank(), 1400);
+        Vec3 up = new Vec3(0, 1, 0);
+        for (double sliver : new double[] {1e-12, 1e-9, 1e-6, 1e-3, 0.1}) {
+            Outlet.Flow flow = outlet.at(0, up, 1.4 - sliver);
+            assertThat(flow.vacuum()).isBetween(0.0, 1400 * 9.80665 * 0.4);
+            // air in = slurry out
+            double air = 0.62 * 0.4 * sliver * Math.sqrt(2 * flow.vacuum() / 1.20);
+            assertThat(flow.rate()).isCloseTo(air, within(1e-3 * air + 1e-9));
+        }
     }
 }
