@@ -24,14 +24,8 @@ final class TextBytes {
         String text = out.flip().toString();
         if (result.isError() || text.indexOf('\0') >= 0) {
             int end = result.isError() ? text.length() : text.indexOf('\0');
-            int line = 1
-                    + (int) text.substring(0, end)
-                            .chars()
-                            .filter(c -> c == '\n')
-                            .count();
-            int column = end - text.lastIndexOf('\n', end - 1);
             problems.add(
-                    new Place(file, line, column, end, end),
+                    Place.of(file, text, end),
                     "",
                     result.isError()
                             ? "not UTF-8 text from here on; save the file as UTF-8 in a text editor"

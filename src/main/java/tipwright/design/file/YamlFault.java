@@ -14,7 +14,7 @@ final class YamlFault {
     static void note(YamlEngineException fault, String file, String text, Problems problems) {
         if (fault instanceof ReaderException odd) {
             problems.add(
-                    placeOf(file, text, odd.getPosition()),
+                    Place.of(file, text, odd.getPosition()),
                     "",
                     "a character (code " + odd.getCodePoint() + ") that cannot be printed; is this a text file?");
         } else if (fault instanceof MarkedYamlEngineException marked
@@ -64,18 +64,5 @@ final class YamlFault {
 
     private static String line(String text, int number) {
         return text.lines().skip(number).findFirst().orElse("");
-    }
-
-    private static Place placeOf(String file, String text, int offset) {
-        int line = 1;
-        int column = 1;
-        for (int i = 0; i < Math.min(offset, text.length()); i++) {
-            column++;
-            if (text.charAt(i) == '\n') {
-                line++;
-                column = 1;
-            }
-        }
-        return new Place(file, line, column, offset, offset);
     }
 }

@@ -40,7 +40,9 @@ final class YamlText {
         this.text = text;
         this.problems = problems;
         wide = text.codePointCount(0, text.length()) != text.length();
+        // in one buffer, since the parser fails on a wide character across the edge of two
         LoadSettings settings = LoadSettings.builder()
+                .setBufferSize(text.length() + 2)
                 .setLabel(file)
                 .setCodePointLimit(Integer.MAX_VALUE)
                 .build();
@@ -53,6 +55,11 @@ final class YamlText {
             problems.add(Place.whole(file), "", "the file is empty; start it with 'tipwright: 1'");
             return null;
         }
+        int half = halfCharacter(text);
+        if (half >= 0) {
+            problems.add(Place.of(file, text, half), "", "half a character (a lone surrogate); write it anew");
+            return null;
+        }
         try {
             return new YamlText(file, text, problems).document();
         } catch (Refused refused) {
@@ -61,6 +68,19 @@ final class YamlText {
             YamlFault.note(fault, file, text, problems);
         }
         return null;
+    }
+
+    /** Offset of a surrogate without its other half, which the parser does not bear; -1 when there is none. */
+    private static int halfCharacter(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (Character.isSurrogate(text.charAt(i))) {
+                if (Character.charCount(text.codePointAt(i)) == 1) {
+                    return i;
+                }
+                i++;
+            }
+        }
+        return -1;
     }
 
     private @Nullable Node document() {

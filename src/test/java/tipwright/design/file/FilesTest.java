@@ -86,6 +86,28 @@ class FilesTest {
                 .containsExactly("silt.yaml:2:8: not a text file (a zero byte)");
     }
 
+    /** The parser failed on a wide character across the edge of its buffer of 1025 characters. */
+    @Test
+    void aWideCharacterMayStandAnywhere() {
+        for (int length = 1000; length < 1100; length++) {
+            String text = "#" + "x".repeat(length) + "\ud83d\udccf\n" + silt;
+            assertThat(DesignFile.read("silt.yaml", text, Beside.folder(folder)))
+                    .isInstanceOf(Reading.Good.class);
+        }
+    }
+
+    @Test
+    void halfACharacterIsRefused() {
+        for (int length = 1000; length < 1100; length++) {
+            String text = "tipwright: 1\n#" + "x".repeat(length) + "\ud83d";
+            Reading reading = DesignFile.read("silt.yaml", text, Beside.folder(folder));
+            assertThat(((Reading.Bad) reading).problems())
+                    .extracting(Problem::text)
+                    .containsExactly(
+                            "silt.yaml:2:" + (length + 2) + ": half a character (a lone surrogate); write it anew");
+        }
+    }
+
     @Test
     void aMarkInFrontAndLinesOfAnotherSystemAreFine() throws IOException {
         assertThat(told("\ufeff" + silt.replace("\n", "\r\n"))).isEmpty();
