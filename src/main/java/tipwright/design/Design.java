@@ -38,7 +38,7 @@ public record Design(
         @Note("What it stands on, to see that it does not tip over") @Nullable Footing supports,
         @Note("What the links look like, to keep them clear") @Preset List<LinkPart> links,
         @Note("Welds, bolts and lugs that hold the joints") @Preset List<Fastening> fastenings,
-        @Note("Parts files beside this file, by name") @Preset List<String> parts) {
+        @Note("Parts files beside this file, by name") @Counted(atMost = 20) @Preset List<String> parts) {
 
     /** This design with another slurry. */
     public Design withSlurry(Slurry other) {

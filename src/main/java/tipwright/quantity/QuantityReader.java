@@ -163,7 +163,8 @@ final class QuantityReader {
     }
 
     private static String shorten(String written) {
-        String clean = written.replaceAll("\\p{Cntrl}", " ");
+        boolean odd = written.chars().anyMatch(Character::isISOControl);
+        String clean = odd ? written.replaceAll("\\p{Cntrl}", " ") : written;
         return clean.length() <= 40 ? clean : clean.substring(0, 37) + "...";
     }
 }

@@ -117,6 +117,10 @@ final class Binder {
 
     private @Nullable Object list(Shape.Key key, Node.Field field, String path) {
         Node value = field.value();
+        if (value instanceof Node.Scalar scalar && scalar.isNothing()) {
+            problems.add(value.place(), path, "nothing given; write '[]' for none, or leave the key out");
+            return null;
+        }
         List<Node> items = value instanceof Node.Items list ? list.items() : List.of(value);
         Counted counted = key.mark(Counted.class);
         int least = counted == null ? 0 : counted.atLeast();

@@ -85,7 +85,7 @@ public final class DesignFile {
         }
         List<Node> names = field.value() instanceof Node.Items list ? list.items() : List.of(field.value());
         for (int i = 0; i < Math.min(names.size(), 20); i++) {
-            if (names.get(i) instanceof Node.Scalar name && !name.isNothing()) {
+            if (names.get(i) instanceof Node.Scalar name && !name.text().isBlank()) {
                 String path = field.value() instanceof Node.Items ? "parts[" + (i + 1) + "]" : "parts";
                 reader.shelf().addOwn(name.text(), name.place(), path);
             }

@@ -10,9 +10,6 @@ final class FileName {
 
     /** What is wrong with a name; null when nothing is. */
     static @Nullable String wrong(String name) {
-        if (name.isBlank()) {
-            return "no name; name a file beside the design, such as 'shop.yaml'";
-        }
         if (name.startsWith("/") || name.startsWith("~") || name.matches("[A-Za-z]:.*")) {
             return "absolute name " + Say.quoted(name) + "; name a file beside the design, such as 'shop.yaml'";
         }

@@ -32,6 +32,9 @@ sealed interface Node {
     record Items(Place place, List<Node> items) implements Node {
         @Override
         public String words() {
+            if (items.isEmpty()) {
+                return "an empty list";
+            }
             return items.size() == 1 ? "a list of one" : "a list of " + items.size();
         }
     }

@@ -22,7 +22,7 @@ final class Samples {
         Measured measured = key.mark(Measured.class);
         if (measured != null) {
             boolean direction = measured.value() == Kind.RATIO;
-            String point = measured.value().example();
+            String point = measured.preset().isEmpty() ? measured.value().example() : measured.preset();
             if (key.type() == Vec2.class) {
                 point = direction ? "[0, -1]" : "[300 mm, 120 mm]";
             } else if (key.type() == Vec3.class) {

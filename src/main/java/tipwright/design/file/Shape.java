@@ -30,10 +30,16 @@ record Shape(List<Key> keys, Constructor<?> maker) {
      * @param name as written in files: 'frame-pin'
      * @param type of the value, or of a list's entries
      * @param list whether it is a list
+     * @param marks its annotations
      */
-    record Key(String name, Class<?> type, boolean list, RecordComponent component) {
+    record Key(String name, Class<?> type, boolean list, List<Annotation> marks, boolean mayBeAbsent) {
         <A extends Annotation> @Nullable A mark(Class<A> kind) {
-            return component.getAnnotation(kind);
+            for (Annotation mark : marks) {
+                if (kind.isInstance(mark)) {
+                    return kind.cast(mark);
+                }
+            }
+            return null;
         }
 
         /** Whether it is no key of the file. */
@@ -53,11 +59,7 @@ record Shape(List<Key> keys, Constructor<?> maker) {
         }
 
         boolean mandatory() {
-            return !loaded() && preset() == null && !mayBeAbsent();
-        }
-
-        boolean mayBeAbsent() {
-            return component.getAnnotatedType().isAnnotationPresent(Nullable.class);
+            return !loaded() && preset() == null && !mayBeAbsent;
         }
 
         String note() {
@@ -83,10 +85,16 @@ record Shape(List<Key> keys, Constructor<?> maker) {
 
     private static Key key(RecordComponent component) {
         Type type = component.getGenericType();
-        if (type instanceof ParameterizedType list && list.getRawType() == List.class) {
-            return new Key(fileWord(component.getName()), (Class<?>) list.getActualTypeArguments()[0], true, component);
-        }
-        return new Key(fileWord(component.getName()), component.getType(), false, component);
+        boolean list = type instanceof ParameterizedType generic && generic.getRawType() == List.class;
+        Class<?> entry = list && type instanceof ParameterizedType generic
+                ? (Class<?>) generic.getActualTypeArguments()[0]
+                : component.getType();
+        return new Key(
+                fileWord(component.getName()),
+                entry,
+                list,
+                List.of(component.getAnnotations()),
+                component.getAnnotatedType().isAnnotationPresent(Nullable.class));
     }
 
     /** 'framePin' as 'frame-pin'. */

@@ -18,7 +18,11 @@ final class TankRules {
     static void check(Facts facts) {
         Tank tank = facts.bound().get("tank", Tank.class);
         if (tank != null && tank.openings().isEmpty()) {
-            facts.odd("tank", "no openings: nothing can leave the tank, however far it tips");
+            facts.warnings()
+                    .add(
+                            facts.sources().key("tank"),
+                            "tank",
+                            "no openings: nothing can leave the tank, however far it tips");
         }
         List<Attached> attached = facts.bound().list("tank.attached", Attached.class);
         Names.unique(

@@ -21,16 +21,15 @@ final class YamlFault {
                 && marked.getProblemMark().isPresent()) {
             Mark mark = marked.getProblemMark().get();
             String problem = marked.getProblem().toLowerCase(Locale.ROOT);
-            String words = words(problem, line(text, mark.getLine()));
+            String words = words(problem, line(text, mark.getLine()), mark.getColumn());
             Mark at = words.contains("opened here") ? marked.getContextMark().orElse(mark) : mark;
             problems.add(new Place(file, at.getLine() + 1, at.getColumn() + 1, 0, 0), "", words);
         } else {
-            problems.add(
-                    Place.whole(file), "", "not readable as YAML: " + Say.quoted(String.valueOf(fault.getMessage())));
+            problems.add(Place.whole(file), "", "not readable as YAML 1.2; leave lines out that start with '%'");
         }
     }
 
-    private static String words(String problem, String line) {
+    private static String words(String problem, String line, int column) {
         if (line.stripTrailing().indexOf('\t') >= 0) {
             return "a tab in this line; indent with blanks only";
         }
@@ -52,6 +51,12 @@ final class YamlFault {
         }
         if (problem.contains("found unexpected end of stream")) {
             return "the quote opened here is not closed";
+        }
+        if (problem.contains("cannot start any token")) {
+            return "a text that starts with '" + line.charAt(column) + "' needs quotes";
+        }
+        if (problem.contains("unknown escape character")) {
+            return "a backslash in double quotes; put the text in single quotes";
         }
         if (problem.contains("expected the node content") && problem.contains("stream end")) {
             return "the file ends too early: a list or group that was opened with '[' or '{' is not closed";

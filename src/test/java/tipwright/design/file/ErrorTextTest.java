@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -22,6 +24,33 @@ class ErrorTextTest {
         List<String> told =
                 ((Reading.Bad) reading).problems().stream().map(Problem::text).toList();
         assertThat(told).isEqualTo(mistake.expected);
+        for (Problem problem : ((Reading.Bad) reading).problems()) {
+            placeIsWhereTheTextIs(mistake.text(), problem);
+        }
+    }
+
+    /** Line and column lead to the offset; and a value that the message quotes first stands there, where it is a value's place. */
+    private static void placeIsWhereTheTextIs(String text, Problem problem) {
+        Place place = problem.place();
+        if (place.end() <= place.start() || text.charAt(place.start()) == '|') {
+            return;
+        }
+        String[] lines = text.split("\n", -1);
+        int offset = place.column() - 1;
+        for (int i = 0; i < place.line() - 1; i++) {
+            offset += lines[i].length() + 1;
+        }
+        assertThat(offset).as(problem.text()).isEqualTo(place.start());
+        Matcher quoted = Pattern.compile(
+                        "^(?:no unit in |no number in |comma in |key |unit '[^']*' in )?'([^']+)'(?! is missing)")
+                .matcher(problem.message());
+        if (quoted.find()
+                && !problem.message().contains("both given")
+                && !quoted.group(1).contains("...")) {
+            assertThat(text.substring(place.start()))
+                    .as(problem.text())
+                    .containsPattern("^['\"]?" + Pattern.quote(quoted.group(1)));
+        }
     }
 
     static Stream<Case> cases() throws IOException {
@@ -47,9 +76,7 @@ class ErrorTextTest {
             String text = resource("silt.yaml");
             for (int i = 0; i < old.size(); i++) {
                 String from = plain(old.get(i));
-                assertThat(text.split(java.util.regex.Pattern.quote(from), -1))
-                        .as(from)
-                        .hasSize(2);
+                assertThat(text.split(Pattern.quote(from), -1)).as(from).hasSize(2);
                 text = text.replace(from, plain(fresh.get(i)));
             }
             return text;
