@@ -75,7 +75,7 @@ final class Leg implements OrdinaryDifferentialEquation {
         boolean raising = phase == Moment.Phase.RAISE;
         int way = raising ? mechanism.way() : -mechanism.way();
         double against = way * standing.force();
-        Draw draw = machine.draw(against, way > 0, raising);
+        Draw draw = machine.draw(mechanism.length(tilt), against, way > 0, raising);
         double rate = draw.speed() / Math.abs(mechanism.arm(tilt));
         return new Now(tilt, volume, standing, draw, against, raising ? rate : -rate);
     }

@@ -12,6 +12,11 @@ interface Machine {
      */
     Draw draw(double against, boolean out, boolean raising);
 
+    /** As above where the actuators have a length in m, pin to pin: it counts for stages. */
+    default Draw draw(double length, double against, boolean out, boolean raising) {
+        return draw(against, out, raising);
+    }
+
     /** A speed to measure others by: free of load, m/s. */
     double freeSpeed();
 

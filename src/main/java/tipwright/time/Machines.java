@@ -13,6 +13,7 @@ import tipwright.design.HydraulicActuator;
 import tipwright.design.PlacedActuator;
 import tipwright.design.Pump;
 import tipwright.design.Supply;
+import tipwright.design.TelescopicCylinder;
 
 /** Puts actuators and supply together. */
 final class Machines {
@@ -37,14 +38,21 @@ final class Machines {
         }
         List<ElectricActuator> electric = new ArrayList<>();
         List<HydraulicActuator> hydraulic = new ArrayList<>();
+        List<TelescopicCylinder> stages = new ArrayList<>();
         for (Actuator a : all) {
             if (a instanceof ElectricActuator e) {
                 electric.add(e);
             } else if (a instanceof HydraulicActuator h) {
                 hydraulic.add(h);
-            } else {
-                throw new MissingException("telescopic cylinders: the time by stages is not worked out");
+            } else if (a instanceof TelescopicCylinder t) {
+                stages.add(t);
             }
+        }
+        if (stages.size() == all.size() && (supply == null || supply instanceof Pump)) {
+            return new StageMachine(stages, (Pump) supply);
+        }
+        if (!stages.isEmpty()) {
+            throw new MissingException("telescopic cylinders need one another and a supply of kind: pump");
         }
         if (hydraulic.isEmpty()) {
             if (supply != null && !(supply instanceof Battery)) {
