@@ -72,13 +72,14 @@ final class DoorCheck implements Check {
         double weight = analysis.design().slurry().mixtureDensity() * Gravity.G;
         double factor = analysis.design().factors().door();
         List<Vec3> outline = opening.rimPoints();
+        Vec3 normal = opening.areaVector().unit();
         Worst latch = new Worst();
         Worst hinge = new Worst();
         for (Row row : held.rows()) {
             Fill fill = row.load().fill();
             if (fill != null) {
                 DoorLoad load = DoorLoad.of(outline, fill.surface(), weight);
-                double onLatch = latchForce(door, opening, load);
+                double onLatch = latchForce(door, normal, load);
                 latch.offer(Math.abs(onLatch) / door.latches(), row.tilt());
                 hinge.offer(Math.abs(load.force() - onLatch), row.tilt());
             }
@@ -88,9 +89,12 @@ final class DoorCheck implements Check {
                 part(make, opening, "hinge", hinge, door.hingeRating(), factor));
     }
 
-    /** Force on all latches together, N, positive outward. */
-    static double latchForce(Door door, Opening opening, DoorLoad load) {
-        Vec3 normal = opening.areaVector().unit();
+    /**
+     * Force on all latches together, N, positive outward.
+     *
+     * @param normal of the door, unit vector, outward
+     */
+    static double latchForce(Door door, Vec3 normal, DoorLoad load) {
         Vec3 axis = door.hingeAxis().unit();
         Vec3 lever = normal.cross(axis);
         double moment = lever.dot(load.moment()) - lever.dot(door.hinge()) * load.force();
