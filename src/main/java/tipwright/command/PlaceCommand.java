@@ -2,6 +2,7 @@
 package tipwright.command;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -67,15 +68,27 @@ final class PlaceCommand implements Callable<Integer> {
             description = "How many threads search; the answer is the same with any. Left out: one a processor.")
     private int threads = Runtime.getRuntime().availableProcessors();
 
+    @Option(
+            names = "--map",
+            paramLabel = "FILE",
+            description = "Draw the frame pin's zone around the first answer to this file, .svg or .png;"
+                    + " the tank pin's zone goes beside it as ...-tank.")
+    private @Nullable Path map;
+
     @Option(names = "--units", paramLabel = "SYSTEM", description = "Units shown: ${COMPLETION-CANDIDATES}.")
     private UnitSystem units = UnitSystem.METRIC;
 
     @Override
-    public Integer call() {
+    public Integer call() throws FailedException {
         PrintWriter err = spec.commandLine().getErr();
         DesignSource source = DesignSource.find(design);
         if (source.reading() instanceof Reading.Bad bad) {
             bad.problems().stream().map(Problem::text).forEach(err::println);
+            return Exit.NOT_UNDERSTOOD;
+        }
+        String wrong = map == null ? null : MapFiles.wrong(map);
+        if (wrong != null) {
+            err.println(wrong);
             return Exit.NOT_UNDERSTOOD;
         }
         if (threads < 1 || candidates < 1) {
@@ -103,13 +116,18 @@ final class PlaceCommand implements Callable<Integer> {
         }
     }
 
-    private int place(Design what, AtomicBoolean stop) throws CannotComputeException {
+    private int place(Design what, AtomicBoolean stop) throws CannotComputeException, FailedException {
         ProgressLine line =
                 new ProgressLine(spec.commandLine().getErr(), parent.terminal().interactive());
         Placement found = new Placer(threads, seed, candidates, stop::get, line::show).place(what);
         line.clear();
         Style style = new Style(parent.terminal().colour(), units);
         spec.commandLine().getOut().print(PlacementText.of(what, found, style));
+        if (map != null) {
+            Design shown =
+                    found.answers().isEmpty() ? what : found.answers().get(0).design();
+            MapFiles.write(shown, map, units, spec.commandLine().getOut());
+        }
         boolean fails =
                 found.answers().isEmpty() || !found.answers().get(0).failed().isEmpty();
         return fails ? Exit.FAILS : Exit.FINE;

@@ -39,8 +39,9 @@ class ArrowsTest {
         table.put("analysis", List.of("design", "load", "linkage", "geometry"));
         table.put("time", List.of("analysis", "design", "load", "linkage", "geometry"));
         table.put("check", List.of("time", "analysis", "design", "load", "geometry", "quantity"));
+        table.put("drawing", List.of("geometry"));
         List<String> below = new ArrayList<>(table.keySet());
-        for (String upper : List.of("placement", "report", "viewer", "command")) {
+        for (String upper : List.of("placement", "sheet", "report", "viewer", "command")) {
             table.put(upper, List.copyOf(below));
             below.add(upper);
         }

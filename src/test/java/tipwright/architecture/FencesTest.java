@@ -25,6 +25,7 @@ class FencesTest {
             "picocli..", of("command"),
             "org.ejml..", of("linkage"),
             "org.locationtech.jts..", of("check", "placement", "geometry"),
+            "org.apache.pdfbox..", of("drawing", "report"),
             "org.hipparchus..", of("analysis", "time", "placement"),
             "org.snakeyaml..", of("design.file"),
             "javax.measure..", of("quantity"),

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.command;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.CannotComputeException;
+import tipwright.design.Design;
+import tipwright.drawing.Drawing;
+import tipwright.drawing.Png;
+import tipwright.drawing.Svg;
+import tipwright.placement.Pin;
+import tipwright.placement.PlacementMap;
+import tipwright.quantity.UnitSystem;
+import tipwright.report.WholeFile;
+import tipwright.sheet.MapPicture;
+
+/** Writes the maps of both pins. */
+final class MapFiles {
+    private static final int CELLS = 150;
+    private static final double PIXELS = 6;
+
+    private MapFiles() {}
+
+    /** What is wrong with a name for a map; null: nothing. */
+    static @Nullable String wrong(Path file) {
+        String end = end(file);
+        return end.equals(".svg") || end.equals(".png")
+                ? null
+                : "--map: '" + file + "' ends neither in .svg nor in .png; name it such as 'map.svg'";
+    }
+
+    private static String end(Path file) {
+        String name = String.valueOf(file.getFileName());
+        return name.substring(Math.max(0, name.lastIndexOf('.'))).toLowerCase(Locale.ROOT);
+    }
+
+    static void write(Design design, Path file, UnitSystem units, PrintWriter out)
+            throws CannotComputeException, FailedException {
+        String name = String.valueOf(file.getFileName());
+        String end = end(file);
+        String stem = name.substring(0, name.length() - end.length());
+        for (Pin pin : Pin.values()) {
+            Path to = pin == Pin.FRAME ? file : file.resolveSibling(stem + "-tank" + end);
+            Drawing drawing = MapPicture.of(PlacementMap.of(design, pin, CELLS), units);
+            try {
+                WholeFile.write(to, stream -> write(drawing, end, stream));
+            } catch (IOException e) {
+                throw new FailedException(String.valueOf(e.getMessage()), e);
+            }
+            out.println("map: written to " + to);
+        }
+    }
+
+    private static void write(Drawing drawing, String end, OutputStream stream) throws IOException {
+        if (end.equals(".svg")) {
+            stream.write(Svg.of(drawing, true).getBytes(StandardCharsets.UTF_8));
+        } else {
+            Png.write(drawing, PIXELS, stream);
+        }
+    }
+}

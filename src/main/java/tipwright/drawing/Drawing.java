@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.geometry.Vec2;
+
+/**
+ * A flat drawing.
+ *
+ * @param title in plain words
+ * @param low lowest corner of the page, mm
+ * @param high highest corner of the page, mm
+ * @param marks drawn in this order
+ */
+public record Drawing(String title, Vec2 low, Vec2 high, List<Mark> marks) {
+    /** Copies the list. */
+    public Drawing {
+        marks = List.copyOf(marks);
+    }
+
+    public double width() {
+        return high.x() - low.x();
+    }
+
+    public double height() {
+        return high.y() - low.y();
+    }
+
+    /** Collects marks. Mutable: owned by one caller. */
+    public static final class Board {
+        private final List<Mark> marks = new ArrayList<>();
+
+        /** A line from a to b. */
+        public void line(Vec2 a, Vec2 b, Pen pen) {
+            marks.add(new Mark.Path(List.of(a, b), false, pen));
+        }
+
+        /** A closed outline. */
+        public void outline(List<Vec2> points, Pen pen) {
+            marks.add(new Mark.Path(points, true, pen));
+        }
+
+        /** An open line. */
+        public void path(List<Vec2> points, Pen pen) {
+            marks.add(new Mark.Path(points, false, pen));
+        }
+
+        /** A rectangle by two corners. */
+        public void box(Vec2 a, Vec2 b, Pen pen) {
+            outline(List.of(a, new Vec2(b.x(), a.y()), b, new Vec2(a.x(), b.y())), pen);
+        }
+
+        /** A circle. */
+        public void ring(Vec2 centre, double radius, Pen pen) {
+            marks.add(new Mark.Ring(centre, radius, pen));
+        }
+
+        /** Text; anchor -1 starts, 0 is the middle, 1 ends at the place. */
+        public void text(Vec2 at, double height, int anchor, String text, Pen pen) {
+            marks.add(new Mark.Label(at, height, anchor, 0, text, pen));
+        }
+
+        /** Text turned by degrees against the clock. */
+        public void text(Vec2 at, double height, int anchor, double turn, String text, Pen pen) {
+            marks.add(new Mark.Label(at, height, anchor, turn, text, pen));
+        }
+
+        /** The drawing on a page from one corner to another, mm. */
+        public Drawing on(String title, Vec2 low, Vec2 high) {
+            return new Drawing(title, low, high, marks);
+        }
+    }
+}

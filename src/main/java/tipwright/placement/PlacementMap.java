@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.placement;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.CannotComputeException;
+import tipwright.design.Design;
+import tipwright.design.KeepOut;
+import tipwright.design.Mounts;
+import tipwright.design.Straight;
+import tipwright.design.Zone;
+import tipwright.geometry.Vec2;
+
+/**
+ * The largest utilisation over the zone of one pin, the other pins where they are drawn.
+ *
+ * @param pin that is moved
+ * @param drawn where it is drawn, m
+ * @param other the other pin, m
+ * @param pivot m
+ * @param zone its outline, m
+ * @param keepOuts where no pin may be
+ * @param low lowest corner of the first cell, m
+ * @param cell side of a cell, m; each number is taken in the middle of its cell
+ * @param utilisation [row up][column across]; NaN outside the zone
+ * @param governing [row up][column across]; null outside the zone
+ * @param allowed largest utilisation that is wanted
+ */
+@SuppressWarnings("ArrayRecordComponent")
+public record PlacementMap(
+        Pin pin,
+        Vec2 drawn,
+        Vec2 other,
+        Vec2 pivot,
+        List<Vec2> zone,
+        List<KeepOut> keepOuts,
+        Vec2 low,
+        double cell,
+        double[][] utilisation,
+        @Nullable Limit[][] governing,
+        double allowed) {
+    private static final double AROUND = 0.25;
+
+    /**
+     * The map of a design.
+     *
+     * @param across about how many cells there are along the longer side
+     * @throws CannotComputeException when the drive is not a straight one
+     */
+    public static PlacementMap of(Design design, Pin pin, int across) throws CannotComputeException {
+        Straight straight = TiltLoads.straight(design);
+        Vec2 drawn = pin == Pin.FRAME ? straight.framePin() : straight.tankPin();
+        Vec2 other = pin == Pin.FRAME ? straight.tankPin() : straight.framePin();
+        Mounts mounts = design.mounts();
+        Zone given = mounts == null ? null : pin == Pin.FRAME ? mounts.framePin() : mounts.tankPin();
+        List<Vec2> outline = given == null ? box(drawn) : given.outline();
+        List<KeepOut> keepOuts = mounts == null ? List.of() : mounts.keepOuts();
+        double clearance = mounts == null ? 0 : mounts.wants().clearance();
+        double allowed = mounts == null ? 1 : mounts.wants().utilisation();
+        Ground ground = new Ground(new Zone(outline, null), drawn, keepOuts, clearance);
+        Vec2 size = ground.high().minus(ground.low());
+        double cell = Math.max(size.x(), size.y()) / across;
+        int columns = Math.max(1, (int) Math.ceil(size.x() / cell - 1e-9));
+        int rows = Math.max(1, (int) Math.ceil(size.y() / cell - 1e-9));
+        double[][] utilisation = new double[rows][columns];
+        @Nullable Limit[][] governing = new @Nullable Limit[rows][columns];
+        Probe probe = new Probe(design);
+        for (int r = 0; r < rows; r++) {
+            for (int c = 0; c < columns; c++) {
+                Vec2 p = ground.low().plus(new Vec2((c + 0.5) * cell, (r + 0.5) * cell));
+                boolean allowedHere = ground.outside(p) == 0;
+                Probe.Reading reading = allowedHere ? probe.at(pin, p) : null;
+                utilisation[r][c] = reading == null ? Double.NaN : reading.utilisation();
+                governing[r][c] = reading == null ? null : reading.governing();
+            }
+        }
+        return new PlacementMap(
+                pin,
+                drawn,
+                other,
+                design.pivot().at(),
+                outline,
+                keepOuts,
+                ground.low(),
+                cell,
+                utilisation,
+                governing,
+                allowed);
+    }
+
+    private static List<Vec2> box(Vec2 p) {
+        return List.of(
+                p.plus(new Vec2(-AROUND, -AROUND)),
+                p.plus(new Vec2(AROUND, -AROUND)),
+                p.plus(new Vec2(AROUND, AROUND)),
+                p.plus(new Vec2(-AROUND, AROUND)));
+    }
+
+    /** Whether a cell lies in the zone and every limit is kept there. */
+    public boolean fits(int row, int column) {
+        return utilisation[row][column] <= allowed;
+    }
+}

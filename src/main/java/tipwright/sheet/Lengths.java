@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.sheet;
+
+import java.util.Locale;
+import tipwright.geometry.Vec2;
+import tipwright.quantity.UnitSystem;
+
+/** Lengths as they are read off a tape: whole millimetres, or inches and sixteenths. */
+final class Lengths {
+    private static final double INCH = 0.0254;
+
+    private Lengths() {}
+
+    static String unit(UnitSystem units) {
+        return units == UnitSystem.METRIC ? "mm" : "in";
+    }
+
+    /** The nearest mark of the tape, m. */
+    static double rounded(double m, UnitSystem units) {
+        double step = units == UnitSystem.METRIC ? 0.001 : INCH / 16;
+        return Math.rint(m / step) * step;
+    }
+
+    static Vec2 rounded(Vec2 p, UnitSystem units) {
+        return new Vec2(rounded(p.x(), units), rounded(p.y(), units));
+    }
+
+    /** As on the tape, with its unit: '412 mm', '16 1/4 in'. */
+    static String tape(double m, UnitSystem units) {
+        return bare(m, units) + " " + unit(units);
+    }
+
+    static String point(Vec2 p, UnitSystem units) {
+        return "[" + tape(p.x(), units) + ", " + tape(p.y(), units) + "]";
+    }
+
+    /** As on the tape, without unit. */
+    static String bare(double m, UnitSystem units) {
+        if (units == UnitSystem.METRIC) {
+            return Long.toString(Math.round(m * 1000));
+        }
+        long sixteenths = Math.round(Math.abs(m) / INCH * 16);
+        long part = sixteenths % 16;
+        String whole = Long.toString(sixteenths / 16);
+        String text = whole;
+        if (part > 0) {
+            long over = 16;
+            while (part % 2 == 0) {
+                part /= 2;
+                over /= 2;
+            }
+            text = (sixteenths < 16 ? "" : whole + " ") + part + "/" + over;
+        }
+        return m < 0 && sixteenths > 0 ? "-" + text : text;
+    }
+
+    /** To a tenth of a millimetre or a hundredth of an inch, for comparison. */
+    static String fine(double m, UnitSystem units) {
+        return units == UnitSystem.METRIC
+                ? String.format(Locale.ROOT, "%.1f mm", m * 1000)
+                : String.format(Locale.ROOT, "%.2f in", m / INCH);
+    }
+
+    /** Distance of the ticks of an axis of some length, m. */
+    static double tick(double length, UnitSystem units) {
+        double[] steps = units == UnitSystem.METRIC
+                ? new double[] {0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1}
+                : new double[] {INCH / 2, INCH, 2 * INCH, 4 * INCH, 8 * INCH, 16 * INCH, 32 * INCH};
+        int i = 0;
+        while (i < steps.length - 1 && length / steps[i] > 9) {
+            i++;
+        }
+        return steps[i];
+    }
+}
