@@ -20,18 +20,18 @@ class FencesTest {
     private static final JavaClasses CLASSES = Production.classes();
 
     /** Library, and the packages that may see it. */
-    private static final Map<String, String[]> FENCES = Map.of(
-            "javafx..", of("viewer"),
-            "picocli..", of("command"),
-            "org.ejml..", of("linkage"),
-            "org.locationtech.jts..", of("check", "placement", "geometry"),
-            "org.apache.pdfbox..", of("drawing", "report"),
-            "org.hipparchus..", of("analysis", "time", "placement"),
-            "org.snakeyaml..", of("design.file"),
-            "javax.measure..", of("quantity"),
-            "tech.units..", of("quantity"),
-            "systems.uom..", of("quantity"),
-            "com.fasterxml.jackson..", of("report", "design.file"));
+    private static final Map<String, String[]> FENCES = Map.ofEntries(
+            Map.entry("javafx..", of("viewer")),
+            Map.entry("picocli..", of("command")),
+            Map.entry("org.ejml..", of("linkage")),
+            Map.entry("org.locationtech.jts..", of("check", "placement", "geometry")),
+            Map.entry("org.apache.pdfbox..", of("drawing", "report")),
+            Map.entry("org.hipparchus..", of("analysis", "time", "placement")),
+            Map.entry("org.snakeyaml..", of("design.file")),
+            Map.entry("javax.measure..", of("quantity")),
+            Map.entry("tech.units..", of("quantity")),
+            Map.entry("systems.uom..", of("quantity")),
+            Map.entry("com.fasterxml.jackson..", of("report", "design.file")));
 
     private static String[] of(String... packages) {
         String[] all = new String[packages.length];
