@@ -27,6 +27,27 @@ public record Drawing(String title, Vec2 low, Vec2 high, List<Mark> marks) {
         return high.y() - low.y();
     }
 
+    /** This drawing k times as large. */
+    public Drawing times(double k) {
+        List<Mark> all = marks.stream().map(m -> moved(m, Vec2.ZERO, k)).toList();
+        return new Drawing(title, low.times(k), high.times(k), all);
+    }
+
+    private static Mark moved(Mark mark, Vec2 by, double k) {
+        Pen old = mark.pen();
+        Pen pen = new Pen(old.layer(), old.colour(), old.width() * k, old.dash() * k, old.fill());
+        if (mark instanceof Mark.Path path) {
+            return new Mark.Path(
+                    path.points().stream().map(p -> p.times(k).plus(by)).toList(), path.closed(), pen);
+        }
+        if (mark instanceof Mark.Ring ring) {
+            return new Mark.Ring(ring.centre().times(k).plus(by), ring.radius() * k, pen);
+        }
+        Mark.Label label = (Mark.Label) mark;
+        return new Mark.Label(
+                label.at().times(k).plus(by), label.height() * k, label.anchor(), label.turn(), label.text(), pen);
+    }
+
     /** Collects marks. Mutable: owned by one caller. */
     public static final class Board {
         private final List<Mark> marks = new ArrayList<>();
@@ -64,6 +85,11 @@ public record Drawing(String title, Vec2 low, Vec2 high, List<Mark> marks) {
         /** Text turned by degrees against the clock. */
         public void text(Vec2 at, double height, int anchor, double turn, String text, Pen pen) {
             marks.add(new Mark.Label(at, height, anchor, turn, text, pen));
+        }
+
+        /** All marks of another drawing, moved. */
+        public void add(Drawing other, Vec2 by) {
+            other.marks().forEach(m -> marks.add(moved(m, by, 1)));
         }
 
         /** The drawing on a page from one corner to another, mm. */

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.command;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import tipwright.analysis.CannotComputeException;
+import tipwright.design.Design;
+import tipwright.design.file.Problem;
+import tipwright.design.file.Reading;
+import tipwright.drawing.Dxf;
+import tipwright.drawing.Pdf;
+import tipwright.drawing.Svg;
+import tipwright.quantity.UnitSystem;
+import tipwright.report.WholeFile;
+import tipwright.sheet.Paper;
+import tipwright.sheet.SideView;
+import tipwright.sheet.WeldSheet;
+
+/** Writes the sheet to weld from. */
+@Command(
+        name = "sheet",
+        description = {
+            "Writes the sheet to weld from.",
+            "PDF: places, distances to check by tape, holes, stops, the side view, and a template at true size over as many"
+                    + " pages as it takes. SVG: the side view. DXF: the side view at true size in mm, layers by part."
+        },
+        footer = {
+            "  tipwright sheet my-tank.yaml --out my-tank.pdf",
+            "  tipwright sheet my-tank.yaml --out my-tank.pdf --units us --paper letter",
+            "  tipwright sheet my-tank.yaml --out my-tank.dxf"
+        })
+final class SheetCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "DESIGN",
+            description = "The design file, or the name of a design that comes with the program. Left out: '"
+                    + DesignSource.DEMO + "'.")
+    private @Nullable String design;
+
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "FILE",
+            description = "The file to write: .pdf, .svg or .dxf.")
+    private Path file = Path.of("sheet.pdf");
+
+    @Option(names = "--units", paramLabel = "SYSTEM", description = "Units of the tape: ${COMPLETION-CANDIDATES}.")
+    private UnitSystem units = UnitSystem.METRIC;
+
+    @Option(names = "--paper", paramLabel = "SIZE", description = "Paper of the PDF: ${COMPLETION-CANDIDATES}.")
+    private Paper paper = Paper.A4;
+
+    @Override
+    public Integer call() throws FailedException {
+        PrintWriter err = spec.commandLine().getErr();
+        DesignSource source = DesignSource.find(design);
+        if (source.reading() instanceof Reading.Bad bad) {
+            bad.problems().stream().map(Problem::text).forEach(err::println);
+            return Exit.NOT_UNDERSTOOD;
+        }
+        String name = String.valueOf(file.getFileName());
+        String end = name.substring(Math.max(0, name.lastIndexOf('.'))).toLowerCase(Locale.ROOT);
+        if (!end.equals(".pdf") && !end.equals(".svg") && !end.equals(".dxf")) {
+            err.println("--out: '" + file + "' ends in none of .pdf, .svg and .dxf; name it such as 'sheet.pdf'");
+            return Exit.NOT_UNDERSTOOD;
+        }
+        Design what = ((Reading.Good) source.reading()).design();
+        try {
+            write(what, end);
+        } catch (CannotComputeException e) {
+            err.println(source.name() + ": " + e.getMessage());
+            return Exit.CANNOT_COMPUTE;
+        } catch (IOException e) {
+            throw new FailedException(String.valueOf(e.getMessage()), e);
+        }
+        spec.commandLine().getOut().println("sheet: written to " + file);
+        return Exit.FINE;
+    }
+
+    private void write(Design what, String end) throws IOException, CannotComputeException {
+        if (end.equals(".pdf")) {
+            var pages = WeldSheet.pages(what, units, paper);
+            WholeFile.write(file, stream -> Pdf.write(what.name() + ": sheet to weld from", pages, stream));
+            return;
+        }
+        Design rounded = WeldSheet.rounded(what, units);
+        String text = end.equals(".svg")
+                ? Svg.of(SideView.of(rounded, units, 297, 210), true)
+                : Dxf.of(SideView.trueSize(rounded, units));
+        WholeFile.write(file, (OutputStream stream) -> stream.write(text.getBytes(StandardCharsets.UTF_8)));
+    }
+}

@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.design.Design;
+import tipwright.design.Interior;
+import tipwright.design.Opening;
+import tipwright.design.PrismInterior;
+import tipwright.design.Straight;
+import tipwright.drawing.Drawing;
+import tipwright.drawing.Pen;
+import tipwright.geometry.Range;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+import tipwright.quantity.UnitSystem;
+
+/**
+ * The side view with its dimensions: tank stowed and, dashed, at full tilt; pins, actuator, datum. One unit of the drawing is a
+ * millimetre on the sheet; the scale is chosen to fit.
+ */
+public final class SideView {
+    private static final double[] SCALES = {1, 2, 2.5, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100};
+    private static final int SIDES = 180;
+    private static final double EDGE = 14;
+
+    private final Design design;
+    private final UnitSystem units;
+    private final Drawing.Board board = new Drawing.Board();
+    private final List<Vec2> tank;
+    private final List<Vec2> tipped;
+    private final List<Vec2> pins;
+    private final Vec2 low;
+    private final Vec2 high;
+    private final double scale;
+
+    private SideView(Design design, UnitSystem units, double width, double height) {
+        this.design = design;
+        this.units = units;
+        tank = silhouette(design);
+        Vec2 pivot = design.pivot().at();
+        tipped =
+                tank.stream().map(p -> p.tiltedAbout(pivot, design.tilt().to())).toList();
+        pins = new ArrayList<>(List.of(pivot, Vec2.ZERO));
+        if (design.drive() instanceof Straight s) {
+            pins.add(s.framePin());
+            pins.add(s.tankPin());
+        }
+        List<Vec2> all = new ArrayList<>(tank);
+        all.addAll(tipped);
+        all.addAll(pins);
+        low = new Vec2(
+                all.stream().mapToDouble(Vec2::x).min().orElse(0),
+                all.stream().mapToDouble(Vec2::y).min().orElse(0));
+        high = new Vec2(
+                all.stream().mapToDouble(Vec2::x).max().orElse(0),
+                all.stream().mapToDouble(Vec2::y).max().orElse(0));
+        Vec2 size = high.minus(low).times(1000);
+        double least = Math.max(size.x() / (width - 2 * EDGE), size.y() / (height - 2 * EDGE));
+        int i = 0;
+        while (i < SCALES.length - 1 && SCALES[i] < least) {
+            i++;
+        }
+        scale = SCALES[i];
+    }
+
+    /**
+     * The drawing.
+     *
+     * @param width most that it may take, mm
+     * @param height most that it may take, mm
+     */
+    public static Drawing of(Design design, UnitSystem units, double width, double height) {
+        SideView view = new SideView(design, units, width, height);
+        view.draw();
+        Vec2 a = view.at(view.low).minus(new Vec2(EDGE, EDGE));
+        Vec2 b = view.at(view.high).plus(new Vec2(EDGE, EDGE));
+        return view.board.on(design.name() + ", side view 1:" + Math.round(view.scale), a, b);
+    }
+
+    /** The drawing at its true size, one unit a millimetre; letters and signs grow with it. */
+    public static Drawing trueSize(Design design, UnitSystem units) {
+        SideView view = new SideView(design, units, 297, 210);
+        return of(design, units, 297, 210).times(view.scale);
+    }
+
+    private Vec2 at(Vec2 p) {
+        return p.times(1000 / scale);
+    }
+
+    private List<Vec2> at(List<Vec2> points) {
+        return points.stream().map(this::at).toList();
+    }
+
+    private void draw() {
+        board.outline(at(tipped), Pen.line("tank-tipped", Ink.GREY, 0.25).dashed(1.5));
+        board.outline(at(tank), Pen.line("tank", Ink.BLACK, 0.5));
+        for (Opening opening : design.tank().openings()) {
+            Vec3 centre = opening.centre();
+            if (centre == null) {
+                continue;
+            }
+            Vec2 p = at(centre.xy());
+            board.ring(p, 0.8, Pen.line("opening", Ink.GREY, 0.3));
+            board.text(p.plus(new Vec2(1.5, 1.5)), 2.6, -1, opening.name(), Ink.QUIET);
+        }
+        datum();
+        Vec2 pivot = design.pivot().at();
+        pin(pivot, "pivot");
+        if (design.drive() instanceof Straight s) {
+            Vec2 moved = s.tankPin().tiltedAbout(pivot, design.tilt().to());
+            board.line(at(s.framePin()), at(s.tankPin()), Pen.line("actuator", Ink.BLACK, 0.9));
+            board.line(
+                    at(s.framePin()),
+                    at(moved),
+                    Pen.line("actuator-tipped", Ink.GREY, 0.4).dashed(1.5));
+            board.ring(at(moved), 0.8, Pen.line("actuator-tipped", Ink.GREY, 0.3));
+            pin(s.framePin(), "frame pin");
+            pin(s.tankPin(), "tank pin");
+            across(s.framePin(), s.tankPin(), 1);
+            across(pivot, s.tankPin(), 1);
+            across(pivot, s.framePin(), -1);
+        }
+        board.text(
+                at(new Vec2(low.x(), low.y())).plus(new Vec2(-EDGE + 2, -EDGE + 2)),
+                3,
+                -1,
+                "scale 1:" + Math.round(scale) + ", dimensions in " + Lengths.unit(units) + "; dashed: tipped to "
+                        + Math.round(Math.toDegrees(design.tilt().to())) + " deg",
+                Ink.QUIET);
+    }
+
+    private void datum() {
+        Vec2 o = at(Vec2.ZERO);
+        Pen pen = Pen.line("datum", Ink.BLACK, 0.3);
+        board.line(o, o.plus(new Vec2(10, 0)), pen);
+        board.line(o, o.plus(new Vec2(0, 10)), pen);
+        board.path(List.of(o.plus(new Vec2(8, 1)), o.plus(new Vec2(10, 0)), o.plus(new Vec2(8, -1))), pen);
+        board.path(List.of(o.plus(new Vec2(1, 8)), o.plus(new Vec2(0, 10)), o.plus(new Vec2(-1, 8))), pen);
+        board.text(o.plus(new Vec2(11, -1)), 2.8, -1, "x", Ink.TEXT);
+        board.text(o.plus(new Vec2(-1, 11)), 2.8, -1, "y", Ink.TEXT);
+        board.text(o.plus(new Vec2(-1.5, -3.5)), 2.8, 1, "datum", Ink.TEXT);
+    }
+
+    private void pin(Vec2 p, String name) {
+        Vec2 c = at(p);
+        Pen pen = Pen.line("pins", Ink.BLACK, 0.35);
+        board.ring(c, 1.4, pen.filled(Ink.WHITE));
+        board.line(c.plus(new Vec2(-2.4, 0)), c.plus(new Vec2(2.4, 0)), pen);
+        board.line(c.plus(new Vec2(0, -2.4)), c.plus(new Vec2(0, 2.4)), pen);
+        board.text(
+                c.plus(new Vec2(3, -3.6)),
+                2.8,
+                -1,
+                name + " " + Lengths.bare(p.x(), units) + " / " + Lengths.bare(p.y(), units),
+                Ink.TEXT);
+    }
+
+    /** A dimension from centre to centre, beside the line. */
+    private void across(Vec2 a, Vec2 b, int side) {
+        Vec2 p = at(a);
+        Vec2 q = at(b);
+        Vec2 u = q.minus(p).unit();
+        Vec2 n = new Vec2(-u.y(), u.x()).times(side);
+        Pen pen = Pen.line("dimensions", Ink.GREY, 0.2);
+        Vec2 shift = n.times(5);
+        board.line(p.plus(n.times(1.8)), p.plus(n.times(6)), pen);
+        board.line(q.plus(n.times(1.8)), q.plus(n.times(6)), pen);
+        board.line(p.plus(shift), q.plus(shift), pen);
+        for (int end = -1; end <= 1; end += 2) {
+            Vec2 tip = (end < 0 ? p : q).plus(shift);
+            Vec2 back = tip.minus(u.times(2.0 * end));
+            board.path(List.of(back.plus(n.times(0.6)), tip, back.minus(n.times(0.6))), pen);
+        }
+        double turn = Math.toDegrees(Math.atan2(u.y(), u.x()));
+        turn = turn > 90 ? turn - 180 : turn <= -90 ? turn + 180 : turn;
+        Vec2 above = new Vec2(-Math.sin(Math.toRadians(turn)), Math.cos(Math.toRadians(turn)));
+        Vec2 middle = p.plus(q).times(0.5).plus(shift).plus(above.times(0.8));
+        board.text(middle, 2.8, 0, turn, Lengths.bare(b.minus(a).norm(), units), Ink.TEXT);
+    }
+
+    /** Outline of the tank as seen from the side, m: from the width in every direction, convex. */
+    static List<Vec2> silhouette(Design design) {
+        Interior interior = design.tank().interior();
+        if (interior instanceof PrismInterior prism) {
+            return prism.outline();
+        }
+        return hull(interior);
+    }
+
+    /** Corners where the tangents of neighbouring directions meet. */
+    private static List<Vec2> hull(Interior interior) {
+        double[] reach = new double[SIDES];
+        for (int i = 0; i < SIDES; i++) {
+            double angle = 2 * Math.PI * i / SIDES;
+            Range range = interior.solid().extent(new Vec3(Math.cos(angle), Math.sin(angle), 0));
+            reach[i] = range.high();
+        }
+        List<Vec2> points = new ArrayList<>();
+        double step = 2 * Math.PI / SIDES;
+        for (int i = 0; i < SIDES; i++) {
+            double a = step * i;
+            double r = reach[i];
+            double s = reach[(i + 1) % SIDES];
+            double t = (s - r * Math.cos(step)) / Math.sin(step);
+            points.add(new Vec2(r * Math.cos(a) - t * Math.sin(a), r * Math.sin(a) + t * Math.cos(a)));
+        }
+        return points;
+    }
+}
