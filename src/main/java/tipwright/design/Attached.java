@@ -15,9 +15,9 @@ import tipwright.quantity.Kind;
  * @param z from and to along the pivot axis, m; empty: all the way across
  */
 public record Attached(
-        String name,
-        @Measured(value = Kind.MASS, atLeast = "0 kg") double mass,
-        @Measured(Kind.LENGTH) Vec3 centre,
+        @Note("What it is") String name,
+        @Note("What it weighs") @Measured(value = Kind.MASS, atLeast = "0 kg") double mass,
+        @Note("Its centre of mass, tank stowed") @Measured(Kind.LENGTH) Vec3 centre,
         @Note("Corners of its outline in the side view, to keep it clear")
                 @Counted(atLeast = 3, atMost = 500)
                 @Measured(Kind.LENGTH)

@@ -14,12 +14,18 @@ import tipwright.quantity.Kind;
  */
 @Choice("ball-insert")
 public record BallInsert(
-        @Measured(value = Kind.LENGTH, above = "0 mm") double bore,
-        @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double c0,
-        @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double c,
+        @Note("For the shaft") @Measured(value = Kind.LENGTH, above = "0 mm") double bore,
+        @Note("Basic static load rating C0 from the catalogue (ISO 76)")
+                @Measured(value = Kind.FORCE, above = "0 N")
+                @Nullable
+                Double c0,
+        @Note("Basic dynamic load rating C from the catalogue (ISO 281)")
+                @Measured(value = Kind.FORCE, above = "0 N")
+                @Nullable
+                Double c,
         @Note("Housing strength by the angle between the load and the direction into the base") @Preset
                 List<HousingStrength> housing,
-        @Nullable Double price)
+        @Note("In your own money, a plain number") @Nullable Double price)
         implements Bearing {
 
     @Override

@@ -13,7 +13,9 @@ import tipwright.quantity.Kind;
  * @param centre m, stowed
  */
 @Choice("box")
-public record BoxInterior(@Measured(value = Kind.LENGTH, above = "0 mm") Vec3 size, @Measured(Kind.LENGTH) Vec3 centre)
+public record BoxInterior(
+        @Note("Along x, y and z, inside") @Measured(value = Kind.LENGTH, above = "0 mm") Vec3 size,
+        @Note("Its middle, tank stowed") @Measured(Kind.LENGTH) Vec3 centre)
         implements Interior {
     @Override
     public Solid solid() {

@@ -26,7 +26,7 @@ public record Cable(
         @Note("Of the conductor when it is warm")
                 @Measured(value = Kind.TEMPERATURE, preset = "40 degC", atLeast = "-60 degC", atMost = "200 degC")
                 double temperature,
-        @Preset("copper") Metal material,
+        @Note("Of the cores") @Preset("copper") Metal material,
         @Note("Resistance over that of a solid wire; fine strands are longer than the cable")
                 @Measured(value = Kind.RATIO, preset = "103 %", atLeast = "100 %", atMost = "130 %")
                 double stranding,

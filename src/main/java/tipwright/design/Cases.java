@@ -24,7 +24,7 @@ public record Cases(
      * @param centre m, stowed
      */
     public record Own(
-            String name,
-            @Measured(value = Kind.MASS, atLeast = "0 kg") double mass,
-            @Measured(Kind.LENGTH) Vec3 centre) {}
+            @Note("What the load is called") String name,
+            @Note("What it weighs") @Measured(value = Kind.MASS, atLeast = "0 kg") double mass,
+            @Note("Its centre of mass, tank stowed") @Measured(Kind.LENGTH) Vec3 centre) {}
 }

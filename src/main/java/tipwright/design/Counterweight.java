@@ -13,8 +13,8 @@ import tipwright.quantity.Kind;
  */
 @Choice("counterweight")
 public record Counterweight(
-        String name,
+        @Note("What it is called") String name,
         @Note("tank, or the name of a link") String body,
-        @Measured(value = Kind.MASS, above = "0 kg") double mass,
-        @Measured(Kind.LENGTH) Vec3 centre)
+        @Note("What it weighs") @Measured(value = Kind.MASS, above = "0 kg") double mass,
+        @Note("Its centre of mass, tank stowed") @Measured(Kind.LENGTH) Vec3 centre)
         implements Assist {}

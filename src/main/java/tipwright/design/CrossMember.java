@@ -20,11 +20,13 @@ public record CrossMember(
         @Note("Middle of the tube in the side view") @Measured(Kind.LENGTH) Vec2 at,
         @Note("Outside, upright") @Measured(value = Kind.LENGTH, above = "0 mm") double height,
         @Note("Outside, level") @Measured(value = Kind.LENGTH, above = "0 mm") double width,
-        @Measured(value = Kind.LENGTH, above = "0 mm") double wall,
+        @Note("Thickness of its wall") @Measured(value = Kind.LENGTH, above = "0 mm") double wall,
         @Note("Where its ends rest along the pivot") @Counted(atLeast = 2, atMost = 2) @Measured(Kind.LENGTH)
                 List<Double> z,
-        @Measured(value = Kind.PRESSURE, preset = "235 MPa", above = "0 Pa") double yield,
-        @Measured(value = Kind.PRESSURE, preset = "205 GPa", above = "0 Pa") double modulus) {
+        @Note("Yield strength of its steel") @Measured(value = Kind.PRESSURE, preset = "235 MPa", above = "0 Pa")
+                double yield,
+        @Note("Young's modulus; 205 GPa for steel") @Measured(value = Kind.PRESSURE, preset = "205 GPa", above = "0 Pa")
+                double modulus) {
 
     /** Between the ends, m. */
     public double span() {

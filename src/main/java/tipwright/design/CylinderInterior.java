@@ -21,13 +21,18 @@ import tipwright.quantity.Kind;
  */
 @Choice("cylinder")
 public record CylinderInterior(
-        @Measured(Kind.RATIO) Vec3 axis,
-        @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
-        @Measured(value = Kind.LENGTH, atLeast = "0 mm") double length,
-        @Counted(atLeast = 1, atMost = 2) @Preset("flat") List<HeadShape> heads,
-        @Measured(value = Kind.RATIO, preset = "100 %", above = "50 %", atMost = "300 %") double crown,
-        @Measured(value = Kind.RATIO, preset = "6 %", atLeast = "1 %", atMost = "49 %") double knuckle,
-        @Measured(Kind.LENGTH) Vec3 centre)
+        @Note("Direction of its axis: x, y, z or a list") @Measured(Kind.RATIO) Vec3 axis,
+        @Note("Inside") @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
+        @Note("Of the straight shell between the heads") @Measured(value = Kind.LENGTH, atLeast = "0 mm") double length,
+        @Note("One for both ends, or two with the -axis end first") @Counted(atLeast = 1, atMost = 2) @Preset("flat")
+                List<HeadShape> heads,
+        @Note("Crown radius of a torispherical head over the diameter")
+                @Measured(value = Kind.RATIO, preset = "100 %", above = "50 %", atMost = "300 %")
+                double crown,
+        @Note("Knuckle radius of a torispherical head over the diameter")
+                @Measured(value = Kind.RATIO, preset = "6 %", atLeast = "1 %", atMost = "49 %")
+                double knuckle,
+        @Note("Middle of the straight shell, tank stowed") @Measured(Kind.LENGTH) Vec3 centre)
         implements Interior {
 
     /** The form of a head. */

@@ -16,9 +16,10 @@ import tipwright.quantity.Kind;
  * @param hingeRating N, the whole hinge line
  */
 public record Door(
-        @Measured(Kind.LENGTH) Vec3 hinge,
-        @Measured(Kind.RATIO) @Preset("[0, 0, 1]") Vec3 hingeAxis,
-        @Measured(Kind.LENGTH) Vec3 latch,
-        @Counted(atLeast = 1, atMost = 100) @Preset("1") int latches,
-        @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double latchRating,
-        @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double hingeRating) {}
+        @Note("A point on the hinge line, tank stowed") @Measured(Kind.LENGTH) Vec3 hinge,
+        @Note("Direction of the hinge line") @Measured(Kind.RATIO) @Preset("[0, 0, 1]") Vec3 hingeAxis,
+        @Note("Where the latches hold; the middle of them") @Measured(Kind.LENGTH) Vec3 latch,
+        @Note("How many share the load") @Counted(atLeast = 1, atMost = 100) @Preset("1") int latches,
+        @Note("What one latch bears") @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double latchRating,
+        @Note("What all hinges together bear") @Measured(value = Kind.FORCE, above = "0 N") @Nullable
+                Double hingeRating) {}

@@ -17,19 +17,24 @@ import tipwright.quantity.Kind;
  */
 @Choice("electric")
 public record ElectricActuator(
-        @Measured(value = Kind.LENGTH, above = "0 mm") double closed,
-        @Measured(value = Kind.LENGTH, above = "0 mm") double stroke,
-        @Measured(value = Kind.FORCE, above = "0 N") double push,
-        @Measured(value = Kind.FORCE, atLeast = "0 N") double pull,
-        @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double hold,
-        @Nullable Speed speed,
-        @Measured(value = Kind.VOLTAGE, above = "0 V") @Nullable Double voltage,
-        @Nullable Current current,
-        @Measured(value = Kind.RATIO, above = "0 %", atMost = "100 %") @Nullable Double duty,
-        @Nullable Rod rod,
-        @Nullable Tube tube,
-        @Measured(value = Kind.RATIO, preset = "100 %", above = "0 %", atMost = "100 %") double efficiency,
-        @Nullable Double price)
+        @Note("Pin to pin when drawn in") @Measured(value = Kind.LENGTH, above = "0 mm") double closed,
+        @Note("How far it goes out") @Measured(value = Kind.LENGTH, above = "0 mm") double stroke,
+        @Note("Rated push") @Measured(value = Kind.FORCE, above = "0 N") double push,
+        @Note("Rated pull") @Measured(value = Kind.FORCE, atLeast = "0 N") double pull,
+        @Note("Rated force at rest") @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double hold,
+        @Note("At no load and at the rated push") @Nullable Speed speed,
+        @Note("Rated") @Measured(value = Kind.VOLTAGE, above = "0 V") @Nullable Double voltage,
+        @Note("At no load and at the rated push") @Nullable Current current,
+        @Note("Share of the time that it may run")
+                @Measured(value = Kind.RATIO, above = "0 %", atMost = "100 %")
+                @Nullable
+                Double duty,
+        @Note("The rod or screw tube, to check buckling") @Nullable Rod rod,
+        @Note("The body, to check buckling") @Nullable Tube tube,
+        @Note("Share of the rating that reaches the rod")
+                @Measured(value = Kind.RATIO, preset = "100 %", above = "0 %", atMost = "100 %")
+                double efficiency,
+        @Note("In your own money, a plain number") @Nullable Double price)
         implements Actuator {
 
     /**
@@ -39,8 +44,8 @@ public record ElectricActuator(
      * @param rated m/s at the rated push
      */
     public record Speed(
-            @Measured(value = Kind.SPEED, above = "0 mm/s") double noLoad,
-            @Measured(value = Kind.SPEED, above = "0 mm/s") double rated) {}
+            @Note("With no load") @Measured(value = Kind.SPEED, above = "0 mm/s") double noLoad,
+            @Note("At the rated push") @Measured(value = Kind.SPEED, above = "0 mm/s") double rated) {}
 
     /**
      * Current at the two known loads.
@@ -49,8 +54,8 @@ public record ElectricActuator(
      * @param rated A at the rated push
      */
     public record Current(
-            @Measured(value = Kind.CURRENT, atLeast = "0 A") double noLoad,
-            @Measured(value = Kind.CURRENT, above = "0 A") double rated) {}
+            @Note("With no load") @Measured(value = Kind.CURRENT, atLeast = "0 A") double noLoad,
+            @Note("At the rated push") @Measured(value = Kind.CURRENT, above = "0 A") double rated) {}
 
     @Override
     public double ratedPush() {

@@ -15,15 +15,15 @@ import tipwright.quantity.Kind;
  */
 @Choice("extension-spring")
 public record ExtensionSpring(
-        String name,
-        Anchor from,
-        Anchor to,
+        @Note("What it is called") String name,
+        @Note("One end") Anchor from,
+        @Note("The other end") Anchor to,
         @Note("Hook to hook without load") @Measured(value = Kind.LENGTH, above = "0 mm") double free,
-        @Measured(value = Kind.STIFFNESS, above = "0 N/mm") double rate,
+        @Note("Force per length that it is drawn out") @Measured(value = Kind.STIFFNESS, above = "0 N/mm") double rate,
         @Note("Initial tension of the coils") @Measured(value = Kind.FORCE, preset = "0 N", atLeast = "0 N")
                 double tension,
         @Note("Longest length allowed") @Measured(value = Kind.LENGTH, above = "0 mm") double longest,
-        @Measured(value = Kind.LENGTH, preset = "0 mm") double z)
+        @Note("Where it sits along the pivot") @Measured(value = Kind.LENGTH, preset = "0 mm") double z)
         implements Assist, LineSpring {
     @Override
     public double push(double length) {

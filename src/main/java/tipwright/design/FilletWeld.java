@@ -65,7 +65,7 @@ public record FilletWeld(
      *
      * @param diameter m
      */
-    public record Round(@Measured(value = Kind.LENGTH, above = "0 mm") double diameter) {}
+    public record Round(@Note("Of the bar") @Measured(value = Kind.LENGTH, above = "0 mm") double diameter) {}
 
     /**
      * A straight seam.

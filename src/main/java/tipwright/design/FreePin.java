@@ -14,7 +14,7 @@ import tipwright.quantity.Kind;
  * @param bothSides whether there are two of it, one on each side, each bearing half
  */
 public record FreePin(
-        String name,
+        @Note("What it is called") String name,
         @Note("Its two bodies, such as [frame, crank]") @Counted(atLeast = 2, atMost = 2) List<String> between,
         @Note("Where, tank stowed; left out: at the pivot") @Measured(Kind.LENGTH) @Nullable Vec2 at,
         @Note("There are two of it, one on each side") @Preset("false") boolean bothSides,

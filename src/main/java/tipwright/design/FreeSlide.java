@@ -13,8 +13,8 @@ import tipwright.quantity.Kind;
  * @param along direction of the rail, stowed, any length
  */
 public record FreeSlide(
-        String name,
+        @Note("What it is called") String name,
         @Note("Its two bodies, the one with the rail first") @Counted(atLeast = 2, atMost = 2) List<String> between,
         @Note("Middle of the carriage, tank stowed") @Measured(Kind.LENGTH) Vec2 at,
         @Note("Direction of the rail, tank stowed") @Measured(Kind.RATIO) Vec2 along,
-        Guide guide) {}
+        @Note("Its rail") Guide guide) {}

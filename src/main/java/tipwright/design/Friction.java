@@ -11,5 +11,10 @@ import tipwright.quantity.Kind;
  * @param pins in the actuator's pins. Source of the preset: common practice, no source
  */
 public record Friction(
-        @Measured(value = Kind.RATIO, atLeast = "0", atMost = "1") @Nullable Double pivot,
-        @Measured(value = Kind.RATIO, preset = "0.15", atLeast = "0", atMost = "1") double pins) {}
+        @Note("Coefficient in the bearings; left out: by their kind")
+                @Measured(value = Kind.RATIO, atLeast = "0", atMost = "1")
+                @Nullable
+                Double pivot,
+        @Note("Coefficient in the actuator's pins")
+                @Measured(value = Kind.RATIO, preset = "0.15", atLeast = "0", atMost = "1")
+                double pins) {}

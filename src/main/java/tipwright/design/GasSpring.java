@@ -15,16 +15,16 @@ import tipwright.quantity.Kind;
  */
 @Choice("gas-spring")
 public record GasSpring(
-        String name,
-        Anchor from,
-        Anchor to,
+        @Note("What it is called") String name,
+        @Note("One end") Anchor from,
+        @Note("The other end") Anchor to,
         @Note("Pin to pin when drawn out") @Measured(value = Kind.LENGTH, above = "0 mm") double extended,
-        @Measured(value = Kind.LENGTH, above = "0 mm") double stroke,
+        @Note("How far it can be pressed in") @Measured(value = Kind.LENGTH, above = "0 mm") double stroke,
         @Note("Push when drawn out") @Measured(value = Kind.FORCE, atLeast = "0 N") double force,
         @Note("Push when pressed in by the whole stroke") @Measured(value = Kind.FORCE, atLeast = "0 N")
                 double compressedForce,
         @Note("Friction of its seals") @Measured(value = Kind.FORCE, preset = "0 N", atLeast = "0 N") double friction,
-        @Measured(value = Kind.LENGTH, preset = "0 mm") double z)
+        @Note("Where it sits along the pivot") @Measured(value = Kind.LENGTH, preset = "0 mm") double z)
         implements Assist, LineSpring {
     @Override
     public double push(double length) {

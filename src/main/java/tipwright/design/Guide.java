@@ -11,7 +11,8 @@ import tipwright.quantity.Kind;
  */
 public record Guide(
         @Note("Length of the carriage along its rail") @Measured(value = Kind.LENGTH, above = "0 mm") double length,
-        @Measured(value = Kind.RATIO, preset = "0.15", atLeast = "0", atMost = "1") double friction) {
+        @Note("Coefficient on the rail") @Measured(value = Kind.RATIO, preset = "0.15", atLeast = "0", atMost = "1")
+                double friction) {
     /**
      * Sum of the contact forces of a carriage that bears on both ends, N: the larger of |N| and 2 |M| / length.
      *

@@ -10,5 +10,7 @@ import tipwright.quantity.Kind;
  * @param load N
  */
 public record HousingStrength(
-        @Measured(value = Kind.ANGLE, atLeast = "0 deg", atMost = "180 deg") double angle,
-        @Measured(value = Kind.FORCE, above = "0 N") double load) {}
+        @Note("Between the load and the direction into the base; 0 deg: pressed onto it")
+                @Measured(value = Kind.ANGLE, atLeast = "0 deg", atMost = "180 deg")
+                double angle,
+        @Note("What the housing bears that way") @Measured(value = Kind.FORCE, above = "0 N") double load) {}

@@ -15,18 +15,24 @@ import tipwright.quantity.Kind;
  */
 @Choice("hydraulic")
 public record HydraulicActuator(
-        @Measured(value = Kind.LENGTH, above = "0 mm") double bore,
-        Rod rod,
-        @Measured(value = Kind.LENGTH, above = "0 mm") double closed,
-        @Measured(value = Kind.LENGTH, above = "0 mm") double stroke,
-        @Measured(value = Kind.PRESSURE, above = "0 bar") double reliefPressure,
-        @Measured(value = Kind.FLOW, above = "0 L/min") @Nullable Double flow,
-        @Preset("double") Acting acting,
-        @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double hold,
-        @Nullable Tube tube,
-        @Measured(value = Kind.RATIO, above = "0 %", atMost = "100 %") @Nullable Double duty,
-        @Measured(value = Kind.RATIO, preset = "95 %", above = "0 %", atMost = "100 %") double efficiency,
-        @Nullable Double price)
+        @Note("Inside diameter of the cylinder") @Measured(value = Kind.LENGTH, above = "0 mm") double bore,
+        @Note("The rod or screw tube, to check buckling") Rod rod,
+        @Note("Pin to pin when drawn in") @Measured(value = Kind.LENGTH, above = "0 mm") double closed,
+        @Note("How far it goes out") @Measured(value = Kind.LENGTH, above = "0 mm") double stroke,
+        @Note("What the relief valve is set to") @Measured(value = Kind.PRESSURE, above = "0 bar")
+                double reliefPressure,
+        @Note("Of the pump") @Measured(value = Kind.FLOW, above = "0 L/min") @Nullable Double flow,
+        @Note("single: oil only pushes; double: it pulls too") @Preset("double") Acting acting,
+        @Note("Rated force at rest") @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double hold,
+        @Note("The body, to check buckling") @Nullable Tube tube,
+        @Note("Share of the time that it may run")
+                @Measured(value = Kind.RATIO, above = "0 %", atMost = "100 %")
+                @Nullable
+                Double duty,
+        @Note("Share of the rating that reaches the rod")
+                @Measured(value = Kind.RATIO, preset = "95 %", above = "0 %", atMost = "100 %")
+                double efficiency,
+        @Note("In your own money, a plain number") @Nullable Double price)
         implements Actuator, Cylinder {
 
     /** Whether oil can also pull the rod in. */

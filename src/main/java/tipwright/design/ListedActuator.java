@@ -6,4 +6,6 @@ package tipwright.design;
  *
  * @param name as in the parts files
  */
-public record ListedActuator(@Note("What it is called") String name, @FromParts("actuators") Actuator actuator) {}
+public record ListedActuator(
+        @Note("What it is called") String name,
+        @Note("A name from the parts files, or its data in place") @FromParts("actuators") Actuator actuator) {}

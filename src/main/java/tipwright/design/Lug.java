@@ -20,4 +20,5 @@ public record Lug(
         @Note("From the middle of the hole to the nearest free edge") @Measured(value = Kind.LENGTH, above = "0 mm")
                 double end,
         @Note("How many plates share the load") @Preset("1") @Counted(atLeast = 1, atMost = 8) int plates,
-        @Measured(value = Kind.PRESSURE, preset = "235 MPa", above = "0 Pa") double yield) {}
+        @Note("Yield strength of its steel") @Measured(value = Kind.PRESSURE, preset = "235 MPa", above = "0 Pa")
+                double yield) {}

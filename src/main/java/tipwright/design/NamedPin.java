@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param pin its name in the mechanism
  * @param joint its dimensions
  */
-public record NamedPin(@Note("Name of the pin, such as frame-pin") String pin, PinJoint joint) {
+public record NamedPin(@Note("Name of the pin, such as frame-pin") String pin, @Note("Its dimensions") PinJoint joint) {
     /** The pin's dimensions by name; null when it is not in the list. */
     static @Nullable PinJoint find(List<NamedPin> pins, String name) {
         for (NamedPin p : pins) {

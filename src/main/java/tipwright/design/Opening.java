@@ -16,14 +16,14 @@ import tipwright.quantity.Kind;
  * @param points the outline when rim is polygon, m, stowed
  */
 public record Opening(
-        String name,
-        Rim rim,
-        @Measured(value = Kind.LENGTH, above = "0 mm") @Nullable Double diameter,
+        @Note("What it is called") String name,
+        @Note("The form of its edge") Rim rim,
+        @Note("Of a round rim") @Measured(value = Kind.LENGTH, above = "0 mm") @Nullable Double diameter,
         @Note("Along z") @Measured(value = Kind.LENGTH, above = "0 mm") @Nullable Double width,
         @Note("Across the width") @Measured(value = Kind.LENGTH, above = "0 mm") @Nullable Double height,
-        @Measured(Kind.LENGTH) @Preset List<Vec3> points,
-        @Measured(Kind.LENGTH) @Nullable Vec3 centre,
-        @Measured(Kind.RATIO) @Nullable Vec3 normal,
+        @Note("Corners of a polygon rim, in order, tank stowed") @Measured(Kind.LENGTH) @Preset List<Vec3> points,
+        @Note("Middle of the rim, tank stowed") @Measured(Kind.LENGTH) @Nullable Vec3 centre,
+        @Note("Direction straight out of the tank") @Measured(Kind.RATIO) @Nullable Vec3 normal,
         @Note("Tilt at which it is open; 0 deg: from the start")
                 @Measured(value = Kind.ANGLE, preset = "0 deg", atLeast = "0 deg")
                 double opensAt,

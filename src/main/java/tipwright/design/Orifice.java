@@ -10,8 +10,9 @@ import tipwright.quantity.Kind;
  * @param coefficient share of the ideal flow
  */
 public record Orifice(
-        @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
-        @Measured(value = Kind.RATIO, preset = "0.62", above = "0", atMost = "1") double coefficient) {
+        @Note("Of the hole") @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
+        @Note("Share of the ideal flow") @Measured(value = Kind.RATIO, preset = "0.62", above = "0", atMost = "1")
+                double coefficient) {
     /** m2. */
     public double area() {
         return Math.PI * diameter * diameter / 4;

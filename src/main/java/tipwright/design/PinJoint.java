@@ -13,12 +13,14 @@ import tipwright.quantity.Kind;
  * @param yield Pa
  */
 public record PinJoint(
-        @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
+        @Note("Of the pin") @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
         @Note("double: lug between two cheeks; single: one cheek") @Preset("double") Shear shear,
-        @Measured(value = Kind.LENGTH, above = "0 mm") double lug,
-        @Measured(value = Kind.LENGTH, above = "0 mm") double cheek,
-        @Measured(value = Kind.LENGTH, preset = "0 mm", atLeast = "0 mm") double gap,
-        @Measured(value = Kind.PRESSURE, preset = "235 MPa", above = "0 Pa") double yield) {
+        @Note("Thickness of the middle lug") @Measured(value = Kind.LENGTH, above = "0 mm") double lug,
+        @Note("Thickness of each outer cheek") @Measured(value = Kind.LENGTH, above = "0 mm") double cheek,
+        @Note("Between the lug and each cheek") @Measured(value = Kind.LENGTH, preset = "0 mm", atLeast = "0 mm")
+                double gap,
+        @Note("Yield strength of the pin's steel") @Measured(value = Kind.PRESSURE, preset = "235 MPa", above = "0 Pa")
+                double yield) {
 
     /** How many sections of the pin carry the load. */
     public enum Shear {

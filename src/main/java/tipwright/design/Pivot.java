@@ -13,7 +13,7 @@ import tipwright.quantity.Kind;
  * @param bearings exactly two, at different z
  */
 public record Pivot(
-        @Measured(Kind.LENGTH) Vec2 at,
+        @Note("The axis that the tank turns on, in the side view") @Measured(Kind.LENGTH) Vec2 at,
         @Note("The two bearings") @Counted(atLeast = 2, atMost = 2) List<Support> bearings,
         @Note("The shaft or stubs in the bearings") @Nullable Shaft shaft) {
 

@@ -8,4 +8,6 @@ import tipwright.quantity.Kind;
  *
  * @param z m along the pivot axis
  */
-public record PlacedActuator(@Measured(Kind.LENGTH) double z, @FromParts("actuators") Actuator actuator) {}
+public record PlacedActuator(
+        @Note("Where it sits along the pivot") @Measured(Kind.LENGTH) double z,
+        @Note("A name from the parts files, or its data in place") @FromParts("actuators") Actuator actuator) {}

@@ -13,11 +13,14 @@ import tipwright.quantity.Kind;
  */
 @Choice("bush")
 public record PlainBush(
-        @Measured(value = Kind.LENGTH, above = "0 mm") double bore,
-        @Measured(value = Kind.LENGTH, above = "0 mm") double length,
-        @Measured(value = Kind.PRESSURE, above = "0 Pa") @Nullable Double pressure,
-        @Measured(value = Kind.PRESSURE_VELOCITY, above = "0 Pa m/s") @Nullable Double pressureVelocity,
-        @Nullable Double price)
+        @Note("For the shaft") @Measured(value = Kind.LENGTH, above = "0 mm") double bore,
+        @Note("Along the shaft") @Measured(value = Kind.LENGTH, above = "0 mm") double length,
+        @Note("Mean pressure that it bears") @Measured(value = Kind.PRESSURE, above = "0 Pa") @Nullable Double pressure,
+        @Note("Pressure times sliding speed that it bears")
+                @Measured(value = Kind.PRESSURE_VELOCITY, above = "0 Pa m/s")
+                @Nullable
+                Double pressureVelocity,
+        @Note("In your own money, a plain number") @Nullable Double price)
         implements Bearing {
 
     @Override

@@ -16,9 +16,12 @@ import tipwright.quantity.Kind;
  */
 @Choice("prism")
 public record PrismInterior(
-        @Counted(atLeast = 3, atMost = 500) @Measured(Kind.LENGTH) List<Vec2> outline,
-        @Measured(value = Kind.LENGTH, above = "0 mm") double width,
-        @Measured(value = Kind.LENGTH, preset = "0 mm") double z)
+        @Note("Corners in the side view, in order, inside, tank stowed")
+                @Counted(atLeast = 3, atMost = 500)
+                @Measured(Kind.LENGTH)
+                List<Vec2> outline,
+        @Note("Along the pivot, inside") @Measured(value = Kind.LENGTH, above = "0 mm") double width,
+        @Note("Middle of the width") @Measured(value = Kind.LENGTH, preset = "0 mm") double z)
         implements Interior {
     @Override
     public Solid solid() {

@@ -14,11 +14,14 @@ import tipwright.quantity.Kind;
  * @param modulus Young's modulus, Pa
  */
 public record Rod(
-        @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
-        @Measured(value = Kind.LENGTH, preset = "0 mm", atLeast = "0 mm") double bore,
-        @Measured(value = Kind.LENGTH, above = "0 mm") @Nullable Double length,
-        @Measured(value = Kind.PRESSURE, preset = "355 MPa", above = "0 Pa") double yield,
-        @Measured(value = Kind.PRESSURE, preset = "205 GPa", above = "0 Pa") double modulus) {
+        @Note("Outside") @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
+        @Note("Inside diameter of a hollow rod") @Measured(value = Kind.LENGTH, preset = "0 mm", atLeast = "0 mm")
+                double bore,
+        @Note("Of the rod itself") @Measured(value = Kind.LENGTH, above = "0 mm") @Nullable Double length,
+        @Note("Yield strength of its steel") @Measured(value = Kind.PRESSURE, preset = "355 MPa", above = "0 Pa")
+                double yield,
+        @Note("Young's modulus; 205 GPa for steel") @Measured(value = Kind.PRESSURE, preset = "205 GPa", above = "0 Pa")
+                double modulus) {
 
     /** Second moment of area, m4. */
     public double inertia() {

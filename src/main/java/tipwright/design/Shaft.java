@@ -13,8 +13,9 @@ import tipwright.quantity.Kind;
  * @param carriedAt where the tank grips a shaft that goes through both bearings, z, m; empty: stubs with an overhang
  */
 public record Shaft(
-        @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
-        @Measured(value = Kind.PRESSURE, preset = "235 MPa", above = "0 Pa") double yield,
+        @Note("Of the shaft or stubs") @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
+        @Note("Yield strength of its steel") @Measured(value = Kind.PRESSURE, preset = "235 MPa", above = "0 Pa")
+                double yield,
         @Note("From the middle of a bearing to where the tank grips the shaft")
                 @Measured(value = Kind.LENGTH, atLeast = "0 mm")
                 double overhang,

@@ -13,7 +13,7 @@ import tipwright.quantity.Kind;
  * @param rest whether the stowed tank lies on it
  */
 public record SidePart(
-        String name,
+        @Note("What it is called") String name,
         @Note("Corners of its outline in the side view") @Counted(atLeast = 3, atMost = 500) @Measured(Kind.LENGTH)
                 List<Vec2> outline,
         @Note("Where it begins and ends along the pivot; left out: all the way across")

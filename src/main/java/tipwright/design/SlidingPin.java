@@ -23,7 +23,7 @@ public record SlidingPin(
         @Note("Where the link is pinned to the tank") @Measured(Kind.LENGTH) Vec2 tankPin,
         @Note("Middle of the carriage on its rail") @Measured(Kind.LENGTH) Vec2 carriage,
         @Note("Direction of the rail") @Measured(Kind.RATIO) Vec2 along,
-        Guide guide,
+        @Note("The rail that the carriage slides on") Guide guide,
         @Note("The actuators, side by side") @Counted(atLeast = 1, atMost = 8) List<PlacedActuator> actuators,
         @Note("The pins by name, to check them") @Preset List<NamedPin> pins)
         implements Drive {

@@ -17,14 +17,29 @@ import tipwright.quantity.Kind;
 @ExactlyOne({"fill", "volume"})
 @ExactlyOne({"density", "solids-by-weight", "solids-by-volume"})
 public record Slurry(
-        @Measured(value = Kind.RATIO, atLeast = "0 %", atMost = "100 %") @Nullable Double fill,
-        @Measured(value = Kind.VOLUME, atLeast = "0 L") @Nullable Double volume,
-        @Measured(value = Kind.DENSITY, above = "0 kg/m3", atMost = "10000 kg/m3") @Nullable Double density,
-        @Measured(value = Kind.RATIO, atLeast = "0 %", atMost = "95 %") @Nullable Double solidsByWeight,
-        @Measured(value = Kind.RATIO, atLeast = "0 %", atMost = "74 %") @Nullable Double solidsByVolume,
-        @Measured(value = Kind.DENSITY, preset = "2650 kg/m3", above = "0 kg/m3", atMost = "20000 kg/m3")
+        @Note("How full it is; or give volume")
+                @Measured(value = Kind.RATIO, atLeast = "0 %", atMost = "100 %")
+                @Nullable
+                Double fill,
+        @Note("How much is in it; or give fill") @Measured(value = Kind.VOLUME, atLeast = "0 L") @Nullable
+                Double volume,
+        @Note("Of the mixture, as weighed; or give solids-by-weight or solids-by-volume")
+                @Measured(value = Kind.DENSITY, above = "0 kg/m3", atMost = "10000 kg/m3")
+                @Nullable
+                Double density,
+        @Note("Share of solids in the weight of the mixture")
+                @Measured(value = Kind.RATIO, atLeast = "0 %", atMost = "95 %")
+                @Nullable
+                Double solidsByWeight,
+        @Note("Share of solids in the volume of the mixture")
+                @Measured(value = Kind.RATIO, atLeast = "0 %", atMost = "74 %")
+                @Nullable
+                Double solidsByVolume,
+        @Note("Of the solids themselves; 2650 kg/m3 for sand and stone")
+                @Measured(value = Kind.DENSITY, preset = "2650 kg/m3", above = "0 kg/m3", atMost = "20000 kg/m3")
                 double solidsDensity,
-        @Measured(value = Kind.DENSITY, preset = "1000 kg/m3", above = "0 kg/m3", atMost = "5000 kg/m3")
+        @Note("Of the liquid alone; 1000 kg/m3 for water")
+                @Measured(value = Kind.DENSITY, preset = "1000 kg/m3", above = "0 kg/m3", atMost = "5000 kg/m3")
                 double liquidDensity,
         @Note("Share of solids in a settled cake by volume; about 60 % for sand")
                 @Measured(value = Kind.RATIO, preset = "60 %", atLeast = "10 %", atMost = "100 %")

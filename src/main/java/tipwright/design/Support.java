@@ -12,7 +12,9 @@ import tipwright.quantity.Kind;
  * @param locating whether this one takes the load along the axis; the first bearing does when none is marked
  */
 public record Support(
-        @Measured(Kind.LENGTH) double z,
-        @FromParts("bearings") Bearing bearing,
-        @Measured(Kind.RATIO) @Preset("[0, -1]") Vec2 base,
-        @Preset("false") boolean locating) {}
+        @Note("Where it sits along the pivot") @Measured(Kind.LENGTH) double z,
+        @Note("A name from the parts files, or its data in place") @FromParts("bearings") Bearing bearing,
+        @Note("Side-view direction from the shaft to the housing's base") @Measured(Kind.RATIO) @Preset("[0, -1]")
+                Vec2 base,
+        @Note("yes: this one takes the load along the axis; left out: the first does") @Preset("false")
+                boolean locating) {}

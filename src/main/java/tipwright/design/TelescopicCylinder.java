@@ -17,15 +17,21 @@ import tipwright.quantity.Kind;
 @Choice("telescopic")
 public record TelescopicCylinder(
         @Note("The stages, widest first") @Counted(atLeast = 2, atMost = 8) List<Stage> stages,
-        @Measured(value = Kind.LENGTH, above = "0 mm") double closed,
-        @Measured(value = Kind.PRESSURE, above = "0 bar") double reliefPressure,
-        @Measured(value = Kind.FLOW, above = "0 L/min") @Nullable Double flow,
-        @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double hold,
+        @Note("Pin to pin when drawn in") @Measured(value = Kind.LENGTH, above = "0 mm") double closed,
+        @Note("What the relief valve is set to") @Measured(value = Kind.PRESSURE, above = "0 bar")
+                double reliefPressure,
+        @Note("Of the pump") @Measured(value = Kind.FLOW, above = "0 L/min") @Nullable Double flow,
+        @Note("Rated force at rest") @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double hold,
         @Note("The narrowest stage as a rod, to check buckling on the safe side") @Nullable Rod rod,
-        @Nullable Tube tube,
-        @Measured(value = Kind.RATIO, above = "0 %", atMost = "100 %") @Nullable Double duty,
-        @Measured(value = Kind.RATIO, preset = "95 %", above = "0 %", atMost = "100 %") double efficiency,
-        @Nullable Double price)
+        @Note("The body, to check buckling") @Nullable Tube tube,
+        @Note("Share of the time that it may run")
+                @Measured(value = Kind.RATIO, above = "0 %", atMost = "100 %")
+                @Nullable
+                Double duty,
+        @Note("Share of the rating that reaches the rod")
+                @Measured(value = Kind.RATIO, preset = "95 %", above = "0 %", atMost = "100 %")
+                double efficiency,
+        @Note("In your own money, a plain number") @Nullable Double price)
         implements Actuator, Cylinder {
     /**
      * A stage.
@@ -35,7 +41,8 @@ public record TelescopicCylinder(
      */
     public record Stage(
             @Note("Diameter that the oil pushes on") @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
-            @Measured(value = Kind.LENGTH, above = "0 mm") double stroke) {
+            @Note("How far it goes out of the one before") @Measured(value = Kind.LENGTH, above = "0 mm")
+                    double stroke) {
         /** m2. */
         public double area() {
             return Math.PI * diameter * diameter / 4;

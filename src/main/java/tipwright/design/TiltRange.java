@@ -11,9 +11,12 @@ import tipwright.quantity.Kind;
  * @param step rad
  */
 public record TiltRange(
-        @Measured(value = Kind.ANGLE, preset = "0 deg", atLeast = "0 deg", atMost = "180 deg") double from,
-        @Measured(value = Kind.ANGLE, above = "0 deg", atMost = "180 deg") double to,
-        @Measured(value = Kind.ANGLE, preset = "1 deg", atLeast = "0.05 deg", atMost = "10 deg") double step) {
+        @Note("Where it starts") @Measured(value = Kind.ANGLE, preset = "0 deg", atLeast = "0 deg", atMost = "180 deg")
+                double from,
+        @Note("How far it tips") @Measured(value = Kind.ANGLE, above = "0 deg", atMost = "180 deg") double to,
+        @Note("From one tilt worked out to the next")
+                @Measured(value = Kind.ANGLE, preset = "1 deg", atLeast = "0.05 deg", atMost = "10 deg")
+                double step) {
 
     /** The tilts from first to last, rad; the last step may be shorter. */
     public double[] tilts() {

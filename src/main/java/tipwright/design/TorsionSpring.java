@@ -13,10 +13,11 @@ import tipwright.quantity.Kind;
  */
 @Choice("torsion-spring")
 public record TorsionSpring(
-        String name,
+        @Note("What it is called") String name,
         @Note("Name of the pin it sits on, such as pivot") String pin,
         @Note("Moment with the tank stowed; positive helps the tank to tip") @Measured(Kind.MOMENT) double moment,
-        @Measured(value = Kind.ANGULAR_STIFFNESS, atLeast = "0 N m/deg") double rate)
+        @Note("Moment per angle that it is wound") @Measured(value = Kind.ANGULAR_STIFFNESS, atLeast = "0 N m/deg")
+                double rate)
         implements Assist {
     /** Moment at a turn of the pin from stowed, N m, positive clockwise; the turn in rad, positive clockwise. */
     public double momentAt(double turn) {

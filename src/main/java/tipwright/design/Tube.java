@@ -11,9 +11,9 @@ import tipwright.quantity.Kind;
  * @param length from the rear pin to the gland, m
  */
 public record Tube(
-        @Measured(value = Kind.LENGTH, above = "0 mm") double outside,
-        @Measured(value = Kind.LENGTH, atLeast = "0 mm") double inside,
-        @Measured(value = Kind.LENGTH, above = "0 mm") double length) {
+        @Note("Outside diameter") @Measured(value = Kind.LENGTH, above = "0 mm") double outside,
+        @Note("Inside diameter") @Measured(value = Kind.LENGTH, atLeast = "0 mm") double inside,
+        @Note("From the rear pin to the gland") @Measured(value = Kind.LENGTH, above = "0 mm") double length) {
 
     /** Second moment of area, m4. */
     public double inertia() {

@@ -11,5 +11,5 @@ import tipwright.quantity.Kind;
  * @param centre of mass, m, in the design's axes
  */
 public record Vehicle(
-        @Measured(value = Kind.MASS, above = "0 kg") double mass,
+        @Note("As it stands, without the machine") @Measured(value = Kind.MASS, above = "0 kg") double mass,
         @Note("Its centre of mass") @Measured(Kind.LENGTH) Vec3 centre) {}

@@ -11,7 +11,9 @@ import tipwright.quantity.Kind;
  */
 public record Vent(
         @Note("0 mm: closed, without a vent") @Measured(value = Kind.LENGTH, atLeast = "0 mm") double diameter,
-        @Measured(value = Kind.RATIO, preset = "0.62", above = "0", atMost = "1") double coefficient) {
+        @Note("Share of the ideal flow of air")
+                @Measured(value = Kind.RATIO, preset = "0.62", above = "0", atMost = "1")
+                double coefficient) {
     /** m2. */
     public double area() {
         return Math.PI * diameter * diameter / 4;

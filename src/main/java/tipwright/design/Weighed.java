@@ -10,4 +10,6 @@ import tipwright.quantity.Kind;
  * @param empty kg
  * @param centre centre of mass, m, stowed
  */
-public record Weighed(@Measured(value = Kind.MASS, above = "0 kg") double empty, @Measured(Kind.LENGTH) Vec3 centre) {}
+public record Weighed(
+        @Note("Of the tank alone, on the scale") @Measured(value = Kind.MASS, above = "0 kg") double empty,
+        @Note("Its centre of mass, tank stowed") @Measured(Kind.LENGTH) Vec3 centre) {}

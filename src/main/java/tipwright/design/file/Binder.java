@@ -103,7 +103,8 @@ final class Binder {
         if (text.isEmpty()) {
             return key.list() ? List.of() : record(key.type(), new Node.Fields(at, Map.of()), path, at, Set.of());
         }
-        reader.assume(new Assumption(path, text, key.note()));
+        String said = key.type() == boolean.class ? (text.equals("true") ? "yes" : "no") : text;
+        reader.assume(new Assumption(path, said, key.note()));
         Node node = text.startsWith("[") ? YamlText.read("", text, problems) : new Node.Scalar(at, text, true);
         return node == null ? null : given(key, new Node.Field(at, node), path);
     }

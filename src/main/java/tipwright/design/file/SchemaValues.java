@@ -66,9 +66,16 @@ final class SchemaValues {
         }
         String preset = key.preset();
         if (preset != null && !preset.isEmpty() && !preset.startsWith("[")) {
-            schema.put("default", key.type() == int.class ? Integer.valueOf(preset) : preset);
+            schema.put("default", typed(key.type(), preset));
         }
         return schema;
+    }
+
+    private static Object typed(Class<?> type, String preset) {
+        if (type == boolean.class) {
+            return Boolean.valueOf(preset);
+        }
+        return type == int.class ? Integer.valueOf(preset) : preset;
     }
 
     private static String description(Shape.Key key) {

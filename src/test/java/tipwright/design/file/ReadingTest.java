@@ -117,12 +117,13 @@ class ReadingTest {
                 .toList();
         assertThat(told)
                 .contains(
-                        "tank.wall.density: 7850 kg/m3 taken",
+                        "tank.wall.density: 7850 kg/m3 taken (Of the plate; 7850 kg/m3 for steel)",
                         "slurry.packing: 60 % taken (Share of solids in a settled cake by volume; about 60 % for sand)",
-                        "friction.pins: 0.15 taken",
+                        "friction.pins: 0.15 taken (Coefficient in the actuator's pins)",
                         "factors.bearing-static: 2.0 taken (Static safety s0 wanted of a rolling bearing (ISO 76))",
-                        "tank.interior.heads: flat taken",
-                        "tilt.step: 1 deg taken");
+                        "tank.interior.heads: flat taken (One for both ends, or two with the -axis end first)",
+                        "pivot.bearings[2].locating: no taken (yes: this one takes the load along the axis; left out: the first does)",
+                        "tilt.step: 1 deg taken (From one tilt worked out to the next)");
         assertThat(told).noneMatch(t -> t.startsWith("site.grade") || t.startsWith("tank.interior.knuckle"));
     }
 
