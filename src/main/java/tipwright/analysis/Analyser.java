@@ -2,6 +2,7 @@
 package tipwright.analysis;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
@@ -26,6 +27,21 @@ public final class Analyser {
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or has no arm at the first tilt
      */
     public static Analysis analyse(Design design) throws CannotComputeException {
+        return analyse(design, null);
+    }
+
+    /**
+     * The same, with the loads of an earlier analysis where they are the same: when only the mechanism has been moved.
+     *
+     * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or has no arm at the first tilt
+     */
+    public static Analysis again(Design design, Analysis before) throws CannotComputeException {
+        Design old = before.design();
+        boolean same = design.withPivot(old.pivot()).withDrive(old.drive()).equals(old);
+        return analyse(design, same ? before : null);
+    }
+
+    private static Analysis analyse(Design design, @Nullable Analysis before) throws CannotComputeException {
         Linkage linkage = linkage(design);
         Mechanism mechanism = Mechanism.of(linkage.skeleton());
         if (mechanism.pivot() < 0) {
@@ -39,8 +55,21 @@ public final class Analyser {
             throw new CannotComputeException(design.name() + ": " + Stops.atTheStart(halt));
         }
         double[] tilts = postures.stream().mapToDouble(Posture::tilt).toArray();
-        LoadTable table = LoadTable.of(design, tilts);
+        LoadTable table = before == null ? null : loads(before, tilts);
+        if (table == null) {
+            table = LoadTable.of(design, tilts);
+        }
         return balance(design, linkage, mechanism, postures, table, halt);
+    }
+
+    /** The loads of an earlier analysis; null when it was not at the same tilts. */
+    private static @Nullable LoadTable loads(Analysis before, double[] tilts) {
+        double[] had = before.poses().stream().mapToDouble(Pose::tilt).toArray();
+        if (!Arrays.equals(had, tilts)) {
+            return null;
+        }
+        List<LoadCase> cases = before.cases().stream().map(CaseResult::load).toList();
+        return new LoadTable(tilts, cases, before.emptying(), before.warnings());
     }
 
     static Linkage linkage(Design design) throws CannotComputeException {

@@ -162,13 +162,13 @@ public final class Bench {
         Vec2 snapped = new Vec2(Mover.onTape(handle.x(), to.x()), Mover.onTape(handle.y(), to.y()));
         Design moved = before == null ? null : Mover.moved(before.design(), handle, snapped);
         try {
-            if (moved != null) {
-                dragged = Solved.of(moved);
+            if (before != null && moved != null) {
+                dragged = before.moved(moved);
                 return null;
             }
             Reading reading = reread(written(handle, snapped));
             if (reading instanceof Reading.Good good) {
-                dragged = Solved.of(good.design());
+                dragged = before == null ? Solved.of(good.design()) : before.moved(good.design());
                 return null;
             }
             return ((Reading.Bad) reading).problems().get(0).text();

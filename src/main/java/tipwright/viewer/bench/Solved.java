@@ -29,7 +29,19 @@ public record Solved(Analysis analysis, List<Finding> findings) {
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn
      */
     public static Solved of(Design design) throws CannotComputeException {
-        Analysis analysis = Analyser.analyse(design);
+        return of(Analyser.analyse(design));
+    }
+
+    /**
+     * Solves it again with its mechanism elsewhere.
+     *
+     * @throws CannotComputeException when the mechanism cannot be assembled as drawn
+     */
+    Solved moved(Design design) throws CannotComputeException {
+        return of(Analyser.again(design, analysis));
+    }
+
+    private static Solved of(Analysis analysis) {
         List<Finding> findings = Checks.all().stream()
                 .flatMap(c -> c.run(analysis).stream())
                 .sorted(worstFirst())

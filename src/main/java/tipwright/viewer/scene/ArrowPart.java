@@ -72,10 +72,11 @@ final class ArrowPart {
         double force = now.rest().force() / actuators.size();
         Vec2 line = now.tankPin().minus(now.framePin()).unit();
         for (PlacedActuator a : actuators) {
-            double z = a.z() + 2.2 * DrivePart.tubeRadius(a.actuator()) + 2 * thick;
-            Vec2 far = now.tankPin().minus(line.times(Math.abs(force) * scale));
-            Vec3 at = new Vec3(now.tankPin().x(), now.tankPin().y(), z);
-            Vec3 away = new Vec3(far.x(), far.y(), z);
+            Vec2 beside = new Vec2(-line.y(), line.x()).times(1.4 * DrivePart.tubeRadius(a.actuator()) + 2.6 * thick);
+            Vec2 near = now.tankPin().plus(beside);
+            Vec2 far = near.minus(line.times(Math.abs(force) * scale));
+            Vec3 at = new Vec3(near.x(), near.y(), a.z());
+            Vec3 away = new Vec3(far.x(), far.y(), a.z());
             all.add(force >= 0 ? new Shaft(away, at) : new Shaft(at, away));
         }
         return all;

@@ -17,7 +17,7 @@ import tipwright.viewer.dump.Surroundings;
 /** Everything that stands in the picture for one design, one load case and one theme. Opaque parts first, the wall last. */
 public final class Machine {
     /** Largest distance of the drawn tank from the true one over the tank's size. */
-    private static final double FINE = 1.0 / 700;
+    private static final double FINE = 1.0 / 400;
 
     /** Name of the load case in which every door stays shut. */
     private static final String SHUT = "held";

@@ -41,7 +41,7 @@ final class TankPart {
                 continue;
             }
             double across = Math.sqrt(opening.areaVector().norm());
-            outside = Aperture.cut(outside, rim, opening.areaVector().unit(), 0.35 * across, across / 22);
+            outside = Aperture.cut(outside, rim, opening.areaVector().unit(), 0.35 * across, across / 14);
             rims.getChildren().add(Surface.view(ring(rim, Math.max(0.007, size / 170)), ring));
         }
         MeshView far = Surface.view(outside, Surface.clear(theme.tank(), 0.30));
@@ -80,12 +80,11 @@ final class TankPart {
 
     private static Mesh ring(List<Vec3> rim, double radius) {
         List<Mesh> bars = new ArrayList<>();
-        int step = Math.max(1, rim.size() / 60);
+        int step = Math.max(1, rim.size() / 45);
         for (int i = 0; i < rim.size(); i += step) {
             Vec3 a = rim.get(i);
             Vec3 b = rim.get((i + step) % rim.size());
-            bars.add(Forms.rod(a, b, radius, 8));
-            bars.add(Forms.ball(a, radius, 8));
+            bars.add(Forms.rod(a, b, radius, 6));
         }
         return Forms.joined(bars);
     }

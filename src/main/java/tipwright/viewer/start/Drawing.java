@@ -40,7 +40,8 @@ public final class Drawing {
     }
 
     private static int run(String program, List<String> arguments, String display) throws IOException {
-        ProcessBuilder builder = new ProcessBuilder(DrawingJava.command(program, arguments)).inheritIO();
+        ProcessBuilder builder =
+                new ProcessBuilder(DrawingJava.command(program, program.equals(STILLS), arguments)).inheritIO();
         if (!display.isEmpty()) {
             builder.environment().put("DISPLAY", display);
         }

@@ -86,6 +86,7 @@ final class Desk {
     void setLoadCase(String other) {
         if (!other.equals(loadCase)) {
             loadCase = other;
+            reel = null;
             renew();
         }
     }
@@ -116,9 +117,12 @@ final class Desk {
             reel = null;
             return;
         }
-        Dump now = new Dump(solved.analysis());
-        dump = now;
-        reel = null;
+        Dump now = dump;
+        if (now == null || !now.analysis().equals(solved.analysis())) {
+            now = new Dump(solved.analysis());
+            dump = now;
+            reel = null;
+        }
         loadCase = now.loadCase(loadCase).name();
     }
 

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 final class FileWatch {
     private final Desk desk;
     private final Banner banner;
+    private final Timeline clock = new Timeline(new KeyFrame(Duration.millis(500), e -> look()));
     private @Nullable FileTime seen;
     private @Nullable Path of;
 
@@ -24,9 +25,13 @@ final class FileWatch {
     }
 
     void start() {
-        Timeline clock = new Timeline(new KeyFrame(Duration.millis(500), e -> look()));
         clock.setCycleCount(Animation.INDEFINITE);
         clock.play();
+    }
+
+    /** Ends with the window. */
+    void end() {
+        clock.stop();
     }
 
     private void look() {

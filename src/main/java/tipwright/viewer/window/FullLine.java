@@ -54,6 +54,12 @@ final class FullLine extends Label implements Panel {
         }
     }
 
+    /** Ends with the window. */
+    void end() {
+        wait.stop();
+        worker.shutdown();
+    }
+
     private void ask() {
         Dump dump = desk.dump();
         if (dump == null) {

@@ -28,6 +28,7 @@ final class Handles extends Pane {
     private final Picture picture;
     private final Watcher watcher;
     private final List<Circle> rings = new ArrayList<>();
+    private final AnimationTimer clock;
     private final List<Text> names = new ArrayList<>();
     private int chosen = -1;
     private int held = -1;
@@ -46,12 +47,13 @@ final class Handles extends Pane {
         this.desk = desk;
         this.picture = picture;
         this.watcher = watcher;
-        new AnimationTimer() {
+        clock = new AnimationTimer() {
             @Override
             public void handle(long now) {
                 follow();
             }
-        }.start();
+        };
+        clock.start();
     }
 
     void renew() {
@@ -170,6 +172,11 @@ final class Handles extends Pane {
         if (moved) {
             desk.renew();
         }
+    }
+
+    /** Ends with the window. */
+    void end() {
+        clock.stop();
     }
 
     /** Whether a point is being dragged. */

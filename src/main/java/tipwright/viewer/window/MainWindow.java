@@ -75,7 +75,14 @@ public final class MainWindow implements Deeds, Handles.Watcher {
         stage.setMinHeight(600);
         renew();
         picture.requestFocus();
-        new FileWatch(desk, banner).start();
+        FileWatch watch = new FileWatch(desk, banner);
+        watch.start();
+        stage.setOnHidden(e -> {
+            watch.end();
+            full.end();
+            transport.end();
+            picture.handles().end();
+        });
     }
 
     private void renew() {

@@ -12,6 +12,7 @@ import tipwright.viewer.dump.Instant;
 import tipwright.viewer.dump.Reel;
 import tipwright.viewer.scene.Eye;
 import tipwright.viewer.scene.Picture;
+import tipwright.viewer.scene.Theme;
 
 /** The picture in the window: drag to go round it, drag with the right button to move it, turn the wheel to come nearer. */
 final class PicturePane extends StackPane implements Panel {
@@ -20,6 +21,9 @@ final class PicturePane extends StackPane implements Panel {
     private final Desk desk;
     private final Picture picture;
     private final Handles handles;
+    private @Nullable Dump shown;
+    private String shownCase = "";
+    private @Nullable Theme shownTheme;
     private double lastX;
     private double lastY;
 
@@ -88,9 +92,15 @@ final class PicturePane extends StackPane implements Panel {
     public void renew() {
         Dump dump = desk.dump();
         if (dump != null) {
-            picture.setTheme(desk.theme());
             picture.setUnits(desk.units());
-            picture.setDump(dump, desk.loadCase());
+            boolean same = dump.equals(shown) && desk.loadCase().equals(shownCase) && desk.theme() == shownTheme;
+            if (!same) {
+                shown = dump;
+                shownCase = desk.loadCase();
+                shownTheme = desk.theme();
+                picture.setTheme(shownTheme);
+                picture.setDump(dump, shownCase);
+            }
         }
         handles.renew();
     }

@@ -26,6 +26,7 @@ final class Transport extends HBox implements Panel {
     private final Slider slider = new Slider();
     private final ChoiceBox<Double> pace = new ChoiceBox<>();
     private final Label told = new Label();
+    private final AnimationTimer clock;
     private boolean following;
     private boolean playing;
     private double time;
@@ -77,12 +78,13 @@ final class Transport extends HBox implements Panel {
         told.getStyleClass().addAll("faint", "small");
         told.setId("told");
         getChildren().addAll(play, back, on, slider, pace, told);
-        new AnimationTimer() {
+        clock = new AnimationTimer() {
             @Override
             public void handle(long now) {
                 tick(now);
             }
-        }.start();
+        };
+        clock.start();
         name();
     }
 
@@ -117,6 +119,11 @@ final class Transport extends HBox implements Panel {
     void pause() {
         playing = false;
         name();
+    }
+
+    /** Ends with the window. */
+    void end() {
+        clock.stop();
     }
 
     boolean playing() {

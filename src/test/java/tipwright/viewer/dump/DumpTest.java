@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.dump;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.CaseResult;
+import tipwright.analysis.Row;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+import tipwright.load.Fill;
+import tipwright.viewer.Trial;
+
+class DumpTest {
+    private final Analysis analysis = Trial.analysis();
+    private final Dump dump = new Dump(analysis);
+
+    @Test
+    void agreesWithTheRowsAtEveryStep() {
+        for (CaseResult c : analysis.cases()) {
+            for (Row row : c.rows()) {
+                Instant now = dump.at(c.name(), row.tilt());
+                assertThat(now.length()).isCloseTo(row.pose().length(), within(1e-9));
+                assertThat(now.rest().force())
+                        .isCloseTo(
+                                row.rest().force(),
+                                within(1e-6 * (1 + Math.abs(row.rest().force()))));
+                assertThat(now.raise().force())
+                        .isCloseTo(
+                                row.raise().force(),
+                                within(1e-5 * (1 + Math.abs(row.raise().force()))));
+                assertThat(now.centroid().minus(row.centroid()).norm()).isLessThan(1e-9);
+                for (int i = 0; i < 2; i++) {
+                    Vec3 off = now.rest()
+                            .bearings()
+                            .get(i)
+                            .minus(row.rest().bearings().get(i));
+                    assertThat(off.norm()).isLessThan(1e-3);
+                }
+            }
+        }
+    }
+
+    /** Between the steps the tank pin stays on its circle about the pivot. */
+    @Test
+    void keepsToTheTrueCurveBetweenTheSteps() {
+        Vec2 pivot = dump.design().pivot().at();
+        Vec2 stowed = dump.at("held", 0).tankPin();
+        for (double degrees = 0.25; degrees < 45; degrees += 1.1) {
+            double tilt = Math.toRadians(degrees);
+            Vec2 off = dump.at("held", tilt).tankPin().minus(stowed.tiltedAbout(pivot, tilt));
+            assertThat(off.norm()).isLessThan(1e-8);
+        }
+    }
+
+    @Test
+    void surfaceBetweenTheStepsIsLevelAndKeepsTheVolume() {
+        for (double degrees = 0.5; degrees < 45; degrees += 3.3) {
+            double tilt = Math.toRadians(degrees);
+            Fill fill = dump.at("held", tilt).fill();
+            assertThat(fill.surface().normal().minus(dump.contents().up(tilt)).norm())
+                    .isLessThan(1e-12);
+            assertThat(dump.contents().solid().below(fill.surface()).volume())
+                    .isCloseTo(dump.contents().slurryVolume(), within(1e-9));
+        }
+    }
+
+    @Test
+    void reelGoesUpPoursAndComesBackAtItsOwnTime() {
+        Reel reel = Reel.of(dump, "draining");
+        assertThat(reel.told()).isEqualTo("in real time");
+        double poured = 0;
+        double last = -1;
+        for (Reel.Spot spot : reel.spots()) {
+            assertThat(spot.time()).isGreaterThan(last);
+            poured += last < 0 ? 0 : spot.flow() * (spot.time() - last);
+            last = spot.time();
+        }
+        double start = reel.spots().get(0).volume();
+        double end = reel.spots().get(reel.spots().size() - 1).volume();
+        // rectangles over uneven steps: a tenth is as close as they come
+        assertThat(poured).isCloseTo(start - end, within(0.1 * start));
+        assertThat(reel.at(0).tilt()).isEqualTo(0);
+        assertThat(reel.at(reel.top()).tilt()).isCloseTo(dump.last(), within(1e-3));
+        assertThat(reel.at(reel.total()).tilt()).isCloseTo(0, within(1e-3));
+        Reel.Spot rising = reel.rising(Math.toRadians(30));
+        assertThat(rising.tilt()).isCloseTo(Math.toRadians(30), within(1e-9));
+        assertThat(reel.at(rising.time()).tilt()).isCloseTo(Math.toRadians(30), within(1e-9));
+    }
+
+    @Test
+    void pourStartsAtTheLipAndEndsOnTheGround() {
+        Reel reel = Reel.of(dump, "draining");
+        double most = 0;
+        for (Reel.Spot spot : reel.spots()) {
+            Pour pour = dump.at("draining", spot).pour();
+            if (pour != null) {
+                most = Math.max(most, pour.flow());
+                var mesh = pour.mesh(-0.5);
+                assertThat(mesh.volume()).isPositive();
+                assertThat(mesh.extent(new Vec3(0, 1, 0)).low()).isBetween(-0.75, -0.3);
+                // continuity: speed times depth times width is the flow
+                assertThat(pour.speed() * pour.depth() * pour.width()).isCloseTo(pour.flow(), within(1e-12));
+            }
+        }
+        assertThat(most).isPositive();
+    }
+}

@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.scene;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Color;
+import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfEnvironmentVariable;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.util.WaitForAsyncUtils;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+import tipwright.quantity.UnitSystem;
+import tipwright.viewer.Trial;
+import tipwright.viewer.dump.Instant;
+import tipwright.viewer.still.Shooter;
+
+/** What is drawn is where it should be: pixels at projected points, seen from the side, at three tilts. */
+@ExtendWith(ApplicationExtension.class)
+@EnabledIfEnvironmentVariable(
+        named = "DISPLAY",
+        matches = ".+",
+        disabledReason = "a picture needs a display; .ci/test has one")
+class PictureTest {
+    private static final int WIDTH = 960;
+    private static final int HEIGHT = 600;
+    private static final double[] TILTS = {0, Math.toRadians(20), Math.toRadians(40)};
+
+    private record Shot(BufferedImage image, Eye eye, Instant now) {
+        Color at(Vec3 p) {
+            Vec2 pixel = eye.project(p, WIDTH, HEIGHT);
+            return new Color(image.getRGB((int) Math.round(pixel.x()), (int) Math.round(pixel.y())));
+        }
+    }
+
+    private static List<Shot> shots(String loadCase, Theme theme) throws Exception {
+        return WaitForAsyncUtils.asyncFx(() -> {
+                    Shooter shooter = new Shooter(
+                            Trial.analysis(), loadCase, theme, UnitSystem.METRIC, Eye.Place.SIDE, WIDTH, HEIGHT);
+                    List<Shot> all = new ArrayList<>();
+                    for (double tilt : TILTS) {
+                        BufferedImage image = shooter.shoot(tilt);
+                        all.add(new Shot(
+                                image, shooter.picture().eye(), shooter.dump().at(loadCase, tilt)));
+                    }
+                    return all;
+                })
+                .get();
+    }
+
+    private static double hue(Color c) {
+        return 360 * Color.RGBtoHSB(c.getRed(), c.getGreen(), c.getBlue(), null)[0];
+    }
+
+    private static double saturation(Color c) {
+        return Color.RGBtoHSB(c.getRed(), c.getGreen(), c.getBlue(), null)[1];
+    }
+
+    /** The slurry is brown, 25 to 55 degrees round the colour wheel; where there is none the see-through wall is bluish. */
+    @Test
+    void slurryFillsTheTankUpToItsSurface() throws Exception {
+        for (Shot shot : shots("held", Theme.DARK)) {
+            Vec3 normal = shot.now.fill().surface().normal();
+            Vec3 middle = new Vec3(0, 640e-3, 0);
+            Vec3 surface = middle.minus(normal.times(shot.now.fill().surface().height(middle)));
+            Color under = shot.at(shot.now.tank().of(surface.minus(normal.times(0.08))));
+            Color over = shot.at(shot.now.tank().of(surface.plus(normal.times(0.03))));
+            assertThat(hue(under)).as("below the surface").isBetween(25.0, 55.0);
+            assertThat(saturation(under)).isGreaterThan(0.12);
+            assertThat(hue(over) > 60 || saturation(over) < 0.12)
+                    .as("above the surface: " + over)
+                    .isTrue();
+        }
+    }
+
+    @Test
+    void actuatorIsOnTheLineBetweenItsPins() throws Exception {
+        for (Shot shot : shots("empty", Theme.DARK)) {
+            Vec2 line = shot.now.tankPin().minus(shot.now.framePin()).unit();
+            Vec2 tube = shot.now.framePin().plus(line.times(0.30));
+            Color c = shot.at(new Vec3(tube.x(), tube.y(), 0));
+            assertThat(hue(c)).as("tube").isBetween(30.0, 50.0);
+            assertThat(saturation(c)).isGreaterThan(0.5);
+        }
+    }
+
+    @Test
+    void tankStandsOutFromTheGroundBehindIt() throws Exception {
+        for (Theme theme : Theme.values()) {
+            for (Shot shot : shots("empty", theme)) {
+                Vec3 inside = shot.now.tank().of(new Vec3(-0.3, 0.85, 0));
+                Vec3 outside = shot.now.tank().of(new Vec3(-0.3, 1.15, 0));
+                Color wall = shot.at(inside);
+                Color back = shot.at(outside);
+                int apart = Math.abs(wall.getRed() - back.getRed())
+                        + Math.abs(wall.getGreen() - back.getGreen())
+                        + Math.abs(wall.getBlue() - back.getBlue());
+                assertThat(apart).as(theme + " wall " + wall + " back " + back).isGreaterThan(24);
+            }
+        }
+    }
+
+    @Test
+    void picturesDifferFromTiltToTilt() throws Exception {
+        List<Shot> all = shots("draining", Theme.LIGHT);
+        for (int i = 1; i < all.size(); i++) {
+            int different = 0;
+            for (int x = 0; x < WIDTH; x += 3) {
+                for (int y = 0; y < HEIGHT; y += 3) {
+                    different += all.get(i).image.getRGB(x, y)
+                                    == all.get(i - 1).image.getRGB(x, y)
+                            ? 0
+                            : 1;
+                }
+            }
+            assertThat(different).isGreaterThan(WIDTH * HEIGHT / 9 / 50);
+        }
+    }
+}

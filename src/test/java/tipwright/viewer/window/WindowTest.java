@@ -1,0 +1,238 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
+import javafx.geometry.Bounds;
+import javafx.geometry.Point2D;
+import javafx.scene.Node;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.stage.Stage;
+import javafx.stage.WindowEvent;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfEnvironmentVariable;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+import tipwright.viewer.Trial;
+import tipwright.viewer.scene.Eye;
+import tipwright.viewer.start.DesignName;
+
+/** The window, used as a person would. */
+@ExtendWith(ApplicationExtension.class)
+@EnabledIfEnvironmentVariable(
+        named = "DISPLAY",
+        matches = ".+",
+        disabledReason = "a window needs a display; .ci/test has one")
+class WindowTest {
+    private Path folder;
+    private Path file;
+    private Stage stage;
+    private MainWindow window;
+
+    @Start
+    void start(Stage on) throws IOException {
+        folder = Files.createTempDirectory("window");
+        file = folder.resolve("trial.yaml");
+        Files.writeString(file, Trial.text());
+        open(on);
+    }
+
+    private void open(Stage on) throws IOException {
+        stage = on;
+        window = WindowProgram.open(on, new DesignName(file.toString(), false), folder.resolve("unsaved"));
+        on.show();
+        window.picture().requestFocus();
+    }
+
+    @AfterEach
+    void clear() throws IOException {
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path path : all.sorted(java.util.Comparator.reverseOrder()).toList()) {
+                Files.delete(path);
+            }
+        }
+    }
+
+    private static void waitFor(BooleanSupplier met) {
+        try {
+            WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(met::getAsBoolean)
+                    .get());
+        } catch (TimeoutException e) {
+            throw new AssertionError("did not happen within 20 s", e);
+        }
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private static String words(FxRobot robot, String id) {
+        return robot.lookup(id).<Labeled>query().getText();
+    }
+
+    private double degrees() {
+        return Math.toDegrees(window.desk().spot().tilt());
+    }
+
+    @Test
+    void opensAndScrubs(FxRobot robot) {
+        String stowed = words(robot, "#force");
+        robot.type(KeyCode.END);
+        waitFor(() -> degrees() > 44.9);
+        assertThat(words(robot, "#force")).isNotEqualTo(stowed);
+        robot.type(KeyCode.LEFT);
+        waitFor(() -> degrees() < 44.5);
+        Node plot = robot.lookup("#plot-force").query();
+        Bounds at = plot.localToScreen(plot.getBoundsInLocal());
+        robot.clickOn(new Point2D(at.getMinX() + at.getWidth() / 2, at.getMinY() + at.getHeight() / 2));
+        waitFor(() -> Math.abs(degrees() - 22.5) < 0.5);
+    }
+
+    @Test
+    void playsAndPauses(FxRobot robot) {
+        robot.clickOn("#play");
+        waitFor(() -> degrees() > 3 && window.transport().playing());
+        robot.clickOn("#play");
+        waitFor(() -> !window.transport().playing());
+        assertThat(words(robot, "#told")).contains("real time");
+    }
+
+    @Test
+    void dragsAPinUndoesAndRedoes(FxRobot robot) {
+        robot.clickOn("#from-side");
+        String before = words(robot, "#force");
+        robot.moveTo("#handle-frame-pin").press(MouseButton.PRIMARY);
+        for (int i = 0; i < 6; i++) {
+            robot.moveBy(-6, 3);
+        }
+        waitFor(() -> !words(robot, "#force").equals(before));
+        robot.release(MouseButton.PRIMARY);
+        waitFor(() -> window.desk().bench().unsaved());
+        String typed = robot.lookup("#frame-pin-x").<TextField>query().getText();
+        assertThat(typed).endsWith(" mm").isNotEqualTo("-100 mm");
+        assertThat(Double.parseDouble(typed.replace(" mm", ""))).isLessThan(-100);
+        robot.clickOn("#undo");
+        waitFor(() -> !window.desk().bench().unsaved());
+        assertThat(words(robot, "#force")).isEqualTo(before);
+        robot.clickOn("#redo");
+        waitFor(() -> window.desk().bench().unsaved());
+        assertThat(robot.lookup("#frame-pin-x").<TextField>query().getText()).isEqualTo(typed);
+    }
+
+    @Test
+    void typesInInchesSavesWithEveryCommentAndOpensAgain(FxRobot robot) throws IOException {
+        TextField x = robot.lookup("#tank-pin-x").query();
+        WaitForAsyncUtils.asyncFx(() -> {
+            x.requestFocus();
+            x.selectAll();
+        });
+        WaitForAsyncUtils.waitForFxEvents();
+        robot.write("-6 1/4 in").type(KeyCode.ENTER);
+        waitFor(() -> window.desk().bench().unsaved());
+        robot.press(KeyCode.CONTROL).type(KeyCode.S).release(KeyCode.CONTROL);
+        waitFor(() -> !window.desk().bench().unsaved());
+        assertThat(Files.readString(file)).isEqualTo(Trial.text().replace("[-120 mm, 230 mm]", "[-6 1/4 in, 230 mm]"));
+        WaitForAsyncUtils.asyncFx(() -> {
+            stage.close();
+            open(new Stage());
+            return null;
+        });
+        waitFor(() -> stage.isShowing() && window.desk().dump() != null);
+        assertThat(window.desk().bench().handles().get(2).x()).isEqualTo("-6 1/4 in");
+    }
+
+    @Test
+    void saysWhatIsWrongWithAnEntry(FxRobot robot) {
+        TextField x = robot.lookup("#frame-pin-x").query();
+        WaitForAsyncUtils.asyncFx(() -> {
+            x.requestFocus();
+            x.selectAll();
+        });
+        WaitForAsyncUtils.waitForFxEvents();
+        robot.write("-90").type(KeyCode.ENTER);
+        waitFor(() -> !words(robot, "#mount-wrong").isEmpty());
+        assertThat(words(robot, "#mount-wrong")).contains("no unit in '-90'").contains("did you mean '-90 mm'?");
+        assertThat(window.desk().bench().unsaved()).isFalse();
+    }
+
+    @Test
+    void switchesUnitsAndLoadCaseAndGoesToTheGoverningTilt(FxRobot robot) {
+        robot.type(KeyCode.U);
+        waitFor(() -> words(robot, "#length").endsWith(" in"));
+        robot.type(KeyCode.C);
+        waitFor(() -> !window.desk().loadCase().equals("draining"));
+        robot.type(KeyCode.END);
+        var worst = window.desk().bench().solved().findings().stream()
+                .filter(f -> f.id().equals("push"))
+                .findFirst()
+                .orElseThrow();
+        Node push = robot.lookup("#check-push").query();
+        WaitForAsyncUtils.asyncFx(push::requestFocus);
+        WaitForAsyncUtils.waitForFxEvents();
+        robot.type(KeyCode.ENTER);
+        waitFor(() -> Math.abs(window.desk().spot().tilt() - worst.tilt()) < 1e-9);
+        assertThat(window.desk().loadCase()).isEqualTo(worst.loadCase());
+    }
+
+    @Test
+    void takesInAFileThatIsChangedOnTheDisk(FxRobot robot) throws IOException {
+        Files.writeString(
+                file,
+                Trial.text()
+                        .replace("name: Trial tank", "name: Changed tank")
+                        .replace("tilt: {to: 45 deg}", "tilt: {to: 40}"));
+        waitFor(() -> window.desk().dump() == null);
+        List<String> problems = window.desk().bench().sheet().problems();
+        assertThat(problems).hasSize(1);
+        assertThat(problems.get(0)).contains("trial.yaml:").contains("tilt.to").contains("no unit in '40'");
+        assertThat(robot.lookup("#problems").query().isVisible()).isTrue();
+        Files.writeString(file, Trial.text());
+        waitFor(() -> window.desk().dump() != null);
+        assertThat(robot.lookup("#problems").query().isVisible()).isFalse();
+    }
+
+    @Test
+    void asksBeforeItClosesOnUnsavedWorkAndKeepsItThroughACrash(FxRobot robot) throws IOException {
+        robot.type(KeyCode.P);
+        robot.press(KeyCode.ALT).type(KeyCode.RIGHT).release(KeyCode.ALT);
+        waitFor(() -> window.desk().bench().unsaved());
+        String work = window.desk().bench().sheet().text();
+        WaitForAsyncUtils.asyncFx(() -> stage.fireEvent(new WindowEvent(stage, WindowEvent.WINDOW_CLOSE_REQUEST)));
+        waitFor(() -> robot.lookup("#banner-words").<Labeled>query().getText().contains("not saved"));
+        assertThat(stage.isShowing()).isTrue();
+        // as after a crash: nothing said goodbye, another window opens on the same file
+        WaitForAsyncUtils.asyncFx(() -> {
+            stage.hide();
+            open(new Stage());
+            return null;
+        });
+        waitFor(() -> robot.lookup("#take-up").tryQuery().isPresent());
+        robot.clickOn("#take-up");
+        waitFor(() -> window.desk().bench().unsaved());
+        assertThat(window.desk().bench().sheet().text()).isEqualTo(work);
+    }
+
+    @Test
+    void showsCautionsAndKeys(FxRobot robot) {
+        assertThat(robot.lookup("#cautions").query().isVisible()).isTrue();
+        robot.type(KeyCode.F1);
+        waitFor(() -> robot.lookup("#keys-pane").query().isVisible());
+        robot.type(KeyCode.F1);
+        waitFor(() -> !robot.lookup("#keys-pane").query().isVisible());
+        robot.type(KeyCode.DIGIT4);
+        Eye eye = window.picture().picture().eye();
+        assertThat(eye.pitch()).isGreaterThan(1.5);
+    }
+}
