@@ -65,7 +65,7 @@ class PictureTest {
     void slurryFillsTheTankUpToItsSurface() throws Exception {
         for (Shot shot : shots("held", Theme.DARK)) {
             Vec3 normal = shot.now.fill().surface().normal();
-            Vec3 middle = new Vec3(0, 640e-3, 0);
+            Vec3 middle = new Vec3(0, 640e-3, 0.2); // close behind the wall, where the eye looks along the surface
             Vec3 surface = middle.minus(normal.times(shot.now.fill().surface().height(middle)));
             Color under = shot.at(shot.now.tank().of(surface.minus(normal.times(0.08))));
             Color over = shot.at(shot.now.tank().of(surface.plus(normal.times(0.03))));
