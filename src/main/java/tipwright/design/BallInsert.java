@@ -23,7 +23,9 @@ public record BallInsert(
                 @Measured(value = Kind.FORCE, above = "0 N")
                 @Nullable
                 Double c,
-        @Note("Housing strength by the angle between the load and the direction into the base") @Preset
+        @Note("Housing strength by the angle between the load and the direction into the base")
+                @Counted(atMost = 20)
+                @Preset
                 List<HousingStrength> housing,
         @Note("In your own money, a plain number") @Nullable Double price)
         implements Bearing {

@@ -13,7 +13,8 @@ import tipwright.quantity.Kind;
  */
 public record Cases(
         @Note("Built-in load cases to leave out: held, draining, heaped, caked, empty, heel") @Preset List<String> skip,
-        @Note("Load cases of your own: a fixed mass at a fixed place in the tank") @Preset List<Own> add) {
+        @Note("Load cases of your own: a fixed mass at a fixed place in the tank") @Counted(atMost = 20) @Preset
+                List<Own> add) {
     /** Names of the built-in cases. */
     public static final List<String> BUILT_IN = List.of("held", "draining", "heaped", "caked", "empty", "heel");
 

@@ -21,7 +21,8 @@ public record Opening(
         @Note("Of a round rim") @Measured(value = Kind.LENGTH, above = "0 mm") @Nullable Double diameter,
         @Note("Along z") @Measured(value = Kind.LENGTH, above = "0 mm") @Nullable Double width,
         @Note("Across the width") @Measured(value = Kind.LENGTH, above = "0 mm") @Nullable Double height,
-        @Note("Corners of a polygon rim, in order, tank stowed") @Measured(Kind.LENGTH) @Preset List<Vec3> points,
+        @Note("Corners of a polygon rim, in order, tank stowed") @Counted(atMost = 500) @Measured(Kind.LENGTH) @Preset
+                List<Vec3> points,
         @Note("Middle of the rim, tank stowed") @Measured(Kind.LENGTH) @Nullable Vec3 centre,
         @Note("Direction straight out of the tank") @Measured(Kind.RATIO) @Nullable Vec3 normal,
         @Note("Tilt at which it is open; 0 deg: from the start")

@@ -18,8 +18,9 @@ public record Tank(
         @Note("The inside of the tank, where the slurry goes") Interior interior,
         @Note("Wall, to work out the empty mass; or give mass") @Nullable Wall wall,
         @Note("Empty mass as weighed, without the attached parts; or give wall") @Nullable Weighed mass,
-        @Note("Whatever turns with the tank: door, cradle, hoses, half the actuator") @Preset List<Attached> attached,
-        @Note("Where it empties") @Preset List<Opening> openings,
+        @Note("Whatever turns with the tank: door, cradle, hoses, half the actuator") @Counted(atMost = 200) @Preset
+                List<Attached> attached,
+        @Note("Where it empties") @Counted(atMost = 20) @Preset List<Opening> openings,
         @Note("Where air gets in while a closed tank drains; left out: it is open to the air") @Nullable Vent vent,
         @Note("Corners of its outside in the side view; left out: the inside plus the wall")
                 @Counted(atLeast = 3, atMost = 500)
