@@ -77,6 +77,11 @@ public class CheckBenchmark {
     }
 
     @Benchmark
+    public List<Clearance.Gap> clearance() {
+        return Clearance.of(result.analysis());
+    }
+
+    @Benchmark
     public String text() {
         return TextReport.of(new Checked(result, List.of(), List.of()), Style.PLAIN);
     }

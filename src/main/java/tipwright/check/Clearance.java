@@ -90,14 +90,14 @@ public final class Clearance {
         Geometry first = a.outline().within(common);
         Geometry second = b.outline().within(common);
         for (Vec2 pin : shared(a, b)) {
-            first = first.difference(Flat.disc(a.own(pin), pinZone));
-            second = second.difference(Flat.disc(b.own(pin), pinZone));
+            first = Flat.without(first, a.own(pin), pinZone);
+            second = Flat.without(second, b.own(pin), pinZone);
         }
         if (first.isEmpty() || second.isEmpty()) {
             return null;
         }
-        GapSearch search = new GapSearch(motions, first, a.path(), second, b.path());
         boolean rest = b.kind() == Solo.Kind.REST;
+        GapSearch search = new GapSearch(motions, first, a.path(), second, b.path(), rest ? 0 : wanted);
         double from = rest ? offTheRest(search) : 0;
         if (Double.isNaN(from)) {
             return new Gap(a.name(), b.name(), true, 0, motions.tilt(0), List.of());

@@ -17,6 +17,7 @@ import tipwright.geometry.Vec3;
 /** Makes and moves flat outlines. */
 final class Flat {
     private static final int QUARTER = 8;
+    private static final int DIRECTIONS = 32;
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
     private Flat() {}
@@ -37,7 +38,7 @@ final class Flat {
         return polygon(List.of(new Vec2(from, -half), new Vec2(to, -half), new Vec2(to, half), new Vec2(from, half)));
     }
 
-    static Geometry disc(Vec2 middle, double radius) {
+    private static Geometry disc(Vec2 middle, double radius) {
         return FACTORY.createPoint(new Coordinate(middle.x(), middle.y())).buffer(radius, QUARTER);
     }
 
@@ -50,28 +51,88 @@ final class Flat {
         return wall > 0 && !area.isEmpty() ? area.buffer(wall, QUARTER) : area;
     }
 
+    /** Without what lies within a radius of a point; itself when nothing does. */
+    static Geometry without(Geometry area, Vec2 middle, double radius) {
+        boolean near = area.distance(FACTORY.createPoint(new Coordinate(middle.x(), middle.y()))) < radius;
+        return near ? area.difference(disc(middle, radius)) : area;
+    }
+
     /**
      * Silhouette along z of the part of a mesh that lies in a zone.
      *
      * @param convex whether the solid is, so that the hull of the points is the silhouette
      */
     static Geometry silhouette(Mesh mesh, Zone zone, boolean convex) {
+        return convex ? hull(mesh, zone) : joined(mesh, zone);
+    }
+
+    private static Geometry hull(Mesh mesh, Zone zone) {
         List<Vec2> points = new ArrayList<>();
+        double[] xyz = mesh.xyz();
+        for (int i = 0; i < xyz.length; i += 3) {
+            if (xyz[i + 2] >= zone.from() && xyz[i + 2] <= zone.to()) {
+                points.add(new Vec2(xyz[i], xyz[i + 1]));
+            }
+        }
+        for (int t = 0; t < mesh.triangles(); t++) {
+            if (straddles(mesh, t, zone)) {
+                points.addAll(clipped(mesh, t, zone));
+            }
+        }
+        List<Vec2> hull = points.isEmpty() ? points : Footprint.hull(outermost(points));
+        return hull.size() > 2 ? polygon(hull) : nothing();
+    }
+
+    /** Leaves out points that are plainly inside the others: inside the polygon of the farthest ones in a few directions. */
+    private static List<Vec2> outermost(List<Vec2> points) {
+        List<Vec2> far = new ArrayList<>();
+        for (int k = 0; k < DIRECTIONS; k++) {
+            Vec2 way = new Vec2(0, 1).tilted(2 * Math.PI * k / DIRECTIONS);
+            Vec2 best = points.get(0);
+            for (Vec2 p : points) {
+                best = p.dot(way) > best.dot(way) ? p : best;
+            }
+            far.add(best);
+        }
+        List<Vec2> inner = Footprint.hull(far);
+        List<Vec2> kept = new ArrayList<>(inner);
+        for (Vec2 p : points) {
+            if (!inside(p, inner)) {
+                kept.add(p);
+            }
+        }
+        return kept;
+    }
+
+    private static boolean inside(Vec2 p, List<Vec2> convex) {
+        for (int i = 0; i < convex.size(); i++) {
+            Vec2 a = convex.get(i);
+            if (convex.get((i + 1) % convex.size()).minus(a).cross(p.minus(a)) <= 0) {
+                return false;
+            }
+        }
+        return convex.size() > 2;
+    }
+
+    private static boolean straddles(Mesh mesh, int t, Zone zone) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (int c = 0; c < 3; c++) {
+            double z = mesh.xyz()[3 * mesh.corners()[3 * t + c] + 2];
+            low = Math.min(low, z);
+            high = Math.max(high, z);
+        }
+        return (low < zone.from() && high > zone.from()) || (low < zone.to() && high > zone.to());
+    }
+
+    private static Geometry joined(Mesh mesh, Zone zone) {
         List<Geometry> pieces = new ArrayList<>();
         for (int t = 0; t < mesh.triangles(); t++) {
             List<Vec2> piece = clipped(mesh, t, zone);
-            if (convex) {
-                points.addAll(piece);
-            } else if (piece.size() > 2) {
-                List<Vec2> hull = Footprint.hull(piece);
-                if (hull.size() > 2) {
-                    pieces.add(polygon(hull));
-                }
+            List<Vec2> hull = piece.size() > 2 ? Footprint.hull(piece) : piece;
+            if (hull.size() > 2) {
+                pieces.add(polygon(hull));
             }
-        }
-        if (convex) {
-            List<Vec2> hull = points.isEmpty() ? points : Footprint.hull(points);
-            return hull.size() > 2 ? polygon(hull) : nothing();
         }
         return pieces.isEmpty() ? nothing() : OverlayNGRobust.union(pieces);
     }

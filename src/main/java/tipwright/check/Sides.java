@@ -27,7 +27,7 @@ import tipwright.geometry.Vec3;
 
 /** Gathers all the parts of a design that can run into each other. */
 final class Sides {
-    private static final double SAG_SHARE = 1.0 / 4000;
+    private static final double SAG_SHARE = 1.0 / 2000;
     private static final double FAR = 100;
     private static final Vec3 Z = new Vec3(0, 0, 1);
 

@@ -133,11 +133,11 @@ class MountStrengthTest {
     }
 
     @Test
-    void unknownJointIsSaid() throws CannotComputeException {
-        String yaml = Examples.BOX + "fastenings:\n  - {joint: frame-pni, lug: {width: 60 mm, thickness: 10 mm,"
-                + " hole: 25 mm, end: 35 mm}}\n";
-        Finding f = of(Checker.check(Examples.read(yaml)), "lug/frame-pni");
+    void jointThatIsNotOnThatBodyIsSaid() throws CannotComputeException {
+        String yaml = Examples.BOX + "fastenings:\n  - {joint: frame-pin, on: tank, lug: {width: 60 mm,"
+                + " thickness: 10 mm, hole: 25 mm, end: 35 mm}}\n";
+        Finding f = of(Checker.check(Examples.read(yaml)), "lug/frame-pin");
         assertThat(f.verdict()).isEqualTo(Verdict.NOT_CHECKED);
-        assertThat(f.note()).contains("no joint 'frame-pni'").contains("bearing-1");
+        assertThat(f.note()).contains("no joint 'frame-pin' on tank").contains("bearing-1");
     }
 }

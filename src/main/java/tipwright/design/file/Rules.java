@@ -18,6 +18,7 @@ final class Rules {
             ActuatorRules::check,
             CaseRules::check,
             MountRules::check,
+            AroundRules::check,
             FarRules::check);
 
     private Rules() {}

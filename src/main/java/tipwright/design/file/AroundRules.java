@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.file;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.design.Attached;
+import tipwright.design.CrossMember;
+import tipwright.design.Fastening;
+import tipwright.design.FilletWeld;
+import tipwright.design.LinkPart;
+import tipwright.design.Lug;
+import tipwright.design.Receiver;
+import tipwright.design.SidePart;
+import tipwright.linkage.Joint;
+import tipwright.linkage.Skeleton;
+import tipwright.quantity.Kind;
+
+/** What stands around the tank, and what holds its joints, must make sense by itself. */
+final class AroundRules {
+    private static final double SHORTEST = 1e-6;
+
+    private final Facts facts;
+
+    private AroundRules(Facts facts) {
+        this.facts = facts;
+    }
+
+    static void check(Facts facts) {
+        AroundRules rules = new AroundRules(facts);
+        rules.parts("frame.members");
+        rules.parts("obstacles");
+        rules.zones(
+                "tank.attached",
+                facts.bound().list("tank.attached", Attached.class).stream()
+                        .map(Attached::z)
+                        .toList());
+        List<LinkPart> links = facts.bound().list("links", LinkPart.class);
+        rules.zones("links", links.stream().map(LinkPart::z).toList());
+        rules.crossMember();
+        rules.receiver();
+        List<Fastening> fastenings = facts.bound().list("fastenings", Fastening.class);
+        for (int i = 0; i < fastenings.size(); i++) {
+            rules.fastening(Paths.item("fastenings", i + 1), fastenings.get(i));
+        }
+        @Nullable Skeleton skeleton = MechanismRules.skeleton(facts);
+        if (skeleton != null) {
+            rules.bodies(skeleton, links, fastenings);
+        }
+    }
+
+    private void parts(String list) {
+        List<SidePart> parts = facts.bound().list(list, SidePart.class);
+        Names.unique(facts, list, parts.stream().map(SidePart::name).toList());
+        zones(list, parts.stream().map(SidePart::z).toList());
+    }
+
+    private void zones(String list, List<List<Double>> zones) {
+        for (int i = 0; i < zones.size(); i++) {
+            zone(Paths.item(list, i + 1) + ".z", zones.get(i));
+        }
+    }
+
+    private void zone(String path, List<Double> z) {
+        if (z.size() == 2 && Math.abs(z.get(1) - z.get(0)) < SHORTEST) {
+            facts.wrong(path, "begins and ends at " + Facts.say(z.get(0), Kind.LENGTH) + "; give it a width");
+        }
+    }
+
+    private void crossMember() {
+        CrossMember tube = facts.bound().get("frame.cross-member", CrossMember.class);
+        if (tube == null) {
+            return;
+        }
+        zone("frame.cross-member.z", tube.z());
+        double least = Math.min(tube.height(), tube.width());
+        if (!(2 * tube.wall() < least)) {
+            facts.wrong(
+                    "frame.cross-member.wall",
+                    "two walls of " + Facts.say(tube.wall(), Kind.LENGTH) + " leave no hollow in "
+                            + Facts.say(least, Kind.LENGTH));
+        }
+    }
+
+    private void receiver() {
+        Receiver receiver = facts.bound().get("receiver", Receiver.class);
+        if (receiver != null && receiver.far().minus(receiver.near()).norm() < SHORTEST) {
+            facts.wrong("receiver.far", "lies on the near edge; the mouth has no width");
+        }
+    }
+
+    private void fastening(String path, Fastening fastening) {
+        if (fastening.weld() == null && fastening.bolts() == null && fastening.lug() == null) {
+            facts.wrong(path, "nothing is said of weld, bolts or lug; give one of them");
+        }
+        FilletWeld weld = fastening.weld();
+        if (weld != null) {
+            List<FilletWeld.Seam> seams = weld.segments();
+            for (int i = 0; i < seams.size(); i++) {
+                if (seams.get(i).to().minus(seams.get(i).from()).norm() < SHORTEST) {
+                    facts.wrong(
+                            Paths.item(path + ".weld.segments", i + 1), "begins where it ends; a seam has a length");
+                }
+            }
+        }
+        Lug lug = fastening.lug();
+        if (lug != null && !(lug.hole() < lug.width())) {
+            facts.wrong(
+                    path + ".lug.hole",
+                    "a hole of " + Facts.say(lug.hole(), Kind.LENGTH) + " leaves nothing of a lug "
+                            + Facts.say(lug.width(), Kind.LENGTH) + " wide");
+        }
+        if (lug != null && !(lug.end() > lug.hole() / 2)) {
+            facts.wrong(
+                    path + ".lug.end",
+                    "measured from the middle of the hole, it must be more than half the hole ("
+                            + Facts.say(lug.hole() / 2, Kind.LENGTH) + ")");
+        }
+    }
+
+    private void bodies(Skeleton skeleton, List<LinkPart> links, List<Fastening> fastenings) {
+        List<String> bodies = skeleton.bodies();
+        for (int i = 0; i < links.size(); i++) {
+            known(Paths.item("links", i + 1) + ".body", links.get(i).body(), bodies, "link");
+        }
+        List<String> joints = new ArrayList<>(List.of("frame-pin", "tank-pin", "rod-pin", "bearing-1", "bearing-2"));
+        skeleton.joints().stream()
+                .map(Joint::name)
+                .filter(n -> !joints.contains(n))
+                .forEach(joints::add);
+        for (int i = 0; i < fastenings.size(); i++) {
+            String path = Paths.item("fastenings", i + 1);
+            known(path + ".joint", fastenings.get(i).joint(), joints, "joint");
+            String on = fastenings.get(i).on();
+            if (on != null && !on.equals("tank")) {
+                known(path + ".on", on, bodies, "part");
+            }
+        }
+    }
+
+    private void known(String path, String name, List<String> all, String what) {
+        if (!all.contains(name)) {
+            facts.wrong(path, "no " + what + " " + Say.quoted(name) + "; " + Say.meant(name, all));
+        }
+    }
+}
