@@ -54,6 +54,7 @@ final class CommandRun {
         all.put("time", TimeCommand::new);
         all.put("new", NewCommand::new);
         all.put("place", PlaceCommand::new);
+        all.put("tolerance", ToleranceCommand::new);
         all.put("sheet", SheetCommand::new);
         all.put("view", ViewCommand::new);
         all.put("frames", FramesCommand::new);

@@ -157,4 +157,19 @@ record TiltLoads(
         }
         return new TiltLoads(place, tilts, names, moved, axial, share, radius);
     }
+
+    /** This plus a share of one case's loads in every case. */
+    TiltLoads plus(int added, double part) {
+        double[][][][] more = new double[loads.length][tilts.length][3][FIGURES];
+        for (int c = 0; c < loads.length; c++) {
+            for (int i = 0; i < tilts.length; i++) {
+                for (int way = 0; way < 3; way++) {
+                    for (int f = 0; f < FIGURES; f++) {
+                        more[c][i][way][f] = loads[c][i][way][f] + part * loads[added][i][way][f];
+                    }
+                }
+            }
+        }
+        return new TiltLoads(pivot, tilts, names, more, axial, share, radius);
+    }
 }

@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import tipwright.analysis.CannotComputeException;
+import tipwright.design.Design;
+import tipwright.design.Mounts;
+import tipwright.design.file.Problem;
+import tipwright.design.file.Reading;
+import tipwright.drawing.Svg;
+import tipwright.placement.Tolerance;
+import tipwright.placement.Welder;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Quantities;
+import tipwright.quantity.QuantityException;
+import tipwright.quantity.UnitSystem;
+import tipwright.report.Style;
+import tipwright.report.ToleranceText;
+import tipwright.report.WholeFile;
+import tipwright.sheet.Tornado;
+
+/** Tells what welds that are off do. */
+@Command(
+        name = "tolerance",
+        description = {
+            "Tells what happens when the mounts end up a little off: the worst corner, the chance of passing a limit, what"
+                    + " moves what, and the largest tolerance that keeps every limit."
+        },
+        footer = {
+            "  tipwright tolerance my-tank.yaml --by '3 mm'",
+            "  tipwright tolerance my-tank.yaml --plot tornado.svg"
+        })
+final class ToleranceCommand implements Callable<Integer> {
+    private static final double USUAL = 0.005;
+
+    @ParentCommand
+    private Tipwright parent;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "DESIGN",
+            description = "The design file, or the name of a design that comes with the program. Left out: '"
+                    + DesignSource.DEMO + "'.")
+    private @Nullable String design;
+
+    @Option(
+            names = "--by",
+            paramLabel = "LENGTH",
+            description = "How far each place may be off, such as '3 mm'. Left out: mounts.wants.weld, or 5 mm.")
+    private @Nullable String by;
+
+    @Option(names = "--runs", paramLabel = "NUMBER", description = "Runs of the Monte Carlo: ${DEFAULT-VALUE}.")
+    private int runs = 10_000;
+
+    @Option(names = "--seed", paramLabel = "NUMBER", description = "Seed of the runs: ${DEFAULT-VALUE}.")
+    private long seed = 1;
+
+    @Option(names = "--plot", paramLabel = "FILE", description = "Draw what moves what to this file, .svg.")
+    private @Nullable Path plot;
+
+    @Option(names = "--units", paramLabel = "SYSTEM", description = "Units shown: ${COMPLETION-CANDIDATES}.")
+    private UnitSystem units = UnitSystem.METRIC;
+
+    @Override
+    public Integer call() throws FailedException {
+        PrintWriter err = spec.commandLine().getErr();
+        DesignSource source = DesignSource.find(design);
+        if (source.reading() instanceof Reading.Bad bad) {
+            bad.problems().stream().map(Problem::text).forEach(err::println);
+            return Exit.NOT_UNDERSTOOD;
+        }
+        Design what = ((Reading.Good) source.reading()).design();
+        try {
+            Tolerance found = new Welder(what).tolerance(size(what), Math.max(0, runs), seed);
+            Style style = new Style(parent.terminal().colour(), units);
+            spec.commandLine().getOut().print(ToleranceText.of(what, found, style));
+            if (plot != null) {
+                String svg = Svg.of(Tornado.of(found, units), true);
+                WholeFile.write(plot, stream -> stream.write(svg.getBytes(StandardCharsets.UTF_8)));
+                spec.commandLine().getOut().println("plot: written to " + plot);
+            }
+            return found.worstCorner() > 1 ? Exit.FAILS : Exit.FINE;
+        } catch (QuantityException e) {
+            err.println("--by: " + e.getMessage());
+            return Exit.NOT_UNDERSTOOD;
+        } catch (CannotComputeException e) {
+            err.println(source.name() + ": " + e.getMessage());
+            return Exit.CANNOT_COMPUTE;
+        } catch (IOException e) {
+            throw new FailedException(String.valueOf(e.getMessage()), e);
+        }
+    }
+
+    private double size(Design what) throws QuantityException {
+        Mounts mounts = what.mounts();
+        return by != null
+                ? Quantities.parse(by, Kind.LENGTH)
+                : mounts == null ? USUAL : mounts.wants().weld();
+    }
+}

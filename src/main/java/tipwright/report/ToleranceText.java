@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.design.Design;
+import tipwright.placement.Limit;
+import tipwright.placement.Tolerance;
+
+/** Tells in plain words what welds that are off do. */
+public final class ToleranceText {
+    private ToleranceText() {}
+
+    /** The text, lines ended by '\n'. */
+    public static String of(Design design, Tolerance t, Style style) {
+        List<String> lines = new ArrayList<>();
+        String by = PlacementText.length(t.tolerance(), style.units());
+        lines.add(style.heading(design.name() + ": welds that are off by up to " + by));
+        lines.add("  as drawn: utilisation " + percent(t.utilisation()) + " ("
+                + t.governing().words() + ")");
+        lines.add("  in the worst corner: " + percent(t.worstCorner()) + " ("
+                + t.cornerLimit().words() + ")");
+        lines.add("  chance that a limit is passed: " + percent(t.chance()) + " in " + t.runs() + " runs");
+        for (Limit limit : Limit.values()) {
+            Double chance = t.chances().get(limit);
+            if (chance != null) {
+                lines.add("    " + limit.words() + ": " + percent(chance));
+            }
+        }
+        lines.add(
+                t.largest() > 0
+                        ? "  every limit is kept in every corner up to "
+                                + PlacementText.length(t.largest(), style.units()) + " either way"
+                        : "  it fails as drawn");
+        lines.add("");
+        lines.add(style.heading("What moves the largest utilisation"));
+        Table table = new Table("llrrl");
+        table.row("", "by", "lower", "higher", "limit it moves most");
+        for (Tolerance.Swing s : t.swings()) {
+            Limit most = most(s);
+            String size = s.place() ? PlacementText.length(s.size(), style.units()) : Math.round(100 * s.size()) + " %";
+            table.row(
+                    s.name(),
+                    size,
+                    percent(s.low()),
+                    percent(s.high()),
+                    most.words() + " " + points(s.slopes().getOrDefault(most, 0.0) * s.size()));
+        }
+        lines.addAll(table.lines("  "));
+        return String.join("\n", lines) + "\n";
+    }
+
+    private static Limit most(Tolerance.Swing s) {
+        Limit most = Limit.REACH;
+        for (Limit limit : Limit.values()) {
+            if (Math.abs(s.slopes().getOrDefault(limit, 0.0))
+                    > Math.abs(s.slopes().getOrDefault(most, 0.0))) {
+                most = limit;
+            }
+        }
+        return most;
+    }
+
+    private static String points(double share) {
+        return (share > 0 ? "+" : "") + Math.round(1000 * share) / 10.0 + " points";
+    }
+
+    private static String percent(double share) {
+        return Math.round(1000 * share) / 10.0 + " %";
+    }
+}
