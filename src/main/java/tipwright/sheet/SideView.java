@@ -13,6 +13,7 @@ import tipwright.drawing.Pen;
 import tipwright.geometry.Range;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
 
 /**
@@ -20,7 +21,7 @@ import tipwright.quantity.UnitSystem;
  * millimetre on the sheet; the scale is chosen to fit.
  */
 public final class SideView {
-    private static final double[] SCALES = {1, 2, 2.5, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100};
+    private static final double[] SCALES = {1, 2, 2.5, 5, 7.5, 10, 12.5, 15, 17.5, 20, 22.5, 25, 30, 40, 50, 75, 100};
     private static final int SIDES = 180;
     private static final double EDGE = 14;
 
@@ -75,7 +76,7 @@ public final class SideView {
         view.draw();
         Vec2 a = view.at(view.low).minus(new Vec2(EDGE, EDGE));
         Vec2 b = view.at(view.high).plus(new Vec2(EDGE, EDGE));
-        return view.board.on(design.name() + ", side view 1:" + Math.round(view.scale), a, b);
+        return view.board.on(design.name() + ", side view 1:" + Quantities.number(view.scale), a, b);
     }
 
     /** The drawing at its true size, one unit a millimetre; letters and signs grow with it. */
@@ -117,15 +118,16 @@ public final class SideView {
             board.ring(at(moved), 0.8, Pen.line("actuator-tipped", Ink.GREY, 0.3));
             pin(s.framePin(), "frame pin");
             pin(s.tankPin(), "tank pin");
-            across(s.framePin(), s.tankPin(), 1);
-            across(pivot, s.tankPin(), 1);
-            across(pivot, s.framePin(), -1);
+            across(s.framePin(), s.tankPin(), pivot);
+            across(pivot, s.tankPin(), s.framePin());
+            across(pivot, s.framePin(), s.tankPin());
         }
         board.text(
                 at(new Vec2(low.x(), low.y())).plus(new Vec2(-EDGE + 2, -EDGE + 2)),
                 3,
                 -1,
-                "scale 1:" + Math.round(scale) + ", dimensions in " + Lengths.unit(units) + "; dashed: tipped to "
+                "scale 1:" + Quantities.number(scale) + ", dimensions in " + Lengths.unit(units)
+                        + "; dashed: tipped to "
                         + Math.round(Math.toDegrees(design.tilt().to())) + " deg",
                 Ink.QUIET);
     }
@@ -148,16 +150,19 @@ public final class SideView {
         board.ring(c, 1.4, pen.filled(Ink.WHITE));
         board.line(c.plus(new Vec2(-2.4, 0)), c.plus(new Vec2(2.4, 0)), pen);
         board.line(c.plus(new Vec2(0, -2.4)), c.plus(new Vec2(0, 2.4)), pen);
-        board.text(
-                c.plus(new Vec2(3, -3.6)),
-                2.8,
-                -1,
-                name + " " + Lengths.bare(p.x(), units) + " / " + Lengths.bare(p.y(), units),
-                Ink.TEXT);
+        boolean left = name.equals("tank pin") && p.x() < design.pivot().at().x();
+        String text = name + " " + Lengths.bare(p.x(), units) + " / " + Lengths.bare(p.y(), units);
+        Vec2 from = c.plus(left ? new Vec2(-3.2, 1.6) : new Vec2(3, -3.6));
+        double wide = 1.42 * text.length();
+        Vec2 start = left ? from.minus(new Vec2(wide, 0)) : from;
+        board.box(
+                start.plus(new Vec2(-0.4, -0.7)), start.plus(new Vec2(wide + 0.4, 2.4)), Pen.area("labels", Ink.WHITE));
+        board.text(from, 2.8, left ? 1 : -1, text, Ink.TEXT);
     }
 
-    /** A dimension from centre to centre, beside the line. */
-    private void across(Vec2 a, Vec2 b, int side) {
+    /** A dimension from centre to centre, beside the line and away from the third pin. */
+    private void across(Vec2 a, Vec2 b, Vec2 third) {
+        int side = b.minus(a).cross(third.minus(a)) > 0 ? -1 : 1;
         Vec2 p = at(a);
         Vec2 q = at(b);
         Vec2 u = q.minus(p).unit();

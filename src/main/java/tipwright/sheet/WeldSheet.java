@@ -69,7 +69,7 @@ public final class WeldSheet {
         y -= 7;
         line("All places from the datum with the tank stowed: x towards the dump side, y up. Rounded to the nearest "
                 + (units == UnitSystem.METRIC ? "1 mm." : "1/16 in."));
-        Drawing view = SideView.of(rounded, units, w - 2 * MARGIN, 120);
+        Drawing view = SideView.of(rounded, units, w - 2 * MARGIN, paper.height() - 155);
         Vec2 corner = new Vec2(w / 2 - view.width() / 2, y - view.height() + 4);
         board.add(view, corner.minus(view.low()));
         y -= view.height() + 2;
@@ -151,8 +151,8 @@ public final class WeldSheet {
 
     private void holes() {
         heading("Holes");
-        line("frame pin bracket: " + hole(drive.framePinJoint()) + ";  tank pin bracket: "
-                + hole(drive.tankPinJoint()));
+        line("frame pin bracket: " + hole(drive.framePinJoint()));
+        line("tank pin bracket: " + hole(drive.tankPinJoint()));
         double bore = design.pivot().bearings().get(0).bearing().bore();
         line("pivot: bearings of " + Lengths.tape(bore, units) + " bore at z "
                 + Lengths.tape(design.pivot().bearings().get(0).z(), units) + " and "

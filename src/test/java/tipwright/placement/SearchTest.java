@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.placement;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.Examples;
+import tipwright.check.Checker;
+import tipwright.check.Finding;
+import tipwright.check.Verdict;
+import tipwright.design.Design;
+import tipwright.design.Straight;
+import tipwright.geometry.Vec2;
+
+/** The search on problems whose answer is known, and against the full check. */
+class SearchTest {
+    private static final String ZONES =
+            """
+            mounts:
+              frame-pin: {outline: [[-900 mm, -900 mm], [-200 mm, -900 mm], [-200 mm, -400 mm], [-900 mm, -400 mm]]}
+              tank-pin: {outline: [[-600 mm, 350 mm], [-200 mm, 350 mm], [-200 mm, 550 mm], [-600 mm, 550 mm]]}
+              actuators:
+                - {name: A, actuator: {kind: electric, closed: 820 mm, stroke: 750 mm, push: 22 kN, pull: 20 kN,
+                   speed: {no-load: 12 mm/s, rated: 8 mm/s}, price: 500}}
+                - {name: B, actuator: {kind: electric, closed: 900 mm, stroke: 850 mm, push: 30 kN, pull: 30 kN,
+                   speed: {no-load: 8 mm/s, rated: 5 mm/s}, price: 800}}
+            """;
+
+    private static Design box(String more) {
+        return Examples.read(
+                Examples.BOX.replace("c0: 19 kN", "c0: 60 kN").replace("fill: 100 %", "fill: 70 %") + more);
+    }
+
+    private static Placer placer(int threads, long candidates) {
+        return new Placer(threads, 7, candidates, () -> false, p -> {});
+    }
+
+    @Test
+    void everyAnswerPassesTheFullCheckAndAgreesWithIt() throws CannotComputeException {
+        Placement found = placer(1, 60_000).place(box(ZONES));
+        assertThat(found.answers().size()).isPositive();
+        for (Answer answer : found.answers()) {
+            List<Finding> findings = Checker.findings(answer.design());
+            assertThat(findings.stream().filter(f -> f.verdict() == Verdict.FAIL))
+                    .allMatch(f -> f.id().startsWith("empties"));
+            assertThat(answer.spot().utilisation()).isCloseTo(answer.governing().utilisation(), within(1e-6));
+            assertThat(most(findings)).isCloseTo(answer.spot().utilisation(), within(1e-6));
+        }
+    }
+
+    @Test
+    void answersAreTheSameOnOneAndTwoThreads() throws CannotComputeException {
+        Design design = box(ZONES);
+        Placement one = placer(1, 40_000).place(design);
+        Placement two = placer(2, 40_000).place(design);
+        assertThat(two.answers().stream().map(Answer::spot).toList())
+                .isEqualTo(one.answers().stream().map(Answer::spot).toList());
+        assertThat(two.fitting()).isEqualTo(one.fitting());
+    }
+
+    /**
+     * On a circle of tank pins about the pivot nothing is free but the frame pin. With a tilt range of almost nothing the force is
+     * least where the arm is longest: the actuator square to the arm. Source: F = M / r, r at most the arm; elementary.
+     */
+    @Test
+    void findsThatTheActuatorPushesSquareToItsArmWhereThatIsBest() throws CannotComputeException {
+        String zone =
+                """
+                mounts:
+                  frame-pin: {outline: [[-1200 mm, -800 mm], [600 mm, -800 mm], [600 mm, -700 mm], [-1200 mm, -700 mm]]}
+                  actuators: {name: long, actuator: {kind: electric, closed: 200 mm, stroke: 3000 mm, push: 90 kN, pull: 90 kN}}
+                """;
+        Design design = Examples.read(Examples.BOX
+                        .replace("to: 80 deg", "to: 0.1 deg, step: 0.05 deg")
+                        .replace("c0: 19 kN", "c0: 190 kN")
+                        .replace("tilt:", "friction: {pivot: 0, pins: 0}\ntilt:")
+                + zone);
+        Placement found = placer(2, 3000).place(design);
+        Spot least = found.answers().stream()
+                .filter(a -> a.aims().contains(Aim.FORCE))
+                .findFirst()
+                .orElseThrow()
+                .spot();
+        Vec2 arm = least.tankPin().minus(design.pivot().at());
+        Vec2 line = least.tankPin().minus(least.framePin()).unit();
+        assertThat(line.dot(arm.unit())).isCloseTo(0, within(2e-3));
+        Straight drawn = TiltLoads.straight(design);
+        assertThat(least.tankPin()).isEqualTo(drawn.tankPin());
+    }
+
+    /** A fine grid over the whole of a small zone is the known answer: the refined one must not be worse. */
+    @Test
+    void refinementIsAtLeastAsGoodAsAVeryFineGrid() throws CannotComputeException {
+        String zone =
+                """
+                mounts:
+                  frame-pin: {outline: [[-700 mm, -700 mm], [-600 mm, -700 mm], [-600 mm, -600 mm], [-700 mm, -600 mm]]}
+                  actuators: {name: A, actuator: {kind: electric, closed: 700 mm, stroke: 1400 mm, push: 60 kN, pull: 60 kN}}
+                """;
+        Design design = Examples.read(Examples.BOX.replace("c0: 19 kN", "c0: 190 kN") + zone);
+        Spot refined = placer(1, 100).place(design).answers().get(0).spot();
+        Refiner worker = new Refiner(Task.of(design), 1);
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i <= 100; i++) {
+            for (int k = 0; k <= 100; k++) {
+                Vec2 p = new Vec2(-0.7 + i * 0.001, -0.7 + k * 0.001);
+                least = Math.min(
+                        least,
+                        worker.work(refined, p, refined.tankPin(), refined.pivot())
+                                .utilisation());
+            }
+        }
+        assertThat(refined.utilisation()).isLessThanOrEqualTo(least + 1e-4);
+    }
+
+    @Test
+    void saysWhatWouldOpenItWhenNothingFits() throws CannotComputeException {
+        Placement weak = placer(1, 20_000)
+                .place(box(ZONES.replace("push: 22 kN", "push: 3 kN").replace("30 kN", "3 kN")));
+        assertThat(weak.answers().size()).isZero();
+        assertThat(weak.misses()).anyMatch(m -> m.matches("\\d+ % more push than [AB] has"));
+        Placement brief = placer(1, 20_000)
+                .place(box(ZONES.replace("stroke: 750", "stroke: 350").replace("stroke: 850", "stroke: 400")));
+        assertThat(brief.answers().size()).isZero();
+        assertThat(brief.misses()).anyMatch(m -> m.matches("\\d+ mm more stroke than [AB] has"));
+    }
+
+    @Test
+    void mapAgreesWithTheFullCheckAtAThousandPoints() throws CannotComputeException {
+        Design design = box(ZONES);
+        Straight drawn = TiltLoads.straight(design);
+        Probe probe = new Probe(design);
+        SplittableRandom random = new SplittableRandom(31);
+        int compared = 0;
+        for (int i = 0; i < 1000; i++) {
+            Pin pin = random.nextBoolean() ? Pin.FRAME : Pin.TANK;
+            Vec2 p = pin == Pin.FRAME
+                    ? new Vec2(random.nextDouble(-0.9, -0.2), random.nextDouble(-0.9, -0.4))
+                    : new Vec2(random.nextDouble(-0.6, -0.2), random.nextDouble(0.35, 0.55));
+            Probe.Reading quick = probe.at(pin, p);
+            Straight moved = pin == Pin.FRAME ? drawn.movedTo(p, drawn.tankPin()) : drawn.movedTo(drawn.framePin(), p);
+            double full = most(quickFindings(design.withDrive(moved)));
+            assertThat(quick.utilisation()).isCloseTo(full, within(1e-6 * (1 + full)));
+            compared++;
+        }
+        assertThat(compared).isEqualTo(1000);
+    }
+
+    /** The checks that need no time: those that the map is made of. */
+    private static List<Finding> quickFindings(Design design) throws CannotComputeException {
+        var analysis = tipwright.analysis.Analyser.analyse(design);
+        List<Finding> all = new ArrayList<>();
+        for (var check : tipwright.check.Checks.all()) {
+            all.addAll(check.run(analysis));
+        }
+        return all;
+    }
+
+    /** Largest utilisation of the checks that depend on the mounts. */
+    private static double most(List<Finding> findings) {
+        double most = 0;
+        for (Finding f : findings) {
+            for (Limit limit : Limit.values()) {
+                if ((f.id().equals(limit.check()) || f.id().startsWith(limit.check() + "/"))
+                        && f.verdict() != Verdict.NOT_CHECKED) {
+                    most = Math.max(most, f.utilisation());
+                }
+            }
+        }
+        return most;
+    }
+}
