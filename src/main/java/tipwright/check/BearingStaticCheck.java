@@ -66,13 +66,8 @@ final class BearingStaticCheck implements Check {
         double worst = 0;
         for (Balance b : Sweep.balances(row)) {
             Vec3 load = b.bearings().get(bearing);
-            worst = Math.max(worst, equivalent(load.xy().norm(), Math.abs(load.z())));
+            worst = Math.max(worst, EquivalentLoad.ofRest(load.xy().norm(), Math.abs(load.z())));
         }
         return worst;
-    }
-
-    /** Static equivalent radial load of a deep-groove ball bearing, N. Source: ISO 76 (from memory). */
-    static double equivalent(double radial, double axial) {
-        return Math.max(0.6 * radial + 0.5 * axial, radial);
     }
 }

@@ -93,8 +93,7 @@ final class SlideCheck implements Check {
                     empty.centroid().times(empty.mass()).plus(where.times(mass)).times(1 / total);
             most = Math.max(most, Math.abs(forces.force(at, total, centroid, 0)));
             for (Vec3 load : forces.bearings(at, total, centroid)) {
-                bearing = Math.max(
-                        bearing, BearingStaticCheck.equivalent(load.xy().norm(), Math.abs(load.z())));
+                bearing = Math.max(bearing, EquivalentLoad.ofRest(load.xy().norm(), Math.abs(load.z())));
             }
         }
         Findings.Worst worst = new Findings.Worst(most, tilt, "one slide");

@@ -126,7 +126,7 @@ final class WhatIfShare {
             double share = (bearing == 1 ? 1 : -1) * (p.z() - mean) / span;
             double x = load.x() + share * b.drive().x();
             double y = load.y() + share * b.drive().y();
-            worst = Math.max(worst, BearingStaticCheck.equivalent(Math.hypot(x, y), Math.abs(load.z())));
+            worst = Math.max(worst, EquivalentLoad.ofRest(Math.hypot(x, y), Math.abs(load.z())));
         }
         return worst;
     }

@@ -14,8 +14,8 @@ class BearingRulesTest {
     /** Source: ISO 76, P0 = max(0.6 Fr + 0.5 Fa, Fr) for deep-groove ball bearings (from memory); values by hand. */
     @Test
     void staticEquivalentLoad() {
-        assertThat(BearingStaticCheck.equivalent(8, 4)).isEqualTo(8);
-        assertThat(BearingStaticCheck.equivalent(2, 5)).isCloseTo(3.7, within(1e-12));
+        assertThat(EquivalentLoad.ofRest(8, 4)).isEqualTo(8);
+        assertThat(EquivalentLoad.ofRest(2, 5)).isCloseTo(3.7, within(1e-12));
     }
 
     @Test

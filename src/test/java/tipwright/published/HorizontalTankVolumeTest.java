@@ -20,7 +20,7 @@ class HorizontalTankVolumeTest {
     private static final Vec3 UP = new Vec3(0, 1, 0);
 
     @ParameterizedTest(name = "{0}, {1} in deep, filled {2} in")
-    @CsvFileSource(resources = "horizontal-tank-volume.csv", useHeadersInDisplayName = false)
+    @CsvFileSource(resources = "/tipwright/validation/horizontal-tank-volume.csv", useHeadersInDisplayName = false)
     void holdsThePublishedVolume(String heads, double headDepth, double depth, double gallons) {
         Head head = head(heads, headDepth / DIAMETER);
         RevolvedTank tank = RevolvedTank.of(Vec3.ZERO, new Vec3(1, 0, 0), DIAMETER * INCH, 156 * INCH, head, head);

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.validation;
+
+/** What a reference rests on. */
+public enum Mark {
+    /** The source was seen. */
+    READ("read"),
+    /** Quoted from memory, recomputed. */
+    MEMORY("memory"),
+    /** An input set of our own, computed in two ways. */
+    TWO_WAYS("two ways");
+
+    private final String word;
+
+    Mark(String word) {
+        this.word = word;
+    }
+
+    /** As written in the tables. */
+    public String word() {
+        return word;
+    }
+
+    static Mark of(String word) {
+        for (Mark mark : values()) {
+            if (mark.word.equals(word)) {
+                return mark;
+            }
+        }
+        throw new IllegalArgumentException("no mark '" + word + "'");
+    }
+}
