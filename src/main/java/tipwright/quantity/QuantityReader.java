@@ -1,26 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.quantity;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a quantity as written by a builder. */
 final class QuantityReader {
-    /** A number: '12', '-0.5', '.5', '1e3', '3/8', '12 3/8', '12-3/8'. Groups: sign, rest. */
-    private static final String NUMBER =
-            "(?:\\d{1,18}[ -])?\\d{1,18}/\\d{1,18}|(?:\\d{1,40}(?:\\.\\d{0,40})?|\\.\\d{1,40})(?:[eE][+-]?\\d{1,5})?";
-
-    private static final Pattern FEET_INCHES = Pattern.compile(
-            "([+-]?) ?(" + NUMBER + ") ?(?:ft|foot|feet|') ?-? ?(" + NUMBER + ") ?(?:in|inch|inches|\")");
-    private static final Pattern PLAIN = Pattern.compile("([+-]?) ?(" + NUMBER + ")(?![\\d.,/])(.*)");
-    private static final Pattern COMMA = Pattern.compile("[+-]?\\d[\\d.]*,\\d.*");
     private static final int LONGEST = 80;
-    private static final Map<String, String> SISTERS =
-            Map.of("lb", "lbf", "lbs", "lbf", "lbf", "lb", "kg", "kgf", "kgf", "kg");
+    private static final double LARGEST = 1e15;
+    private static final String[] FEET = {"ft", "foot", "feet", "'"};
 
     private QuantityReader() {}
 
@@ -33,106 +20,73 @@ final class QuantityReader {
 
     static Parsed read(String written, Kind kind) throws QuantityException {
         String text = tidy(written);
-        String shown = "'" + shorten(written) + "'";
-        if (text.isEmpty()) {
-            throw new QuantityException("nothing given; " + needed(kind) + suchAs(kind));
+        boolean signed = text.startsWith("-") || text.startsWith("+");
+        int start = !signed ? 0 : text.startsWith(" ", 1) ? 2 : 1;
+        NumberText number = text.length() > LONGEST ? null : NumberText.at(text, start);
+        if (number == null) {
+            throw notANumber(Complaint.about(written, text, kind), start);
         }
-        if (text.length() > LONGEST) {
-            throw new QuantityException(shown + " is no quantity; " + needed(kind) + suchAs(kind));
-        }
-        if (COMMA.matcher(text).matches()) {
-            boolean thousands = text.indexOf(',') != text.lastIndexOf(',');
-            throw new QuantityException("comma in " + shown
-                    + "; write decimals with a point and no thousands marks, such as '"
-                    + text.replace(",", thousands ? "" : ".") + "'");
-        }
-        Matcher both = FEET_INCHES.matcher(text);
-        if (both.matches() && kind == Kind.LENGTH) {
-            double inches = number(both.group(2), shown, kind) * 12 + number(both.group(3), shown, kind);
+        double sign = text.startsWith("-") ? -1 : 1;
+        String label = text.substring(number.end()).strip();
+        NumberText inches = kind == Kind.LENGTH ? inches(label) : null;
+        if (inches != null) {
             UnitLabel inch = UnitTable.find("in", Kind.LENGTH);
-            return finish(signed(both.group(1), inches), inch, shown);
-        }
-        Matcher plain = PLAIN.matcher(text);
-        if (!plain.matches()) {
-            throw new QuantityException("no number in " + shown + "; " + needed(kind) + suchAs(kind));
-        }
-        double number = signed(plain.group(1), number(plain.group(2), shown, kind));
-        String label = plain.group(3).strip();
-        if (label.isEmpty()) {
-            if (kind == Kind.RATIO) {
-                return finish(number, null, shown);
-            }
-            throw new QuantityException("no unit in " + shown + "; " + needed(kind) + "; did you mean '" + text + " "
-                    + UnitTable.of(kind).get(0).name() + "'?");
-        }
-        if (Character.isDigit(label.charAt(0))) {
-            throw new QuantityException("two numbers in " + shown + "; " + needed(kind) + suchAs(kind));
+            return finish(sign * (12 * number.value() + inches.value()), inch, written, text, kind);
         }
         UnitLabel unit = UnitTable.find(label, kind);
-        if (unit == null) {
-            String as = text.substring(0, text.length() - plain.group(3).length());
-            throw new QuantityException(wrongUnit(shown, as.strip(), label, kind));
+        if (unit == null && !(label.isEmpty() && kind == Kind.RATIO)) {
+            throw notAUnit(Complaint.about(written, text, kind), text.substring(0, number.end()), label);
         }
-        return finish(number, unit, shown);
+        return finish(sign * number.value(), unit, written, text, kind);
     }
 
-    private static Parsed finish(double number, @Nullable UnitLabel unit, String shown) throws QuantityException {
+    private static QuantityException notANumber(Complaint complaint, int start) {
+        String text = complaint.written();
+        if (text.isEmpty()) {
+            return complaint.nothing();
+        }
+        if (text.length() > LONGEST) {
+            return complaint.tooLong();
+        }
+        int comma = text.indexOf(',');
+        boolean decimal = comma > start
+                && comma + 1 < text.length()
+                && Character.isDigit(text.charAt(comma - 1))
+                && Character.isDigit(text.charAt(comma + 1));
+        return decimal ? complaint.comma() : complaint.noNumber();
+    }
+
+    private static QuantityException notAUnit(Complaint complaint, String number, String label) {
+        if (label.isEmpty()) {
+            return complaint.noUnit();
+        }
+        return Character.isDigit(label.charAt(0)) ? complaint.twoNumbers() : complaint.wrongUnit(number, label);
+    }
+
+    private static Parsed finish(double number, @Nullable UnitLabel unit, String written, String text, Kind kind)
+            throws QuantityException {
         double si = unit == null ? number : unit.toSi(number);
-        if (!(Math.abs(si) <= 1e15)) {
-            throw new QuantityException(shown + " is too large for anything that is built");
+        if (!(Math.abs(si) <= LARGEST)) {
+            Complaint complaint = Complaint.about(written, text, kind);
+            throw text.indexOf('/') >= 0 ? complaint.overNothing() : complaint.tooLarge();
         }
         return new Parsed(number, unit, si);
     }
 
-    private static double signed(String sign, double number) {
-        return sign.equals("-") ? -number : number;
-    }
-
-    private static double number(String text, String shown, Kind kind) throws QuantityException {
-        int slash = text.indexOf('/');
-        if (slash < 0) {
-            return Double.parseDouble(text);
+    /** The inches in what follows the feet's number: 'ft 4 1/2 in', '\' - 4"'; null when it is nothing of the kind. */
+    private static @Nullable NumberText inches(String label) {
+        for (String feet : FEET) {
+            if (label.startsWith(feet)) {
+                String rest = label.substring(feet.length()).strip();
+                String bare = rest.startsWith("-") ? rest.substring(1).strip() : rest;
+                NumberText number = NumberText.at(bare, 0);
+                UnitLabel unit = number == null
+                        ? null
+                        : UnitTable.find(bare.substring(number.end()).strip(), Kind.LENGTH);
+                return unit != null && unit.name().equals("in") ? number : null;
+            }
         }
-        int gap = Math.max(text.indexOf(' '), text.indexOf('-'));
-        double whole = gap < 0 ? 0 : Double.parseDouble(text.substring(0, gap));
-        double over = Double.parseDouble(text.substring(gap + 1, slash));
-        double under = Double.parseDouble(text.substring(slash + 1));
-        if (under == 0) {
-            throw new QuantityException("a fraction over 0 in " + shown + "; " + needed(kind) + suchAs(kind));
-        }
-        return whole + over / under;
-    }
-
-    private static String wrongUnit(String shown, String number, String label, Kind kind) {
-        String sister = SISTERS.get(label);
-        String hint = sister != null && UnitTable.find(sister, kind) != null
-                ? "; did you mean '" + number + " " + sister + "'?"
-                : suchAs(kind);
-        List<UnitLabel> others = UnitTable.named(label);
-        if (!others.isEmpty()) {
-            return shown + " is " + article(others.get(0).kind()) + "; " + needed(kind) + hint;
-        }
-        List<String> names = new ArrayList<>();
-        for (UnitLabel unit : UnitTable.of(kind)) {
-            names.add(unit.name());
-        }
-        String nearest = Spelling.nearest(label, names);
-        if (nearest != null) {
-            hint = "; did you mean '" + number + " " + nearest + "'?";
-        }
-        return "unit '" + shorten(label) + "' in " + shown + " is not known; " + needed(kind) + hint;
-    }
-
-    private static String needed(Kind kind) {
-        return article(kind) + " is needed";
-    }
-
-    private static String suchAs(Kind kind) {
-        return ", such as '" + kind.example() + "'";
-    }
-
-    private static String article(Kind kind) {
-        return ("aeiou".indexOf(kind.word().charAt(0)) >= 0 ? "an " : "a ") + kind.word();
+        return null;
     }
 
     /** The text with typographic signs in their plain form and single blanks. */
@@ -160,11 +114,5 @@ final class QuantityReader {
             tidy = tidy.replace("  ", " ");
         }
         return tidy.replace("deg C", "degC").replace("deg F", "degF").strip();
-    }
-
-    private static String shorten(String written) {
-        boolean odd = written.chars().anyMatch(Character::isISOControl);
-        String clean = odd ? written.replaceAll("\\p{Cntrl}", " ") : written;
-        return clean.length() <= 40 ? clean : clean.substring(0, 37) + "...";
     }
 }

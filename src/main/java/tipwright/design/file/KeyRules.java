@@ -26,7 +26,15 @@ final class KeyRules {
      */
     Set<String> unknown(Shape shape, Node.Fields group, String path, Set<String> extra) {
         Set<String> known = new LinkedHashSet<>(extra);
-        shape.keys().stream().filter(k -> !k.loaded()).forEach(k -> known.add(k.name()));
+        for (Shape.Key key : shape.keys()) {
+            if (!key.loaded()) {
+                known.add(key.name());
+            }
+        }
+        return known.containsAll(group.fields().keySet()) ? Set.of() : told(known, group, path);
+    }
+
+    private Set<String> told(Set<String> known, Node.Fields group, String path) {
         Set<String> free = new LinkedHashSet<>(known);
         free.removeAll(group.fields().keySet());
         Set<String> meant = new LinkedHashSet<>();
