@@ -126,7 +126,8 @@ public final class SideView {
                 at(new Vec2(low.x(), low.y())).plus(new Vec2(-EDGE + 2, -EDGE + 2)),
                 3,
                 -1,
-                "scale 1:" + Quantities.number(scale) + ", dimensions in " + Lengths.unit(units)
+                "scale 1:" + Quantities.number(scale) + ", dimensions in "
+                        + (units == UnitSystem.METRIC ? "mm" : "inches")
                         + "; dashed: tipped to "
                         + Math.round(Math.toDegrees(design.tilt().to())) + " deg",
                 Ink.QUIET);

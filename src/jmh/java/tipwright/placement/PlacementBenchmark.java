@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.placement;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OperationsPerInvocation;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Threads;
+import org.openjdk.jmh.annotations.Warmup;
+import tipwright.analysis.Analyser;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.CannotComputeException;
+import tipwright.design.Cases;
+import tipwright.design.Design;
+import tipwright.design.TiltRange;
+import tipwright.design.file.DesignFile;
+import tipwright.design.file.Reading;
+import tipwright.geometry.Vec2;
+
+/**
+ * Full-range candidates a second: 110 degrees in steps of 1, five load cases, friction both ways; length, arm, push, pull and both
+ * bearings. The search's engine on one and on two threads, without early rejection; the closed form in plain numbers as the limit of
+ * what is simple; the general analysis of the same design, load table included.
+ *
+ * <p>Run: {@code mvn -q -B -Pbench test-compile exec:exec@bench -Djmh.args=PlacementBenchmark}
+ */
+@State(Scope.Thread)
+@BenchmarkMode(Mode.Throughput)
+@OutputTimeUnit(TimeUnit.SECONDS)
+@Warmup(iterations = 4, time = 1)
+@Measurement(iterations = 5, time = 1)
+@Fork(1)
+public class PlacementBenchmark {
+    private Design design;
+    private Kernel kernel;
+    private Lanes lanes;
+    private Detail detail;
+    private Housing housing;
+    private Vec2[] frames;
+    private Vec2 tank;
+    private int next;
+
+    @Setup
+    public void prepare() throws CannotComputeException {
+        design = ((Reading.Good) DesignFile.shipped("silt-trailer.yaml"))
+                .design()
+                .withTilt(new TiltRange(0, Math.toRadians(110), Math.toRadians(1)))
+                .withCases(new Cases(List.of("heel"), List.of()));
+        TiltLoads loads = TiltLoads.of(design);
+        double[] radii =
+                TiltLoads.pinRadii(design, design.drive().actuators().get(0).actuator());
+        kernel = new Kernel(loads, radii);
+        detail = new Detail(loads, radii);
+        housing = new Housing(design);
+        lanes = new Lanes();
+        tank = TiltLoads.straight(design).tankPin();
+        frames = new Vec2[Lanes.SIZE];
+        SplittableRandom random = new SplittableRandom(4);
+        for (int j = 0; j < frames.length; j++) {
+            frames[j] = new Vec2(random.nextDouble(0.1, 0.3), random.nextDouble(-0.5, -0.3));
+            Vec2 f = frames[j].minus(loads.pivot());
+            Vec2 t = tank.minus(loads.pivot());
+            lanes.set(j, f.x(), f.y(), t.x(), t.y());
+        }
+    }
+
+    @Benchmark
+    @OperationsPerInvocation(Lanes.SIZE)
+    public double engine() {
+        kernel.run(lanes, Lanes.SIZE);
+        return lanes.most[0] + lanes.bearing1[0] + lanes.bearing2[0];
+    }
+
+    @Benchmark
+    @Threads(2)
+    @OperationsPerInvocation(Lanes.SIZE)
+    public double engineOnTwoThreads() {
+        return engine();
+    }
+
+    @Benchmark
+    @OperationsPerInvocation(Lanes.SIZE)
+    public double engineLengthsAlone() {
+        kernel.shape(lanes, Lanes.SIZE);
+        return lanes.longest[0];
+    }
+
+    @Benchmark
+    public double plainScalarLoop() {
+        next = (next + 1) % frames.length;
+        detail.run(frames[next], tank, housing);
+        return detail.rest + detail.bearing[0];
+    }
+
+    @Benchmark
+    public Analysis generalSolver() throws CannotComputeException {
+        next = (next + 1) % frames.length;
+        return Analyser.analyse(design.withDrive(TiltLoads.straight(design).movedTo(frames[next], tank)));
+    }
+}

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javax.imageio.ImageIO;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.Examples;
+import tipwright.design.Design;
+import tipwright.design.Straight;
+import tipwright.drawing.Drawing;
+import tipwright.drawing.Dxf;
+import tipwright.drawing.Pdf;
+import tipwright.drawing.Png;
+import tipwright.drawing.Svg;
+import tipwright.geometry.Vec2;
+import tipwright.placement.Pin;
+import tipwright.placement.PlacementMap;
+import tipwright.quantity.UnitSystem;
+
+/** The workshop's files, opened by readers that are not ours. */
+class SheetFilesTest {
+    private static final Design DESIGN =
+            Examples.read(Examples.BOX.replace("[-600 mm, -500 mm]", "[-601.3 mm, -499.8 mm]"));
+
+    /** ezdxf (Debian: python3-ezdxf) audits the file and measures a pin's place in it. */
+    @Test
+    void dxfIsSoundToAnotherReader(@TempDir Path folder) throws IOException, InterruptedException {
+        Path file = folder.resolve("side.dxf");
+        Files.writeString(file, Dxf.of(SideView.trueSize(DESIGN, UnitSystem.METRIC)), StandardCharsets.US_ASCII);
+        String script = "import ezdxf,sys\n"
+                + "d=ezdxf.readfile(sys.argv[1]); a=d.audit()\n"
+                + "print(d.dxfversion, len(a.errors), len(a.fixes))\n"
+                + "print(sorted(l.dxf.name for l in d.layers))\n"
+                + "l=[e for e in d.modelspace() if e.dxf.layer=='ACTUATOR'][0]\n"
+                + "print(*['%.3f %.3f' % (v.dxf.location.x, v.dxf.location.y) for v in l.vertices])\n";
+        Process process = new ProcessBuilder("/usr/bin/python3", "-c", script, file.toString())
+                .redirectErrorStream(true)
+                .start();
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(process.waitFor()).as(said).isZero();
+        List<String> lines = said.lines().toList();
+        assertThat(lines.get(0)).isEqualTo("AC1009 0 0");
+        assertThat(lines.get(1)).contains("'ACTUATOR'", "'PINS'", "'TANK'", "'DIMENSIONS'");
+        assertThat(lines.get(2)).isEqualTo("-601.300 -499.800 -450.000 400.000");
+    }
+
+    @Test
+    void pdfHasItsFontInsideAndPagesOfTrueSize() throws IOException, CannotComputeException {
+        List<Drawing> pages = WeldSheet.pages(DESIGN, UnitSystem.METRIC, Paper.LETTER);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        Pdf.write("sheet", pages, out);
+        try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
+            assertThat(document.getNumberOfPages()).isEqualTo(pages.size()).isGreaterThan(4);
+            assertThat(document.getPage(0).getMediaBox().getWidth()).isCloseTo(612f, within(0.1f));
+            assertThat(document.getPage(1).getMediaBox().getHeight()).isCloseTo(792f, within(0.1f));
+            var fonts = document.getPage(0).getResources();
+            for (var name : fonts.getFontNames()) {
+                assertThat(fonts.getFont(name).isEmbedded()).isTrue();
+            }
+            String text = new PDFTextStripper().getText(document);
+            assertThat(text).contains("-601 mm", "-601.3 mm", "this bar is 100 mm", "true size, sheet 1 of");
+        }
+    }
+
+    @Test
+    void distancesOnTheSheetAreThoseOfTheRoundedPins() throws CannotComputeException {
+        Design rounded = WeldSheet.rounded(DESIGN, UnitSystem.US);
+        Vec2 frame = ((Straight) rounded.drive()).framePin();
+        assertThat(frame.x() / 0.0254 * 16).isCloseTo(Math.rint(-0.6013 / 0.0254 * 16), within(1e-9));
+        assertThat(Lengths.tape(0.0254 * 16.25, UnitSystem.US)).isEqualTo("16 1/4 in");
+        assertThat(Lengths.tape(-0.0254 * 0.375, UnitSystem.US)).isEqualTo("-3/8 in");
+        assertThat(Lengths.tape(0.4126, UnitSystem.METRIC)).isEqualTo("413 mm");
+    }
+
+    @Test
+    void mapIsSoundXmlAndAPicture() throws Exception {
+        Drawing map = MapPicture.of(PlacementMap.of(DESIGN, Pin.FRAME, 20), UnitSystem.METRIC);
+        var xml = DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new ByteArrayInputStream(Svg.of(map, true).getBytes(StandardCharsets.UTF_8)));
+        assertThat(xml.getDocumentElement().getAttribute("viewBox")).startsWith("0 0 ");
+        assertThat(xml.getElementsByTagName("text").getLength()).isGreaterThan(10);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        Png.write(map, 2, out);
+        var image = ImageIO.read(new ByteArrayInputStream(out.toByteArray()));
+        assertThat(image.getWidth()).isEqualTo((int) Math.ceil(map.width() * 2));
+    }
+}
