@@ -24,7 +24,7 @@ public record Checked(Result result, List<Assumption> assumptions, List<String> 
     }
 
     /** The assumptions, with the friction that follows from the kind of bearing where the file gives none. */
-    List<Assumption> taken() {
+    public List<Assumption> taken() {
         Design design = result.analysis().design();
         List<Assumption> all = new ArrayList<>(assumptions);
         if (design.friction().pivot() == null) {
@@ -38,7 +38,7 @@ public record Checked(Result result, List<Assumption> assumptions, List<String> 
     }
 
     /** Where the linkage stops short, the warnings of the analysis and the remarks on the file; each once. */
-    List<String> warnings() {
+    public List<String> warnings() {
         List<String> all = new ArrayList<>();
         Stop stop = result.analysis().stop();
         if (stop != null) {

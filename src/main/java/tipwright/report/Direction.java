@@ -9,11 +9,17 @@ import tipwright.geometry.Vec3;
  *
  * @param offBase angle between the load's side-view part and the direction into the base, rad, 0 to pi; NaN without a load
  */
-record Direction(double offBase) {
+public record Direction(double offBase) {
     private static final double STRAIGHT = Math.toRadians(30);
     private static final double SLANTING = Math.toRadians(60);
 
-    static Direction of(Vec3 load, Vec2 base) {
+    /**
+     * Of a load.
+     *
+     * @param load of the tank on the bearing, N
+     * @param base points into the base of the housing
+     */
+    public static Direction of(Vec3 load, Vec2 base) {
         Vec2 radial = load.xy();
         return new Direction(Math.abs(Math.atan2(base.cross(radial), base.dot(radial))));
     }
@@ -31,7 +37,7 @@ record Direction(double offBase) {
     }
 
     /** In a sentence's part: what the load does to the housing. */
-    String words() {
+    public String words() {
         String angle = Math.round(Math.toDegrees(offBase)) + " deg off straight";
         if (offBase <= STRAIGHT) {
             return "pressed onto its base, " + angle;

@@ -11,9 +11,6 @@ import tipwright.design.Support;
 
 /** About a dozen tilts with the worst of all load cases at each. */
 final class EnvelopeSection {
-    private static final int MOST_ROWS = 16;
-    private static final double[] STEPS = {0.5, 1, 2, 2.5, 5, 10, 15, 20};
-
     private final Analysis analysis;
     private final Style style;
 
@@ -40,13 +37,11 @@ final class EnvelopeSection {
                 "no.",
                 "load goes");
         table.row("deg", length.unit(), "used", length.unit(), "deg", force.unit(), "", force.unit(), "", force.unit());
-        for (int i : shown(analysis.poses())) {
-            Pose pose = analysis.poses().get(i);
-            Peak.Tilts here = Peak.Tilts.only(i);
-            Peak push = Peak.force(analysis.cases(), here, true);
-            Peak pull = Peak.force(analysis.cases(), here, false);
-            int bearings = analysis.design().pivot().bearings().size();
-            Peak.OnBearing bearing = Peak.bearing(analysis.cases(), here, 0, bearings);
+        for (Envelope at : Envelope.shown(analysis)) {
+            Pose pose = at.pose();
+            Peak push = at.push();
+            Peak pull = at.pull();
+            Peak.OnBearing bearing = at.bearing();
             table.row(
                     Scale.angle().plain(pose.tilt()),
                     length.number(pose.length()),
@@ -82,34 +77,5 @@ final class EnvelopeSection {
     private String strokeUsed(Pose pose) {
         Actuator actuator = analysis.design().drive().actuators().get(0).actuator();
         return Math.round(100 * (pose.length() - actuator.closed()) / actuator.stroke()) + " %";
-    }
-
-    /** Numbers of the tilts that are shown: round ones, and always the first and the last. */
-    static List<Integer> shown(List<Pose> poses) {
-        List<Integer> all = new ArrayList<>();
-        if (poses.isEmpty()) {
-            return all;
-        }
-        double step = step(poses);
-        int last = poses.size() - 1;
-        for (int i = 0; i < last; i++) {
-            double steps = Math.toDegrees(poses.get(i).tilt()) / step;
-            if (i == 0 || Math.abs(steps - Math.rint(steps)) < 1e-6) {
-                all.add(i);
-            }
-        }
-        all.add(last);
-        return all;
-    }
-
-    private static double step(List<Pose> poses) {
-        double span =
-                Math.toDegrees(poses.get(poses.size() - 1).tilt() - poses.get(0).tilt());
-        for (double step : STEPS) {
-            if (span / step + 1 <= MOST_ROWS) {
-                return step;
-            }
-        }
-        return STEPS[STEPS.length - 1];
     }
 }

@@ -12,13 +12,14 @@ import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 
 /** How full may it be, and does it empty. */
-final class FillSection {
+public final class FillSection {
     /** Share of the load that is not worth a figure. */
     private static final double NOTHING = 0.0005;
 
     private final Style style;
 
-    FillSection(Style style) {
+    /** In the units of a style. */
+    public FillSection(Style style) {
         this.style = style;
     }
 
@@ -28,17 +29,27 @@ final class FillSection {
         lines.addAll(Prose.wrap("  ", howFull(result.howFull())));
         lines.add("");
         lines.add(style.heading("Does it empty?"));
-        Emptying emptying = result.analysis().emptying();
-        Design design = result.analysis().design();
-        lines.addAll(Prose.wrap("  ", "Thin slurry: " + residue(emptying.liquid(), design)));
-        Emptying.Residue cake = emptying.cake();
-        if (cake != null) {
-            lines.addAll(Prose.wrap("  ", "Settled solids: " + residue(cake, design)));
+        for (String sentence : empties(result)) {
+            lines.addAll(Prose.wrap("  ", sentence));
         }
         return lines;
     }
 
-    private String howFull(@Nullable HowFull most) {
+    /** Whether it empties, a sentence for each kind of load. */
+    public List<String> empties(Result result) {
+        Emptying emptying = result.analysis().emptying();
+        Design design = result.analysis().design();
+        List<String> sentences = new ArrayList<>();
+        sentences.add("Thin slurry: " + residue(emptying.liquid(), design));
+        Emptying.Residue cake = emptying.cake();
+        if (cake != null) {
+            sentences.add("Settled solids: " + residue(cake, design));
+        }
+        return sentences;
+    }
+
+    /** How full it may be; null: no fill passes. */
+    public String howFull(@Nullable HowFull most) {
         if (most == null) {
             return "No fill passes: a check that depends on the load fails even with the tank empty.";
         }

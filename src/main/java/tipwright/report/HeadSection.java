@@ -9,12 +9,7 @@ import java.util.Map;
 import tipwright.check.Finding;
 import tipwright.check.Result;
 import tipwright.check.Verdict;
-import tipwright.design.Choice;
 import tipwright.design.Design;
-import tipwright.design.PlacedActuator;
-import tipwright.design.Slurry;
-import tipwright.quantity.Kind;
-import tipwright.quantity.Quantities;
 
 /** What the job is, and the verdict. */
 final class HeadSection {
@@ -35,43 +30,13 @@ final class HeadSection {
         if (design.about() != null) {
             lines.addAll(Prose.wrap("  ", Prose.safe(design.about())));
         }
-        lines.addAll(Prose.wrap("  ", job(design)));
+        lines.addAll(Prose.wrap("  ", new Job(design, style.units()).sentence()));
         lines.add("");
         lines.addAll(verdict());
         for (String warning : checked.warnings()) {
             lines.addAll(Prose.wrap("  ! ", Prose.safe(warning)));
         }
         return lines;
-    }
-
-    private String job(Design design) {
-        Slurry slurry = design.slurry();
-        double inside = design.tank().interior().solid().whole().volume();
-        double volume = slurry.volumeIn(inside);
-        double density = slurry.mixtureDensity();
-        return "A tank of " + show(inside, Kind.VOLUME) + " ("
-                + word(design.tank().interior()) + ") with "
-                + show(volume, Kind.VOLUME) + " of slurry in it (" + show(volume * density, Kind.MASS) + " at "
-                + show(density, Kind.DENSITY) + ") tips from "
-                + Scale.angle().show(design.tilt().from()) + " to "
-                + Scale.angle().show(design.tilt().to()) + ", driven by " + actuators(design) + " ("
-                + word(design.drive()) + ").";
-    }
-
-    private static String actuators(Design design) {
-        Map<String, Integer> count = new LinkedHashMap<>();
-        for (PlacedActuator placed : design.drive().actuators()) {
-            count.merge(word(placed.actuator()), 1, Integer::sum);
-        }
-        List<String> words = new ArrayList<>();
-        count.forEach((kind, n) -> words.add(n + " " + kind + " actuator" + (n > 1 ? "s" : "")));
-        return Prose.and(words);
-    }
-
-    /** The word by which the design file tells a shape, a drive or an actuator. */
-    private static String word(Object part) {
-        Choice choice = part.getClass().getAnnotation(Choice.class);
-        return choice == null ? part.getClass().getSimpleName() : choice.value();
     }
 
     private List<String> verdict() {
@@ -111,9 +76,5 @@ final class HeadSection {
         String word = verdict.word().toUpperCase(Locale.ROOT);
         String line = CheckSection.sign(verdict) + " VERDICT: " + word;
         return style.verdict(verdict, skipped == 0 ? line : line + ", " + skipped + " not checked");
-    }
-
-    private String show(double si, Kind kind) {
-        return Quantities.show(si, kind, style.units());
     }
 }

@@ -51,6 +51,7 @@ public final class JsonReport {
         json.text("verdict", result.verdict().word());
         json.list("warnings", checked.warnings());
         new JsonRows(json).write(analysis.cases());
+        new JsonPeaks(json).write(analysis);
         json.each("checks", result.findings(), this::check);
         new JsonCycle(json).write(result.timing());
         json.list(

@@ -16,9 +16,9 @@ import tipwright.geometry.Vec3;
  * @param tilt rad
  * @param motion at which it happens: 'raising', 'lowering', 'at rest'
  */
-record Peak(double value, String loadCase, double tilt, String motion) {
+public record Peak(double value, String loadCase, double tilt, String motion) {
     /** Force of the actuators that is furthest to one side, friction included; null when none goes to that side. */
-    static @Nullable Peak force(List<CaseResult> cases, Tilts tilts, boolean push) {
+    public static @Nullable Peak force(List<CaseResult> cases, Tilts tilts, boolean push) {
         Peak[] best = new Peak[1];
         each(cases, tilts, (name, row, balance, motion) -> {
             double force = push ? balance.force() : -balance.force();
@@ -30,7 +30,7 @@ record Peak(double value, String loadCase, double tilt, String motion) {
     }
 
     /** A bearing's largest load; null when there are no rows. */
-    static @Nullable OnBearing bearing(List<CaseResult> cases, Tilts tilts, int from, int to) {
+    public static @Nullable OnBearing bearing(List<CaseResult> cases, Tilts tilts, int from, int to) {
         OnBearing[] best = new OnBearing[1];
         each(cases, tilts, (name, row, balance, motion) -> {
             for (int b = from; b < to; b++) {
@@ -59,10 +59,11 @@ record Peak(double value, String loadCase, double tilt, String motion) {
     }
 
     /** Which tilts to look at, by number: from, up to but without to. */
-    record Tilts(int from, int to) {
-        static final Tilts ALL = new Tilts(0, Integer.MAX_VALUE);
+    public record Tilts(int from, int to) {
+        public static final Tilts ALL = new Tilts(0, Integer.MAX_VALUE);
 
-        static Tilts only(int i) {
+        /** One tilt. */
+        public static Tilts only(int i) {
             return new Tilts(i, i + 1);
         }
     }
@@ -73,5 +74,5 @@ record Peak(double value, String loadCase, double tilt, String motion) {
      * @param bearing its number, from 0
      * @param load of the tank on the bearing, N
      */
-    record OnBearing(int bearing, Vec3 load, Peak peak) {}
+    public record OnBearing(int bearing, Vec3 load, Peak peak) {}
 }

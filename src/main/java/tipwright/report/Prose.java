@@ -61,7 +61,7 @@ public final class Prose {
     }
 
     /** 'a', 'a and b', 'a, b and c'. */
-    static String and(List<String> items) {
+    public static String and(List<String> items) {
         int n = items.size();
         return n < 2 ? String.join("", items) : String.join(", ", items.subList(0, n - 1)) + " and " + items.get(n - 1);
     }

@@ -14,16 +14,19 @@ import tipwright.quantity.UnitSystem;
  * @param label the unit
  * @param decimals that are shown
  */
-record Scale(UnitLabel label, int decimals) {
-    static Scale length(UnitSystem system) {
+public record Scale(UnitLabel label, int decimals) {
+    /** Whole millimetres, or inches with two decimals. */
+    public static Scale length(UnitSystem system) {
         return system == UnitSystem.US ? of("in", Kind.LENGTH, 2) : of("mm", Kind.LENGTH, 0);
     }
 
-    static Scale force(UnitSystem system) {
+    /** kN with two decimals, or whole lbf. */
+    public static Scale force(UnitSystem system) {
         return system == UnitSystem.US ? of("lbf", Kind.FORCE, 0) : of("kN", Kind.FORCE, 2);
     }
 
-    static Scale angle() {
+    /** Degrees with one decimal. */
+    public static Scale angle() {
         return of("deg", Kind.ANGLE, 1);
     }
 
@@ -31,7 +34,8 @@ record Scale(UnitLabel label, int decimals) {
         return of("s", Kind.TIME, 1);
     }
 
-    static Scale percent() {
+    /** Percent with one decimal. */
+    public static Scale percent() {
         return of("%", Kind.RATIO, 1);
     }
 
@@ -40,12 +44,12 @@ record Scale(UnitLabel label, int decimals) {
     }
 
     /** As shown in the column's head. */
-    String unit() {
+    public String unit() {
         return label.name();
     }
 
     /** The number alone, rounded; '-' where there is none. Zeros after the point stay, so that columns line up. */
-    String number(double si) {
+    public String number(double si) {
         if (!Double.isFinite(si)) {
             return "-";
         }
@@ -55,12 +59,12 @@ record Scale(UnitLabel label, int decimals) {
     }
 
     /** The number without needless zeros, and its unit: '7.9 kN'. */
-    String show(double si) {
+    public String show(double si) {
         return plain(si) + " " + unit();
     }
 
     /** The number without needless zeros. */
-    String plain(double si) {
+    public String plain(double si) {
         String number = number(si);
         int end = number.length();
         if (number.indexOf('.') >= 0) {

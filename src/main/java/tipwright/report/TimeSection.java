@@ -3,6 +3,7 @@ package tipwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import tipwright.design.Battery;
 import tipwright.design.Design;
 import tipwright.design.HandPump;
@@ -14,11 +15,12 @@ import tipwright.time.Cycle;
 import tipwright.time.Timing;
 
 /** How long a dump takes, in a few sentences. */
-final class TimeSection {
+public final class TimeSection {
     private final Design design;
     private final Style style;
 
-    TimeSection(Design design, Style style) {
+    /** For a design, in the units of a style. */
+    public TimeSection(Design design, Style style) {
         this.design = design;
         this.style = style;
     }
@@ -27,15 +29,11 @@ final class TimeSection {
         List<String> lines = new ArrayList<>();
         lines.add(style.heading("How long does a dump take?"));
         Cycle dump = timing.dump();
-        if (dump == null) {
-            lines.addAll(Prose.wrap("  ", "Not known: " + timing.missing() + "."));
-            return lines;
+        for (String sentence : sentences(timing)) {
+            lines.addAll(Prose.wrap("  ", sentence));
         }
-        lines.addAll(Prose.wrap("  ", motion(dump)));
-        lines.addAll(Prose.wrap("  ", outflow(dump)));
-        String takes = takes(dump);
-        if (!takes.isEmpty()) {
-            lines.addAll(Prose.wrap("  ", takes));
+        if (dump == null) {
+            return lines;
         }
         for (Cycle other : timing.cycles()) {
             if (!other.load().equals(dump.load()) && !Double.isNaN(other.stalledAt())) {
@@ -44,6 +42,17 @@ final class TimeSection {
             }
         }
         return lines;
+    }
+
+    /** How long it takes and what it takes. */
+    public List<String> sentences(Timing timing) {
+        Cycle dump = timing.dump();
+        if (dump == null) {
+            return List.of("Not known: " + timing.missing() + ".");
+        }
+        return Stream.of(motion(dump), outflow(dump), takes(dump))
+                .filter(s -> !s.isEmpty())
+                .toList();
     }
 
     private String motion(Cycle c) {

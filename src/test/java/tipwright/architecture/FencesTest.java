@@ -31,7 +31,9 @@ class FencesTest {
             Map.entry("javax.measure..", of("quantity")),
             Map.entry("tech.units..", of("quantity")),
             Map.entry("systems.uom..", of("quantity")),
-            Map.entry("com.fasterxml.jackson..", of("report", "design.file")));
+            Map.entry("com.fasterxml.jackson..", of("report", "design.file")),
+            Map.entry("com.openhtmltopdf..", of("document")),
+            Map.entry("org.jfree..", of("document")));
 
     private static String[] of(String... packages) {
         String[] all = new String[packages.length];

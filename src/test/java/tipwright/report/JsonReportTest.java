@@ -48,6 +48,8 @@ class JsonReportTest {
                         "verdict",
                         "warnings",
                         "cases",
+                        "peaks",
+                        "envelope",
                         "checks",
                         "cycle",
                         "not_checked",

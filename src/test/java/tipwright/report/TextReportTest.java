@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import tipwright.analysis.Pose;
 import tipwright.analysis.Stop;
 import tipwright.check.HowFull;
 import tipwright.check.Verdict;
@@ -83,11 +84,11 @@ class TextReportTest {
     void theEnvelopeNamesTheGoverningCase() {
         Demo demo = DEMO.withRows(row -> row);
         assertThat(text(demo)).contains("  tilt  length  stroke", "   deg      mm    used", "onto base");
-        List<Integer> shown = EnvelopeSection.shown(DEMO.analysis().poses());
-        assertThat(shown)
+        List<Pose> poses = DEMO.analysis().poses();
+        assertThat(Envelope.shown(DEMO.analysis()).stream().map(Envelope::pose))
                 .hasSizeBetween(8, 17)
-                .startsWith(0)
-                .endsWith(DEMO.analysis().poses().size() - 1);
+                .startsWith(poses.get(0))
+                .endsWith(poses.get(poses.size() - 1));
     }
 
     @Test

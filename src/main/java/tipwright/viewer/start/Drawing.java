@@ -2,6 +2,8 @@
 package tipwright.viewer.start;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 
@@ -25,6 +27,28 @@ public final class Drawing {
     }
 
     /**
+     * Makes stills and says nothing while it does.
+     *
+     * @return empty when they are made; else why they are not
+     * @throws IOException when nothing can be drawn on this machine; says what to install
+     */
+    public static String quietStills(FrameOrder order, Map<String, String> environment) throws IOException {
+        try (Screen screen = Screen.open(environment)) {
+            Path errors = Files.createTempFile("tipwright-drawing", ".txt");
+            try {
+                ProcessBuilder builder = new ProcessBuilder(DrawingJava.command(STILLS, true, order.arguments()))
+                        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                        .redirectError(errors.toFile());
+                int code = run(builder, screen.name());
+                String said = Files.readString(errors).strip();
+                return code == 0 ? "" : said.isEmpty() ? "the drawing program ended with code " + code : said;
+            } finally {
+                Files.deleteIfExists(errors);
+            }
+        }
+    }
+
+    /**
      * Opens the window on a design and waits until it is closed.
      *
      * @throws IOException when there is no display
@@ -40,8 +64,12 @@ public final class Drawing {
     }
 
     private static int run(String program, List<String> arguments, String display) throws IOException {
-        ProcessBuilder builder =
-                new ProcessBuilder(DrawingJava.command(program, program.equals(STILLS), arguments)).inheritIO();
+        return run(
+                new ProcessBuilder(DrawingJava.command(program, program.equals(STILLS), arguments)).inheritIO(),
+                display);
+    }
+
+    private static int run(ProcessBuilder builder, String display) throws IOException {
         if (!display.isEmpty()) {
             builder.environment().put("DISPLAY", display);
         }

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.command;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+import tipwright.document.Paper;
+import tipwright.quantity.UnitSystem;
+
+/** What a document is written on, by the name of its file. */
+final class Papers {
+    private Papers() {}
+
+    static Paper of(Path file, Paper.@Nullable Size size, UnitSystem units, CommandLine line) {
+        String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+        boolean pdf = name.endsWith(".pdf");
+        if (!pdf && !name.endsWith(".html") && !name.endsWith(".htm")) {
+            throw new ParameterException(
+                    line, "--out: '" + file + "' ends in neither .pdf nor .html; give it the ending of what you want");
+        }
+        Paper.Size usual = units == UnitSystem.US ? Paper.Size.LETTER : Paper.Size.A4;
+        return new Paper(pdf ? Paper.Medium.PDF : Paper.Medium.HTML, size == null ? usual : size, units);
+    }
+}

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.command;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import tipwright.document.Dossier;
+import tipwright.document.Paper;
+import tipwright.document.Report;
+import tipwright.document.Stills;
+import tipwright.quantity.UnitSystem;
+import tipwright.report.WholeFile;
+
+/** Writes a report for paper or the browser. */
+@Command(
+        name = "report",
+        description = {
+            "Writes all about a design as one document for the shop, the boss and the engineer: a PDF to print, or a page for"
+                    + " a browser, by the ending of the file's name."
+        },
+        footer = {
+            "  tipwright report my-tank.yaml --out my-tank.pdf",
+            "  tipwright report my-tank.yaml --out my-tank.pdf --units us --paper letter",
+            "  tipwright report my-tank.yaml --out my-tank.html --no-stills"
+        })
+final class ReportCommand implements Callable<Integer> {
+    @ParentCommand
+    private Tipwright parent;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "DESIGN",
+            description = "The design file, or the name of a design that comes with the program. Left out: '"
+                    + DesignSource.DEMO + "'.")
+    private @Nullable String design;
+
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "FILE",
+            description = "File to write, whole or not at all; its name ends in .pdf or .html.")
+    private @Nullable Path file;
+
+    @Option(names = "--units", paramLabel = "SYSTEM", description = "Units of the results: metric or us.")
+    private UnitSystem units = UnitSystem.METRIC;
+
+    @Option(names = "--paper", paramLabel = "SIZE", description = "Sheet: a4 or letter. Left out: by the units.")
+    private Paper.@Nullable Size size;
+
+    @Option(names = "--no-stills", description = "Without pictures in three dimensions, which is quicker.")
+    private boolean noStills;
+
+    @Override
+    public Integer call() throws FailedException {
+        Path to = Objects.requireNonNull(file, "--out is required");
+        Paper paper = Papers.of(to, size, units, spec.commandLine());
+        DesignSource source = DesignSource.find(design);
+        Filing filing = new Filing(spec.commandLine(), parent.terminal().environment());
+        CompletableFuture<Stills> shots = noStills
+                ? CompletableFuture.completedFuture(Stills.none("No pictures: they were not asked for."))
+                : filing.stills(source, units);
+        Filing.Filed filed = filing.read(source);
+        Stills stills = shots.join();
+        if (filed.checked() == null) {
+            return filed.code();
+        }
+        Dossier dossier = new Dossier(filed.checked(), filed.origin(), stills);
+        try {
+            WholeFile.write(to, out -> Report.write(dossier, paper, out));
+        } catch (IOException e) {
+            throw new FailedException(String.valueOf(e.getMessage()), e);
+        }
+        spec.commandLine().getOut().println(filed.checked().result().verdict().word() + ": written to " + to);
+        return Exit.FINE;
+    }
+}

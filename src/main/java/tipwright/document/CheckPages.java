@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.document;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.check.Check;
+import tipwright.check.Checks;
+import tipwright.check.Finding;
+import tipwright.check.Verdict;
+import tipwright.quantity.Quantities;
+import tipwright.quantity.UnitSystem;
+
+/** Every check: a table, then how each was worked out. */
+final class CheckPages {
+    private static final List<String> ROOM = List.of("clearance", "landing");
+    private static final List<String> STAND = List.of("tip-over", "hang");
+
+    private final Dossier dossier;
+    private final UnitSystem units;
+
+    CheckPages(Dossier dossier, UnitSystem units) {
+        this.dossier = dossier;
+        this.units = units;
+    }
+
+    /** All of them, worst first. */
+    void table(Markup page) {
+        List<Finding> made = new ArrayList<>();
+        for (Verdict v : List.of(Verdict.FAIL, Verdict.CLOSE, Verdict.PASS)) {
+            made.addAll(dossier.findings(v));
+        }
+        table("Checks that were made, worst first", made).to(page);
+        List<Finding> skipped = dossier.findings(Verdict.NOT_CHECKED);
+        if (!skipped.isEmpty()) {
+            Grid grid = new Grid(
+                    "Not checked, for lack of data: these are no passes",
+                    Grid.Column.text("check", 35),
+                    Grid.Column.text("what is missing", 65));
+            skipped.forEach(f -> grid.row(Words.sign(f.verdict()) + " " + f.title(), why(f)));
+            grid.to(page);
+        }
+    }
+
+    private static String why(Finding f) {
+        String before = "not checked: ";
+        return f.note().startsWith(before) ? f.note().substring(before.length()) : f.note();
+    }
+
+    private Grid table(String caption, List<Finding> findings) {
+        Grid grid = new Grid(
+                caption,
+                Grid.Column.text("check", 31),
+                Grid.Column.text("verdict", 10),
+                Grid.Column.number("used", 8),
+                Grid.Column.number("demand", 13),
+                Grid.Column.number("capacity", 13),
+                Grid.Column.number("factor", 8),
+                Grid.Column.text("where", 17));
+        for (Finding f : findings) {
+            grid.row(
+                    f.title(),
+                    Words.sign(f.verdict()) + " " + f.verdict().word(),
+                    Words.used(f),
+                    Words.show(f, f.demand(), units),
+                    Words.show(f, f.capacity(), units),
+                    factor(f),
+                    Words.where(f));
+        }
+        return grid;
+    }
+
+    private static String factor(Finding f) {
+        return Double.isFinite(f.factor()) ? Quantities.number(f.factor()) : "-";
+    }
+
+    /** Clearances and where the load lands. */
+    void room(Markup page) {
+        group(page, "Clearances", ROOM);
+    }
+
+    /** Tipping over and hanging. */
+    void stand(Markup page) {
+        group(page, "Standing and hanging", STAND);
+    }
+
+    private void group(Markup page, String caption, List<String> ids) {
+        List<Finding> all = dossier.checked().result().findings().stream()
+                .filter(f -> ids.contains(family(f.id())))
+                .toList();
+        if (all.isEmpty()) {
+            page.line("p", "Not checked: the design gives nothing to check it by.");
+            return;
+        }
+        Grid grid = new Grid(
+                caption,
+                Grid.Column.text("check", 26),
+                Grid.Column.text("verdict", 14),
+                Grid.Column.number("demand", 12),
+                Grid.Column.number("capacity", 12),
+                Grid.Column.text("what was found", 36));
+        for (Finding f : all) {
+            grid.row(
+                    f.title(),
+                    Words.sign(f.verdict()) + " " + f.verdict().word(),
+                    Words.show(f, f.demand(), units),
+                    Words.show(f, f.capacity(), units),
+                    f.verdict() == Verdict.NOT_CHECKED ? why(f) : f.note());
+        }
+        grid.to(page);
+    }
+
+    /** Rule, formula with the numbers put in, and source of each kind of check. */
+    void workings(Markup page) {
+        for (Check check : Checks.all()) {
+            List<Finding> made = dossier.checked().result().findings().stream()
+                    .filter(f -> family(f.id()).equals(check.id()) && f.verdict() != Verdict.NOT_CHECKED)
+                    .toList();
+            if (made.isEmpty()) {
+                continue;
+            }
+            page.line("h3", check.title()).line("p", check.rule());
+            page.line("p class=\"formula\"", check.formula());
+            page.list(made.stream().map(this::working).toList());
+            page.line("p class=\"caption\"", "Source: " + check.source() + ".");
+        }
+    }
+
+    private String working(Finding f) {
+        String numbers = "";
+        if (Double.isFinite(f.demand()) && Double.isFinite(f.capacity())) {
+            String demand = Words.show(f, f.demand(), units);
+            String capacity = Words.show(f, f.capacity(), units);
+            numbers = Mend.byRatio(f)
+                    ? ": " + demand + " / (" + capacity + " / " + factor(f) + ") = " + Words.used(f)
+                    : ": demand " + demand + ", capacity " + capacity + ", by the rule " + Words.used(f) + " used";
+        }
+        String where = Words.where(f);
+        String at = where.isEmpty() ? "" : " at " + where;
+        return f.title() + numbers + at + ": " + f.verdict().word() + (f.note().isEmpty() ? "" : "; " + f.note()) + ".";
+    }
+
+    private static String family(String id) {
+        return id.contains("/") ? id.substring(0, id.indexOf('/')) : id;
+    }
+}

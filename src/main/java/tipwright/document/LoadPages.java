@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.document;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.CaseResult;
+import tipwright.design.Actuator;
+import tipwright.design.Support;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Quantities;
+import tipwright.quantity.UnitSystem;
+import tipwright.report.Direction;
+import tipwright.report.Envelope;
+import tipwright.report.Peak;
+import tipwright.report.Scale;
+import tipwright.time.Cycle;
+import tipwright.time.Happening;
+import tipwright.time.Timing;
+
+/** The load cases, what they do at each tilt, and the dump in time, as tables. */
+final class LoadPages {
+    private final Analysis analysis;
+    private final UnitSystem units;
+    private final Scale force;
+    private final Scale length;
+    private final Scale angle = Scale.angle();
+
+    LoadPages(Analysis analysis, UnitSystem units) {
+        this.analysis = analysis;
+        this.units = units;
+        this.force = Scale.force(units);
+        this.length = Scale.length(units);
+    }
+
+    void cases(Markup page) {
+        Grid grid = new Grid(
+                "Load cases, friction included",
+                Grid.Column.text("case", 11),
+                Grid.Column.text("what it is", 33),
+                Grid.Column.text("largest push", 20),
+                Grid.Column.text("largest pull", 20),
+                Grid.Column.number("stays in", 16));
+        for (CaseResult c : analysis.cases()) {
+            grid.row(
+                    c.name(),
+                    c.load().about(),
+                    peak(Peak.force(List.of(c), Peak.Tilts.ALL, true)),
+                    peak(Peak.force(List.of(c), Peak.Tilts.ALL, false)),
+                    Quantities.show(c.load().residual(), Kind.VOLUME, units));
+        }
+        grid.to(page);
+        Grid bearings = new Grid(
+                "Largest load on each pivot bearing",
+                Grid.Column.text("bearing", 12),
+                Grid.Column.number("at z", 14),
+                Grid.Column.text("load", 32),
+                Grid.Column.text("which way", 42));
+        List<Support> all = analysis.design().pivot().bearings();
+        for (int b = 0; b < all.size(); b++) {
+            Peak.OnBearing worst = Peak.bearing(analysis.cases(), Peak.Tilts.ALL, b, b + 1);
+            if (worst != null) {
+                bearings.row(
+                        "bearing " + (b + 1),
+                        length.show(all.get(b).z()),
+                        peak(worst.peak()) + " (" + worst.peak().loadCase() + ")",
+                        Direction.of(worst.load(), all.get(b).base()).words());
+            }
+        }
+        bearings.to(page);
+    }
+
+    private String peak(@Nullable Peak peak) {
+        return peak == null
+                ? "none"
+                : force.show(peak.value()) + " at " + angle.show(peak.tilt()) + ", " + peak.motion();
+    }
+
+    void envelope(Markup page) {
+        Grid grid = new Grid(
+                "Over the tilt: the worst of all load cases, friction included",
+                Grid.Column.number("tilt, deg", 9),
+                Grid.Column.number("length, " + length.unit(), 11),
+                Grid.Column.number("stroke used", 10),
+                Grid.Column.number("arm, " + length.unit(), 10),
+                Grid.Column.number("angle, deg", 9),
+                Grid.Column.number("push, " + force.unit(), 10),
+                Grid.Column.text("case", 11),
+                Grid.Column.number("pull, " + force.unit(), 10),
+                Grid.Column.text("case", 11),
+                Grid.Column.number("bearing, " + force.unit(), 9));
+        Actuator actuator = analysis.design().drive().actuators().get(0).actuator();
+        for (Envelope e : Envelope.shown(analysis)) {
+            double used = (e.pose().length() - actuator.closed()) / actuator.stroke();
+            grid.row(
+                    angle.number(e.pose().tilt()),
+                    length.number(e.pose().length()),
+                    Math.round(100 * used) + " %",
+                    length.number(e.pose().arm()),
+                    Long.toString(Math.round(Math.toDegrees(e.pose().transmission()))),
+                    e.push() == null ? "-" : force.number(e.push().value()),
+                    e.push() == null ? "" : e.push().loadCase(),
+                    e.pull() == null ? "-" : force.number(e.pull().value()),
+                    e.pull() == null ? "" : e.pull().loadCase(),
+                    e.bearing() == null ? "-" : force.number(e.bearing().peak().value()));
+        }
+        grid.to(page);
+        page.line(
+                "p class=\"caption\"",
+                "Length: pin to pin. Arm: what the actuator's line passes the pivot by, so that force times arm turns the"
+                        + " tank. Angle: between the actuator and the line from pivot to its pin; 90 is best. Bearing: the one"
+                        + " that carries most.");
+    }
+
+    void time(Markup page, Timing timing) {
+        Cycle dump = timing.dump();
+        if (dump == null) {
+            return;
+        }
+        Grid loads = new Grid(
+                "The dump with each load",
+                Grid.Column.text("load", 16),
+                Grid.Column.number("raise", 12),
+                Grid.Column.number("run out", 12),
+                Grid.Column.number("lower", 12),
+                Grid.Column.number("in all", 12),
+                Grid.Column.number("energy", 12),
+                Grid.Column.text("remark", 24));
+        for (Cycle c : timing.cycles()) {
+            String remark = !Double.isNaN(c.stalledAt())
+                    ? "stalls at " + angle.show(c.stalledAt())
+                    : Double.isNaN(c.stuckAt()) ? "" : "does not come back from " + angle.show(c.stuckAt());
+            loads.row(
+                    c.load(),
+                    Words.seconds(c.raise()),
+                    Words.seconds(c.empty()),
+                    Words.seconds(c.lower()),
+                    Words.seconds(c.total()),
+                    Double.isFinite(c.spent().energy())
+                            ? Quantities.show(c.spent().energy(), Kind.ENERGY, units)
+                            : "-",
+                    remark);
+        }
+        loads.to(page);
+        Grid line = new Grid(
+                "What happens in a normal dump",
+                Grid.Column.number("time", 15),
+                Grid.Column.number("tilt", 15),
+                Grid.Column.text("what", 70));
+        for (Happening h : dump.happenings()) {
+            line.row(Words.seconds(h.time()), angle.show(h.tilt()), h.kind().words());
+        }
+        line.to(page);
+    }
+}

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.document;
+
+import tipwright.quantity.UnitSystem;
+
+/**
+ * How a document is set.
+ *
+ * @param medium where it is read
+ * @param size of the sheet
+ * @param units that results are shown in
+ */
+public record Paper(Medium medium, Size size, UnitSystem units) {
+    /** Where a document is read. */
+    public enum Medium {
+        PDF,
+        HTML
+    }
+
+    /** Sheets; the word is the one of CSS. */
+    public enum Size {
+        A4,
+        LETTER
+    }
+
+    boolean pdf() {
+        return medium == Medium.PDF;
+    }
+}

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.document;
+
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
+import java.io.File;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.logging.Level;
+
+/** Sets XHTML as a tagged PDF with bookmarks and embedded fonts. Source of the form: ISO 32000-1, ISO 14289-1 (PDF/UA). */
+final class PdfWriter {
+    private static final int REGULAR = 400;
+    private static final int BOLD = 700;
+    private static final float VERSION = 1.7f;
+
+    private PdfWriter() {}
+
+    /**
+     * Writes the PDF.
+     *
+     * @throws IOException when it cannot be written, or when a figure or a font is missing in it
+     */
+    static void write(String xhtml, OutputStream out) throws IOException {
+        // Fonts for figures are only taken from files.
+        Path regular = file(Fonts.regular());
+        try {
+            Path bold = file(Fonts.bold());
+            try {
+                write(xhtml, out, regular.toFile(), bold.toFile());
+            } finally {
+                Files.deleteIfExists(bold);
+            }
+        } finally {
+            Files.deleteIfExists(regular);
+        }
+    }
+
+    private static Path file(InputStream font) throws IOException {
+        Path file = Files.createTempFile("tipwright-font", ".ttf");
+        try (font) {
+            Files.copy(font, file, StandardCopyOption.REPLACE_EXISTING);
+        }
+        return file;
+    }
+
+    private static void write(String xhtml, OutputStream out, File regular, File bold) throws IOException {
+        List<String> faults = new ArrayList<>();
+        XRLog.setLoggingEnabled(false);
+        PdfRendererBuilder builder = new PdfRendererBuilder();
+        Set<FSFontUseCase> everywhere = EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG);
+        builder.useFont(regular, Fonts.FAMILY, REGULAR, FontStyle.NORMAL, true, everywhere);
+        builder.useFont(bold, Fonts.FAMILY, BOLD, FontStyle.NORMAL, true, everywhere);
+        builder.useFastMode();
+        builder.usePdfUaAccessibility(true);
+        builder.usePdfVersion(VERSION);
+        builder.withProducer("Tipwright");
+        builder.useExternalResourceAccessControl(
+                (uri, type) -> uri.startsWith("data:"), ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
+        builder.withDiagnosticConsumer(d -> {
+            if (d.getLevel().intValue() >= Level.WARNING.intValue()) {
+                faults.add(d.getFormattedMessage());
+            }
+        });
+        builder.withHtmlContent(xhtml, null);
+        builder.toStream(out);
+        try (BatikSVGDrawer drawer = new BatikSVGDrawer()) {
+            builder.useSVGDrawer(drawer);
+            builder.run();
+        }
+        if (!faults.isEmpty()) {
+            throw new IOException("the PDF came out with faults: " + String.join("; ", faults));
+        }
+    }
+}

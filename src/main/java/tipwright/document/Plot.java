@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.document;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Shape;
+import java.awt.Stroke;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.text.NumberFormat;
+import java.util.List;
+import java.util.Locale;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.annotations.XYTextAnnotation;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.title.LegendTitle;
+import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.xy.DefaultXYDataset;
+import org.jfree.svg.SVGGraphics2D;
+import org.jfree.svg.ViewBox;
+
+/** Lines over a common axis; told apart by dashes, marks and a name on each, never by colour. */
+final class Plot {
+    private static final int WIDTH = 760;
+    private static final int HEIGHT = 300;
+    private static final float TEXT = 13;
+    private static final int MARKS = 9;
+    private static final float[][] DASHES = {{}, {9, 4}, {2, 3}, {12, 3, 2, 3}, {5, 5}, {16, 4}, {9, 3, 2, 3, 2, 3}};
+
+    private final Font font;
+    private int made;
+
+    Plot(Font font) {
+        this.font = font.deriveFont(TEXT);
+    }
+
+    /** A plot as an SVG element. */
+    Figure of(String caption, String xAxis, String yAxis, List<Curve> curves) {
+        DefaultXYDataset data = new DefaultXYDataset();
+        Marks renderer = new Marks(curves);
+        NumberAxis x = axis(xAxis);
+        NumberAxis y = axis(yAxis);
+        XYPlot plot = new XYPlot(data, x, y, renderer);
+        for (int i = 0; i < curves.size(); i++) {
+            Curve c = curves.get(i);
+            data.addSeries(c.name(), new double[][] {c.x(), c.y()});
+            renderer.setSeriesShape(i, mark(i));
+            renderer.setSeriesPaint(i, Color.BLACK);
+            renderer.setSeriesStroke(i, stroke(c, i));
+        }
+        for (int i = 0; i < curves.size(); i++) {
+            name(plot, curves, i);
+        }
+        x.setLowerMargin(0);
+        x.setUpperMargin(0);
+        plot.setBackgroundPaint(Color.WHITE);
+        plot.setDomainGridlinePaint(Color.LIGHT_GRAY);
+        plot.setRangeGridlinePaint(Color.LIGHT_GRAY);
+        plot.setRangeZeroBaselineVisible(true);
+        JFreeChart chart = new JFreeChart(null, font, plot, true);
+        chart.setBackgroundPaint(Color.WHITE);
+        LegendTitle legend = chart.getLegend();
+        legend.setItemFont(font);
+        legend.setPosition(RectangleEdge.BOTTOM);
+        legend.setFrame(org.jfree.chart.block.BlockBorder.NONE);
+        String names = String.join(", ", curves.stream().map(Curve::name).toList());
+        return new Figure(svg(chart), caption + ": " + yAxis + " over " + xAxis + "; lines: " + names, caption);
+    }
+
+    private String svg(JFreeChart chart) {
+        SVGGraphics2D canvas = new SVGGraphics2D(WIDTH, HEIGHT);
+        canvas.setDefsKeyPrefix("plot" + made++ + "-");
+        canvas.setGeomDoubleConverter(Plot::coordinate);
+        canvas.setTransformDoubleConverter(Plot::coordinate);
+        chart.draw(canvas, new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
+        return canvas.getSVGElement(null, false, new ViewBox(0, 0, WIDTH, HEIGHT), null, null);
+    }
+
+    /** A tenth of a pixel is enough on paper; scales of transforms need more. */
+    private static String coordinate(double value) {
+        double rounded = Math.rint(value * 1000) / 1000;
+        return rounded == Math.rint(rounded) ? Long.toString((long) rounded) : Double.toString(rounded);
+    }
+
+    private NumberAxis axis(String label) {
+        NumberAxis axis = new NumberAxis(label);
+        axis.setLabelFont(font);
+        axis.setTickLabelFont(font);
+        axis.setAutoRangeIncludesZero(false);
+        NumberFormat plain = NumberFormat.getInstance(Locale.ROOT);
+        plain.setGroupingUsed(false);
+        axis.setNumberFormatOverride(plain);
+        return axis;
+    }
+
+    /** The name on the line, each at another place along it. */
+    private void name(XYPlot plot, List<Curve> curves, int i) {
+        Curve c = curves.get(i);
+        double share = (i + 0.5) / curves.size();
+        double x = c.x()[0] + share * (c.x()[c.x().length - 1] - c.x()[0]);
+        int at = 0;
+        while (at < c.x().length - 1 && c.x()[at + 1] <= x) {
+            at++;
+        }
+        double y = c.y()[at];
+        if (c.x().length == 2) {
+            y = c.y()[0];
+        } else {
+            x = c.x()[at];
+        }
+        if (!Double.isFinite(y)) {
+            return;
+        }
+        XYTextAnnotation text = new XYTextAnnotation(c.name(), x, y);
+        text.setFont(font);
+        text.setTextAnchor(TextAnchor.CENTER);
+        text.setBackgroundPaint(Color.WHITE);
+        plot.addAnnotation(text);
+    }
+
+    private static Stroke stroke(Curve c, int i) {
+        if (c.limit()) {
+            return new BasicStroke(0.8f);
+        }
+        float[] dash = DASHES[i % DASHES.length];
+        float[] pattern = dash.length == 0 ? null : dash;
+        return new BasicStroke(1.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, pattern, 0);
+    }
+
+    private static Shape mark(int i) {
+        double s = 3.5;
+        return switch (i % 6) {
+            case 0 -> new Ellipse2D.Double(-s, -s, 2 * s, 2 * s);
+            case 1 -> new Rectangle2D.Double(-s, -s, 2 * s, 2 * s);
+            case 2 -> polygon(0, -s - 1, s + 1, s, -s - 1, s);
+            case 3 -> polygon(0, -s - 1.5, s + 1.5, 0, 0, s + 1.5, -s - 1.5, 0);
+            case 4 -> polygon(0, s + 1, s + 1, -s, -s - 1, -s);
+            default -> AffineTransform.getRotateInstance(Math.PI / 4)
+                    .createTransformedShape(new Rectangle2D.Double(-s - 1, -1, 2 * s + 2, 2));
+        };
+    }
+
+    private static Path2D polygon(double... xy) {
+        Path2D path = new Path2D.Double();
+        path.moveTo(xy[0], xy[1]);
+        for (int i = 2; i < xy.length; i += 2) {
+            path.lineTo(xy[i], xy[i + 1]);
+        }
+        path.closePath();
+        return path;
+    }
+
+    /** Draws black lines with a mark here and there. */
+    private static final class Marks extends XYLineAndShapeRenderer {
+        private static final long serialVersionUID = 1;
+
+        private final transient List<Curve> curves;
+
+        Marks(List<Curve> curves) {
+            super(true, true);
+            this.curves = curves;
+            setDrawSeriesLineAsPath(true);
+            setUseFillPaint(true);
+            setDefaultFillPaint(Color.WHITE);
+            setLegendLine(new Line2D.Double(-18, 0, 18, 0));
+        }
+
+        @Override
+        public boolean getItemShapeVisible(int series, int item) {
+            Curve c = curves.get(series);
+            int step = Math.max(1, c.x().length / MARKS);
+            return !c.limit() && item % step == 0;
+        }
+    }
+}

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tipwright.design.Choice;
+import tipwright.design.Design;
+import tipwright.design.PlacedActuator;
+import tipwright.design.Slurry;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Quantities;
+import tipwright.quantity.UnitSystem;
+
+/**
+ * What the job is: the tank, what is in it, how far it tips and by what.
+ *
+ * @param units that numbers are shown in
+ */
+public record Job(Design design, UnitSystem units) {
+    /** One sentence. */
+    public String sentence() {
+        Slurry slurry = design.slurry();
+        double inside = design.tank().interior().solid().whole().volume();
+        double volume = slurry.volumeIn(inside);
+        double density = slurry.mixtureDensity();
+        return "A tank of " + show(inside, Kind.VOLUME) + " ("
+                + word(design.tank().interior()) + ") with "
+                + show(volume, Kind.VOLUME) + " of slurry in it (" + show(volume * density, Kind.MASS) + " at "
+                + show(density, Kind.DENSITY) + ") tips from "
+                + Scale.angle().show(design.tilt().from()) + " to "
+                + Scale.angle().show(design.tilt().to()) + ", driven by " + actuators() + " ("
+                + word(design.drive()) + ").";
+    }
+
+    private String actuators() {
+        Map<String, Integer> count = new LinkedHashMap<>();
+        for (PlacedActuator placed : design.drive().actuators()) {
+            count.merge(word(placed.actuator()), 1, Integer::sum);
+        }
+        List<String> words = new ArrayList<>();
+        count.forEach((kind, n) -> words.add(n + " " + kind + " actuator" + (n > 1 ? "s" : "")));
+        return Prose.and(words);
+    }
+
+    /** The word by which the design file tells a shape, a drive or an actuator. */
+    private static String word(Object part) {
+        Choice choice = part.getClass().getAnnotation(Choice.class);
+        return choice == null ? part.getClass().getSimpleName() : choice.value();
+    }
+
+    private String show(double si, Kind kind) {
+        return Quantities.show(si, kind, units);
+    }
+}

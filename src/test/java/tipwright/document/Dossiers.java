@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.document;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import tipwright.analysis.CannotComputeException;
+import tipwright.check.Checker;
+import tipwright.check.Finding;
+import tipwright.check.Result;
+import tipwright.check.Verdict;
+import tipwright.design.file.DesignFile;
+import tipwright.design.file.Reading;
+import tipwright.quantity.Kind;
+import tipwright.quantity.UnitSystem;
+import tipwright.report.Checked;
+
+/** Documents about shipped designs. */
+final class Dossiers {
+    static final Paper A4 = new Paper(Paper.Medium.PDF, Paper.Size.A4, UnitSystem.METRIC);
+    static final Paper LETTER = new Paper(Paper.Medium.PDF, Paper.Size.LETTER, UnitSystem.US);
+    static final Paper SCREEN = new Paper(Paper.Medium.HTML, Paper.Size.A4, UnitSystem.METRIC);
+
+    private Dossiers() {}
+
+    static Dossier of(String design) {
+        Reading.Good good = (Reading.Good) DesignFile.shipped(design + ".yaml");
+        try {
+            Checked checked = new Checked(Checker.check(good.design()), good.assumptions(), List.of());
+            Origin origin = Origin.of(design + ".yaml", good.text(), "Tipwright test", "2026-01-01");
+            return new Dossier(checked, origin, Stills.none("No pictures in this test."));
+        } catch (CannotComputeException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    /** With findings added until there are so many, titles and notes as long as they get. */
+    static Dossier withFindings(Dossier dossier, int wanted) {
+        Result result = dossier.checked().result();
+        List<Finding> all = new ArrayList<>(result.findings());
+        Verdict[] verdicts = Verdict.values();
+        for (int i = all.size(); i < wanted; i++) {
+            Verdict verdict = verdicts[i % verdicts.length];
+            boolean made = verdict != Verdict.NOT_CHECKED;
+            double used = verdict == Verdict.FAIL ? 1.3 : 0.9;
+            all.add(new Finding(
+                    "pin/number-" + i,
+                    "Pin, on a link whose name is as long as a patient draughtsman writes it, number " + i,
+                    made ? used * 123456.7 : Double.NaN,
+                    made ? 2 * 123456.7 : Double.NaN,
+                    made ? 2 : Double.NaN,
+                    made ? Kind.STIFFNESS : Kind.RATIO,
+                    made ? used : Double.NaN,
+                    made ? 0.5 : Double.NaN,
+                    made ? "an-own-load-case-with-a-very-long-name" : null,
+                    verdict,
+                    "invented",
+                    "a note without an end: " + "and then it says some more about what happens there ".repeat(4)));
+        }
+        Checked checked = dossier.checked();
+        Result more = new Result(result.analysis(), all, result.howFull(), result.timing());
+        Checked again = new Checked(more, checked.assumptions(), checked.remarks());
+        return new Dossier(again, dossier.origin(), dossier.stills());
+    }
+
+    static byte[] written(Dossier dossier, Paper paper) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            Report.write(dossier, paper, out);
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+        return out.toByteArray();
+    }
+
+    static PDDocument pdf(Dossier dossier, Paper paper) throws IOException {
+        return Loader.loadPDF(written(dossier, paper));
+    }
+}

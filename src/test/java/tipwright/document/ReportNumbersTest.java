@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.document;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.math.BigDecimal;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import tipwright.check.Finding;
+import tipwright.check.Verdict;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Quantities;
+import tipwright.report.JsonReport;
+
+/** The numbers in the PDF's text are those of the JSON, rounded. */
+class ReportNumbersTest {
+    private static final String NUMBER = "(-?[0-9.]+|-)";
+    private static final String QUANTITY = "(-|-?[0-9.]+ ?[^ ]*(?: m(?:/s)?)?)";
+
+    private static String text(Dossier dossier) throws IOException {
+        try (PDDocument pdf = Dossiers.pdf(dossier, Dossiers.A4)) {
+            return new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+        }
+    }
+
+    private static JsonNode json(Dossier dossier) throws IOException {
+        StringWriter out = new StringWriter();
+        JsonReport.write(dossier.checked(), out);
+        return new ObjectMapper().readTree(out.toString());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"silt-trailer", "too-small", "twin-rams"})
+    void everyCheckStandsWithItsNumbers(String design) throws Exception {
+        Dossier dossier = Dossiers.of(design);
+        String text = text(dossier);
+        int i = 0;
+        for (JsonNode check : json(dossier).get("checks")) {
+            Finding f = dossier.checked().result().findings().get(i++);
+            if (f.verdict() == Verdict.NOT_CHECKED) {
+                assertThat(text).contains("? " + f.title());
+                continue;
+            }
+            Matcher row = Pattern.compile(Pattern.quote(f.title()) + " [+!X] "
+                            + f.verdict().word() + " (?:>?(\\d+) %|-) " + QUANTITY + " " + QUANTITY + " " + NUMBER)
+                    .matcher(text);
+            assertThat(row.find()).as(f.id()).isTrue();
+            if (row.group(1) != null && check.get("utilisation").isNumber()) {
+                double used = Math.min(999, 100 * check.get("utilisation").asDouble());
+                assertThat(Double.parseDouble(row.group(1))).as(f.id()).isCloseTo(used, within(0.5001));
+            }
+            assertQuantity(row.group(2), check.get("demand"), check.get("unit").asText(), f.kind());
+            assertQuantity(
+                    row.group(3), check.get("capacity"), check.get("unit").asText(), f.kind());
+            assertRounded(row.group(4), check.get("factor"), 1);
+        }
+        assertThat(i).isGreaterThan(20);
+    }
+
+    private static void assertQuantity(String shown, JsonNode value, String unit, Kind kind) throws Exception {
+        if (!value.isNumber()) {
+            assertThat(shown).isEqualTo("-");
+            return;
+        }
+        // Where the JSON has no unit of its own for a kind, its numbers are SI.
+        double si = unit.equals(kind.si()) ? value.asDouble() : Quantities.parse(value.asText() + " " + unit, kind);
+        double tolerance = kind == Kind.RATIO ? 0.000501 : 0.000501 * Math.abs(si) + 1e-9;
+        assertThat(Quantities.parse(shown, kind)).isCloseTo(si, within(tolerance));
+    }
+
+    /** A shown number is the JSON's, rounded to the digits that are shown. */
+    private static void assertRounded(String shown, JsonNode value, double scale) {
+        if (shown.equals("-")) {
+            assertThat(value.isNumber() && value.asDouble() != 0).isFalse();
+            return;
+        }
+        BigDecimal number = new BigDecimal(shown);
+        double half = 0.5 * Math.pow(10, -number.scale());
+        assertThat(number.doubleValue()).isCloseTo(value.asDouble() / scale, within(half * 1.001));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"silt-trailer", "too-small"})
+    void theFiveNumbersAreTheJsons(String design) throws IOException {
+        Dossier dossier = Dossiers.of(design);
+        String text = text(dossier);
+        JsonNode json = json(dossier);
+        Matcher five = Pattern.compile("Dump time (?:" + NUMBER + " kN|none) (?:" + NUMBER + " kN|none) " + NUMBER
+                        + " mm " + NUMBER + " kN (?:" + NUMBER + " s|-)")
+                .matcher(text);
+        assertThat(five.find()).isTrue();
+        JsonNode peaks = json.get("peaks");
+        assertPeak(five.group(1), peaks.get("push"));
+        assertPeak(five.group(2), peaks.get("pull"));
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        for (JsonNode row : json.get("envelope")) {
+            least = Math.min(least, row.get("actuator_length_mm").asDouble());
+            most = Math.max(most, row.get("actuator_length_mm").asDouble());
+        }
+        assertThat(Double.parseDouble(five.group(3))).isCloseTo(most - least, within(0.501));
+        JsonNode one = peaks.at("/bearing_1/force_n");
+        JsonNode two = peaks.at("/bearing_2/force_n");
+        assertRounded(five.group(4), one.asDouble() > two.asDouble() ? one : two, 1000);
+        if (five.group(5) != null) {
+            assertRounded(five.group(5), json.at("/cycle/cycle_s"), 1);
+        }
+    }
+
+    private static void assertPeak(String shown, JsonNode peak) {
+        if (shown == null) {
+            assertThat(peak.isNull()).isTrue();
+        } else {
+            assertRounded(shown, peak.get("force_n"), 1000);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"silt-trailer", "twin-rams"})
+    void everyRowOverTheTiltIsInTheJson(String design) throws IOException {
+        Dossier dossier = Dossiers.of(design);
+        String text = text(dossier);
+        int rows = 0;
+        JsonNode envelope = json(dossier).get("envelope");
+        Matcher row = Pattern.compile("(\\d+\\.\\d) (-?\\d+) (-?\\d+) % (-?\\d+) (\\d+) " + NUMBER + " (?:[a-z]+ )?"
+                        + NUMBER + " (?:[a-z]+ )?(\\d+\\.\\d\\d) ")
+                .matcher(text);
+        while (row.find()) {
+            JsonNode at = null;
+            for (JsonNode e : envelope) {
+                at = Math.abs(e.get("tilt_deg").asDouble() - Double.parseDouble(row.group(1))) < 0.0501 ? e : at;
+            }
+            assertThat(at).as(row.group()).isNotNull();
+            assertRounded(row.group(2), at.get("actuator_length_mm"), 1);
+            assertRounded(row.group(3), at.get("stroke_used"), 0.01);
+            assertRounded(row.group(4), at.get("moment_arm_mm"), 1);
+            assertRounded(row.group(5), at.get("transmission_deg"), 1);
+            assertRounded(row.group(6), at.get("push_n"), 1000);
+            assertRounded(row.group(7), at.get("pull_n"), 1000);
+            assertRounded(row.group(8), at.get("bearing_n"), 1000);
+            rows++;
+        }
+        assertThat(rows).isGreaterThanOrEqualTo(8);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"silt-trailer", "twin-rams"})
+    void theTimesOfEveryLoadAreTheJsons(String design) throws IOException {
+        Dossier dossier = Dossiers.of(design);
+        String text = text(dossier);
+        JsonNode cases = json(dossier).at("/cycle/cases");
+        assertThat(cases.size()).isGreaterThan(1);
+        String seconds = "(?:([0-9.]+) s|-)";
+        for (JsonNode c : cases) {
+            String name = Pattern.quote(c.get("case").asText());
+            Matcher row = Pattern.compile(name + " " + seconds + " " + seconds + " " + seconds + " " + seconds)
+                    .matcher(text);
+            assertThat(row.find()).as(name).isTrue();
+            String[] fields = {"raise_s", "empty_s", "lower_s", "cycle_s"};
+            for (int i = 0; i < fields.length; i++) {
+                assertRounded(row.group(i + 1) == null ? "-" : row.group(i + 1), c.get(fields[i]), 1);
+            }
+        }
+    }
+}

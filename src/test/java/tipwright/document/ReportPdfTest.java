@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.document;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDResources;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.graphics.PDXObject;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The report as a PDF: tagged, bookmarked, fonts in it, nothing over the margin. Source of the form: ISO 32000-1. */
+class ReportPdfTest {
+    /** Margins of the sheet, points. */
+    private static final double MARGIN = 15 / 25.4 * 72;
+
+    private static final Dossier DEMO = Dossiers.of("silt-trailer");
+
+    @Test
+    void isTaggedBookmarkedAndInALanguage() throws IOException {
+        try (PDDocument pdf = Dossiers.pdf(DEMO, Dossiers.A4)) {
+            assertThat(pdf.getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
+            assertThat(pdf.getDocumentCatalog().getStructureTreeRoot()).isNotNull();
+            assertThat(pdf.getDocumentCatalog().getLanguage()).isEqualTo("en");
+            assertThat(pdf.getDocumentInformation().getTitle()).startsWith("Silt trailer");
+            assertThat(bookmarks(pdf))
+                    .startsWith("Silt trailer", "Load cases and forces", "Plots over the tilt")
+                    .endsWith("Inputs as read", "What was assumed", "Cautions");
+            assertThat(text(pdf)).contains(DEMO.origin().hash(), "page 1 of " + pdf.getNumberOfPages());
+        }
+    }
+
+    @Test
+    void everyFontIsInTheFile() throws IOException {
+        try (PDDocument pdf = Dossiers.pdf(DEMO, Dossiers.A4)) {
+            List<String> fonts = new ArrayList<>();
+            for (PDPage page : pdf.getPages()) {
+                fonts(page.getResources(), fonts);
+            }
+            assertThat(fonts).isNotEmpty().allMatch(f -> f.endsWith("in the file"), "is in the file");
+        }
+    }
+
+    private static void fonts(PDResources resources, List<String> found) throws IOException {
+        for (COSName name : resources.getFontNames()) {
+            var font = resources.getFont(name);
+            found.add(font.getName() + (font.isEmbedded() ? " is in the file" : " is missing"));
+        }
+        for (COSName name : resources.getXObjectNames()) {
+            PDXObject object = resources.getXObject(name);
+            if (object instanceof PDFormXObject form && form.getResources() != null) {
+                fonts(form.getResources(), found);
+            }
+        }
+    }
+
+    @Test
+    void sheetsHaveTheSizeAskedFor() throws IOException {
+        try (PDDocument a4 = Dossiers.pdf(DEMO, Dossiers.A4);
+                PDDocument letter = Dossiers.pdf(DEMO, Dossiers.LETTER)) {
+            assertSize(a4, PDRectangle.A4);
+            assertSize(letter, PDRectangle.LETTER);
+            assertThat(text(letter)).contains(" lbf").doesNotContain("not known");
+        }
+    }
+
+    private static void assertSize(PDDocument pdf, PDRectangle size) {
+        for (PDPage page : pdf.getPages()) {
+            assertThat(page.getMediaBox().getWidth()).isCloseTo(size.getWidth(), within(1f));
+            assertThat(page.getMediaBox().getHeight()).isCloseTo(size.getHeight(), within(1f));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"saw-skid", "too-small", "six-link"})
+    void nothingRunsOverTheMargin(String design) throws IOException {
+        Dossier dossier = Dossiers.of(design);
+        assertInside(dossier, design.equals("saw-skid") ? Dossiers.LETTER : Dossiers.A4);
+    }
+
+    @Test
+    void sixtyChecksOnTwoActuatorsStillLayOut() throws IOException {
+        Dossier dossier = Dossiers.withFindings(Dossiers.of("twin-rams"), 60);
+        assertThat(dossier.design().drive().actuators()).hasSize(2);
+        assertThat(dossier.checked().result().findings()).hasSizeGreaterThanOrEqualTo(60);
+        assertInside(dossier, Dossiers.A4);
+        assertInside(dossier, Dossiers.LETTER);
+    }
+
+    private static void assertInside(Dossier dossier, Paper paper) throws IOException {
+        try (PDDocument pdf = Dossiers.pdf(dossier, paper)) {
+            double width = pdf.getPage(0).getMediaBox().getWidth();
+            List<String> over = new ArrayList<>();
+            PDFTextStripper stripper = new PDFTextStripper() {
+                @Override
+                protected void processTextPosition(TextPosition at) {
+                    double right = at.getXDirAdj() + at.getWidthDirAdj();
+                    if (at.getXDirAdj() < MARGIN - 1 || right > width - MARGIN + 1) {
+                        over.add("page " + getCurrentPageNo() + ": " + at);
+                    }
+                    super.processTextPosition(at);
+                }
+            };
+            assertThat(stripper.getText(pdf)).contains(dossier.design().name());
+            assertThat(over).isEmpty();
+        }
+    }
+
+    private static List<String> bookmarks(PDDocument pdf) {
+        List<String> all = new ArrayList<>();
+        for (PDOutlineItem item : pdf.getDocumentCatalog().getDocumentOutline().children()) {
+            all.add(item.getTitle());
+        }
+        return all;
+    }
+
+    private static String text(PDDocument pdf) throws IOException {
+        return new PDFTextStripper().getText(pdf);
+    }
+}
