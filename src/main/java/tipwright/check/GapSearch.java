@@ -72,13 +72,19 @@ final class GapSearch {
 
     /** The gap at one pose, m. */
     double at(double pose) {
+        Geometry[] pair = placed(pose);
+        return pair[0].distance(pair[1]);
+    }
+
+    /** Both at one pose, in the axes of the one with more corners. */
+    private Geometry[] placed(double pose) {
         Placement placedA = pathA.at(pose);
         Placement placedB = pathB.at(pose);
         Placement moved =
                 new Placement(placedB.body(), placedB.origin().plus(shift.tilted(placedB.turn())), placedB.turn());
         return a.getNumPoints() < b.getNumPoints()
-                ? Flat.seenFrom(a, placedA, moved).distance(b)
-                : Flat.seenFrom(b, moved, placedA).distance(a);
+                ? new Geometry[] {Flat.seenFrom(a, placedA, moved), b}
+                : new Geometry[] {Flat.seenFrom(b, moved, placedA), a};
     }
 
     /** The smallest gap from one pose to the last. */
@@ -107,9 +113,16 @@ final class GapSearch {
             return;
         }
         double middle = middle(from, to);
-        double gap = tried(middle);
+        double gap = bounded(middle);
         look(from, start, middle, gap);
         look(middle, gap, to, end);
+    }
+
+    /** The gap, or a lower bound of it that is not below the best so far. */
+    private double bounded(double pose) {
+        Geometry[] pair = placed(pose);
+        double boxes = pair[0].getEnvelopeInternal().distance(pair[1].getEnvelopeInternal());
+        return boxes >= best ? boxes : tried(pose, pair[0].distance(pair[1]));
     }
 
     /** The golden section round the best so far, over as much as it was halved to. */
@@ -145,7 +158,10 @@ final class GapSearch {
     }
 
     private double tried(double pose) {
-        double gap = at(pose);
+        return tried(pose, at(pose));
+    }
+
+    private double tried(double pose, double gap) {
         if (gap < best) {
             best = gap;
             where = pose;
