@@ -153,13 +153,15 @@ public final class Dump {
         return i + 1 < tilts.length && tilt >= tilts[i + 1] - 1e-12 ? i + 1 : i;
     }
 
-    /** The largest of all forces that arrows show in a load case, N. */
-    public double largestForce(String loadCase) {
+    /** The largest of all forces that arrows show, N, whatever the load case: so that one scale serves them all. */
+    public double largestForce() {
         double most = 0;
-        for (Row row : loadCase(loadCase).rows()) {
-            most = Math.max(most, Math.abs(row.rest().force()));
-            for (Vec3 bearing : row.rest().bearings()) {
-                most = Math.max(most, bearing.norm());
+        for (CaseResult c : analysis.cases()) {
+            for (Row row : c.rows()) {
+                most = Math.max(most, Math.abs(row.rest().force()));
+                for (Vec3 bearing : row.rest().bearings()) {
+                    most = Math.max(most, bearing.norm());
+                }
             }
         }
         return most;

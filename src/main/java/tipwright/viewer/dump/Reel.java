@@ -139,6 +139,39 @@ public record Reel(List<Spot> spots, String told) {
         return null;
     }
 
+    /**
+     * Moments of the way up that look evenly apart: half by how far it tips, half by how much has run out.
+     *
+     * @param count 2 or more; the first is the start, the last the top
+     */
+    public List<Spot> evenly(int count) {
+        List<Double> gone = new ArrayList<>();
+        List<Double> times = new ArrayList<>();
+        double span = Math.max(1e-9, at(top()).tilt() - spots.get(0).tilt());
+        double full = Math.max(1e-12, spots.get(0).volume());
+        double sum = 0;
+        for (int i = 0; i < spots.size() && spots.get(i).motion() >= 0; i++) {
+            Spot a = spots.get(Math.max(0, i - 1));
+            Spot b = spots.get(i);
+            double out = Math.abs(b.volume() - a.volume()) / full;
+            sum += Math.abs(b.tilt() - a.tilt()) / span + (Double.isNaN(out) ? 0 : out);
+            gone.add(sum);
+            times.add(b.time());
+        }
+        List<Spot> all = new ArrayList<>();
+        int k = 1;
+        for (int i = 0; i < count; i++) {
+            double goal = sum * i / (count - 1);
+            while (k < gone.size() - 1 && gone.get(k) < goal) {
+                k++;
+            }
+            double step = gone.get(k) - gone.get(k - 1);
+            double s = step > 0 ? Math.max(0, Math.min(1, (goal - gone.get(k - 1)) / step)) : 1;
+            all.add(at((1 - s) * times.get(k - 1) + s * times.get(k)));
+        }
+        return all;
+    }
+
     /** The time at which the way up ends, s. */
     public double top() {
         double top = 0;

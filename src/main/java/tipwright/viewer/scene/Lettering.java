@@ -26,6 +26,7 @@ import tipwright.viewer.dump.Instant;
 /** Words and figures on the picture: tilt, load case, the size of each arrow, and what the colours mean. */
 public final class Lettering extends Pane {
     private static final double MARGIN = 22;
+    private static final double LEAST = 5e-5;
 
     private Theme theme = Theme.DARK;
     private UnitSystem units = UnitSystem.METRIC;
@@ -95,7 +96,9 @@ public final class Lettering extends Pane {
                 all, machine.loadCase() + ": " + about, 0.85 * size, theme.faint(), FontWeight.NORMAL, y + 0.15 * size);
         y = line(all, "tilt " + tilt, 2.1 * size, theme.ink(), FontWeight.BOLD, y + 0.3 * size);
         Fill fill = now.fill();
-        String inside = fill == null ? "" : show(fill.volume(), Kind.VOLUME) + " inside, ";
+        String inside = fill == null || fill.volume() < LEAST
+                ? "nothing inside, "
+                : show(fill.volume(), Kind.VOLUME) + " inside, ";
         y = line(all, inside + show(now.mass(), Kind.MASS) + " in all", size, theme.ink(), FontWeight.NORMAL, y);
         if (!note.isEmpty()) {
             line(all, note, 0.85 * size, theme.faint(), FontWeight.NORMAL, y + 0.15 * size);

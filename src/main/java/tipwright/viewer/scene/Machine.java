@@ -43,7 +43,7 @@ public final class Machine {
         Mesh inside = inside(dump);
         room = Surroundings.of(dump, inside);
         double size = room.radius();
-        newtonsPerMetre = Lettering.niceForce(2.6 * Math.max(1e-3, dump.largestForce(loadCase)) / size);
+        newtonsPerMetre = Lettering.niceForce(2.6 * Math.max(1e-3, dump.largestForce()) / size);
         yard = new YardPart(room, theme);
         StandPart stand = new StandPart(dump.design(), dump.skeleton(), room, theme);
         cradle = new CradlePart(dump.design(), dump.skeleton(), inside, Math.max(0.035, size / 30), theme);

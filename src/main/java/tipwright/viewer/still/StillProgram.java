@@ -125,8 +125,9 @@ public final class StillProgram {
         Path file = order.out().resolve("dump.gif");
         Path half = order.out().resolve("dump.gif.part");
         try (MovingPicture gif = new MovingPicture(half)) {
+            List<Reel.Spot> spots = shooter.reel().evenly(MOVES + 1);
             for (int i = 0; i <= MOVES; i++) {
-                Reel.Spot spot = shooter.reel().at(shooter.reel().top() * i / MOVES);
+                Reel.Spot spot = spots.get(i);
                 boolean end = i == 0 || i == MOVES;
                 gif.add(shoot(() -> shooter.shoot(spot)), end ? 110 : 9);
             }

@@ -4,6 +4,7 @@ package tipwright.viewer.dump;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
@@ -88,6 +89,19 @@ class DumpTest {
         Reel.Spot rising = reel.rising(Math.toRadians(30));
         assertThat(rising.tilt()).isCloseTo(Math.toRadians(30), within(1e-9));
         assertThat(reel.at(rising.time()).tilt()).isCloseTo(Math.toRadians(30), within(1e-9));
+    }
+
+    @Test
+    void momentsForAMovingPictureGoFromTheStartToTheTopAndShowThePour() {
+        Reel reel = Reel.of(dump, "draining");
+        List<Reel.Spot> spots = reel.evenly(31);
+        assertThat(spots.get(0).tilt()).isCloseTo(0, within(1e-6));
+        assertThat(spots.get(30).tilt()).isCloseTo(dump.last(), within(1e-6));
+        assertThat(spots.stream().filter(s -> s.flow() > 0.001).count()).isGreaterThan(8);
+        for (int i = 1; i < spots.size(); i++) {
+            assertThat(spots.get(i).time())
+                    .isGreaterThanOrEqualTo(spots.get(i - 1).time());
+        }
     }
 
     @Test

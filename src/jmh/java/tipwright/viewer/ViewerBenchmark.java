@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import tipwright.geometry.Mesh;
+import tipwright.geometry.MeshCut;
+import tipwright.geometry.Shading;
+import tipwright.geometry.Vec2;
+import tipwright.viewer.bench.Bench;
+import tipwright.viewer.bench.Handle;
+import tipwright.viewer.dump.Dump;
+import tipwright.viewer.dump.Instant;
+import tipwright.viewer.dump.Reel;
+
+/**
+ * What the viewer does between two pictures on the demo: solving anew while a pin is dragged, and one moment of the dump while it
+ * plays (linkage, surface for the volume, balances, the body of the liquid and its normals).
+ *
+ * <p>Run: {@code mvn -q -B -Pbench test-compile exec:exec@bench -Djmh.args=ViewerBenchmark}
+ */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.SampleTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 3, time = 3)
+@Fork(1)
+public class ViewerBenchmark {
+    private Bench bench;
+    private Handle pin;
+    private Dump dump;
+    private Mesh inside;
+    private int step;
+
+    @Setup
+    public void prepare() throws IOException {
+        try (InputStream in = ViewerBenchmark.class.getResourceAsStream("/tipwright/geometry/silt-trailer.yaml")) {
+            bench = new Bench("demo", null, new String(in.readAllBytes(), StandardCharsets.UTF_8), null);
+        }
+        pin = bench.handles().get(1);
+        dump = new Dump(bench.solved().analysis());
+        inside = dump.contents().solid().mesh(0.0019).welded();
+    }
+
+    /** From a new place of the frame pin to all forces and checks. */
+    @Benchmark
+    public @Nullable String drag() {
+        step++;
+        return bench.drag(pin, pin.at().plus(new Vec2(0.001 * (step % 40), 0.001 * (step % 17))));
+    }
+
+    /** From a time to the mesh of the liquid. */
+    @Benchmark
+    public float[] frame() {
+        step++;
+        Instant now = dump.at("draining", new Reel.Spot(1, 1e-4 * (step % 10_000), 0.3, 0.01, 1));
+        return Shading.normals(MeshCut.below(inside, now.fill().surface()), 0.5);
+    }
+}
