@@ -64,9 +64,7 @@ public final class Drawing {
     }
 
     private static int run(String program, List<String> arguments, String display) throws IOException {
-        return run(
-                new ProcessBuilder(DrawingJava.command(program, program.equals(STILLS), arguments)).inheritIO(),
-                display);
+        return run(new ProcessBuilder(DrawingJava.command(program, arguments)).inheritIO(), display);
     }
 
     private static int run(ProcessBuilder builder, String display) throws IOException {

@@ -25,10 +25,9 @@ final class DrawingJava {
      * The command.
      *
      * @param program class with the main method
-     * @param brief whether it ends soon: then it is compiled quickly and not well
      * @throws IOException when the library is not there
      */
-    static List<String> command(String program, boolean brief, List<String> arguments) throws IOException {
+    static List<String> command(String program, List<String> arguments) throws IOException {
         ClassLoader loader = DrawingJava.class.getClassLoader();
         Set<String> modules = new LinkedHashSet<>();
         for (String mark : MARKS) {
@@ -43,9 +42,7 @@ final class DrawingJava {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.add("-XX:+UseSerialGC");
-        if (brief) {
-            command.add("-XX:TieredStopAtLevel=1");
-        }
+        command.add("-XX:TieredStopAtLevel=1");
         command.add("-Dprism.forceGPU=true");
         command.add("--module-path");
         command.add(String.join(File.pathSeparator, modules));
