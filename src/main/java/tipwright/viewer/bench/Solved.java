@@ -3,9 +3,11 @@ package tipwright.viewer.bench;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
+import tipwright.check.Check;
 import tipwright.check.Checks;
 import tipwright.check.Finding;
 import tipwright.check.Verdict;
@@ -15,12 +17,16 @@ import tipwright.design.Design;
  * A design with all its numbers.
  *
  * @param analysis forces over the tilts
- * @param findings of all checks, the worst first, what was not checked last
+ * @param findings of the checks, the worst first, what was not checked last
+ * @param later titles of the checks that wait until nothing is being moved, because they take too long for every frame
  */
-public record Solved(Analysis analysis, List<Finding> findings) {
+public record Solved(Analysis analysis, List<Finding> findings, List<String> later) {
+    private static final Set<String> SLOW = Set.of("clearance");
+
     /** Copies the list. */
     public Solved {
         findings = List.copyOf(findings);
+        later = List.copyOf(later);
     }
 
     /**
@@ -29,24 +35,29 @@ public record Solved(Analysis analysis, List<Finding> findings) {
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn
      */
     public static Solved of(Design design) throws CannotComputeException {
-        return of(Analyser.analyse(design));
+        return of(Analyser.analyse(design), false);
     }
 
     /**
-     * Solves it again with its mechanism elsewhere.
+     * Solves it again with its mechanism elsewhere, while that is being moved: the slow checks wait.
      *
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn
      */
     Solved moved(Design design) throws CannotComputeException {
-        return of(Analyser.again(design, analysis));
+        return of(Analyser.again(design, analysis), true);
     }
 
-    private static Solved of(Analysis analysis) {
+    private static Solved of(Analysis analysis, boolean moving) {
         List<Finding> findings = Checks.all().stream()
+                .filter(c -> !moving || !SLOW.contains(c.id()))
                 .flatMap(c -> c.run(analysis).stream())
                 .sorted(worstFirst())
                 .toList();
-        return new Solved(analysis, findings);
+        List<String> later = Checks.all().stream()
+                .filter(c -> moving && SLOW.contains(c.id()))
+                .map(Check::title)
+                .toList();
+        return new Solved(analysis, findings, later);
     }
 
     /** The design. */

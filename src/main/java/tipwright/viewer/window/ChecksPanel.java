@@ -60,7 +60,9 @@ final class ChecksPanel extends VBox implements Panel {
                     case CLOSE -> "Holds, but close";
                     case PASS, NOT_CHECKED -> "Holds";
                 });
-        Label more = new Label(unchecked == 0 ? "" : unchecked + " not checked");
+        String waits = String.join(", ", solved.later());
+        Label more = new Label(
+                !waits.isEmpty() ? waits + ": when you let go" : unchecked == 0 ? "" : unchecked + " not checked");
         more.getStyleClass().addAll("faint", "small");
         headline.getChildren().setAll(Mark.of(worst, desk.theme(), 26), verdict, more);
         rows.getChildren().clear();
