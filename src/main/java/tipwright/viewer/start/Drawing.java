@@ -36,7 +36,7 @@ public final class Drawing {
         try (Screen screen = Screen.open(environment)) {
             Path errors = Files.createTempFile("tipwright-drawing", ".txt");
             try {
-                ProcessBuilder builder = new ProcessBuilder(DrawingJava.command(STILLS, true, order.arguments()))
+                ProcessBuilder builder = new ProcessBuilder(DrawingJava.command(STILLS, order.arguments()))
                         .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                         .redirectError(errors.toFile());
                 int code = run(builder, screen.name());
