@@ -59,6 +59,7 @@ final class CommandRun {
         all.put("view", ViewCommand::new);
         all.put("frames", FramesCommand::new);
         all.put("report", ReportCommand::new);
+        all.put("compare", CompareCommand::new);
         all.put("explain", ExplainCommand::new);
         all.put("validate", ValidateCommand::new);
         all.put("parts", PartsCommand::new);

@@ -41,6 +41,7 @@ final class FirstPage {
         }
         page.line("p", new Job(dossier.design(), paper.units()).sentence());
         side.to(page, paper);
+        page.line("p class=\"caption\"", MachineView.LEGEND);
         page.inside("div class=\"verdict\"", verdict());
         five(page);
         mend(page);
@@ -148,7 +149,7 @@ final class FirstPage {
             List<Finding> passed = dossier.findings(Verdict.PASS);
             page.list(passed.stream()
                     .limit(2)
-                    .map(f -> Words.used(f) + " " + f.title() + ". " + Prose.safe(f.note()))
+                    .map(f -> Words.used(f) + " " + f.title() + ": " + Prose.safe(f.note()))
                     .toList());
             return;
         }

@@ -6,6 +6,9 @@ import java.util.List;
 
 /** A table whose columns have fixed shares of the width, so that it never runs over the margin. */
 final class Grid {
+    /** A table with more rows may break over pages. */
+    private static final int TALL = 16;
+
     private final String caption;
     private final List<Column> columns;
     private final List<String> rows = new ArrayList<>();
@@ -53,7 +56,9 @@ final class Grid {
     }
 
     void to(Markup page) {
-        page.raw("<table>").line("caption", caption).raw("<colgroup>");
+        page.raw(rows.size() > TALL ? "<table>" : "<table class=\"whole\">")
+                .line("caption", caption)
+                .raw("<colgroup>");
         columns.forEach(c -> page.raw("<col style=\"width:" + c.share() + "%\"/>"));
         page.raw("</colgroup><thead><tr>");
         for (Column c : columns) {

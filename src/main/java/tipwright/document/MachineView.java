@@ -24,7 +24,7 @@ import tipwright.report.Scale;
 /** The machine from the side, stowed and at its full tilt, to one scale. */
 final class MachineView {
     private static final double WIDTH = 760;
-    private static final double HIGHEST = 330;
+    private static final double HIGHEST = 270;
     private static final double MARGIN = 26;
     private static final double BELOW = 22;
     /** Of the tank's curved walls in the drawing, m. */
@@ -44,6 +44,9 @@ final class MachineView {
         this.design = analysis.design();
     }
 
+    static final String LEGEND =
+            "P: pivot. F: actuator's pin on the frame. T: actuator's moving pin. The bar is 500 mm (19.7 in) long.";
+
     Figure figure() {
         List<Pose> poses = analysis.poses();
         Pose stowed = poses.get(0);
@@ -55,8 +58,7 @@ final class MachineView {
         view(stowed, box, MARGIN, "stowed, " + angle.show(stowed.tilt()));
         view(tipped, box, half + MARGIN, "tipped, " + angle.show(tipped.tilt()));
         bar(height);
-        String caption = "From the side, at " + angle.show(stowed.tilt()) + " and at " + angle.show(tipped.tilt())
-                + ". P: pivot. F: actuator's pin on the frame. T: actuator's moving pin. The bar is 500 mm (19.7 in) long.";
+        String caption = "From the side, at " + angle.show(stowed.tilt()) + " and at " + angle.show(tipped.tilt());
         String element = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + n(WIDTH) + " " + n(height)
                 + "\" font-family=\"" + Fonts.FAMILY + "\" font-size=\"13\">" + svg + "</svg>";
         return new Figure(element, "Side view of the machine, stowed and tipped", caption);

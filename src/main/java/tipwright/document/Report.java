@@ -82,6 +82,8 @@ public final class Report {
         checks.room(page);
         sheet.part("Tipping over and hanging");
         checks.stand(page);
+        sheet.part("Weld tolerance");
+        new TolerancePages(dossier.design(), units).to(page);
         sheet.part("Sheet to weld from");
         dimensions().to(page, paper);
         new WeldPoints(analysis).to(page);

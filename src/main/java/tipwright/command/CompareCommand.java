@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.command;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import tipwright.document.Contrast;
+import tipwright.document.Dossier;
+import tipwright.document.Paper;
+import tipwright.document.Stills;
+import tipwright.quantity.UnitSystem;
+import tipwright.report.Checked;
+import tipwright.report.Comparison;
+import tipwright.report.Style;
+import tipwright.report.WholeFile;
+
+/** Puts designs side by side. */
+@Command(
+        name = "compare",
+        description = {
+            "Puts two to six designs side by side: a table on the screen; with --out a document with plots laid over each"
+                    + " other."
+        },
+        footer = {
+            "  tipwright compare long-rod.yaml short-rod.yaml",
+            "  tipwright compare long-rod.yaml short-rod.yaml --out both.pdf",
+            "  tipwright compare silt-trailer too-small --units us"
+        })
+final class CompareCommand implements Callable<Integer> {
+    @ParentCommand
+    private Tipwright parent;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(
+            arity = "2..6",
+            paramLabel = "DESIGN",
+            description = "Design files, or names of designs that come with the program.")
+    private List<String> designs = List.of();
+
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "Document to write, whole or not at all; its name ends in .pdf or .html.")
+    private @Nullable Path file;
+
+    @Option(names = "--units", paramLabel = "SYSTEM", description = "Units of the results: metric or us.")
+    private UnitSystem units = UnitSystem.METRIC;
+
+    @Option(names = "--paper", paramLabel = "SIZE", description = "Sheet: a4 or letter. Left out: by the units.")
+    private Paper.@Nullable Size size;
+
+    @Override
+    public Integer call() throws FailedException {
+        Path to = file;
+        Paper paper = to == null ? null : Papers.of(to, size, units, spec.commandLine());
+        Filing filing = new Filing(spec.commandLine(), parent.terminal().environment());
+        List<Dossier> dossiers = new ArrayList<>();
+        for (String design : designs) {
+            Filing.Filed filed = filing.read(DesignSource.find(design));
+            Checked checked = filed.checked();
+            if (checked == null) {
+                return filed.code();
+            }
+            dossiers.add(new Dossier(checked, filed.origin(), Stills.none("")));
+        }
+        Style style = new Style(parent.terminal().colour(), units);
+        List<Checked> all = dossiers.stream().map(Dossier::checked).toList();
+        spec.commandLine().getOut().print(Comparison.text(all, style));
+        if (to != null && paper != null) {
+            try {
+                WholeFile.write(to, out -> Contrast.write(dossiers, paper, out));
+            } catch (IOException e) {
+                throw new FailedException(String.valueOf(e.getMessage()), e);
+            }
+            spec.commandLine().getOut().println("written to " + to);
+        }
+        return Exit.FINE;
+    }
+}
