@@ -22,6 +22,9 @@ final class CommandRun {
             err.println("tipwright: the machine ran out of memory ("
                     + e.getClass().getSimpleName() + "); try a coarser tilt step or a smaller mesh");
             return Exit.CANNOT_COMPUTE;
+        } catch (Error e) {
+            err.println("tipwright: " + fault(e));
+            return Exit.CANNOT_COMPUTE;
         }
     }
 
@@ -69,9 +72,10 @@ final class CommandRun {
     }
 
     private static String sentence(Exception e) {
-        if (e instanceof FailedException) {
-            return String.valueOf(e.getMessage());
-        }
+        return e instanceof FailedException ? String.valueOf(e.getMessage()) : fault(e);
+    }
+
+    private static String fault(Throwable e) {
         StackTraceElement[] trace = e.getStackTrace();
         String where = trace.length == 0 ? "" : " at " + trace[0].getClassName() + ":" + trace[0].getLineNumber();
         String what = e.getMessage() == null ? "" : " (" + e.getMessage() + ")";
