@@ -23,9 +23,9 @@ public final class Checker {
     public static Result check(Design design) throws CannotComputeException {
         Analysis analysis = Analyser.analyse(design);
         CompletableFuture<Timing> inTime = CompletableFuture.supplyAsync(() -> CycleTimer.time(analysis));
+        CompletableFuture<List<Finding>> findings = inTime.thenApply(timing -> Checks.run(analysis, timing));
         @Nullable HowFull howFull = Fullness.of(design);
-        Timing timing = inTime.join();
-        return new Result(analysis, Checks.run(analysis, timing), howFull, timing);
+        return new Result(analysis, findings.join(), howFull, inTime.join());
     }
 
     /**

@@ -4,6 +4,7 @@ package tipwright.command;
 import java.io.PrintWriter;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -75,7 +76,9 @@ final class CommandRun {
         return e instanceof FailedException ? String.valueOf(e.getMessage()) : fault(e);
     }
 
-    private static String fault(Throwable e) {
+    private static String fault(Throwable thrown) {
+        Throwable cause = thrown.getCause();
+        Throwable e = thrown instanceof CompletionException && cause != null ? cause : thrown;
         StackTraceElement[] trace = e.getStackTrace();
         String where = trace.length == 0 ? "" : " at " + trace[0].getClassName() + ":" + trace[0].getLineNumber();
         String what = e.getMessage() == null ? "" : " (" + e.getMessage() + ")";
