@@ -7,18 +7,19 @@ import java.util.Set;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
-import tipwright.check.Check;
 import tipwright.check.Checks;
 import tipwright.check.Finding;
 import tipwright.check.Verdict;
 import tipwright.design.Design;
+import tipwright.time.CycleTimer;
+import tipwright.time.Timing;
 
 /**
  * A design with all its numbers.
  *
  * @param analysis forces over the tilts
  * @param findings of the checks, the worst first, what was not checked last
- * @param later titles of the checks that wait until nothing is being moved, because they take too long for every frame
+ * @param later in words, the checks that wait until nothing is being moved, because they take too long for every frame
  */
 public record Solved(Analysis analysis, List<Finding> findings, List<String> later) {
     private static final Set<String> SLOW = Set.of("clearance");
@@ -48,15 +49,13 @@ public record Solved(Analysis analysis, List<Finding> findings, List<String> lat
     }
 
     private static Solved of(Analysis analysis, boolean moving) {
+        Timing timing = moving ? null : CycleTimer.time(analysis);
         List<Finding> findings = Checks.all().stream()
                 .filter(c -> !moving || !SLOW.contains(c.id()))
-                .flatMap(c -> c.run(analysis).stream())
+                .flatMap(c -> (timing == null ? c.run(analysis) : c.run(analysis, timing)).stream())
                 .sorted(worstFirst())
                 .toList();
-        List<String> later = Checks.all().stream()
-                .filter(c -> moving && SLOW.contains(c.id()))
-                .map(Check::title)
-                .toList();
+        List<String> later = moving ? List.of("clearance", "all that takes time into account") : List.of();
         return new Solved(analysis, findings, later);
     }
 

@@ -4,7 +4,10 @@ package tipwright.viewer.dump;
 import java.util.ArrayList;
 import java.util.List;
 import tipwright.design.Design;
+import tipwright.design.Frame;
+import tipwright.design.Ground;
 import tipwright.design.PlacedActuator;
+import tipwright.design.SidePart;
 import tipwright.design.Support;
 import tipwright.geometry.Hull;
 import tipwright.geometry.Mesh;
@@ -15,7 +18,7 @@ import tipwright.geometry.Vec3;
 /**
  * The room that the dump takes up.
  *
- * @param low smallest x, y and z of anything at any tilt, m; y is the ground as drawn
+ * @param low smallest x, y and z of anything at any tilt, m; y is the ground, or as drawn where the design gives none
  * @param high largest x, y and z, m
  * @param outline of the tank in the side view, stowed, convex, m
  * @param outermost the stowed points of the tank that sweep farthest, m
@@ -44,9 +47,18 @@ public record Surroundings(Vec3 low, Vec3 high, List<Vec2> outline, List<Vec2> o
             grow(box, placed.get(strut.a()).of(strut.onA()));
             grow(box, placed.get(strut.b()).of(strut.onB()));
         }
-        Range z = across(dump.design(), tank);
+        Design design = dump.design();
+        List<SidePart> still = new ArrayList<>(design.obstacles());
+        Frame frame = design.frame();
+        if (frame != null) {
+            still.addAll(frame.members());
+        }
+        still.forEach(part -> part.outline().forEach(p -> grow(box, p)));
+        Ground ground = design.ground();
+        Range z = across(design, tank);
+        double floor = ground == null ? box[1] - GAP : ground.y();
         return new Surroundings(
-                new Vec3(box[0], box[1] - GAP, z.low()),
+                new Vec3(box[0], floor, z.low()),
                 new Vec3(box[2], box[3], z.high()),
                 outline,
                 outermost(dump, outline));

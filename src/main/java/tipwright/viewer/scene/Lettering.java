@@ -27,6 +27,7 @@ import tipwright.viewer.dump.Instant;
 public final class Lettering extends Pane {
     private static final double MARGIN = 22;
     private static final double LEAST = 5e-5;
+    private static final double FOOT = 0.3048;
 
     private Theme theme = Theme.DARK;
     private UnitSystem units = UnitSystem.METRIC;
@@ -78,7 +79,7 @@ public final class Lettering extends Pane {
         Text metre =
                 text(units == UnitSystem.US ? "1 m = 3.28 ft" : "1 m", 0.85 * size, theme.faint(), FontWeight.NORMAL);
         metre.setX(bar.x());
-        metre.setY(bar.y() + 1.6 * size);
+        metre.setY(Math.min(height - 1.4 * size, bar.y() + 1.6 * size));
         all.add(metre);
         getChildren().setAll(all);
     }
@@ -120,8 +121,9 @@ public final class Lettering extends Pane {
         double[] y = {0};
         Fill fill = now.fill();
         boolean cake = fill != null && fill.stuff() == Fill.Stuff.CAKE;
-        String drawn =
-                Quantities.show(machine.newtonsPerMetre(), Kind.FORCE, UnitSystem.METRIC) + " for each metre of arrow";
+        boolean us = units == UnitSystem.US;
+        double perUnit = machine.newtonsPerMetre() * (us ? FOOT : 1);
+        String drawn = show(perUnit, Kind.FORCE) + " for each " + (us ? "foot" : "metre") + " of arrow";
         rows.add(() -> swatch(
                 all,
                 fill == null ? null : cake ? theme.cakeSurface() : theme.liquidSurface(),
@@ -131,6 +133,9 @@ public final class Lettering extends Pane {
         rows.add(() -> arrow(all, theme.push(), "actuator on tank, " + drawn, y[0], small));
         rows.add(() -> arrow(all, theme.bearing(), "tank on each bearing, same scale", y[0], small));
         rows.add(() -> dot(all, theme.centroid(), "centre of mass and its path", y[0], small));
+        if (!machine.dump().design().obstacles().isEmpty()) {
+            rows.add(() -> swatch(all, theme.obstacle(), "must not be hit", y[0], small));
+        }
         y[0] = height - MARGIN - row * rows.size();
         for (Runnable r : rows) {
             r.run();
@@ -198,10 +203,12 @@ public final class Lettering extends Pane {
         double h = 1.5 * size;
         double x = Math.max(4, Math.min(width - w - 4, p.x() + 0.9 * size));
         double y = Math.max(4, Math.min(height - h - 4, p.y() - h / 2));
-        for (double[] other : taken) {
-            boolean over = x < other[0] + other[2] && other[0] < x + w && y < other[1] + other[3] && other[1] < y + h;
-            if (over) {
-                y = y < other[1] ? other[1] - h - 3 : other[1] + other[3] + 3;
+        // a tag may be moved onto another one: go on until it is free
+        for (int round = 0; round <= taken.size(); round++) {
+            for (double[] other : taken) {
+                boolean over =
+                        x < other[0] + other[2] && other[0] < x + w && y < other[1] + other[3] && other[1] < y + h;
+                y = over ? other[1] + other[3] + 3 : y;
             }
         }
         taken.add(new double[] {x, y, w, h});

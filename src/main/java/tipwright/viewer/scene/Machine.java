@@ -39,13 +39,14 @@ public final class Machine {
     /** Builds the parts; {@link #show} puts them in place. */
     public Machine(Dump dump, String loadCase, Theme theme) {
         this.dump = dump;
-        this.loadCase = loadCase;
+        this.loadCase = dump.loadCase(loadCase).name();
         Mesh inside = inside(dump);
         room = Surroundings.of(dump, inside);
         double size = room.radius();
         newtonsPerMetre = Lettering.niceForce(2.6 * Math.max(1e-3, dump.largestForce()) / size);
         yard = new YardPart(room, theme);
         StandPart stand = new StandPart(dump.design(), dump.skeleton(), room, theme);
+        StillPart still = new StillPart(dump.design(), room, theme);
         cradle = new CradlePart(dump.design(), dump.skeleton(), inside, Math.max(0.035, size / 30), theme);
         drive = new DrivePart(dump.design().drive().actuators(), theme);
         tank = new TankPart(dump.design().tank(), inside, theme);
@@ -56,6 +57,7 @@ public final class Machine {
         root = new Group(
                 yard.node(),
                 stand.node(),
+                still.node(),
                 cradle.node(),
                 drive.node(),
                 tank.rims(),

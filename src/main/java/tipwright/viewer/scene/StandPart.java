@@ -41,20 +41,23 @@ final class StandPart {
             left = Math.min(left, p.x());
         }
         double rail = floor + bar / 2;
-        for (double z : new double[] {z0, z1}) {
-            bars.add(Forms.beam(at(left - bar, rail, z), at(right + 2 * bar, rail, z), bar, bar, ACROSS));
-            for (Vec2 p : grounded) {
-                double top = p.y() - 0.06;
-                bars.add(Forms.beam(at(p.x(), floor + bar, z), at(p.x(), top, z), bar, 1.2 * bar, ACROSS));
-                double back = Math.max(left, p.x() - 0.6 * (top - floor));
-                double high = floor + 0.85 * (top - floor);
-                bars.add(Forms.beam(at(back, floor + bar, z), at(p.x(), high, z), 0.6 * bar, 0.6 * bar, ACROSS));
+        boolean madeUp = !StillPart.given(design);
+        if (madeUp) {
+            for (double z : new double[] {z0, z1}) {
+                bars.add(Forms.beam(at(left - bar, rail, z), at(right + 2 * bar, rail, z), bar, bar, ACROSS));
+                for (Vec2 p : grounded) {
+                    double top = p.y() - 0.06;
+                    bars.add(Forms.beam(at(p.x(), floor + bar, z), at(p.x(), top, z), bar, 1.2 * bar, ACROSS));
+                    double back = Math.max(left, p.x() - 0.6 * (top - floor));
+                    double high = floor + 0.85 * (top - floor);
+                    bars.add(Forms.beam(at(back, floor + bar, z), at(p.x(), high, z), 0.6 * bar, 0.6 * bar, ACROSS));
+                }
+            }
+            for (double x : new double[] {left, right}) {
+                bars.add(Forms.beam(at(x, rail, z0), at(x, rail, z1), bar, bar, ALONG));
             }
         }
-        for (double x : new double[] {left, right}) {
-            bars.add(Forms.beam(at(x, rail, z0), at(x, rail, z1), bar, bar, ALONG));
-        }
-        if (fixed) {
+        if (fixed && madeUp) {
             bars.add(Forms.beam(at(framePin.x(), rail, z0), at(framePin.x(), rail, z1), 1.6 * bar, bar, ALONG));
             for (PlacedActuator a : design.drive().actuators()) {
                 double half = 1.9 * DrivePart.tubeRadius(a.actuator());
@@ -65,7 +68,9 @@ final class StandPart {
                 }
             }
         }
-        all.getChildren().add(Surface.view(Forms.joined(bars), Surface.bright(theme.frame(), 0.2)));
+        if (!bars.isEmpty()) {
+            all.getChildren().add(Surface.view(Forms.joined(bars), Surface.bright(theme.frame(), 0.2)));
+        }
         bearings(design, theme, bar);
         all.setMouseTransparent(true);
     }

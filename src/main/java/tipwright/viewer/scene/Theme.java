@@ -89,6 +89,10 @@ public enum Theme {
         return this == DARK ? Color.web("#77828b") : Color.web("#5c666e");
     }
 
+    Color obstacle() {
+        return this == DARK ? Color.web("#8c7f9c") : Color.web("#7d7190");
+    }
+
     Color cradle() {
         return this == DARK ? Color.web("#5f6a73") : Color.web("#7b868e");
     }

@@ -62,7 +62,7 @@ final class ChecksPanel extends VBox implements Panel {
                 });
         String waits = String.join(", ", solved.later());
         Label more = new Label(
-                !waits.isEmpty() ? waits + ": when you let go" : unchecked == 0 ? "" : unchecked + " not checked");
+                !waits.isEmpty() ? "when you let go: " + waits : unchecked == 0 ? "" : unchecked + " not checked");
         more.getStyleClass().addAll("faint", "small");
         headline.getChildren().setAll(Mark.of(worst, desk.theme(), 26), verdict, more);
         rows.getChildren().clear();

@@ -57,6 +57,13 @@ class BenchTest {
         assertThat(dragged).isCloseTo(written, within(1e-6));
     }
 
+    /** The window must say what `check` says. */
+    @Test
+    void findsWhatTheCheckCommandFinds() throws Exception {
+        assertThat(bench().solved().findings())
+                .containsExactlyInAnyOrderElementsOf(tipwright.check.Checker.findings(Trial.design()));
+    }
+
     @Test
     void undoAndRedoGoThroughEveryState() {
         Bench bench = bench();

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.scene;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Group;
+import javafx.scene.Node;
+import tipwright.design.Design;
+import tipwright.design.Footing;
+import tipwright.design.Frame;
+import tipwright.design.SidePart;
+import tipwright.geometry.Forms;
+import tipwright.geometry.Mesh;
+import tipwright.geometry.Polyhedron;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+import tipwright.viewer.dump.Surroundings;
+
+/** The frame's members and the obstacles as the design gives them: outlines drawn out along z. */
+final class StillPart {
+    private final Group all = new Group();
+
+    StillPart(Design design, Surroundings room, Theme theme) {
+        Frame frame = design.frame();
+        add(frame == null ? List.of() : frame.members(), room, Surface.bright(theme.frame(), 0.2));
+        add(design.obstacles(), room, Surface.matt(theme.obstacle()));
+        legs(design, room, theme);
+        all.setMouseTransparent(true);
+    }
+
+    /** Sketches what the frame stands on: a leg at each support, up to the lowest member over it. */
+    private void legs(Design design, Surroundings room, Theme theme) {
+        Footing footing = design.supports();
+        Frame frame = design.frame();
+        if (footing == null || frame == null || !given(design)) {
+            return;
+        }
+        Double given = footing.y();
+        double floor = given == null ? room.ground() : given;
+        List<Mesh> legs = new ArrayList<>();
+        for (Vec2 foot : footing.outline()) {
+            double top = under(frame.members(), foot.x());
+            if (top > floor + 0.02) {
+                Vec3 base = new Vec3(foot.x(), floor, foot.y());
+                legs.add(Forms.rod(base, new Vec3(foot.x(), top, foot.y()), 0.03, 14));
+                legs.add(Forms.rod(base, base.plus(new Vec3(0, 0.02, 0)), 0.09, 20));
+            }
+        }
+        if (!legs.isEmpty()) {
+            all.getChildren().add(Surface.view(Forms.joined(legs), Surface.bright(theme.cradle(), 0.2)));
+        }
+    }
+
+    /** The lowest point of the members over a place, or of all of them when none is there, m. */
+    private static double under(List<SidePart> members, double x) {
+        double low = Double.POSITIVE_INFINITY;
+        double lowest = Double.POSITIVE_INFINITY;
+        for (SidePart part : members) {
+            double y = part.outline().stream().mapToDouble(Vec2::y).min().orElse(0);
+            lowest = Math.min(lowest, y);
+            boolean over = part.outline().stream().anyMatch(p -> p.x() <= x)
+                    && part.outline().stream().anyMatch(p -> p.x() >= x);
+            low = over ? Math.min(low, y) : low;
+        }
+        return Double.isInfinite(low) ? lowest : low;
+    }
+
+    private void add(List<SidePart> parts, Surroundings room, javafx.scene.paint.PhongMaterial material) {
+        List<Mesh> meshes = new ArrayList<>();
+        for (SidePart part : parts) {
+            double low = part.z().isEmpty()
+                    ? room.low().z()
+                    : Math.min(part.z().get(0), part.z().get(1));
+            double high = part.z().isEmpty()
+                    ? room.high().z()
+                    : Math.max(part.z().get(0), part.z().get(1));
+            meshes.add(Polyhedron.prism(part.outline(), Math.max(0.005, high - low), (low + high) / 2)
+                    .mesh(0.01));
+        }
+        if (!meshes.isEmpty()) {
+            all.getChildren().add(Surface.view(Forms.joined(meshes), material));
+        }
+    }
+
+    /** Whether the design tells its frame, so that none has to be made up. */
+    static boolean given(Design design) {
+        Frame frame = design.frame();
+        return frame != null && !frame.members().isEmpty();
+    }
+
+    Node node() {
+        return all;
+    }
+}
