@@ -2,6 +2,8 @@
 package tipwright.viewer.scene;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import javafx.scene.Group;
 import javafx.scene.Node;
@@ -28,41 +30,41 @@ final class StillPart {
         all.setMouseTransparent(true);
     }
 
-    /** Sketches what the frame stands on: a leg at each support, up to the lowest member over it. */
+    /** Sketches what the frame stands on: a strut from each support to the nearest place under the longest member. */
     private void legs(Design design, Surroundings room, Theme theme) {
         Footing footing = design.supports();
         Frame frame = design.frame();
-        if (footing == null || frame == null || !given(design)) {
+        if (footing == null || frame == null || frame.members().isEmpty()) {
             return;
+        }
+        SidePart rail = Collections.max(
+                frame.members(), Comparator.comparingDouble(part -> across(part, 1) - across(part, -1)));
+        double top = rail.outline().stream().mapToDouble(Vec2::y).min().orElse(0);
+        double wide = 0;
+        for (SidePart part : frame.members()) {
+            for (double z : part.z()) {
+                wide = Math.max(wide, Math.abs(z));
+            }
         }
         Double given = footing.y();
         double floor = given == null ? room.ground() : given;
         List<Mesh> legs = new ArrayList<>();
         for (Vec2 foot : footing.outline()) {
-            double top = under(frame.members(), foot.x());
-            if (top > floor + 0.02) {
-                Vec3 base = new Vec3(foot.x(), floor, foot.y());
-                legs.add(Forms.rod(base, new Vec3(foot.x(), top, foot.y()), 0.03, 14));
-                legs.add(Forms.rod(base, base.plus(new Vec3(0, 0.02, 0)), 0.09, 20));
+            Vec3 base = new Vec3(foot.x(), floor, foot.y());
+            double x = Math.max(across(rail, -1), Math.min(across(rail, 1), foot.x()));
+            double z = Math.max(-wide, Math.min(wide, foot.y()));
+            legs.add(Forms.rod(base, base.plus(new Vec3(0, 0.02, 0)), 0.09, 20));
+            if (top > floor + 0.03) {
+                legs.add(Forms.rod(base, new Vec3(x, top, z), 0.028, 14));
             }
         }
-        if (!legs.isEmpty()) {
-            all.getChildren().add(Surface.view(Forms.joined(legs), Surface.bright(theme.cradle(), 0.2)));
-        }
+        all.getChildren().add(Surface.view(Forms.joined(legs), Surface.bright(theme.cradle(), 0.2)));
     }
 
-    /** The lowest point of the members over a place, or of all of them when none is there, m. */
-    private static double under(List<SidePart> members, double x) {
-        double low = Double.POSITIVE_INFINITY;
-        double lowest = Double.POSITIVE_INFINITY;
-        for (SidePart part : members) {
-            double y = part.outline().stream().mapToDouble(Vec2::y).min().orElse(0);
-            lowest = Math.min(lowest, y);
-            boolean over = part.outline().stream().anyMatch(p -> p.x() <= x)
-                    && part.outline().stream().anyMatch(p -> p.x() >= x);
-            low = over ? Math.min(low, y) : low;
-        }
-        return Double.isInfinite(low) ? lowest : low;
+    /** Largest (1) or smallest (-1) x of a part, m. */
+    private static double across(SidePart part, int side) {
+        return side
+                * part.outline().stream().mapToDouble(p -> side * p.x()).max().orElse(0);
     }
 
     private void add(List<SidePart> parts, Surroundings room, javafx.scene.paint.PhongMaterial material) {
