@@ -46,6 +46,7 @@ final class ChecksPanel extends VBox implements Panel {
     @Override
     public void renew() {
         Solved solved = desk.bench().solved();
+        setVisible(solved != null);
         if (solved == null || (solved.findings().equals(shown) && Objects.equals(drawn, desk.theme()))) {
             return;
         }

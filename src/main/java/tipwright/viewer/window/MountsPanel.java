@@ -37,6 +37,7 @@ final class MountsPanel extends VBox implements Panel {
     public void renew() {
         grid.getChildren().clear();
         List<Handle> handles = desk.bench().handles();
+        setVisible(!handles.isEmpty());
         for (int i = 0; i < handles.size(); i++) {
             Handle h = handles.get(i);
             Label label = new Label(h.label());

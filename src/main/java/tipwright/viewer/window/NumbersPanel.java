@@ -50,6 +50,7 @@ final class NumbersPanel extends VBox implements Panel {
     @Override
     public void renew() {
         Dump dump = desk.dump();
+        setVisible(dump != null);
         grid.getChildren().clear();
         bearings.clear();
         if (dump == null) {

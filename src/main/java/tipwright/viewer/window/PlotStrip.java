@@ -37,6 +37,7 @@ final class PlotStrip extends HBox implements Panel {
     @Override
     public void renew() {
         Dump dump = desk.dump();
+        setVisible(dump != null);
         if (dump == null) {
             return;
         }

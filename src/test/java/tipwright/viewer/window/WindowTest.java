@@ -198,6 +198,9 @@ class WindowTest {
         assertThat(problems).hasSize(1);
         assertThat(problems.get(0)).contains("trial.yaml:").contains("tilt.to").contains("no unit in '40'");
         assertThat(robot.lookup("#problems").query().isVisible()).isTrue();
+        // no verdict of the design before is left standing
+        assertThat(robot.lookup("#verdict").query().getParent().getParent().isVisible())
+                .isFalse();
         Files.writeString(file, Trial.text());
         waitFor(() -> window.desk().dump() != null);
         assertThat(robot.lookup("#problems").query().isVisible()).isFalse();
