@@ -69,6 +69,16 @@ public final class Polyhedron implements Solid {
         return new Polyhedron(welded, new HalfEdges(welded.corners()).convex(welded));
     }
 
+    /**
+     * What a sound mesh holds below a cut, m: closed and outward, but it may be in several pieces, as in a tank with two pockets, or
+     * next to nothing. Never counted as convex.
+     *
+     * @param mesh as {@link MeshCut} gives it; not checked
+     */
+    public static Polyhedron cut(Mesh mesh) {
+        return new Polyhedron(mesh.welded(), false);
+    }
+
     private static Vec3 middle(Mesh mesh) {
         Range x = mesh.extent(new Vec3(1, 0, 0));
         Range y = mesh.extent(new Vec3(0, 1, 0));

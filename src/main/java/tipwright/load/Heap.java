@@ -103,8 +103,7 @@ public final class Heap {
         Solid cake = body();
         Moments whole = settled.moments();
         Moments part = cake.below(slope);
-        double share = part.volume() / cake.whole().volume();
-        if (share >= 1 - 1e-9) {
+        if (!(part.volume() < cake.whole().volume() * (1 - 1e-9))) {
             return settled();
         }
         // The body is a mesh: its volume is brought to that of the exact solid.
@@ -119,7 +118,7 @@ public final class Heap {
         Solid made = body;
         if (made == null) {
             Range reach = contents.solid().extent(contents.up(0));
-            made = Polyhedron.of(MeshCut.below(contents.solid().mesh(SAG_SHARE * reach.span()), settled.plane()));
+            made = Polyhedron.cut(MeshCut.below(contents.solid().mesh(SAG_SHARE * reach.span()), settled.plane()));
             body = made;
         }
         return made;

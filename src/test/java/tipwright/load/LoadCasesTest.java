@@ -89,6 +89,36 @@ class LoadCasesTest {
         assertThat(of(table, "heaped").states().get(40).volume()).isCloseTo(0, within(1e-9));
     }
 
+    /** Source: plane geometry, as above; a ridge parts the cake into two beds and only the one beside the open end slides. */
+    @Test
+    void heapMayLieInTwoPockets() {
+        Design design = Examples.read(Examples.BOX
+                .replace("centre: [0 m, 1.5 m, 0 m], normal: y", "centre: [500 mm, 1 m, 0 mm], normal: x")
+                .replace(
+                        "{shape: box, size: [1 m, 1 m, 1 m], centre: [0 m, 1 m, 0 m]}",
+                        "{shape: prism, width: 1 m, outline: [[-50 cm, 50 cm], [-10 cm, 50 cm], [-10 cm, 90 cm], "
+                                + "[10 cm, 90 cm], [10 cm, 50 cm], [50 cm, 50 cm], [50 cm, 150 cm], [-50 cm, 150 cm]]}")
+                .replace(
+                        "fill: 100 %, density: 1400 kg/m3, repose: 30 deg",
+                        "volume: 240 L, solids-by-volume: 60 %, repose: 40 deg"));
+        LoadTable table = LoadTable.of(design, new double[] {0, Math.toRadians(2)});
+        for (int i = 0; i < 2; i++) {
+            double expected = 0.24 - 0.3 * 0.3 / Math.tan(Math.toRadians(40) - table.tilts()[i]) / 2;
+            LoadState heap = of(table, "heaped").states().get(i);
+            assertThat(heap.volume()).isCloseTo(expected, within(1e-6));
+        }
+    }
+
+    @Test
+    void hardlyAnySolidsAreNoFault() {
+        Design design = Examples.read(Examples.BOX
+                .replace("centre: [0 m, 1.5 m, 0 m], normal: y", "centre: [500 mm, 1 m, 0 mm], normal: x")
+                .replace("density: 1400 kg/m3", "solids-by-volume: 0.0000002 %"));
+        LoadTable table = LoadTable.of(design, design.tilt().tilts());
+        assertThat(of(table, "heaped").states())
+                .allSatisfy(s -> assertThat(s.volume()).isBetween(0.0, 1e-8));
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {20, 45})
     void cakeLetsGoAtItsReleaseTilt(double release) {
