@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.fuzz;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Every input that fuzzing has kept, again; '.ci/fuzz' looks for new ones. The time-out guards against hanging only. */
+class CorpusTest {
+    private static final Path CORPUS = Path.of("src/test/resources/tipwright/fuzz");
+
+    /** A target of the fuzzer. */
+    @FunctionalInterface
+    private interface Target {
+        void run(byte[] data) throws Exception;
+    }
+
+    private static Target target(String name) {
+        return switch (name) {
+            case "DesignFuzz" -> DesignFuzz::fuzzerTestOneInput;
+            case "PartsFuzz" -> PartsFuzz::fuzzerTestOneInput;
+            case "MeshFuzz" -> MeshFuzz::fuzzerTestOneInput;
+            default -> QuantityFuzz::fuzzerTestOneInput;
+        };
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"DesignFuzz", "PartsFuzz", "MeshFuzz", "QuantityFuzz"})
+    @Timeout(300)
+    void corpus(String name) throws Exception {
+        List<Path> files;
+        try (Stream<Path> list = Files.list(CORPUS.resolve(name))) {
+            files = list.sorted().toList();
+        }
+        assertThat(files).hasSizeGreaterThan(5);
+        for (Path file : files) {
+            try {
+                target(name).run(Files.readAllBytes(file));
+            } catch (IOException | RuntimeException | Error e) {
+                throw new AssertionError(file.toString(), e);
+            }
+        }
+    }
+}

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.fuzz;
+
+import java.nio.charset.StandardCharsets;
+import tipwright.design.file.DesignFile;
+import tipwright.design.file.Problem;
+import tipwright.design.file.Reading;
+
+/** Any bytes as a design file: a design, or problems in plain words. */
+public final class DesignFuzz {
+    private DesignFuzz() {}
+
+    /** Throws when the answer is not as it should be. */
+    public static void fuzzerTestOneInput(byte[] data) {
+        String text = new String(data, StandardCharsets.UTF_8);
+        Reading reading = DesignFile.read("fuzz.yaml", text, Nearby.MESH);
+        if (reading instanceof Reading.Bad bad) {
+            if (bad.problems().isEmpty()) {
+                throw new AssertionError("refused without a word");
+            }
+            bad.problems().forEach(DesignFuzz::look);
+        }
+    }
+
+    static void look(Problem problem) {
+        String said = problem.text();
+        if (said.contains("Exception")
+                || said.contains("null") && !problem.message().contains("'")) {
+            throw new AssertionError("no plain words: " + said);
+        }
+        if (said.length() > 4000) {
+            throw new AssertionError("too long: " + said.length());
+        }
+    }
+}

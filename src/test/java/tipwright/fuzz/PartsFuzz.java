@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.fuzz;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import tipwright.design.file.PartsFile;
+
+/** Any bytes as a parts file: parts, or problems in plain words. */
+public final class PartsFuzz {
+    private PartsFuzz() {}
+
+    /** Throws when the answer is not as it should be. */
+    public static void fuzzerTestOneInput(byte[] data) throws IOException {
+        Path file = Files.createTempFile("fuzz", ".yaml");
+        try {
+            Files.write(file, data);
+            PartsFile.Contents contents = PartsFile.read(file);
+            contents.problems().forEach(DesignFuzz::look);
+        } finally {
+            Files.delete(file);
+        }
+    }
+}
