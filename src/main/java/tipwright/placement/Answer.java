@@ -2,6 +2,7 @@
 package tipwright.placement;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tipwright.check.Finding;
 import tipwright.design.Design;
 
@@ -11,11 +12,16 @@ import tipwright.design.Design;
  * @param aims what it is the best for; empty: one of the other good compromises
  * @param design with the mounts there
  * @param findings of every check
- * @param governing the worst of those that depend on the mounts
+ * @param governing the worst of those that depend on the mounts; null: the time wanted
  * @param failed checks that fail, whether they depend on the mounts or not
  */
 public record Answer(
-        List<Aim> aims, Spot spot, Design design, List<Finding> findings, Finding governing, List<Finding> failed) {
+        List<Aim> aims,
+        Spot spot,
+        Design design,
+        List<Finding> findings,
+        @Nullable Finding governing,
+        List<Finding> failed) {
     /** Copies the lists. */
     public Answer {
         aims = List.copyOf(aims);

@@ -4,14 +4,39 @@ package tipwright.placement;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tipwright.geometry.Vec2;
 
-/** The best so far for each actuator and aim. Mutable: owned by one caller. */
+/**
+ * The few best so far for each actuator and aim, apart from each other: should the full check turn one down, the next is at hand.
+ * Mutable: owned by one caller.
+ */
 final class Best {
-    private final @Nullable Spot[][] spots;
+    private static final int KEPT = 8;
+    /** Spots nearer than this to each other are one, m. */
+    private static final double APART = 0.03;
+
+    private static final double SAME = 1e-6;
+
+    private final int actuators;
+    /** [actuator * aims + aim], best first. */
+    private final List<List<Spot>> lists = new ArrayList<>();
+
     private long fitting;
 
     Best(int actuators) {
-        spots = new @Nullable Spot[actuators][Aim.values().length];
+        this.actuators = actuators;
+        for (int i = 0; i < actuators * Aim.values().length; i++) {
+            lists.add(new ArrayList<>());
+        }
+    }
+
+    /** The same spots, nothing counted. */
+    Best copy() {
+        Best copy = new Best(actuators);
+        for (int i = 0; i < lists.size(); i++) {
+            copy.lists.get(i).addAll(lists.get(i));
+        }
+        return copy;
     }
 
     void count() {
@@ -23,68 +48,76 @@ final class Best {
         return fitting;
     }
 
-    /** Whether a candidate with these lower bounds could be better at anything. */
-    boolean mayImprove(int actuator, double utilisation, double force, double time) {
-        Spot u = spots[actuator][Aim.UTILISATION.index()];
-        Spot f = spots[actuator][Aim.FORCE.index()];
-        Spot t = spots[actuator][Aim.TIME.index()];
-        return u == null
-                || f == null
-                || t == null
-                || utilisation < u.utilisation()
-                || force < f.force() * (1 - 1e-6)
-                || time < t.time();
+    /** The best of an actuator for an aim, best first. */
+    List<Spot> of(int actuator, Aim aim) {
+        return lists.get(actuator * Aim.values().length + aim.index());
+    }
+
+    /** Whether a candidate with these lower bounds could be among the few best at anything; pins in m. */
+    boolean mayImprove(int actuator, Vec2 frame, Vec2 tank, double utilisation, double force, double time) {
+        return better(of(actuator, Aim.UTILISATION), Aim.UTILISATION, frame, tank, utilisation)
+                || better(of(actuator, Aim.FORCE), Aim.FORCE, frame, tank, force * (1 + SAME))
+                || better(of(actuator, Aim.TIME), Aim.TIME, frame, tank, time);
+    }
+
+    private static boolean better(List<Spot> list, Aim aim, Vec2 frame, Vec2 tank, double bound) {
+        if (list.size() == KEPT && bound >= list.get(KEPT - 1).cost(aim)) {
+            return false;
+        }
+        for (Spot old : list) {
+            boolean near = old.framePin().minus(frame).norm() < APART
+                    && old.tankPin().minus(tank).norm() < APART;
+            if (near && old.cost(aim) <= bound) {
+                return false;
+            }
+        }
+        return true;
     }
 
     void offer(int actuator, Spot spot) {
         for (Aim aim : Aim.values()) {
-            Spot old = spots[actuator][aim.index()];
-            if (old == null || spot.betterThan(old, aim)) {
-                spots[actuator][aim.index()] = spot;
+            offer(of(actuator, aim), spot, aim);
+        }
+    }
+
+    private static void offer(List<Spot> list, Spot spot, Aim aim) {
+        for (Spot old : list) {
+            if (old.near(spot, APART) && !spot.betterThan(old, aim)) {
+                return;
             }
+        }
+        list.removeIf(old -> old.near(spot, APART));
+        int at = 0;
+        while (at < list.size() && !spot.betterThan(list.get(at), aim)) {
+            at++;
+        }
+        list.add(at, spot);
+        if (list.size() > KEPT) {
+            list.remove(KEPT);
         }
     }
 
     /** Takes over what another found; ties stay with the first, so the order of merging decides, not that of finding. */
     void merge(Best other) {
         fitting += other.fitting;
-        for (int a = 0; a < spots.length; a++) {
-            for (Spot spot : other.spots[a]) {
-                if (spot != null) {
-                    offer(a, spot);
+        for (int a = 0; a < actuators; a++) {
+            for (Aim aim : Aim.values()) {
+                for (Spot spot : other.of(a, aim)) {
+                    offer(of(a, aim), spot, aim);
                 }
             }
         }
-    }
-
-    @Nullable
-    Spot of(int actuator, Aim aim) {
-        return spots[actuator][aim.index()];
     }
 
     /** The best over all actuators; null when nothing fits. */
     @Nullable
     Spot of(Aim aim) {
         Spot most = null;
-        for (@Nullable Spot[] row : spots) {
-            Spot spot = row[aim.index()];
-            if (spot != null && (most == null || spot.betterThan(most, aim))) {
-                most = spot;
+        for (int a = 0; a < actuators; a++) {
+            for (Spot spot : of(a, aim)) {
+                most = most == null || spot.betterThan(most, aim) ? spot : most;
             }
         }
         return most;
-    }
-
-    /** All of them, each once. */
-    List<Spot> all() {
-        List<Spot> all = new ArrayList<>();
-        for (@Nullable Spot[] row : spots) {
-            for (Spot spot : row) {
-                if (spot != null && !all.contains(spot)) {
-                    all.add(spot);
-                }
-            }
-        }
-        return all;
     }
 }

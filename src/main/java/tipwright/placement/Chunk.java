@@ -6,8 +6,8 @@ import java.util.List;
 import tipwright.geometry.Vec2;
 
 /**
- * Looks at every frame pin for one tank pin. What it finds depends on nothing but those, so chunks can be done in any order on any
- * number of threads. Mutable: owned by one thread.
+ * Looks at every frame pin for some tank pins. What it finds depends on nothing but those and the best that it starts from, so chunks
+ * can be done in any order on any number of threads. Mutable: owned by one thread.
  */
 final class Chunk {
     private final Task task;
@@ -18,15 +18,15 @@ final class Chunk {
     private final Lanes rough = new Lanes();
     private final Lanes kept = new Lanes();
     private final double[] utilisations = new double[Judge.LIMITS];
-    private Best best;
+    private final Best best;
     private int waiting;
     private Vec2 tank = Vec2.ZERO;
 
-    Chunk(Task task, TiltLoads loads) {
+    Chunk(Task task, TiltLoads loads, Best best) {
         this.task = task;
         this.loads = loads;
         judges = task.judgesFor(loads);
-        best = new Best(judges.size());
+        this.best = best;
         for (int i = 0; i < judges.size(); i++) {
             int same = sameAs(i);
             kernels.add(same < i ? kernels.get(same) : new Kernel(loads, judges.get(i).pinRadii));
@@ -43,10 +43,14 @@ final class Chunk {
         return k;
     }
 
-    /** The best of a tank pin with all frame pins, m. */
-    Best run(Vec2 tankPin, List<Vec2> framePins) {
+    /** The best so far: what it started from and what was found. */
+    Best best() {
+        return best;
+    }
+
+    /** Looks at a tank pin with all frame pins, m. */
+    void run(Vec2 tankPin, List<Vec2> framePins) {
         tank = tankPin;
-        best = new Best(judges.size());
         Vec2 t = tankPin.minus(loads.pivot());
         waiting = 0;
         for (int from = 0; from < framePins.size(); from += Lanes.SIZE) {
@@ -59,7 +63,6 @@ final class Chunk {
             keep(n);
         }
         flush();
-        return best;
     }
 
     /** Keeps those whose lengths fit any actuator and whose arm is long enough. */
@@ -78,8 +81,8 @@ final class Chunk {
     }
 
     private boolean fits(int j) {
-        double shortest = Math.sqrt(rough.shortest[j]);
-        double longest = Math.sqrt(rough.longest[j]);
+        double shortest = rough.shortest[j];
+        double longest = rough.longest[j];
         for (Judge judge : judges) {
             if (judge.fits(shortest, longest)) {
                 return true;
@@ -113,11 +116,11 @@ final class Chunk {
             return;
         }
         best.count();
-        double quickest = judge.quickest(Math.sqrt(kept.longest[j]) - Math.sqrt(kept.shortest[j]));
-        if (!best.mayImprove(k, least, judge.force(kept, j), quickest)) {
+        double quickest = judge.quickest(kept.longest[j] - kept.shortest[j]);
+        Vec2 frame = new Vec2(kept.frameX[j], kept.frameY[j]).plus(loads.pivot());
+        if (!best.mayImprove(k, frame, tank, least, judge.force(kept, j), quickest)) {
             return;
         }
-        Vec2 frame = new Vec2(kept.frameX[j], kept.frameY[j]).plus(loads.pivot());
         Detail detail = details.get(k);
         detail.run(frame, tank, judge.housing);
         judge.exact(detail, utilisations);

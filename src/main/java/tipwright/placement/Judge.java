@@ -99,14 +99,13 @@ final class Judge {
         double sine = Math.min(1, l.arm[j] / l.reach(j));
         double angle = Math.asin(Math.max(sine, 1e-9));
         out[Limit.PUSH.index()] = over(push, mostPush, design.factors().service());
-        lengths(Math.sqrt(l.shortest[j]), Math.sqrt(l.longest[j]), out);
+        lengths(l.shortest[j], l.longest[j], out);
         forces(push, pull, Math.max(restPush, restPull), restPull, angle, out);
         double one = Math.sqrt(l.bearing1[j]);
         double two = Math.sqrt(l.bearing2[j]);
         bearings(one, two, loads, out);
         double factor = design.factors().bearingHousing();
         out[Limit.HOUSING.index()] = Math.max(one * factor / housing.greatest(0), two * factor / housing.greatest(1));
-        out[Limit.TIME.index()] = 0;
     }
 
     /** Utilisations with every tilt looked at. */
@@ -154,7 +153,8 @@ final class Judge {
         out[Limit.HOUSING.index()] =
                 Math.max(d.housing[0], d.housing[1]) * design.factors().bearingHousing();
         if (Double.isFinite(wantedTime)) {
-            out[Limit.TIME.index()] = time(d, true) / wantedTime;
+            double over = time(d, true) / wantedTime;
+            out[Limit.TIME.index()] = over > 1 ? over : 0;
         }
     }
 

@@ -81,8 +81,18 @@ final class Kernel {
     void shape(Lanes l, int lanes) {
         start(l, lanes);
         for (int i = 0; i < cos.length; i++) {
-            lengths(l.frameX, l.frameY, l.tankX, l.tankY, l.sign, l.shortest, l.longest, l.arm, cos[i], sin[i], lanes);
+            place(l, cos[i], sin[i], lanes);
         }
+    }
+
+    /** Leaves the length in 'square', the arm in 'moment' and how far the pin is along the line in 'force'. */
+    private static void place(Lanes l, double c, double s, int lanes) {
+        Steps.turn(l.tankX, l.tankY, l.along1, l.along2, c, s, lanes);
+        Steps.length(l.frameX, l.frameY, l.along1, l.along2, l.square, lanes);
+        Steps.line(l.frameX, l.frameY, l.along1, l.along2, l.sign, l.square, l.ux, l.uy, lanes);
+        Steps.arm(l.along1, l.along2, l.ux, l.uy, l.sign, l.moment, l.force, lanes);
+        Steps.span(l.shortest, l.longest, l.square, lanes);
+        Steps.least(l.arm, l.moment, lanes);
     }
 
     private void start(Lanes l, int lanes) {
@@ -103,35 +113,10 @@ final class Kernel {
         }
     }
 
-    private static void lengths(
-            double[] ax,
-            double[] ay,
-            double[] tx,
-            double[] ty,
-            double[] sign,
-            double[] shortest,
-            double[] longest,
-            double[] least,
-            double c,
-            double s,
-            int lanes) {
-        for (int j = 0; j < lanes; j++) {
-            double bx = tx[j] * c + ty[j] * s;
-            double by = ty[j] * c - tx[j] * s;
-            double lx = bx - ax[j];
-            double ly = by - ay[j];
-            double square = lx * lx + ly * ly;
-            shortest[j] = Math.min(shortest[j], square);
-            longest[j] = Math.max(longest[j], square);
-            least[j] = Math.min(least[j], sign[j] * (lx * by - ly * bx) / Math.sqrt(square));
-        }
-    }
-
     /** Everything over all tilts and loads. */
     void run(Lanes l, int lanes) {
         start(l, lanes);
         for (int i = 0; i < cos.length; i++) {
-            lengths(l.frameX, l.frameY, l.tankX, l.tankY, l.sign, l.shortest, l.longest, l.arm, cos[i], sin[i], lanes);
             pose(l, cos[i], sin[i], lanes);
             rest(l.easy, l.hard, l.restMost, l.restLeast, l.free, heaviest[i], lightest[i], lanes);
             for (int k = 0; k < loads[i].length; k += FIGURES) {
@@ -141,8 +126,7 @@ final class Kernel {
     }
 
     private void pose(Lanes l, double c, double s, int lanes) {
-        Steps.line(l.frameX, l.frameY, l.tankX, l.tankY, l.sign, l.ux, l.uy, l.square, c, s, lanes);
-        Steps.arm(l.tankX, l.tankY, l.ux, l.uy, l.sign, l.moment, l.force, c, s, lanes);
+        place(l, c, s, lanes);
         Steps.pins(l.force, l.square, l.again, l.forceSize, frameRadius, tankRadius, lanes);
         Steps.sideways(l.force, l.forceSize, l.square, l.sign, l.across, l.size, frameRadius, tankRadius, lanes);
         Steps.ease(l.moment, l.again, l.easy, l.hard, lanes);

@@ -18,7 +18,7 @@ final class Lanes {
     final double[] tankY = new double[SIZE];
     /** +1: the actuator grows as the tank tips; -1: it shrinks. */
     final double[] sign = new double[SIZE];
-    /** Square of the shortest and the longest length, m2. */
+    /** Shortest and longest length, m. */
     final double[] shortest = new double[SIZE];
 
     final double[] longest = new double[SIZE];

@@ -4,7 +4,7 @@ package tipwright.placement;
 import java.util.List;
 
 /**
- * Whether a point is a mix of others with shares of 0 or more.
+ * Whether a point is, nearly, a mix of others with shares of 0 or more.
  *
  * <p>The least sum of shares is reached with independent points only, so every small set of points is tried. Source: basic
  * solutions of a linear programme.
@@ -12,10 +12,12 @@ import java.util.List;
 final class Mix {
     private static final int MOST = 4;
     private static final double CLOSE = 1e-10;
+    /** What is left over may be this part of what the shares leave free. */
+    private static final double NEAR = 0.1;
 
     private Mix() {}
 
-    /** Least sum of the shares; infinite when it is no such mix. */
+    /** Least sum of the shares, and what is left over counted as tenfold; infinite when it is no such mix. */
     static double least(List<double[]> points, double[] wanted) {
         double best = Double.POSITIVE_INFINITY;
         int sets = 1 << Math.min(points.size(), 10);
@@ -57,7 +59,7 @@ final class Mix {
             subtract(rest, v, along[c]);
             c++;
         }
-        return norm(rest) > CLOSE * norm(wanted) ? Double.POSITIVE_INFINITY : shares(upper, along);
+        return shares(upper, along) + norm(rest) / (NEAR * norm(wanted));
     }
 
     private static double shares(double[][] upper, double[] along) {

@@ -173,9 +173,10 @@ final class NearMisses {
     }
 
     private boolean fits(TiltLoads loads, List<Vec2> tanks, List<Vec2> frames) {
-        Chunk chunk = new Chunk(task, loads);
+        Chunk chunk = new Chunk(task, loads, new Best(task.judges().size()));
         for (Vec2 tank : tanks) {
-            if (!chunk.run(tank, frames).all().isEmpty()) {
+            chunk.run(tank, frames);
+            if (chunk.best().of(Aim.UTILISATION) != null) {
                 return true;
             }
         }

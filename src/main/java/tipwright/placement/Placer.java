@@ -3,10 +3,7 @@ package tipwright.placement;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
+import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import tipwright.analysis.CannotComputeException;
@@ -18,7 +15,10 @@ import tipwright.geometry.Vec2;
  * check of every answer. The result depends on design and seed alone, not on the number of threads.
  */
 public final class Placer {
+    /** Tank pins in a batch, and in a piece of work: the same on any number of threads, for the answer to be the same. */
     private static final int BATCH = 32;
+
+    private static final int PIECE = 4;
 
     private final int threads;
     private final long seed;
@@ -59,92 +59,55 @@ public final class Placer {
             throw new CannotComputeException(design.name() + ": mounts." + which
                     + ": no place is left in this zone: the keep-outs cover it, or no hole of its rows lies inside");
         }
-        Best best = grid(task, pivots, tanks, frames);
-        long looked = (long) frames.size()
-                * tanks.size()
-                * pivots.size()
-                * task.judges().size();
         List<String> notes = new ArrayList<>();
-        if (stop.getAsBoolean()) {
-            notes.add("stopped before the end: this is the best so far");
-        }
-        if (best.all().isEmpty()) {
-            List<String> misses = stop.getAsBoolean() ? List.of() : new NearMisses(task).say(pivots, tanks, frames);
-            return new Placement(List.of(), misses, notes, looked, 0, step);
-        }
-        List<Spot> good = refine(task, best, step);
-        List<Answer> answers = new Rechecker(task).answers(good, notes);
-        return new Placement(answers, List.of(), notes, looked, best.fitting(), step);
-    }
-
-    private Best grid(Task task, List<Vec2> pivots, List<Vec2> tanks, List<Vec2> frames) {
-        Best best = new Best(task.judges().size());
-        ExecutorService pool = Executors.newFixedThreadPool(threads, work -> {
-            Thread thread = new Thread(work, "search");
-            thread.setDaemon(true);
-            return thread;
-        });
-        try {
-            long done = 0;
-            for (Vec2 pivot : pivots) {
-                TiltLoads loads = task.loadsAt(pivot);
-                for (int from = 0; from < tanks.size() && !stop.getAsBoolean(); from += BATCH * threads) {
-                    int to = Math.min(tanks.size(), from + BATCH * threads);
-                    for (Best found : batch(pool, task, loads, tanks.subList(from, to), frames)) {
-                        best.merge(found);
-                    }
-                    done += to - from;
-                    watcher.accept(new Progress(
-                            (double) done / ((long) tanks.size() * pivots.size()), best.of(Aim.UTILISATION)));
-                }
+        try (Crew crew = new Crew(threads, stop)) {
+            Best best = new Best(task.judges().size());
+            long pairs = grid(crew, task, pivots, tanks, frames, best);
+            long looked = pairs * frames.size() * task.judges().size();
+            if (crew.stopped()) {
+                notes.add("stopped before the end: this is the best so far");
             }
-        } finally {
-            pool.shutdownNow();
+            if (best.of(Aim.UTILISATION) == null) {
+                List<String> misses = crew.stopped() ? List.of() : new NearMisses(task).say(pivots, tanks, frames);
+                return new Placement(List.of(), misses, notes, looked, 0, step);
+            }
+            List<Answer> answers = new Finish(task, seed, step).answers(best, crew, notes);
+            return new Placement(answers, List.of(), notes, looked, best.fitting(), step);
         }
-        return best;
     }
 
-    /** One result for each tank pin, in their order. */
-    private List<Best> batch(ExecutorService pool, Task task, TiltLoads loads, List<Vec2> tanks, List<Vec2> frames) {
-        List<Future<List<Best>>> running = new ArrayList<>();
-        int share = (tanks.size() + threads - 1) / threads;
-        for (int from = 0; from < tanks.size(); from += share) {
-            List<Vec2> mine = tanks.subList(from, Math.min(tanks.size(), from + share));
-            running.add(pool.submit(() -> {
-                Chunk chunk = new Chunk(task, loads);
-                List<Best> found = new ArrayList<>();
+    /** Fills in the best; how many pairs of pivot and tank pin were looked at. */
+    private long grid(Crew crew, Task task, List<Vec2> pivots, List<Vec2> tanks, List<Vec2> frames, Best best) {
+        long done = 0;
+        for (Vec2 pivot : pivots) {
+            TiltLoads loads = task.loadsAt(pivot);
+            for (int from = 0; from < tanks.size() && !crew.stopped(); from += BATCH) {
+                int to = Math.min(tanks.size(), from + BATCH);
+                for (Best found : crew.all(batch(task, loads, tanks.subList(from, to), frames, best.copy()))) {
+                    best.merge(found);
+                }
+                done += to - from;
+                watcher.accept(
+                        new Progress((double) done / ((long) tanks.size() * pivots.size()), best.of(Aim.UTILISATION)));
+            }
+        }
+        return done;
+    }
+
+    /** Pieces of work that do not depend on the number of threads; each starts from the best before the batch. */
+    private static List<Callable<Best>> batch(
+            Task task, TiltLoads loads, List<Vec2> tanks, List<Vec2> frames, Best before) {
+        List<Callable<Best>> work = new ArrayList<>();
+        for (int from = 0; from < tanks.size(); from += PIECE) {
+            List<Vec2> mine = tanks.subList(from, Math.min(tanks.size(), from + PIECE));
+            work.add(() -> {
+                Chunk chunk = new Chunk(task, loads, before.copy());
                 for (Vec2 tank : mine) {
-                    found.add(chunk.run(tank, frames));
+                    chunk.run(tank, frames);
                 }
-                return found;
-            }));
+                return chunk.best();
+            });
         }
-        List<Best> all = new ArrayList<>();
-        for (Future<List<Best>> part : running) {
-            try {
-                all.addAll(part.get());
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-                return all;
-            } catch (ExecutionException e) {
-                throw new IllegalStateException(e.getCause());
-            }
-        }
-        return all;
-    }
-
-    /** The grid's best of each actuator and aim, moved to the best place near them. */
-    private List<Spot> refine(Task task, Best best, double step) {
-        Refiner refiner = new Refiner(task, seed);
-        List<Spot> all = new ArrayList<>();
-        for (int a = 0; a < task.judges().size(); a++) {
-            for (Aim aim : Aim.values()) {
-                Spot spot = best.of(a, aim);
-                if (spot != null) {
-                    all.add(aim == Aim.PRICE || stop.getAsBoolean() ? spot : refiner.refine(spot, aim, step));
-                }
-            }
-        }
-        return all;
+        return work;
     }
 }

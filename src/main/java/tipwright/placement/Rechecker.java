@@ -2,136 +2,73 @@
 package tipwright.placement;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import org.jspecify.annotations.Nullable;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
 import tipwright.check.Finding;
 import tipwright.check.Verdict;
-import tipwright.design.Design;
 
-/** Picks the answers, each checked in full. What fails in the very same way at every place does not depend on the mounts. */
+/**
+ * Checks spots in full. What fails in the very same way with the mounts as drawn does not depend on them. Several threads may use
+ * it at a time.
+ */
 final class Rechecker {
-    private static final int OTHERS = 4;
-    /** Answers nearer than this to each other are one, m. */
-    private static final double APART = 0.02;
+    private static final double SAME = 1e-9;
 
     private final Task task;
-    private final Map<Spot, @Nullable List<Finding>> checked = new HashMap<>();
+    private final List<Finding> drawn;
+    private final Map<Spot, List<Finding>> known = new ConcurrentHashMap<>();
 
     Rechecker(Task task) {
         this.task = task;
+        drawn = find(task.design());
     }
 
-    /** The best for each aim and other compromises that nothing beats; remarks are added to the notes. */
-    List<Answer> answers(List<Spot> good, List<String> notes) throws CannotComputeException {
-        List<Spot> front = front(good);
-        List<Finding> drawn = Checker.findings(task.design());
-        Map<Spot, List<Aim>> picked = new LinkedHashMap<>();
-        for (Aim aim : Aim.values()) {
-            Spot spot = best(good, aim, drawn);
-            if (spot != null && Double.isFinite(spot.cost(aim))) {
-                picked.computeIfAbsent(spot, s -> new ArrayList<>()).add(aim);
-            }
+    /** Findings of a design; none when it cannot be computed. */
+    private static List<Finding> find(tipwright.design.Design design) {
+        try {
+            return Checker.findings(design);
+        } catch (CannotComputeException impossible) {
+            return List.of();
         }
-        int others = 0;
-        for (Spot spot : front) {
-            if (others < OTHERS && picked.keySet().stream().noneMatch(p -> near(p, spot)) && passes(spot, drawn)) {
-                picked.put(spot, new ArrayList<>());
-                others++;
-            }
-        }
-        List<Answer> answers = new ArrayList<>();
-        for (Map.Entry<Spot, List<Aim>> entry : picked.entrySet()) {
-            answers.add(answer(entry.getKey(), entry.getValue()));
-        }
-        tell(answers, drawn, notes);
-        return answers;
     }
 
-    private static boolean near(Spot a, Spot b) {
-        return a.actuator().equals(b.actuator())
-                && a.framePin().minus(b.framePin()).norm() < APART
-                && a.tankPin().minus(b.tankPin()).norm() < APART
-                && a.pivot().minus(b.pivot()).norm() < APART;
+    /** The findings of the full check; none when it cannot be computed there. */
+    List<Finding> findings(Spot spot) {
+        return known.computeIfAbsent(spot, s -> find(s.in(task.design())));
     }
 
-    /** Those that no other beats, lowest utilisation first. */
-    static List<Spot> front(List<Spot> all) {
-        List<Spot> front = new ArrayList<>();
-        for (Spot spot : all) {
-            if (!front.contains(spot) && all.stream().noneMatch(o -> o.beats(spot))) {
-                front.add(spot);
-            }
-        }
-        front.sort(Comparator.comparingDouble(Spot::utilisation));
-        return front;
-    }
-
-    private @Nullable Spot best(List<Spot> good, Aim aim, List<Finding> drawn) throws CannotComputeException {
-        List<Spot> sorted = new ArrayList<>(good);
-        sorted.sort((a, b) -> a.betterThan(b, aim) ? -1 : b.betterThan(a, aim) ? 1 : 0);
-        for (Spot spot : sorted) {
-            if (passes(spot, drawn)) {
-                return spot;
-            }
-        }
-        return sorted.isEmpty() ? null : sorted.get(0);
-    }
-
-    private boolean passes(Spot spot, List<Finding> drawn) throws CannotComputeException {
+    /** Checks that fail there and would not everywhere. */
+    List<Finding> failures(Spot spot) {
+        List<Finding> failed = new ArrayList<>();
         for (Finding f : findings(spot)) {
-            if (f.verdict() == Verdict.FAIL && !sameIn(drawn, f)) {
-                return false;
+            if (f.verdict() == Verdict.FAIL && !everywhere(f)) {
+                failed.add(f);
             }
         }
-        return true;
+        return failed;
     }
 
-    private List<Finding> findings(Spot spot) throws CannotComputeException {
-        List<Finding> known = checked.get(spot);
-        if (known == null) {
-            known = Checker.findings(spot.in(task.design()));
-            checked.put(spot, known);
-        }
-        return known;
+    boolean passes(Spot spot) {
+        return !findings(spot).isEmpty() && failures(spot).isEmpty();
     }
 
-    private static boolean sameIn(List<Finding> drawn, Finding f) {
+    /** Whether a finding is the same with the mounts as drawn. */
+    boolean everywhere(Finding f) {
         for (Finding d : drawn) {
             if (d.id().equals(f.id())) {
-                return Objects.equals(d.verdict(), f.verdict())
-                        && Math.abs(d.utilisation() - f.utilisation()) <= 1e-9 * (1 + Math.abs(f.utilisation()));
+                return d.verdict() == f.verdict()
+                        && Math.abs(d.utilisation() - f.utilisation()) <= SAME * (1 + Math.abs(f.utilisation()));
             }
         }
         return false;
     }
 
-    private Answer answer(Spot spot, List<Aim> aims) throws CannotComputeException {
-        Design design = spot.in(task.design());
-        List<Finding> findings = findings(spot);
-        Finding governing = findings.stream()
-                .filter(f -> f.id().startsWith(spot.governing().check()))
-                .max(Comparator.comparingDouble(Finding::utilisation))
-                .orElse(findings.get(0));
-        List<Finding> failed =
-                findings.stream().filter(f -> f.verdict() == Verdict.FAIL).toList();
-        return new Answer(aims, spot, design, findings, governing, failed);
-    }
-
-    private static void tell(List<Answer> answers, List<Finding> drawn, List<String> notes) {
-        if (answers.isEmpty()) {
-            return;
-        }
-        for (Finding f : answers.get(0).failed()) {
-            if (sameIn(drawn, f)) {
-                notes.add("fails wherever the mounts are: " + f.title() + " (" + f.note() + ")");
-            }
-        }
+    /** What stands against a spot, in words. */
+    String against(Spot spot) {
+        return failures(spot).stream().map(Finding::title).collect(Collectors.joining(", "));
     }
 }

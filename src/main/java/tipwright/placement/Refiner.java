@@ -22,7 +22,7 @@ import tipwright.geometry.Vec2;
  * zone or over a limit.
  */
 final class Refiner {
-    private static final int EVALUATIONS = 1500;
+    private static final int GENERATIONS = 150;
     private static final double ROUND = 1e-4;
     private static final double OUTSIDE = 50;
     private static final double OVER = 20;
@@ -47,12 +47,7 @@ final class Refiner {
     /** A place at least as good for the aim; the pins are on whole tenths of a millimetre, or on holes. */
     Spot refine(Spot start, Aim aim, double step) {
         int[] free = free();
-        double[] guess = new double[2 * free.length];
-        Vec2[] drawn = {start.framePin(), start.tankPin(), start.pivot()};
-        for (int i = 0; i < free.length; i++) {
-            guess[2 * i] = drawn[free[i]].x();
-            guess[2 * i + 1] = drawn[free[i]].y();
-        }
+        double[] guess = point(start, free);
         Spot rounded = at(start, guess, free);
         Spot best = rounded == null ? start : rounded;
         if (free.length == 0) {
@@ -69,9 +64,10 @@ final class Refiner {
             guess[i] = Math.max(low[i], Math.min(high[i], guess[i]));
             sigma[i] = Math.min(step, high[i] - low[i]);
         }
+        int family = 4 + 2 * low.length;
         double scale = Math.max(1e-9, start.cost(aim));
         CMAESOptimizer optimiser = new CMAESOptimizer(
-                EVALUATIONS,
+                GENERATIONS,
                 0,
                 true,
                 0,
@@ -82,13 +78,13 @@ final class Refiner {
         PointValuePair found;
         try {
             found = optimiser.optimize(
-                    new MaxEval(EVALUATIONS + 100),
+                    new MaxEval((GENERATIONS + 1) * family),
                     GoalType.MINIMIZE,
                     new ObjectiveFunction(p -> cost(start, p, free, aim, scale)),
                     new InitialGuess(guess),
                     new SimpleBounds(low, high),
                     new CMAESOptimizer.Sigma(sigma),
-                    new CMAESOptimizer.PopulationSize(4 + 3 * low.length));
+                    new CMAESOptimizer.PopulationSize(family));
         } catch (MathRuntimeException outOfTries) {
             return best;
         }
@@ -114,6 +110,23 @@ final class Refiner {
         double over = Math.max(0, spot.utilisation() - task.wants().utilisation());
         double cost = aim == Aim.PRICE ? spot.utilisation() : spot.cost(aim) / scale;
         return Math.min(1e9, cost + OUTSIDE * outside + OVER * over);
+    }
+
+    /** The same on whole tenths of a millimetre, or as it is when that is not allowed. */
+    Spot rounded(Spot spot) {
+        int[] free = free();
+        Spot rounded = at(spot, point(spot, free), free);
+        return rounded == null ? spot : rounded;
+    }
+
+    private static double[] point(Spot spot, int[] free) {
+        Vec2[] drawn = {spot.framePin(), spot.tankPin(), spot.pivot()};
+        double[] point = new double[2 * free.length];
+        for (int i = 0; i < free.length; i++) {
+            point[2 * i] = drawn[free[i]].x();
+            point[2 * i + 1] = drawn[free[i]].y();
+        }
+        return point;
     }
 
     /** The candidate on whole tenths of a millimetre; null when that is not allowed. */

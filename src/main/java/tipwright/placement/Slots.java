@@ -9,11 +9,15 @@ import java.util.List;
  *
  * <p>For one drive at one tilt every force and bearing load is a convex function of (moment, weight on the bearings), and doubles
  * when those double. So a load that is a mix of others with shares of 0 or more that add up to less than 1 never gives the largest:
- * the empty tank mostly is such a mix. Source: maximum of a convex function over a polytope is at a corner.
+ * the empty tank mostly is such a mix. A cross slope makes it a mix but for little, which counts against the shares. A load left
+ * out here can only make a candidate look better than it is; every tilt of every load is looked at before a candidate is taken.
+ * Source: maximum of a convex function over a polytope is at a corner.
  */
 final class Slots {
     /** The shares' sum must stay this much below 1: friction makes bearing loads convex only nearly. */
     private static final double MARGIN = 0.01;
+
+    private static final double ARM = 0.3;
 
     private Slots() {}
 
@@ -56,11 +60,13 @@ final class Slots {
         packed[k + 6] = f[3] * f[3] + f[4] * f[4];
     }
 
-    /** Raise and lower in a row; once where they are the same. */
+    /** Raise and lower in a row, in N: the moment over a usual arm. */
     private static double[] both(double[][] ways) {
         double[] all = new double[2 * TiltLoads.FIGURES];
-        System.arraycopy(ways[1], 0, all, 0, TiltLoads.FIGURES);
-        System.arraycopy(ways[2], 0, all, TiltLoads.FIGURES, TiltLoads.FIGURES);
+        for (int way = 0; way < 2; way++) {
+            System.arraycopy(ways[way + 1], 0, all, way * TiltLoads.FIGURES, TiltLoads.FIGURES);
+            all[way * TiltLoads.FIGURES] /= ARM;
+        }
         return all;
     }
 

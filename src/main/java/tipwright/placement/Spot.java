@@ -66,4 +66,12 @@ public record Spot(
         }
         return better;
     }
+
+    /** Whether it is the same actuator with every pin nearer than so many m. */
+    boolean near(Spot other, double apart) {
+        return actuator.name().equals(other.actuator.name())
+                && framePin.minus(other.framePin).norm() < apart
+                && tankPin.minus(other.tankPin).norm() < apart
+                && pivot.minus(other.pivot).norm() < apart;
+    }
 }

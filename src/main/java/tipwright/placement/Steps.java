@@ -34,47 +34,62 @@ final class Steps {
         }
     }
 
-    /** Direction of the drive and length. */
+    /** The tank pin at a tilt. */
+    static void turn(double[] tx, double[] ty, double[] bx, double[] by, double c, double s, int lanes) {
+        for (int j = 0; j < lanes; j++) {
+            bx[j] = tx[j] * c + ty[j] * s;
+            by[j] = ty[j] * c - tx[j] * s;
+        }
+    }
+
+    /** Length of the drive. */
+    static void length(double[] ax, double[] ay, double[] bx, double[] by, double[] length, int lanes) {
+        for (int j = 0; j < lanes; j++) {
+            double lx = bx[j] - ax[j];
+            double ly = by[j] - ay[j];
+            length[j] = Math.sqrt(lx * lx + ly * ly);
+        }
+    }
+
+    /** Direction of the drive. */
     static void line(
             double[] ax,
             double[] ay,
-            double[] tx,
-            double[] ty,
+            double[] bx,
+            double[] by,
             double[] sign,
+            double[] length,
             double[] ux,
             double[] uy,
-            double[] length,
-            double c,
-            double s,
             int lanes) {
         for (int j = 0; j < lanes; j++) {
-            double lx = tx[j] * c + ty[j] * s - ax[j];
-            double ly = ty[j] * c - tx[j] * s - ay[j];
-            double square = lx * lx + ly * ly;
-            double one = sign[j] / Math.sqrt(square);
-            ux[j] = lx * one;
-            uy[j] = ly * one;
-            length[j] = square * one * sign[j];
+            double one = sign[j] / length[j];
+            ux[j] = (bx[j] - ax[j]) * one;
+            uy[j] = (by[j] - ay[j]) * one;
         }
     }
 
     /** Arm of the drive, and how far the tank pin is along its line. */
     static void arm(
-            double[] tx,
-            double[] ty,
+            double[] bx,
+            double[] by,
             double[] ux,
             double[] uy,
             double[] sign,
             double[] arm,
             double[] along,
-            double c,
-            double s,
             int lanes) {
         for (int j = 0; j < lanes; j++) {
-            double bx = tx[j] * c + ty[j] * s;
-            double by = ty[j] * c - tx[j] * s;
-            arm[j] = ux[j] * by - uy[j] * bx;
-            along[j] = sign[j] * (ux[j] * bx + uy[j] * by);
+            arm[j] = ux[j] * by[j] - uy[j] * bx[j];
+            along[j] = sign[j] * (ux[j] * bx[j] + uy[j] * by[j]);
+        }
+    }
+
+    /** Smallest and largest of a value. */
+    static void span(double[] least, double[] most, double[] value, int lanes) {
+        for (int j = 0; j < lanes; j++) {
+            least[j] = Math.min(least[j], value[j]);
+            most[j] = Math.max(most[j], value[j]);
         }
     }
 

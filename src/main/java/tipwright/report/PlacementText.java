@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.report;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -70,6 +72,7 @@ public final class PlacementText {
                             : answer.aims().stream().map(Aim::words).collect(Collectors.joining(", ")));
         }
         lines.addAll(table.lines("  "));
+        lines.add("  up: time to raise against the heaviest load at each tilt, at the actuator's own voltage or flow");
     }
 
     private static void governing(List<Answer> answers, Style style, List<String> lines) {
@@ -79,16 +82,17 @@ public final class PlacementText {
         for (Answer answer : answers) {
             number++;
             Finding f = answer.governing();
-            String where = Double.isNaN(f.tilt())
+            String where = f == null || Double.isNaN(f.tilt())
                     ? ""
                     : " at " + show(f.tilt(), Kind.ANGLE, style.units())
                             + (f.loadCase() == null ? "" : ", " + f.loadCase());
-            Verdict verdict = answer.failed().isEmpty() ? f.verdict() : Verdict.FAIL;
+            String what = f == null ? answer.spot().governing().words() : f.title();
+            Verdict verdict = !answer.failed().isEmpty() ? Verdict.FAIL : f == null ? Verdict.PASS : f.verdict();
             String failed = answer.failed().isEmpty()
                     ? ""
                     : "; fails: " + answer.failed().stream().map(Finding::title).collect(Collectors.joining(", "));
-            lines.add("  " + number + "  " + style.verdict(verdict, f.title() + " " + percent(f.utilisation())) + where
-                    + failed);
+            lines.add("  " + number + "  "
+                    + style.verdict(verdict, what + " " + percent(answer.spot().utilisation())) + where + failed);
         }
     }
 
@@ -118,9 +122,10 @@ public final class PlacementText {
     /** To a tenth of a millimetre or a thousandth of an inch, in one unit whatever the size. */
     static String length(double m, UnitSystem units) {
         boolean metric = units == UnitSystem.METRIC;
-        double step = metric ? 0.1 : 0.005;
-        double value = m / (metric ? 0.001 : 0.0254);
-        return Quantities.number(Math.rint(value / step) * step) + (metric ? " mm" : " in");
+        BigDecimal value = BigDecimal.valueOf(m / (metric ? 0.001 : 0.0254))
+                .setScale(metric ? 1 : 3, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros();
+        return value.toPlainString() + (metric ? " mm" : " in");
     }
 
     private static String show(double si, Kind kind, UnitSystem units) {
