@@ -67,7 +67,7 @@ public final class MapPicture {
                 3.2,
                 -1,
                 other + " at " + Lengths.point(map.other(), units) + ", pivot at " + Lengths.point(map.pivot(), units)
-                        + "; hatched: does not fit",
+                        + "; hatched: does not fit; gaps are for the full check",
                 Ink.QUIET);
         return board.on(title, new Vec2(-LEFT, Math.min(-BELOW, top - h - BELOW)), new Vec2(w + 8 + LEGEND, top + TOP));
     }
