@@ -64,7 +64,7 @@ final class ToleranceCommand implements Callable<Integer> {
     private @Nullable String by;
 
     @Option(names = "--runs", paramLabel = "NUMBER", description = "Runs of the Monte Carlo: ${DEFAULT-VALUE}.")
-    private int runs = 10_000;
+    private int runs = Welder.USUAL_RUNS;
 
     @Option(names = "--seed", paramLabel = "NUMBER", description = "Seed of the runs: ${DEFAULT-VALUE}.")
     private long seed = 1;

@@ -55,6 +55,7 @@ public final class Report {
     }
 
     private String text() {
+        TolerancePages tolerance = new TolerancePages(dossier.design(), units);
         Plots plots = new Plots(analysis, new Plot(Fonts.forPlots()), units);
         CheckPages checks = new CheckPages(dossier, units);
         LoadPages loads = new LoadPages(analysis, units);
@@ -83,7 +84,7 @@ public final class Report {
         sheet.part("Tipping over and hanging");
         checks.stand(page);
         sheet.part("Weld tolerance");
-        new TolerancePages(dossier.design(), units).to(page);
+        tolerance.to(page);
         sheet.part("Sheet to weld from");
         dimensions().to(page, paper);
         new WeldPoints(analysis).to(page);

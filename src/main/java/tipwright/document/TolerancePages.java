@@ -3,6 +3,8 @@ package tipwright.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
 import tipwright.design.Mounts;
@@ -15,24 +17,36 @@ import tipwright.quantity.UnitSystem;
 /** What welds that are off do. */
 final class TolerancePages {
     private static final double USUAL = 0.005;
-    private static final int RUNS = 2000;
     private static final long SEED = 1;
 
-    private final Design design;
     private final UnitSystem units;
+    private final CompletableFuture<Worked> worked;
 
+    /** Begins to work the tolerance out beside whatever else goes on. */
     TolerancePages(Design design, UnitSystem units) {
-        this.design = design;
         this.units = units;
+        this.worked = CompletableFuture.supplyAsync(() -> work(design));
     }
 
-    void to(Markup page) {
+    /** What came of it, or why nothing did. */
+    private record Worked(@Nullable Tolerance tolerance, String why) {}
+
+    private static Worked work(Design design) {
         Mounts mounts = design.mounts();
         double by = mounts == null ? USUAL : mounts.wants().weld();
         try {
-            tell(page, new Welder(design).tolerance(by, RUNS, SEED));
+            return new Worked(new Welder(design).tolerance(by, Welder.USUAL_RUNS, SEED), "");
         } catch (CannotComputeException e) {
-            page.line("p", "Not worked out: " + e.getMessage() + ".");
+            return new Worked(null, String.valueOf(e.getMessage()));
+        }
+    }
+
+    void to(Markup page) {
+        Worked done = worked.join();
+        if (done.tolerance() == null) {
+            page.line("p", "Not worked out: " + done.why() + ".");
+        } else {
+            tell(page, done.tolerance());
         }
     }
 

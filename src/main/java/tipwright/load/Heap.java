@@ -24,7 +24,7 @@ public final class Heap {
     /** How much the rim point where the solids leave is preferred to lie on the dump side, rad. */
     private static final double LEAN = Math.toRadians(2);
 
-    private static final double SAG_SHARE = 1.0 / 2000;
+    private static final double SAG_SHARE = 1.0 / 800;
 
     private final Design design;
     private final Contents contents;

@@ -18,6 +18,9 @@ import tipwright.geometry.Vec2;
 
 /** Works out what welds that are off do. Mutable inside: owned by one caller. */
 public final class Welder {
+    /** Runs of the Monte Carlo when nobody asks for another number: the chance is then good to about 1 %. */
+    public static final int USUAL_RUNS = 2000;
+
     private static final String[] PLACES = {
         "frame pin x", "frame pin y", "tank pin x", "tank pin y", "pivot x", "pivot y"
     };
