@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.document;
 
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
 /**
  * A drawing or plot.
  *
@@ -10,12 +14,25 @@ package tipwright.document;
  */
 record Figure(String svg, String about, String caption) {
     private static final String START = "<svg ";
+    private static final Pattern BOX = Pattern.compile("viewBox=\"0 0 ([0-9.]+) ([0-9.]+)\"");
 
     void to(Markup page, Paper paper) {
         String name = Markup.safe(about);
         // A PDF's reader takes the words from 'alt', a browser's from 'aria-label'.
-        String words = paper.pdf() ? "alt=\"" + name + "\" " : "role=\"img\" aria-label=\"" + name + "\" ";
+        String words =
+                paper.pdf() ? "alt=\"" + name + "\" " + height(paper) : "role=\"img\" aria-label=\"" + name + "\" ";
         page.raw("<div class=\"figure\">").line("p class=\"title\"", caption);
         page.raw(START + words + svg.substring(START.length())).raw("</div>");
+    }
+
+    /** The setter of the PDF does not take a figure's height from its box: it is said in mm of the paper. */
+    private String height(Paper paper) {
+        Matcher box = BOX.matcher(svg);
+        if (!box.find()) {
+            return "";
+        }
+        double share = Double.parseDouble(box.group(2)) / Double.parseDouble(box.group(1));
+        return String.format(
+                Locale.ROOT, "style=\"height: %.1fmm\" ", share * paper.size().textWidth());
     }
 }

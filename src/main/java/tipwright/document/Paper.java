@@ -19,8 +19,20 @@ public record Paper(Medium medium, Size size, UnitSystem units) {
 
     /** Sheets; the word is the one of CSS. */
     public enum Size {
-        A4,
-        LETTER
+        A4(210),
+        LETTER(215.9);
+
+        private static final double MARGINS = 34;
+        private final double width;
+
+        Size(double width) {
+            this.width = width;
+        }
+
+        /** Between the margins, mm. */
+        double textWidth() {
+            return width - MARGINS;
+        }
     }
 
     boolean pdf() {
