@@ -88,7 +88,7 @@ final class FirstPage {
         page.line("td", stroke());
         page.line("td", force(bearing == null ? null : bearing.peak(), "-"));
         Cycle dump = result.timing().dump();
-        page.line("td", dump == null || !dump.complete() ? "-" : Words.seconds(dump.total()));
+        page.line("td", dump == null || !dump.complete() || stopsShort(dump) ? "-" : Words.seconds(dump.total()));
         page.raw("</tr><tr>");
         page.line("td class=\"where\"", where(push));
         page.line("td class=\"where\"", where(pull));
@@ -96,8 +96,16 @@ final class FirstPage {
         page.line(
                 "td class=\"where\"",
                 bearing == null ? "" : "bearing " + (bearing.bearing() + 1) + ", " + where(bearing.peak()));
-        page.line("td class=\"where\"", dump == null ? "" + result.timing().missing() : dumpWords(dump));
+        page.line("td class=\"where\"", dump == null ? "" + result.timing().missing() : reach(dump) + dumpWords(dump));
         page.raw("</tr></tbody></table>");
+    }
+
+    private boolean stopsShort(Cycle dump) {
+        return dump.shortOf(dossier.design().tilt().to());
+    }
+
+    private String reach(Cycle dump) {
+        return stopsShort(dump) ? "it gets to " + Scale.angle().show(dump.highest()) + " only; " : "";
     }
 
     private String force(@Nullable Peak peak, String none) {

@@ -50,6 +50,7 @@ final class JsonCycle {
         json.number("empty_s", c.empty());
         json.number("lower_s", c.lower());
         json.number("cycle_s", c.total());
+        json.number("reaches_deg", Math.toDegrees(c.highest()));
         json.number("stalled_at_deg", Math.toDegrees(c.stalledAt()));
         json.number("stuck_at_deg", Math.toDegrees(c.stuckAt()));
         json.number("cycles_per_hour", c.perHour());

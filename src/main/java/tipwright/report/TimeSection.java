@@ -62,7 +62,12 @@ public final class TimeSection {
         String stall = Double.isNaN(c.stalledAt())
                 ? ""
                 : " (it stalls at " + Scale.angle().show(c.stalledAt()) + " and goes on when enough has run out)";
-        String up = "It raises in " + time(c.raise()) + stall + ", ";
+        boolean ends = c.shortOf(design.tilt().to());
+        String up = (ends
+                        ? "The stroke ends at " + Scale.angle().show(c.highest()) + ", short of "
+                                + Scale.angle().show(design.tilt().to()) + ": it gets there in "
+                        : "It raises in ")
+                + time(c.raise()) + stall + ", ";
         if (Double.isInfinite(c.lower())) {
             return up + "and does not come back: it stops at " + Scale.angle().show(c.stuckAt()) + ".";
         }

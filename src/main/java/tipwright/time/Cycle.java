@@ -38,6 +38,20 @@ public record Cycle(
         moments = List.copyOf(moments);
     }
 
+    /** Largest tilt that it gets to, rad: less than the full tilt when it stalls or the stroke ends. */
+    public double highest() {
+        return moments.stream().mapToDouble(Moment::tilt).max().orElse(0);
+    }
+
+    /**
+     * Whether it stops short of a tilt.
+     *
+     * @param wanted rad
+     */
+    public boolean shortOf(double wanted) {
+        return highest() < wanted - Math.toRadians(0.05);
+    }
+
     /** Whether it gets up and back. */
     public boolean complete() {
         return Double.isFinite(total);

@@ -36,6 +36,12 @@ class TimeCommandTest {
     }
 
     @Test
+    void aStrokeThatEndsShortOfTheFullTiltIsSaid() {
+        assertThat(Cli.run("time", "too-small").out())
+                .contains("The stroke ends at 11.3 deg, short of 60 deg: it gets there in ");
+    }
+
+    @Test
     void otherUnits() {
         assertThat(Cli.run("time", "grit-hopper", "--units", "us").out()).contains(" gpm", " gal", " lbf", " psi");
     }
