@@ -23,8 +23,6 @@ import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.DefaultXYDataset;
-import org.jfree.svg.SVGGraphics2D;
-import org.jfree.svg.ViewBox;
 
 /** Lines over a common axis; told apart by dashes, marks and a name on each, never by colour. */
 final class Plot {
@@ -75,18 +73,9 @@ final class Plot {
     }
 
     private String svg(JFreeChart chart) {
-        SVGGraphics2D canvas = new SVGGraphics2D(WIDTH, HEIGHT);
-        canvas.setDefsKeyPrefix("plot" + made++ + "-");
-        canvas.setGeomDoubleConverter(Plot::coordinate);
-        canvas.setTransformDoubleConverter(Plot::coordinate);
-        chart.draw(canvas, new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
-        return canvas.getSVGElement(null, false, new ViewBox(0, 0, WIDTH, HEIGHT), null, null);
-    }
-
-    /** A tenth of a pixel is enough on paper; scales of transforms need more. */
-    private static String coordinate(double value) {
-        double rounded = Math.rint(value * 1000) / 1000;
-        return rounded == Math.rint(rounded) ? Long.toString((long) rounded) : Double.toString(rounded);
+        Canvas canvas = new Canvas(WIDTH, HEIGHT, "plot" + made++ + "-");
+        chart.draw(canvas.pen(), new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
+        return canvas.element();
     }
 
     private NumberAxis axis(String label) {

@@ -33,7 +33,8 @@ class FencesTest {
             Map.entry("systems.uom..", of("quantity")),
             Map.entry("com.fasterxml.jackson..", of("report", "design.file")),
             Map.entry("com.openhtmltopdf..", of("document")),
-            Map.entry("org.jfree..", of("document")));
+            Map.entry("org.jfree..", of("document")),
+            Map.entry("org.apache.batik..", of("document")));
 
     private static String[] of(String... packages) {
         String[] all = new String[packages.length];
