@@ -33,10 +33,6 @@ record Solo(String name, Kind kind, int body, Outline outline, Zone zone, Motion
         boolean actuator() {
             return this == TUBE || this == ROD;
         }
-
-        boolean frame() {
-            return this == FRAME || this == REST;
-        }
     }
 
     /** The outline of what lies within a zone; empty when nothing does. */

@@ -69,11 +69,6 @@ final class Spread {
         return vv;
     }
 
-    /** Second moment about the axis v, so over u squared. */
-    double aboutV() {
-        return uu;
-    }
-
     /** Polar second moment. */
     double polar() {
         return uu + vv;

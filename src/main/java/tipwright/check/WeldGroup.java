@@ -46,11 +46,6 @@ public final class WeldGroup {
         return spread.aboutU();
     }
 
-    /** Second moment about the axis v through the centroid, m3. */
-    public double aboutV() {
-        return spread.aboutV();
-    }
-
     /** Polar second moment about the centroid, m3. */
     public double polar() {
         return spread.polar();

@@ -114,9 +114,4 @@ public record Design(
                 fastenings,
                 parts);
     }
-
-    /** This design with other zones for its mounts. */
-    public Design withMounts(@Nullable Mounts other) {
-        return with(site, slurry, pivot, drive, tilt, friction, cases, other);
-    }
 }

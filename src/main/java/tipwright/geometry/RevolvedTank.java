@@ -68,11 +68,6 @@ public final class RevolvedTank implements Solid {
         return 2 * radius;
     }
 
-    /** Unit vector to the plus end. */
-    public Vec3 axis() {
-        return axis;
-    }
-
     /** Middle of the straight shell, m. */
     public Vec3 middle() {
         return middle;

@@ -45,10 +45,4 @@ public record Vec3(double x, double y, double z) {
         double s = Math.sin(tilt);
         return new Vec3(c * x + s * y, -s * x + c * y, z);
     }
-
-    /** This point tilted about the pivot's axis; rad, positive turns +y towards +x. */
-    public Vec3 tiltedAbout(Vec2 pivot, double tilt) {
-        Vec3 p = new Vec3(pivot.x(), pivot.y(), 0);
-        return p.plus(minus(p).tilted(tilt));
-    }
 }

@@ -4,7 +4,6 @@ package tipwright.linkage;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.geometry.Vec2;
 
 /** Position, rates and reactions of a skeleton. Immutable; every sweep owns its own workspace. */
 public final class Linkage {
@@ -110,11 +109,5 @@ public final class Linkage {
         }
         equations.jacobian(q, false, space);
         return space.condition();
-    }
-
-    /** Where a joint is at a posture, m. */
-    public Vec2 jointPlace(Posture posture, int joint) {
-        Joint j = equations.skeleton.joints().get(joint);
-        return posture.place(j.a(), j.at());
     }
 }

@@ -33,15 +33,6 @@ final class Housing {
         return angles[bearing].length > 0;
     }
 
-    /** Weakest strength in any direction, N; infinite when not known. */
-    double weakest(int bearing) {
-        double least = Double.POSITIVE_INFINITY;
-        for (double s : strengths[bearing]) {
-            least = Math.min(least, s);
-        }
-        return least;
-    }
-
     /** Greatest strength in any direction, N; infinite when not known. */
     double greatest(int bearing) {
         double most = known(bearing) ? 0 : Double.POSITIVE_INFINITY;

@@ -73,10 +73,6 @@ final class Kernel {
         }
     }
 
-    int tilts() {
-        return cos.length;
-    }
-
     /** Length and arm alone over all tilts: enough to see whether a candidate can be right at all. */
     void shape(Lanes l, int lanes) {
         start(l, lanes);

@@ -136,10 +136,6 @@ record TiltLoads(
         };
     }
 
-    int cases() {
-        return loads.length;
-    }
-
     /** This plus factor times (that minus the base): the affine step from one pivot to another. */
     TiltLoads towards(Vec2 place, TiltLoads alongX, TiltLoads alongY, double stepX, double stepY) {
         double[][][][] moved = new double[loads.length][tilts.length][3][FIGURES];

@@ -48,11 +48,6 @@ public final class Outlet {
         static final Flow NONE = new Flow(0, 0);
     }
 
-    /** The openings. */
-    public List<Rim> rims() {
-        return rims;
-    }
-
     /**
      * What leaves at a tilt.
      *

@@ -53,11 +53,6 @@ public final class Rim {
         return tilt >= opensAt - 1e-9;
     }
 
-    /** Tilt at which it opens, rad. */
-    public double opensAt() {
-        return opensAt;
-    }
-
     /** Area of the outline, m2. */
     public double area() {
         return area;

@@ -16,11 +16,6 @@ public enum Mark {
         this.word = word;
     }
 
-    /** As written in the tables. */
-    public String word() {
-        return word;
-    }
-
     static Mark of(String word) {
         for (Mark mark : values()) {
             if (mark.word.equals(word)) {

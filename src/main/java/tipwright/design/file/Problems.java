@@ -30,10 +30,6 @@ final class Problems {
         return all.isEmpty();
     }
 
-    int size() {
-        return all.size();
-    }
-
     /** In order of line and column, the files in the order in which they were met. */
     List<Problem> inOrder() {
         List<String> files = all.stream().map(p -> p.place().file()).distinct().toList();

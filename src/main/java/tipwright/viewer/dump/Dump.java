@@ -2,7 +2,6 @@
 package tipwright.viewer.dump;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.CannotComputeException;
@@ -170,13 +169,5 @@ public final class Dump {
     /** The path of the centroid in a load case, m [tilt]. */
     public List<Vec3> centroids(String loadCase) {
         return loadCase(loadCase).rows().stream().map(Row::centroid).toList();
-    }
-
-    /** The row at the step nearest to a tilt; null when the load case is not there. */
-    public @Nullable Row nearest(String loadCase, double tilt) {
-        List<Row> rows = loadCase(loadCase).rows();
-        int i = step(held(tilt));
-        boolean next = i + 1 < rows.size() && tilts[i + 1] - tilt < tilt - tilts[i];
-        return rows.get(next ? i + 1 : i);
     }
 }

@@ -102,11 +102,6 @@ public final class Machine {
         return loadCase;
     }
 
-    /** The room that the dump takes up. */
-    public Surroundings room() {
-        return room;
-    }
-
     /** Corners of what is to be seen: smallest, largest, m. */
     public List<Vec3> box() {
         return List.of(yard.low(), yard.high());

@@ -120,11 +120,6 @@ public final class Picture extends Pane {
         letter();
     }
 
-    /** The machine shown; null before there is one. */
-    public @Nullable Machine machine() {
-        return machine;
-    }
-
     /** The lettering, to be shown or not. */
     public Lettering lettering() {
         return lettering;

@@ -50,11 +50,6 @@ final class Banner extends HBox {
         setManaged(true);
     }
 
-    /** What it is about now; empty: nothing. */
-    String topic() {
-        return about;
-    }
-
     void hide(String topic) {
         if (topic.equals(about)) {
             hide();

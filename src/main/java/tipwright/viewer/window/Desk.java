@@ -38,12 +38,6 @@ final class Desk {
         return bench;
     }
 
-    /** Puts another design on it. */
-    void setBench(Bench other) {
-        bench = other;
-        renew();
-    }
-
     /** What is drawn; null when there are no numbers. */
     @Nullable
     Dump dump() {

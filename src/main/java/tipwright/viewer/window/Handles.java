@@ -179,11 +179,6 @@ final class Handles extends Pane {
         clock.stop();
     }
 
-    /** Whether a point is being dragged. */
-    boolean dragging() {
-        return held >= 0;
-    }
-
     /** Chooses the next point for the keys. */
     void chooseNext() {
         if (!rings.isEmpty()) {

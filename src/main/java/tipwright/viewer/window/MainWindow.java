@@ -34,7 +34,6 @@ public final class MainWindow implements Deeds, Handles.Watcher {
     private final MountsPanel mounts;
     private final PicturePane picture;
     private final Transport transport;
-    private final Closing closing;
 
     /** A window on a design; it shows when the stage does. */
     public MainWindow(Stage stage, Bench bench) {
@@ -43,7 +42,7 @@ public final class MainWindow implements Deeds, Handles.Watcher {
         mounts = new MountsPanel(desk);
         picture = new PicturePane(desk, this);
         transport = new Transport(desk);
-        closing = new Closing(stage, desk, banner, this::saveAnd);
+        new Closing(stage, desk, banner, this::saveAnd);
         TopBar top = new TopBar(desk, this);
         NumbersPanel numbers = new NumbersPanel(desk);
         ChecksPanel checks = new ChecksPanel(desk);
@@ -189,10 +188,5 @@ public final class MainWindow implements Deeds, Handles.Watcher {
     @Override
     public void dropped() {
         banner.hide("drag");
-    }
-
-    /** Asks before unsaved work would be lost. */
-    Closing closing() {
-        return closing;
     }
 }

@@ -31,9 +31,6 @@ final class Transport extends HBox implements Panel {
     private boolean playing;
     private double time;
     private long before;
-    private long frames;
-    private long since;
-    private double rate;
 
     Transport(Desk desk) {
         this.desk = desk;
@@ -111,7 +108,6 @@ final class Transport extends HBox implements Panel {
         time = from == null || atTop ? 0 : from.time();
         playing = true;
         before = 0;
-        frames = 0;
         name();
         told.setText(reel.told());
     }
@@ -128,11 +124,6 @@ final class Transport extends HBox implements Panel {
 
     boolean playing() {
         return playing;
-    }
-
-    /** Frames a second over the time played so far. */
-    double framesPerSecond() {
-        return rate;
     }
 
     void faster(int by) {
@@ -166,11 +157,7 @@ final class Transport extends HBox implements Panel {
         if (!playing || reel == null) {
             return;
         }
-        if (before == 0) {
-            since = now;
-        } else {
-            frames++;
-            rate = frames / (1e-9 * Math.max(1, now - since));
+        if (before != 0) {
             time += 1e-9 * (now - before) * pace.getValue();
             if (time > reel.total()) {
                 time = 0;
