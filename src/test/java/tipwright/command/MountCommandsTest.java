@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Where to put the mounts, on the command line. */
+class MountCommandsTest {
+    @Test
+    void whatPlaceSaysToPutIntoTheFilePassesTheCheck(@TempDir Path folder) throws IOException {
+        Cli.Outcome found = Cli.run("place", "silt-trailer", "--candidates", "30000");
+        assertThat(found.code()).as(found.err()).isZero();
+        String yaml = Files.readString(Path.of("geometry/silt-trailer.yaml"));
+        for (String key : new String[] {"frame-pin", "tank-pin"}) {
+            Matcher told = Pattern.compile("\n    " + key + ": (\\[.*])\n").matcher(found.out());
+            assertThat(told.find()).isTrue();
+            yaml = yaml.replaceFirst("\n    " + key + ": \\[[^\\]]*]", "\n    " + key + ": " + told.group(1));
+        }
+        Matcher actuator =
+                Pattern.compile("\n      - \\{z: 0 mm, actuator: (.*)}\n").matcher(found.out());
+        assertThat(actuator.find()).isTrue();
+        yaml = yaml.replaceFirst("(?m)^( +- \\{z: 0 mm, actuator: ).*}$", "$1" + actuator.group(1) + "}");
+        Path file = folder.resolve("placed.yaml");
+        Files.writeString(file, yaml);
+        Cli.Outcome checked = Cli.run("check", file.toString());
+        assertThat(checked.code()).as(checked.out() + checked.err()).isZero();
+    }
+
+    @Test
+    void saysWhatWouldOpenItWhenNothingFits() {
+        Cli.Outcome outcome = Cli.run("place", "too-small", "--candidates", "20000");
+        assertThat(outcome.code()).isEqualTo(1);
+        assertThat(outcome.out()).contains("Nothing fits. Any one of these would open it:", "light-6");
+    }
+
+    @Test
+    void aDesignWithoutZonesIsToldWhatToAdd() {
+        Cli.Outcome outcome = Cli.run("place", "grit-hopper");
+        assertThat(outcome.code()).isEqualTo(3);
+        assertThat(outcome.err()).contains("add a section 'mounts:'");
+    }
+
+    @Test
+    void namesOfOtherKindsAreRefusedBeforeAnythingIsComputed() {
+        assertThat(Cli.run("place", "--map", "map.gif").code()).isEqualTo(2);
+        assertThat(Cli.run("sheet", "--out", "sheet.doc").err()).contains("none of .pdf, .svg and .dxf");
+        assertThat(Cli.run("tolerance", "--by", "3").code()).isEqualTo(2);
+        assertThat(Cli.run("place", "--threads", "0").code()).isEqualTo(2);
+    }
+
+    @Test
+    void toleranceTellsTheChanceAndDraws(@TempDir Path folder) {
+        Path plot = folder.resolve("t.svg");
+        Cli.Outcome outcome =
+                Cli.run("tolerance", "silt-trailer", "--runs", "200", "--by", "1/8 in", "--plot", plot.toString());
+        assertThat(outcome.out()).contains("chance that a limit is passed", "in 200 runs", "frame pin y");
+        assertThat(plot).content().contains("<svg", "What moves the largest utilisation");
+    }
+
+    @Test
+    void sheetIsWritten(@TempDir Path folder) {
+        Path dxf = folder.resolve("s.dxf");
+        assertThat(Cli.run("sheet", "saw-skid", "--units", "us", "--out", dxf.toString())
+                        .code())
+                .isZero();
+        assertThat(dxf).content().startsWith("999\nunits: millimetres\n").endsWith("0\nEOF\n");
+    }
+}
