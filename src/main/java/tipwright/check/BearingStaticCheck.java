@@ -10,6 +10,7 @@ import tipwright.design.BallInsert;
 import tipwright.design.Support;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
+import tipwright.quantity.UnitSystem;
 
 /** Static safety of ball inserts. */
 final class BearingStaticCheck implements Check {
@@ -36,6 +37,11 @@ final class BearingStaticCheck implements Check {
     @Override
     public String source() {
         return "ISO 76:2006 (P0 and s0)";
+    }
+
+    @Override
+    public String worked(Analysis analysis, Finding finding, UnitSystem units) {
+        return new Worked(analysis, finding, units).bearing(Findings.number(finding));
     }
 
     @Override

@@ -9,6 +9,7 @@ import tipwright.design.Actuator;
 import tipwright.design.PlacedActuator;
 import tipwright.design.Rod;
 import tipwright.quantity.Kind;
+import tipwright.quantity.UnitSystem;
 
 /** Rod buckling at every tilt with the length there. */
 final class BucklingCheck implements Check {
@@ -37,6 +38,14 @@ final class BucklingCheck implements Check {
     @Override
     public String source() {
         return "Euler and J. B. Johnson columns (Hibbeler, Mechanics of Materials, ch. 13; Faires); stepped: beam theory";
+    }
+
+    @Override
+    public String worked(Analysis analysis, Finding finding, UnitSystem units) {
+        int index = Findings.number(finding);
+        Actuator actuator = analysis.design().drive().actuators().get(index).actuator();
+        double length = Sweep.poseAt(analysis, finding.tilt()).length();
+        return new Worked(analysis, finding, units).column(actuator, length);
     }
 
     @Override

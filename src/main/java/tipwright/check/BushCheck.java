@@ -8,6 +8,7 @@ import tipwright.analysis.Balance;
 import tipwright.design.PlainBush;
 import tipwright.design.Support;
 import tipwright.quantity.Kind;
+import tipwright.quantity.UnitSystem;
 
 /** Pressure in plain bushes. */
 final class BushCheck implements Check {
@@ -35,6 +36,15 @@ final class BushCheck implements Check {
     @Override
     public String source() {
         return "projected-area pressure (R. L. Mott, Machine Elements in Mechanical Design, plain bearings); maker's limit";
+    }
+
+    @Override
+    public String worked(Analysis analysis, Finding finding, UnitSystem units) {
+        int index = Findings.number(finding);
+        if (analysis.design().pivot().bearings().get(index).bearing() instanceof PlainBush bush) {
+            return new Worked(analysis, finding, units).bush(index, bush.bore(), bush.length());
+        }
+        return "";
     }
 
     @Override

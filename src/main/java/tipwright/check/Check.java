@@ -3,6 +3,7 @@ package tipwright.check;
 
 import java.util.List;
 import tipwright.analysis.Analysis;
+import tipwright.quantity.UnitSystem;
 import tipwright.time.Timing;
 
 /** One rule. Adding a check: one class here and one line in {@link Checks}. */
@@ -24,6 +25,15 @@ public interface Check {
 
     /** One finding for each part that it looks at; never empty: what cannot be checked says so. */
     List<Finding> run(Analysis analysis);
+
+    /**
+     * The formula with the numbers of a finding put in, for a reader who checks by hand; empty when demand and capacity tell it all.
+     *
+     * @param finding one of this check's
+     */
+    default String worked(Analysis analysis, Finding finding, UnitSystem units) {
+        return "";
+    }
 
     /** As {@link #run(Analysis)}, with the dump in time beside it. */
     default List<Finding> run(Analysis analysis, Timing timing) {

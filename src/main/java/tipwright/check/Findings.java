@@ -68,6 +68,13 @@ final class Findings {
                 "not checked: " + what);
     }
 
+    /** Number of the part that a finding is about, from its id: 'bearing-static/bearing-2' is 1; 0 when it has none. */
+    static int number(Finding finding) {
+        String id = finding.id();
+        char last = id.charAt(id.length() - 1);
+        return Character.isDigit(last) ? last - '1' : 0;
+    }
+
     Verdict verdict(double utilisation) {
         return utilisation > 1 ? Verdict.FAIL : utilisation > limits.close() ? Verdict.CLOSE : Verdict.PASS;
     }

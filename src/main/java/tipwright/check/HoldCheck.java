@@ -5,6 +5,7 @@ import java.util.List;
 import tipwright.analysis.Analysis;
 import tipwright.design.PlacedActuator;
 import tipwright.quantity.Kind;
+import tipwright.quantity.UnitSystem;
 
 /** Force at rest against the holding rating. */
 final class HoldCheck implements Check {
@@ -31,6 +32,11 @@ final class HoldCheck implements Check {
     @Override
     public String source() {
         return "maker's rating";
+    }
+
+    @Override
+    public String worked(Analysis analysis, Finding finding, UnitSystem units) {
+        return new Worked(analysis, finding, units).force();
     }
 
     @Override

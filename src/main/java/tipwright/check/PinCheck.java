@@ -43,6 +43,22 @@ final class PinCheck implements Check {
     }
 
     @Override
+    public String worked(Analysis analysis, Finding finding, UnitSystem units) {
+        String part = finding.id().substring(finding.id().indexOf('/') + 1);
+        boolean end = part.equals("frame-pin") || part.equals("tank-pin");
+        PinJoint joint = analysis.design().drive().pinJoint(part.equals("tank-pin") ? Drive.ROD_PIN : part);
+        if (!end || joint == null) {
+            return "";
+        }
+        int sharing = analysis.design().drive().actuators().size();
+        Worked worked = new Worked(analysis, finding, units);
+        return worked.row()
+                .map(r -> Worked.worst(r, b -> Math.abs(b.force())))
+                .map(b -> worked.pin(joint, Math.abs(b.force()) / sharing))
+                .orElse("");
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
         Drive drive = analysis.design().drive();

@@ -16,11 +16,19 @@ public final class PinStress {
 
     /** Combined stress in a joint's pin under a force in N, Pa. */
     public static double combined(PinJoint joint, double force) {
-        boolean twice = joint.shear() == PinJoint.Shear.DOUBLE;
-        double moment = twice
+        return combined(joint.diameter(), moment(joint, force), shearForce(joint, force));
+    }
+
+    /** Bending moment in a joint's pin under a force in N, N m. */
+    static double moment(PinJoint joint, double force) {
+        return joint.shear() == PinJoint.Shear.DOUBLE
                 ? force * (joint.cheek() / 4 + joint.gap() / 2 + joint.lug() / 8)
                 : force * ((joint.cheek() + joint.lug()) / 2 + joint.gap()) / 2;
-        return combined(joint.diameter(), moment, twice ? force / 2 : force);
+    }
+
+    /** Shear force in each loaded section of a joint's pin under a force in N, N. */
+    static double shearForce(PinJoint joint, double force) {
+        return joint.shear() == PinJoint.Shear.DOUBLE ? force / 2 : force;
     }
 
     /**

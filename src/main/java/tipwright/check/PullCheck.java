@@ -4,6 +4,7 @@ package tipwright.check;
 import java.util.List;
 import tipwright.analysis.Analysis;
 import tipwright.quantity.Kind;
+import tipwright.quantity.UnitSystem;
 
 /** Largest pull while moving, friction included. */
 final class PullCheck implements Check {
@@ -31,6 +32,11 @@ final class PullCheck implements Check {
     @Override
     public String source() {
         return "maker's rating; virtual work F = W (dh/dtilt) / (dL/dtilt)";
+    }
+
+    @Override
+    public String worked(Analysis analysis, Finding finding, UnitSystem units) {
+        return new Worked(analysis, finding, units).force();
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.List;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.quantity.Kind;
+import tipwright.quantity.UnitSystem;
 
 /** Largest push while moving, friction included. */
 final class PushCheck implements Check {
@@ -32,6 +33,11 @@ final class PushCheck implements Check {
     @Override
     public String source() {
         return "maker's rating; virtual work F = W (dh/dtilt) / (dL/dtilt)";
+    }
+
+    @Override
+    public String worked(Analysis analysis, Finding finding, UnitSystem units) {
+        return new Worked(analysis, finding, units).force();
     }
 
     @Override

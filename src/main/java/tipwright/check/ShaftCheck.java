@@ -9,6 +9,7 @@ import tipwright.design.Shaft;
 import tipwright.design.Support;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
+import tipwright.quantity.UnitSystem;
 
 /** Pivot shaft or stubs between bearing and tank. */
 final class ShaftCheck implements Check {
@@ -37,6 +38,21 @@ final class ShaftCheck implements Check {
     @Override
     public String source() {
         return "beam theory and von Mises (Shigley, Mechanical Engineering Design)";
+    }
+
+    @Override
+    public String worked(Analysis analysis, Finding finding, UnitSystem units) {
+        Shaft shaft = analysis.design().pivot().shaft();
+        if (shaft == null || !shaft.carriedAt().isEmpty()) {
+            return "";
+        }
+        int index = Findings.number(finding);
+        Worked worked = new Worked(analysis, finding, units);
+        return worked.row()
+                .map(r -> Worked.worst(r, b -> b.bearings().get(index).xy().norm()))
+                .map(b -> b.bearings().get(index).xy().norm())
+                .map(load -> worked.bar(shaft.diameter(), load * shaft.overhang(), load))
+                .orElse("");
     }
 
     @Override

@@ -8,6 +8,7 @@ import tipwright.analysis.Pose;
 import tipwright.design.Actuator;
 import tipwright.design.PlacedActuator;
 import tipwright.quantity.Kind;
+import tipwright.quantity.UnitSystem;
 
 /** Stroke and closed length. */
 final class StrokeCheck implements Check {
@@ -35,6 +36,18 @@ final class StrokeCheck implements Check {
     @Override
     public String source() {
         return "common practice, no source";
+    }
+
+    @Override
+    public String worked(Analysis analysis, Finding finding, UnitSystem units) {
+        double length = Sweep.poseAt(analysis, finding.tilt()).length();
+        Worked worked = new Worked(analysis, finding, units);
+        boolean in = finding.id().endsWith("drawn-in");
+        double end = in ? length - finding.demand() : length + finding.demand();
+        String limit = worked.show(end, Kind.LENGTH);
+        String there = worked.show(length, Kind.LENGTH);
+        return "left " + (in ? there + " - closed " + limit : "closed + stroke " + limit + " - " + there) + " = "
+                + worked.show(finding.demand(), Kind.LENGTH);
     }
 
     @Override

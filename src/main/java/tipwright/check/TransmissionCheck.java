@@ -6,6 +6,8 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.Pose;
 import tipwright.design.Limits;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Quantities;
+import tipwright.quantity.UnitSystem;
 
 /** Angle between the actuator and the arm of its moving pin. */
 final class TransmissionCheck implements Check {
@@ -33,6 +35,15 @@ final class TransmissionCheck implements Check {
     @Override
     public String source() {
         return "limits: common practice, no source; sin(angle) from the cosine rule";
+    }
+
+    @Override
+    public String worked(Analysis analysis, Finding finding, UnitSystem units) {
+        Pose pose = Sweep.poseAt(analysis, finding.tilt());
+        Worked worked = new Worked(analysis, finding, units);
+        double speed = Math.abs(pose.arm()) / Math.sin(pose.transmission());
+        return "sin(angle) = " + worked.show(Math.abs(pose.arm()), Kind.LENGTH) + " / "
+                + worked.show(speed, Kind.LENGTH) + " = " + Quantities.number(Math.sin(pose.transmission()));
     }
 
     @Override

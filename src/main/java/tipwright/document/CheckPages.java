@@ -120,12 +120,12 @@ final class CheckPages {
             }
             page.line("h3", check.title()).line("p", check.rule());
             page.line("p class=\"formula\"", check.formula());
-            page.list(made.stream().map(this::working).toList());
+            page.list(made.stream().map(f -> working(check, f)).toList());
             page.line("p class=\"caption\"", "Source: " + check.source() + ".");
         }
     }
 
-    private String working(Finding f) {
+    private String working(Check check, Finding f) {
         String numbers = "";
         if (Double.isFinite(f.demand()) && Double.isFinite(f.capacity())) {
             String demand = Words.show(f, f.demand(), units);
@@ -136,7 +136,10 @@ final class CheckPages {
         }
         String where = Words.where(f);
         String at = where.isEmpty() ? "" : " at " + where;
-        return f.title() + numbers + at + ": " + f.verdict().word() + (f.note().isEmpty() ? "" : "; " + f.note()) + ".";
+        String worked = check.worked(dossier.analysis(), f, units);
+        String put = worked.isEmpty() ? "" : ". Put in: " + worked;
+        return f.title() + numbers + at + ": " + f.verdict().word() + (f.note().isEmpty() ? "" : "; " + f.note()) + put
+                + ".";
     }
 
     private static String family(String id) {
