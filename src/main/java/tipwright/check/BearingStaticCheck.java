@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check;
 
-import java.util.ArrayList;
 import java.util.List;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.Row;
 import tipwright.design.BallInsert;
-import tipwright.design.Support;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
 import tipwright.quantity.UnitSystem;
@@ -46,19 +44,11 @@ final class BearingStaticCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
-        List<Support> supports = analysis.design().pivot().bearings();
-        List<Finding> all = new ArrayList<>();
-        for (int i = 0; i < supports.size(); i++) {
-            if (supports.get(i).bearing() instanceof BallInsert insert) {
-                all.add(one(make, analysis, i, insert));
-            }
-        }
-        return all;
+        return BearingParts.each(
+                this, analysis, BallInsert.class, (make, part, i, bearing) -> one(make, part, analysis, i, bearing));
     }
 
-    private static Finding one(Findings make, Analysis analysis, int i, BallInsert insert) {
-        String part = "bearing " + (i + 1);
+    private static Finding one(Findings make, String part, Analysis analysis, int i, BallInsert insert) {
         Double c0 = insert.c0();
         if (c0 == null) {
             return make.missing(part, "bearing.c0 missing");

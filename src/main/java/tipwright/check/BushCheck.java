@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check;
 
-import java.util.ArrayList;
 import java.util.List;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.design.PlainBush;
-import tipwright.design.Support;
 import tipwright.quantity.Kind;
 import tipwright.quantity.UnitSystem;
 
@@ -49,19 +47,11 @@ final class BushCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
-        List<Support> supports = analysis.design().pivot().bearings();
-        List<Finding> all = new ArrayList<>();
-        for (int i = 0; i < supports.size(); i++) {
-            if (supports.get(i).bearing() instanceof PlainBush bush) {
-                all.add(one(make, analysis, i, bush));
-            }
-        }
-        return all;
+        return BearingParts.each(
+                this, analysis, PlainBush.class, (make, part, i, bearing) -> one(make, part, analysis, i, bearing));
     }
 
-    private static Finding one(Findings make, Analysis analysis, int i, PlainBush bush) {
-        String part = "bearing " + (i + 1);
+    private static Finding one(Findings make, String part, Analysis analysis, int i, PlainBush bush) {
         Double allowed = bush.pressure();
         if (allowed == null) {
             return make.missing(part, "bearing.pressure missing");

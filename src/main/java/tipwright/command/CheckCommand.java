@@ -6,9 +6,9 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import tipwright.quantity.UnitSystem;
@@ -30,12 +30,8 @@ final class CheckCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "DESIGN",
-            description = "The design file, or the name of a design that comes with the program." + " Left out: '"
-                    + DesignSource.DEMO + "'.")
-    private @Nullable String design;
+    @Mixin
+    private Asked asked = new Asked();
 
     @ArgGroup
     private Form form = new Form();
@@ -66,6 +62,6 @@ final class CheckCommand implements Callable<Integer> {
         CheckRun run =
                 new CheckRun(spec.commandLine().getOut(), spec.commandLine().getErr(), parent.terminal());
         CheckRun.Form wanted = form.json ? CheckRun.Form.JSON : form.csv ? CheckRun.Form.CSV : CheckRun.Form.TEXT;
-        return run.run(DesignSource.find(design), wanted, units, file);
+        return run.run(DesignSource.find(asked.design()), wanted, units, file);
     }
 }

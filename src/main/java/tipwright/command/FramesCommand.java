@@ -11,10 +11,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import tipwright.quantity.Kind;
@@ -47,12 +47,8 @@ final class FramesCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "DESIGN",
-            description = "The design file, or the name of a design that comes with the program. Left out: '"
-                    + DesignSource.DEMO + "'.")
-    private @Nullable String design;
+    @Mixin
+    private Asked asked = new Asked();
 
     @Option(
             names = "--out",
@@ -107,7 +103,7 @@ final class FramesCommand implements Callable<Integer> {
                             + LARGEST + ", such as '1280x720'");
         }
         Path folder = Objects.requireNonNull(out, "--out is required");
-        Drawn drawn = Drawn.find(design, spec.commandLine());
+        Drawn drawn = Drawn.find(asked.design(), spec.commandLine());
         if (drawn.name() == null) {
             return Exit.NOT_UNDERSTOOD;
         }

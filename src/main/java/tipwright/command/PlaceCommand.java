@@ -9,9 +9,9 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import tipwright.analysis.CannotComputeException;
@@ -46,12 +46,8 @@ final class PlaceCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "DESIGN",
-            description = "The design file, or the name of a design that comes with the program. Left out: '"
-                    + DesignSource.DEMO + "'.")
-    private @Nullable String design;
+    @Mixin
+    private Asked asked = new Asked();
 
     @Option(
             names = "--candidates",
@@ -81,7 +77,7 @@ final class PlaceCommand implements Callable<Integer> {
     @Override
     public Integer call() throws FailedException {
         PrintWriter err = spec.commandLine().getErr();
-        DesignSource source = DesignSource.find(design);
+        DesignSource source = DesignSource.find(asked.design());
         if (source.reading() instanceof Reading.Bad bad) {
             bad.problems().stream().map(Problem::text).forEach(err::println);
             return Exit.NOT_UNDERSTOOD;

@@ -8,9 +8,9 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import tipwright.document.Dossier;
@@ -39,12 +39,8 @@ final class ReportCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "DESIGN",
-            description = "The design file, or the name of a design that comes with the program. Left out: '"
-                    + DesignSource.DEMO + "'.")
-    private @Nullable String design;
+    @Mixin
+    private Asked asked = new Asked();
 
     @Option(
             names = "--out",
@@ -66,7 +62,7 @@ final class ReportCommand implements Callable<Integer> {
     public Integer call() throws FailedException {
         Path to = Objects.requireNonNull(file, "--out is required");
         Paper paper = Papers.of(to, size, units, spec.commandLine());
-        DesignSource source = DesignSource.find(design);
+        DesignSource source = DesignSource.find(asked.design());
         Filing filing = new Filing(spec.commandLine(), parent.terminal().environment());
         CompletableFuture<Stills> shots = noStills
                 ? CompletableFuture.completedFuture(Stills.none("No pictures: they were not asked for."))

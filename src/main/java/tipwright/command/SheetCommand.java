@@ -8,11 +8,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
@@ -44,12 +43,8 @@ final class SheetCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "DESIGN",
-            description = "The design file, or the name of a design that comes with the program. Left out: '"
-                    + DesignSource.DEMO + "'.")
-    private @Nullable String design;
+    @Mixin
+    private Asked asked = new Asked();
 
     @Option(
             names = "--out",
@@ -67,7 +62,7 @@ final class SheetCommand implements Callable<Integer> {
     @Override
     public Integer call() throws FailedException {
         PrintWriter err = spec.commandLine().getErr();
-        DesignSource source = DesignSource.find(design);
+        DesignSource source = DesignSource.find(asked.design());
         if (source.reading() instanceof Reading.Bad bad) {
             bad.problems().stream().map(Problem::text).forEach(err::println);
             return Exit.NOT_UNDERSTOOD;

@@ -4,11 +4,10 @@ package tipwright.command;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import tipwright.analysis.Analyser;
@@ -39,12 +38,8 @@ final class TimeCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "DESIGN",
-            description = "The design file, or the name of a design that comes with the program. Left out: '"
-                    + DesignSource.DEMO + "', which does.")
-    private @Nullable String asked;
+    @Mixin
+    private Asked asked = new Asked();
 
     @Option(
             names = "--units",
@@ -57,7 +52,7 @@ final class TimeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws FailedException {
-        Design design = Drawn.find(asked, spec.commandLine()).design();
+        Design design = Drawn.find(asked.design(), spec.commandLine()).design();
         if (design == null) {
             return Exit.NOT_UNDERSTOOD;
         }

@@ -3,10 +3,9 @@ package tipwright.command;
 
 import java.io.IOException;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import tipwright.viewer.start.DesignName;
@@ -27,16 +26,12 @@ final class ViewCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "DESIGN",
-            description = "The design file, or the name of a design that comes with the program. Left out: '"
-                    + DesignSource.DEMO + "'.")
-    private @Nullable String design;
+    @Mixin
+    private Asked asked = new Asked();
 
     @Override
     public Integer call() throws FailedException {
-        DesignName name = Drawn.openable(design, spec.commandLine());
+        DesignName name = Drawn.openable(asked.design(), spec.commandLine());
         if (name == null) {
             return Exit.NOT_UNDERSTOOD;
         }

@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.command;
+
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Parameters;
+
+/** The design that a command is about. */
+final class Asked {
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "DESIGN",
+            description = "The design file, or the name of a design that comes with the program. Left out: '"
+                    + DesignSource.DEMO + "'.")
+    private @Nullable String design;
+
+    /** As typed; null when left out. */
+    @Nullable
+    String design() {
+        return design;
+    }
+}
