@@ -4,15 +4,10 @@ package tipwright.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -27,37 +22,8 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 @Timeout(120)
 class HostileInputTest {
-    private static final int LARGE = 60_000_000;
-
     @TempDir
     private Path folder;
-
-    private static Map<String, byte[]> files() {
-        Map<String, byte[]> all = new LinkedHashMap<>();
-        byte[] noise = new byte[200_000];
-        new Random(8).nextBytes(noise);
-        all.put("empty", new byte[0]);
-        all.put("noise", noise);
-        all.put("huge", new byte[LARGE]);
-        all.put("huge text", "a: b\n".repeat(LARGE / 5).getBytes(StandardCharsets.US_ASCII));
-        all.put("one long line", "a".repeat(9_000_000).getBytes(StandardCharsets.US_ASCII));
-        all.put("deep", "[{a: ".repeat(1_000_000).getBytes(StandardCharsets.US_ASCII));
-        all.put("wide characters", "tipwright: 1".getBytes(StandardCharsets.UTF_16LE));
-        all.put("not UTF-8", new byte[] {'n', 'a', 'm', 'e', ':', ' ', (byte) 0xff, (byte) 0xfe});
-        all.put("anchors in anchors", anchors().getBytes(StandardCharsets.US_ASCII));
-        all.put("tags", "!!javax.script.ScriptEngineManager [!!java.net.URL [x]]".getBytes(StandardCharsets.US_ASCII));
-        return all;
-    }
-
-    /** Every line names the one before nine times. */
-    private static String anchors() {
-        StringBuilder text = new StringBuilder("a0: &a0 x\n");
-        for (int i = 1; i < 30; i++) {
-            String before = "*a" + (i - 1) + ", ";
-            text.append("a" + i + ": &a" + i + " [" + before.repeat(8) + "*a" + (i - 1) + "]\n");
-        }
-        return text.toString();
-    }
 
     private static void refused(Cli.Outcome outcome) {
         assertThat(outcome.code()).as(outcome.out() + outcome.err()).isEqualTo(2);
@@ -70,7 +36,7 @@ class HostileInputTest {
     @ParameterizedTest
     @ValueSource(strings = {"check", "time", "place"})
     void designs(String command) throws IOException {
-        for (Map.Entry<String, byte[]> e : files().entrySet()) {
+        for (Map.Entry<String, byte[]> e : HostileFiles.texts().entrySet()) {
             Path file = Files.write(folder.resolve("design.yaml"), e.getValue());
             refused(Cli.run(command, file.toString()));
         }
@@ -78,7 +44,7 @@ class HostileInputTest {
 
     @Test
     void partsFiles() throws IOException {
-        for (Map.Entry<String, byte[]> e : files().entrySet()) {
+        for (Map.Entry<String, byte[]> e : HostileFiles.texts().entrySet()) {
             Path file = Files.write(folder.resolve("parts.yaml"), e.getValue());
             refused(Cli.run("parts", file.toString()));
         }
@@ -86,34 +52,13 @@ class HostileInputTest {
 
     @Test
     void meshes() throws IOException {
-        Map<String, byte[]> all = files();
-        all.put("promises 4 billion triangles", promising(-1));
-        all.put("promises one more than it has", promising(2));
-        all.put("infinite corner", corner(Float.POSITIVE_INFINITY));
-        all.put("no number", corner(Float.NaN));
-        all.put("largest number", corner(Float.MAX_VALUE));
-        all.put("flat", corner(0));
         String design = Files.readString(Path.of("geometry/wash-tub.yaml"));
-        for (Map.Entry<String, byte[]> e : all.entrySet()) {
+        for (Map.Entry<String, byte[]> e : HostileFiles.meshes().entrySet()) {
             Files.write(folder.resolve("tub.stl"), e.getValue());
             Path file = Files.writeString(
                     folder.resolve("design.yaml"), design.replaceAll("file: [^,}\\s]+", "file: tub.stl"));
             refused(Cli.run("check", file.toString()));
         }
-    }
-
-    /** A binary mesh of one triangle that says it has more. */
-    private static byte[] promising(int triangles) {
-        return ByteBuffer.allocate(84 + 50)
-                .order(ByteOrder.LITTLE_ENDIAN)
-                .putInt(80, triangles)
-                .array();
-    }
-
-    private static byte[] corner(float x) {
-        ByteBuffer mesh =
-                ByteBuffer.allocate(84 + 50).order(ByteOrder.LITTLE_ENDIAN).putInt(80, 1);
-        return mesh.putFloat(84 + 12, x).putFloat(84 + 28, 1).array();
     }
 
     @ParameterizedTest
