@@ -2,6 +2,8 @@
 package tipwright.placement;
 
 import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
@@ -48,6 +50,19 @@ public record PlacementMap(
      * @throws CannotComputeException when the drive is not a straight one
      */
     public static PlacementMap of(Design design, Pin pin, int across) throws CannotComputeException {
+        return of(design, pin, across, () -> true);
+    }
+
+    /**
+     * The map of a design, as long as it is wanted.
+     *
+     * @param across about how many cells there are along the longer side
+     * @param wanted asked before each row of cells
+     * @throws CannotComputeException when the drive is not a straight one
+     * @throws CancellationException when it is not wanted any more
+     */
+    public static PlacementMap of(Design design, Pin pin, int across, BooleanSupplier wanted)
+            throws CannotComputeException {
         Straight straight = TiltLoads.straight(design);
         Vec2 drawn = pin == Pin.FRAME ? straight.framePin() : straight.tankPin();
         Vec2 other = pin == Pin.FRAME ? straight.tankPin() : straight.framePin();
@@ -66,6 +81,9 @@ public record PlacementMap(
         @Nullable Limit[][] governing = new @Nullable Limit[rows][columns];
         Probe probe = new Probe(design);
         for (int r = 0; r < rows; r++) {
+            if (!wanted.getAsBoolean()) {
+                throw new CancellationException("the map is not wanted any more");
+            }
             for (int c = 0; c < columns; c++) {
                 Vec2 p = ground.low().plus(new Vec2((c + 0.5) * cell, (r + 0.5) * cell));
                 boolean allowedHere = ground.outside(p) == 0;

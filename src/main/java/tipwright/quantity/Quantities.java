@@ -24,6 +24,11 @@ public final class Quantities {
         return QuantityWriter.show(si, kind, system);
     }
 
+    /** A size to be told rather than built to, in the usual unit: '0.5 L', '20.5 L', '705 L'. */
+    public static String rough(double si, Kind kind, UnitSystem system) {
+        return QuantityWriter.rough(si, kind, system);
+    }
+
     /** An SI value in a given unit, four significant digits: '160 bar', '85 %'. */
     public static String show(double si, UnitLabel unit) {
         return QuantityWriter.show(si, unit);

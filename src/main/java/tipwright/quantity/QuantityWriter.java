@@ -15,6 +15,13 @@ final class QuantityWriter {
         return kind == Kind.RATIO ? number(si) : show(si, suited(si, kind, system));
     }
 
+    /** Two significant digits below ten, else three. */
+    static String rough(double si, Kind kind, UnitSystem system) {
+        UnitLabel unit = suited(si, kind, system);
+        double value = unit.fromSi(si);
+        return number(value, Math.abs(value) < 10 ? 2 : 3) + " " + unit.name();
+    }
+
     static String show(double si, UnitLabel unit) {
         return number(unit.fromSi(si)) + " " + unit.name();
     }

@@ -1,11 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.sheet;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-import org.jspecify.annotations.Nullable;
 import tipwright.design.KeepOut;
 import tipwright.drawing.Drawing;
 import tipwright.drawing.Pen;
@@ -25,7 +21,6 @@ public final class MapPicture {
     private static final double TOP = 20;
     private static final double BELOW = 16;
     private static final double LEGEND = 58;
-    private static final double[] BANDS = {0.5, 0.6, 0.7, 0.8, 0.9};
 
     private final PlacementMap map;
     private final UnitSystem units;
@@ -80,25 +75,8 @@ public final class MapPicture {
         return p.minus(map.low()).times(cell / map.cell());
     }
 
-    /** Class of a cell: -1 outside, 0 fits, else 1 + the limit's place. */
     private int kind(int r, int c) {
-        if (r < 0 || c < 0 || r >= rows || c >= columns || Double.isNaN(map.utilisation()[r][c])) {
-            return -1;
-        }
-        Limit limit = map.governing()[r][c];
-        return map.fits(r, c) || limit == null ? 0 : 1 + List.of(Limit.values()).indexOf(limit);
-    }
-
-    private static int band(double utilisation) {
-        int b = 0;
-        while (b < BANDS.length && utilisation > BANDS[b]) {
-            b++;
-        }
-        return b;
-    }
-
-    private static int ramp(int band) {
-        return new int[] {0xffe945, 0xcbba69, 0x958f78, 0x666970, 0x31446b, 0x00204c}[band];
+        return MapShades.kind(map, r, c);
     }
 
     private void cells() {
@@ -123,7 +101,7 @@ public final class MapPicture {
     }
 
     private int paint(int r, int c) {
-        return kind(r, c) == 0 ? ramp(band(map.utilisation()[r][c])) : -1;
+        return kind(r, c) == 0 ? MapShades.colour(MapShades.band(map.utilisation()[r][c])) : -1;
     }
 
     private void boundaries() {
@@ -191,12 +169,8 @@ public final class MapPicture {
 
     /** A label in the middle of each large region that does not fit. */
     private void labels() {
-        for (Regions.Region region : Regions.of(rows, columns, this::kind)) {
-            if (region.kind() > 0 && region.size() > rows * columns / 50) {
-                note(
-                        at(region.column() + 0.5, region.row() + 0.5),
-                        List.of(Limit.values()).get(region.kind() - 1).words());
-            }
+        for (MapShades.Label label : MapShades.labels(map)) {
+            note(at(label.column() + 0.5, label.row() + 0.5), label.limit().words());
         }
     }
 
@@ -215,19 +189,18 @@ public final class MapPicture {
         double y = top - 4;
         board.text(new Vec2(x, y), 3.4, -1, "utilisation", Ink.TEXT);
         y -= 7;
-        String[] words = {"up to 50 %", "50 to 60 %", "60 to 70 %", "70 to 80 %", "80 to 90 %", "over 90 %"};
-        for (int b = 0; b < words.length; b++) {
+        for (int b = 0; b < MapShades.WORDS.size(); b++) {
             board.box(
                     new Vec2(x, y),
                     new Vec2(x + 8, y + 4.5),
-                    Pen.line("legend", Ink.BLACK, 0.2).filled(ramp(b)));
-            board.text(new Vec2(x + 10, y + 1), 3.2, -1, words[b], Ink.TEXT);
+                    Pen.line("legend", Ink.BLACK, 0.2).filled(MapShades.colour(b)));
+            board.text(new Vec2(x + 10, y + 1), 3.2, -1, MapShades.WORDS.get(b), Ink.TEXT);
             y -= 5.5;
         }
         y -= 2;
-        for (Map.Entry<Integer, String> entry : hatched().entrySet()) {
-            Hatch.swatch(board, entry.getKey(), new Vec2(x, y));
-            board.text(new Vec2(x + 10, y + 1), 3.2, -1, entry.getValue(), Ink.TEXT);
+        for (Limit limit : MapShades.against(map)) {
+            Hatch.swatch(board, MapShades.hatch(limit), new Vec2(x, y));
+            board.text(new Vec2(x + 10, y + 1), 3.2, -1, limit.words(), Ink.TEXT);
             y -= 5.5;
         }
         Vec2 p = new Vec2(x + 4, y + 1);
@@ -236,35 +209,5 @@ public final class MapPicture {
         board.line(p.plus(new Vec2(-2.6, 0)), p.plus(new Vec2(2.6, 0)), pen);
         board.line(p.plus(new Vec2(0, -2.6)), p.plus(new Vec2(0, 2.6)), pen);
         board.text(new Vec2(x + 10, y), 3.2, -1, "as drawn", Ink.TEXT);
-    }
-
-    private Map<Integer, String> hatched() {
-        Map<Integer, String> found = new TreeMap<>();
-        for (@Nullable Limit[] row : map.governing()) {
-            List<Limit> seen = new ArrayList<>();
-            for (Limit limit : row) {
-                if (limit != null && !seen.contains(limit)) {
-                    seen.add(limit);
-                }
-            }
-            for (Limit limit : seen) {
-                int kind = List.of(Limit.values()).indexOf(limit);
-                if (fails(kind)) {
-                    found.put(kind, limit.words());
-                }
-            }
-        }
-        return found;
-    }
-
-    private boolean fails(int kind) {
-        for (int r = 0; r < rows; r++) {
-            for (int c = 0; c < columns; c++) {
-                if (kind(r, c) == kind + 1) {
-                    return true;
-                }
-            }
-        }
-        return false;
     }
 }

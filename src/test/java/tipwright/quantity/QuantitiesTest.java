@@ -134,6 +134,19 @@ class QuantitiesTest {
     }
 
     @ParameterizedTest
+    @CsvSource({
+        "0.0004988, METRIC, 0.5 L",
+        "0.0003923, METRIC, 0.39 L",
+        "0.02047, METRIC, 20.5 L",
+        "0.7047, METRIC, 705 L",
+        "1.2346, METRIC, 1235 L",
+        "0.003785411784, US, 1 gal"
+    })
+    void roughly(double si, UnitSystem system, String text) {
+        assertThat(Quantities.rough(si, Kind.VOLUME, system)).isEqualTo(text);
+    }
+
+    @ParameterizedTest
     @CsvSource(
             quoteCharacter = '`',
             value = {

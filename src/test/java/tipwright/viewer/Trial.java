@@ -26,7 +26,28 @@ public final class Trial {
     }
 
     public static Design design() {
-        return ((Reading.Good) DesignFile.read("trial.yaml", text(), Beside.shipped())).design();
+        return design(text());
+    }
+
+    private static Design design(String text) {
+        return ((Reading.Good) DesignFile.read("trial.yaml", text, Beside.shipped())).design();
+    }
+
+    /** The same with zones for both pins. */
+    public static String zonedText() {
+        return text().stripTrailing()
+                + """
+
+                mounts:
+                  frame-pin: {outline: [[-300 mm, -480 mm], [350 mm, -480 mm], [350 mm, -250 mm], [-300 mm, -250 mm]]}
+                  tank-pin: {outline: [[-450 mm, 180 mm], [150 mm, 180 mm], [150 mm, 250 mm], [-450 mm, 250 mm]]}
+                  keep-outs:
+                    - {name: axle, outline: [[-60 mm, -450 mm], [60 mm, -450 mm], [60 mm, -400 mm], [-60 mm, -400 mm]]}
+                """;
+    }
+
+    public static Design zonedDesign() {
+        return design(zonedText());
     }
 
     public static Analysis analysis() {

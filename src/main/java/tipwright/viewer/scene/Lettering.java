@@ -32,6 +32,7 @@ public final class Lettering extends Pane {
     private Theme theme = Theme.DARK;
     private UnitSystem units = UnitSystem.METRIC;
     private String note = "";
+    private boolean brief;
 
     Lettering() {
         setMouseTransparent(true);
@@ -50,10 +51,22 @@ public final class Lettering extends Pane {
         note = text;
     }
 
+    /** Whether the title is all there is, to leave the picture to something else; true when that is new. */
+    boolean setBrief(boolean only) {
+        boolean other = only != brief;
+        brief = only;
+        return other;
+    }
+
     void show(Machine machine, Instant now, Eye eye, double width, double height) {
         List<Node> all = new ArrayList<>();
         double size = Math.max(11, Math.min(20, height / 44));
         title(all, machine, now, size);
+        if (brief) {
+            all.add(0, behind(all, size));
+            getChildren().setAll(all);
+            return;
+        }
         legend(all, machine, now, size, height);
         Machine.Anchors anchors = machine.anchors(now);
         List<double[]> taken = new ArrayList<>();
@@ -88,6 +101,22 @@ public final class Lettering extends Pane {
         return Quantities.show(si, kind, units);
     }
 
+    private Rectangle behind(List<Node> words, double size) {
+        double right = words.stream()
+                .mapToDouble(n -> n.getLayoutBounds().getMaxX())
+                .max()
+                .orElse(0);
+        double low = words.stream()
+                .mapToDouble(n -> n.getLayoutBounds().getMaxY())
+                .max()
+                .orElse(0);
+        Rectangle box = new Rectangle(MARGIN - size, MARGIN - size, right - MARGIN + 2 * size, low - MARGIN + 2 * size);
+        box.setArcWidth(10);
+        box.setArcHeight(10);
+        box.setFill(theme.panel().deriveColor(0, 1, 1, 0.88));
+        return box;
+    }
+
     private void title(List<Node> all, Machine machine, Instant now, double size) {
         String tilt = String.format(Locale.ROOT, "%.1f\u00b0", Math.toDegrees(now.tilt()));
         double y = MARGIN;
@@ -99,7 +128,7 @@ public final class Lettering extends Pane {
         Fill fill = now.fill();
         String inside = fill == null || fill.volume() < LEAST
                 ? "nothing inside, "
-                : show(fill.volume(), Kind.VOLUME) + " inside, ";
+                : Quantities.rough(fill.volume(), Kind.VOLUME, units) + " inside, ";
         y = line(all, inside + show(now.mass(), Kind.MASS) + " in all", size, theme.ink(), FontWeight.NORMAL, y);
         if (!note.isEmpty()) {
             line(all, note, 0.85 * size, theme.faint(), FontWeight.NORMAL, y + 0.15 * size);

@@ -2,6 +2,7 @@
 package tipwright.viewer.scene;
 
 import javafx.scene.Group;
+import javafx.scene.Node;
 import javafx.scene.PerspectiveCamera;
 import javafx.scene.SceneAntialiasing;
 import javafx.scene.SubScene;
@@ -41,6 +42,18 @@ public final class Picture extends Pane {
         space.setMouseTransparent(true);
         getChildren().addAll(space, lettering);
         setTheme(theme);
+    }
+
+    /** Lays something between the machine and the lettering; it covers the whole picture. */
+    public void lay(Pane over) {
+        getChildren().add(1, over);
+    }
+
+    /** Whether the title is all the lettering there is. */
+    public void setBrief(boolean only) {
+        if (lettering.setBrief(only)) {
+            letter();
+        }
     }
 
     /** Changes the colours; the machine is to be set again. */
@@ -129,7 +142,9 @@ public final class Picture extends Pane {
     protected void layoutChildren() {
         space.setWidth(getWidth());
         space.setHeight(getHeight());
-        lettering.resizeRelocate(0, 0, getWidth(), getHeight());
+        for (Node over : getChildren().subList(1, getChildren().size())) {
+            over.resizeRelocate(0, 0, getWidth(), getHeight());
+        }
         if (fittingFrom != null) {
             lookFrom(fittingFrom);
         }

@@ -39,6 +39,9 @@ final class Handles extends Pane {
         /** A point is at another place; fault: why nothing can be solved there, else null. */
         void dragging(Handle handle, Vec2 at, @Nullable String fault);
 
+        /** Another point is chosen. */
+        void chosen();
+
         /** The drag has ended. */
         void dropped();
     }
@@ -84,8 +87,7 @@ final class Handles extends Pane {
         name.setMouseTransparent(true);
         ring.setOnMousePressed(e -> {
             held = i;
-            chosen = i;
-            paintAll();
+            choose(i);
             e.consume();
         });
         ring.setOnMouseDragged(e -> {
@@ -182,9 +184,21 @@ final class Handles extends Pane {
     /** Chooses the next point for the keys. */
     void chooseNext() {
         if (!rings.isEmpty()) {
-            chosen = (chosen + 1) % rings.size();
-            paintAll();
+            choose((chosen + 1) % rings.size());
         }
+    }
+
+    private void choose(int i) {
+        chosen = i;
+        paintAll();
+        watcher.chosen();
+    }
+
+    /** The point that is chosen; null when none is. */
+    @Nullable
+    Handle chosen() {
+        List<Handle> all = desk.bench().handles();
+        return chosen >= 0 && chosen < all.size() ? all.get(chosen) : null;
     }
 
     /** Moves the chosen point by a step, m. */

@@ -104,6 +104,7 @@ final class Keys {
             case U -> deeds.units();
             case T -> deeds.theme();
             case P -> picture.handles().chooseNext();
+            case M -> picture.where().toggle();
             case F -> picture.fit();
             case PLUS, ADD, EQUALS -> picture.setEye(picture.picture().eye().zoomed(1 / 1.15));
             case MINUS, SUBTRACT -> picture.setEye(picture.picture().eye().zoomed(1.15));

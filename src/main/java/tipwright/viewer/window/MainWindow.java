@@ -80,7 +80,7 @@ public final class MainWindow implements Deeds, Handles.Watcher {
             watch.end();
             full.end();
             transport.end();
-            picture.handles().end();
+            picture.end();
         });
     }
 
@@ -183,6 +183,11 @@ public final class MainWindow implements Deeds, Handles.Watcher {
         } else {
             banner.tell("drag", "There it cannot work: " + fault);
         }
+    }
+
+    @Override
+    public void chosen() {
+        picture.where().renew();
     }
 
     @Override

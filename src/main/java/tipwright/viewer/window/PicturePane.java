@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.viewer.window;
 
+import javafx.geometry.Pos;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.StackPane;
+import javafx.scene.shape.Rectangle;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Stop;
 import tipwright.viewer.dump.Dump;
@@ -13,6 +15,7 @@ import tipwright.viewer.dump.Reel;
 import tipwright.viewer.scene.Eye;
 import tipwright.viewer.scene.Picture;
 import tipwright.viewer.scene.Theme;
+import tipwright.viewer.scene.ZoneMap;
 
 /** The picture in the window: drag to go round it, drag with the right button to move it, turn the wheel to come nearer. */
 final class PicturePane extends StackPane implements Panel {
@@ -21,6 +24,7 @@ final class PicturePane extends StackPane implements Panel {
     private final Desk desk;
     private final Picture picture;
     private final Handles handles;
+    private final WherePane where;
     private @Nullable Dump shown;
     private String shownCase = "";
     private @Nullable Theme shownTheme;
@@ -33,7 +37,15 @@ final class PicturePane extends StackPane implements Panel {
         handles = new Handles(desk, picture, watcher);
         setId("picture");
         setMinSize(200, 160);
-        getChildren().addAll(picture, handles);
+        ZoneMap zone = new ZoneMap();
+        picture.lay(zone);
+        where = new WherePane(desk, this, zone);
+        setAlignment(where, Pos.TOP_RIGHT);
+        Rectangle frame = new Rectangle();
+        frame.widthProperty().bind(widthProperty());
+        frame.heightProperty().bind(heightProperty());
+        setClip(frame);
+        getChildren().addAll(picture, handles, where);
         handles.setPickOnBounds(false);
         picture.setOnMousePressed(this::press);
         picture.setOnMouseDragged(this::drag);
@@ -73,19 +85,34 @@ final class PicturePane extends StackPane implements Panel {
         return handles;
     }
 
+    WherePane where() {
+        return where;
+    }
+
+    private void place() {
+        handles.place();
+        where.place();
+    }
+
+    /** Ends with the window. */
+    void end() {
+        handles.end();
+        where.end();
+    }
+
     void setEye(Eye eye) {
         picture.setEye(eye);
-        handles.place();
+        place();
     }
 
     void lookFrom(Eye.Place place) {
         picture.lookFrom(place);
-        handles.place();
+        place();
     }
 
     void fit() {
         picture.fit();
-        handles.place();
+        place();
     }
 
     @Override
@@ -103,13 +130,14 @@ final class PicturePane extends StackPane implements Panel {
             }
         }
         handles.renew();
+        where.renew();
     }
 
     @Override
     public void move(Instant now) {
         picture.lettering().setNote(note());
         picture.show(now);
-        handles.place();
+        place();
     }
 
     private String note() {
@@ -125,6 +153,6 @@ final class PicturePane extends StackPane implements Panel {
     @Override
     protected void layoutChildren() {
         super.layoutChildren();
-        handles.place();
+        place();
     }
 }

@@ -19,6 +19,8 @@ final class Style {
                     -fx-faint-focus-color: transparent; -fx-text-background-color: INK; }
                 .label { -fx-text-fill: INK; }
                 .card { -fx-background-color: PANEL; -fx-padding: 12 14 12 14; }
+                .over { -fx-padding: 12; }
+                .legend { -fx-background-color: PANEL; -fx-background-radius: 5; -fx-padding: 8 10 8 10; }
                 .strip { -fx-background-color: PANEL; -fx-padding: 8 14 8 14; }
                 .faint { -fx-text-fill: FAINT; }
                 .small { -fx-font-size: 12px; }

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.scene;
+
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+import tipwright.viewer.dump.Placement;
+
+/**
+ * How a body's side view lies in the picture, both ways.
+ *
+ * @param z of the plane, m
+ * @param body whose stowed points are meant
+ * @param width of the picture, pixels
+ * @param height of the picture, pixels
+ */
+public record PlaneView(Eye eye, double z, Placement body, double width, double height) {
+    /** Where a stowed point is in the picture, pixels; NaN behind the eye. */
+    public Vec2 of(Vec2 stowed) {
+        Vec2 p = body.of(stowed);
+        return eye.project(new Vec3(p.x(), p.y(), z), width, height);
+    }
+
+    /** Tells which stowed points lie behind the pixels. */
+    Lookup lookup() {
+        double scale = Math.tan(Eye.FIELD / 2) / (height / 2);
+        Vec3 right = eye.right().times(scale);
+        Vec3 down = eye.up().times(-scale);
+        Vec3 first = eye.forward().plus(right.times(-width / 2)).plus(down.times(-height / 2));
+        return new Lookup(eye.at(), first, right, down, z, Math.cos(body.turn()), Math.sin(body.turn()), body.shift());
+    }
+
+    /** The line of sight through a pixel is first + x right + y down. */
+    record Lookup(Vec3 at, Vec3 first, Vec3 right, Vec3 down, double z, double cos, double sin, Vec2 shift) {
+        /** The stowed point behind a place in the picture, m; not finite where the line of sight runs along the plane. */
+        Vec2 stowed(double x, double y) {
+            double k = (z - at.z()) / (first.z() + x * right.z() + y * down.z());
+            double px = at.x() + k * (first.x() + x * right.x() + y * down.x()) - shift.x();
+            double py = at.y() + k * (first.y() + x * right.y() + y * down.y()) - shift.y();
+            return k > 0 ? new Vec2(px * cos - py * sin, py * cos + px * sin) : new Vec2(Double.NaN, Double.NaN);
+        }
+    }
+}

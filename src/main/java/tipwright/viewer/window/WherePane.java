@@ -1,0 +1,229 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.window;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import javafx.geometry.Pos;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import tipwright.design.Design;
+import tipwright.design.Mounts;
+import tipwright.design.Straight;
+import tipwright.design.Zone;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+import tipwright.placement.Pin;
+import tipwright.placement.PlacementMap;
+import tipwright.viewer.bench.Handle;
+import tipwright.viewer.dump.Dump;
+import tipwright.viewer.dump.Instant;
+import tipwright.viewer.dump.Placement;
+import tipwright.viewer.scene.Eye;
+import tipwright.viewer.scene.PlaneView;
+import tipwright.viewer.scene.Theme;
+import tipwright.viewer.scene.ZoneMap;
+
+/** The switch for the map of where the chosen pin may go, and its legend; the map itself lies over the machine. */
+final class WherePane extends VBox {
+    /** Room for the legend, a share of the width. */
+    private static final double LEGEND = 0.2;
+    /** Room for the title, a share of the height. */
+    private static final double TITLE = 0.28;
+
+    private final Desk desk;
+    private final PicturePane picture;
+    private final ZoneMap zone;
+    private final ToggleButton button = new ToggleButton("Where it may go");
+    private final MapLegend legend = new MapLegend();
+    private final MapWorker worker = new MapWorker(this::take);
+    private @Nullable Design asked;
+    private Pin pin = Pin.FRAME;
+    private @Nullable PlacementMap map;
+    private boolean old;
+    private @Nullable Eye before;
+    private String fault = "";
+    private @Nullable PlacementMap explained;
+    private @Nullable Pin explainedPin;
+    private @Nullable Theme explainedIn;
+
+    WherePane(Desk desk, PicturePane picture, ZoneMap zone) {
+        this.desk = desk;
+        this.picture = picture;
+        this.zone = zone;
+        setSpacing(6);
+        setAlignment(Pos.TOP_RIGHT);
+        setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        setPickOnBounds(false);
+        getStyleClass().add("over");
+        button.setId("where");
+        button.setTooltip(new Tooltip("Shows where the frame pin, or the tank pin when chosen, may go (M)"));
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        button.setOnAction(e -> switched());
+        legend.managedProperty().bind(legend.visibleProperty());
+        getChildren().addAll(button, legend);
+    }
+
+    /** Shows the map or takes it away. */
+    void toggle() {
+        if (isVisible()) {
+            button.setSelected(!button.isSelected());
+            switched();
+        }
+    }
+
+    private void switched() {
+        Dump dump = desk.dump();
+        Eye from = before;
+        if (button.isSelected() && dump != null) {
+            before = picture.picture().eye();
+            picture.setEye(near(dump.design(), picture.getWidth() / Math.max(1, picture.getHeight())));
+        } else if (from != null) {
+            before = null;
+            picture.setEye(from);
+        }
+        renew();
+    }
+
+    /** From the side, so near that the zones fill the picture beside the legend. */
+    private static Eye near(Design design, double aspect) {
+        List<Vec2> all = new ArrayList<>(List.of(design.pivot().at()));
+        if (design.mounts() != null) {
+            for (Zone given :
+                    Arrays.asList(design.mounts().framePin(), design.mounts().tankPin())) {
+                all.addAll(given == null ? List.of() : given.outline());
+            }
+        }
+        if (design.drive() instanceof Straight straight) {
+            all.addAll(List.of(straight.framePin(), straight.tankPin()));
+        }
+        double z = design.drive().actuators().get(0).z();
+        double west = all.stream().mapToDouble(Vec2::x).min().orElse(0);
+        double east = all.stream().mapToDouble(Vec2::x).max().orElse(0);
+        double low = all.stream().mapToDouble(Vec2::y).min().orElse(0);
+        double high = all.stream().mapToDouble(Vec2::y).max().orElse(0);
+        double beside = LEGEND * Math.max(east - west, aspect * (high - low));
+        return Eye.fitting(
+                Eye.Place.SIDE,
+                new Vec3(west, low, z),
+                new Vec3(east + beside, high + TITLE * (high - low), z),
+                aspect);
+    }
+
+    /** The design, the chosen pin or the theme may have changed. */
+    void renew() {
+        Dump dump = desk.dump();
+        Design design = dump == null ? null : dump.design();
+        Mounts mounts = design == null ? null : design.mounts();
+        boolean can = design != null
+                && mounts != null
+                && design.drive() instanceof Straight
+                && (mounts.framePin() != null || mounts.tankPin() != null);
+        setVisible(can);
+        boolean on = can && button.isSelected();
+        legend.setVisible(on);
+        zone.setVisible(on);
+        picture.picture().setBrief(on);
+        if (on && design != null && mounts != null && design.drive() instanceof Straight straight) {
+            ask(design, mounts, straight);
+        } else {
+            worker.cancel();
+            asked = null;
+            map = null;
+        }
+        place();
+    }
+
+    private void ask(Design design, Mounts mounts, Straight straight) {
+        Handle chosen = picture.handles().chosen();
+        Pin wanted = chosen != null && chosen.label().equals("tank pin") ? Pin.TANK : Pin.FRAME;
+        Zone given = wanted == Pin.FRAME ? mounts.framePin() : mounts.tankPin();
+        if (given == null) {
+            worker.cancel();
+            asked = null;
+            map = null;
+            old = false;
+            pin = wanted;
+            fault = "The design's mounts: give no zone for it.";
+            return;
+        }
+        // the map is the same wherever its own pin is
+        Vec2 any = given.outline().get(0);
+        Design same = design.withDrive(
+                wanted == Pin.FRAME
+                        ? straight.movedTo(any, straight.tankPin())
+                        : straight.movedTo(straight.framePin(), any));
+        if (wanted == pin && same.equals(asked)) {
+            return;
+        }
+        map = wanted == pin ? map : null;
+        pin = wanted;
+        asked = same;
+        old = true;
+        fault = "";
+        worker.ask(same, wanted);
+    }
+
+    private void take(MapWorker.Answer answer) {
+        if (asked == null || answer.pin() != pin) {
+            return;
+        }
+        map = answer.map();
+        fault = answer.fault();
+        old = !answer.last();
+        place();
+    }
+
+    /** Lays the map over its zone, and says what it means. */
+    void place() {
+        Instant now = desk.now();
+        Dump dump = desk.dump();
+        boolean on = legend.isVisible() && now != null && dump != null && picture.getHeight() > 0;
+        if (!on || now == null || dump == null) {
+            return;
+        }
+        Placement body = now.bodies().get(pin == Pin.FRAME ? 0 : body());
+        double z = dump.design().drive().actuators().get(0).z();
+        Eye eye = picture.picture().eye();
+        zone.show(map, old, new PlaneView(eye, z, body, picture.getWidth(), picture.getHeight()), desk.theme());
+        if (!Objects.equals(map, explained) || pin != explainedPin || desk.theme() != explainedIn) {
+            explained = map;
+            explainedPin = pin;
+            explainedIn = desk.theme();
+            legend.show(pin, map, desk.theme());
+        }
+        legend.tell(
+                !fault.isEmpty()
+                        ? fault
+                        : old ? "Being worked out ..." : "Gaps to other parts are not in it: see the checks.");
+    }
+
+    /** Number of the body that the tank pin is on. */
+    private int body() {
+        return desk.bench().handles().stream()
+                .filter(h -> h.label().equals("tank pin"))
+                .mapToInt(Handle::body)
+                .findFirst()
+                .orElse(0);
+    }
+
+    /** Whether a finished map is shown. */
+    boolean finished() {
+        return legend.isVisible() && map != null && !old;
+    }
+
+    /** The map shown; null when there is none. */
+    @Nullable
+    PlacementMap map() {
+        return map;
+    }
+
+    /** Ends with the window. */
+    void end() {
+        worker.end();
+    }
+}
