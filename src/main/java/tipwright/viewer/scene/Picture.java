@@ -44,9 +44,9 @@ public final class Picture extends Pane {
         setTheme(theme);
     }
 
-    /** Lays something between the machine and the lettering; it covers the whole picture. */
+    /** Lays something over the machine and its lettering; it covers the whole picture. */
     public void lay(Pane over) {
-        getChildren().add(1, over);
+        getChildren().add(over);
     }
 
     /** Whether the title is all the lettering there is. */

@@ -31,7 +31,7 @@ import tipwright.viewer.scene.ZoneMap;
 /** The switch for the map of where the chosen pin may go, and its legend; the map itself lies over the machine. */
 final class WherePane extends VBox {
     /** Room for the legend, a share of the width. */
-    private static final double LEGEND = 0.2;
+    private static final double LEGEND = 0.24;
     /** Room for the title, a share of the height. */
     private static final double TITLE = 0.28;
 
