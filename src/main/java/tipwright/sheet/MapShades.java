@@ -20,6 +20,7 @@ public final class MapShades {
 
     private static final List<Double> ENDS = List.of(0.5, 0.6, 0.7, 0.8, 0.9);
     private static final List<Integer> RAMP = List.of(0xffe945, 0xcbba69, 0x958f78, 0x666970, 0x31446b, 0x00204c);
+    private static final List<Limit> LIMITS = List.of(Limit.values());
     private static final int LARGE = 50;
 
     private MapShades() {}
@@ -44,7 +45,7 @@ public final class MapShades {
 
     /** Number of the hatch of a limit. */
     public static int hatch(Limit limit) {
-        return List.of(Limit.values()).indexOf(limit);
+        return LIMITS.indexOf(limit);
     }
 
     /** Number of the band that a utilisation falls into. */
@@ -68,7 +69,7 @@ public final class MapShades {
             for (int c = 0; c < map.utilisation()[0].length; c++) {
                 int kind = kind(map, r, c);
                 if (kind > 0) {
-                    found.add(List.of(Limit.values()).get(kind - 1));
+                    found.add(LIMITS.get(kind - 1));
                 }
             }
         }
@@ -84,7 +85,7 @@ public final class MapShades {
         regions.sort(Comparator.comparingInt(Regions.Region::size).reversed());
         for (Regions.Region region : regions) {
             if (region.kind() > 0 && region.size() > rows * columns / LARGE) {
-                all.add(new Label(List.of(Limit.values()).get(region.kind() - 1), region.row(), region.column()));
+                all.add(new Label(LIMITS.get(region.kind() - 1), region.row(), region.column()));
             }
         }
         return all;

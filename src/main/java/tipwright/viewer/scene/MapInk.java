@@ -15,11 +15,16 @@ public final class MapInk {
     private final int line;
     private final int paper;
     private final int stroke;
+    private final int[] bands = new int[MapShades.WORDS.size()];
 
     /** For a theme. */
     public MapInk(Theme theme) {
         line = argb(theme.ink(), 1);
         paper = argb(theme.panel(), 0.72);
+        for (int band = 0; band < bands.length; band++) {
+            int rgb = MapShades.colour(band);
+            bands[band] = argb(Color.rgb(rgb >> 16, (rgb >> 8) & 0xff, rgb & 0xff), SOLID);
+        }
         stroke = argb(theme.ink().interpolate(theme.panel(), 0.3), 0.9);
     }
 
@@ -29,8 +34,8 @@ public final class MapInk {
     }
 
     /** Of a band of utilisation, 0xaarrggbb. */
-    static int band(int band) {
-        return argb(Color.web(String.format("#%06x", MapShades.colour(band))), SOLID);
+    int band(int band) {
+        return bands[band];
     }
 
     /** Of a pixel in the hatch of a limit, 0xaarrggbb. */
@@ -67,7 +72,7 @@ public final class MapInk {
     }
 
     /** A piece of a band for the legend, pixels. */
-    public static WritableImage swatch(int band, int width, int height) {
+    public WritableImage swatch(int band, int width, int height) {
         int[] pixels = new int[width * height];
         java.util.Arrays.fill(pixels, band(band));
         return image(pixels, width, height);

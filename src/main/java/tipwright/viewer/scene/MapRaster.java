@@ -64,7 +64,7 @@ record MapRaster(int x, int y, int step, int width, int height, int[] argb) {
                 if (border) {
                     pixels[j * width + i] = ink.line();
                 } else if (kind == 0) {
-                    pixels[j * width + i] = MapInk.band(MapShades.band(map.utilisation()[row][column]));
+                    pixels[j * width + i] = ink.band(MapShades.band(map.utilisation()[row][column]));
                 } else if (kind > 0) {
                     pixels[j * width + i] = ink.hatched(kind - 1, x + i, y + j);
                 }

@@ -41,7 +41,7 @@ final class MapLegend extends VBox {
         if (map != null) {
             MapInk ink = new MapInk(theme);
             for (int band = 0; band < MapShades.WORDS.size(); band++) {
-                row(MapInk.swatch(band, WIDE, HIGH), MapShades.WORDS.get(band));
+                row(ink.swatch(band, WIDE, HIGH), MapShades.WORDS.get(band));
             }
             for (Limit limit : MapShades.against(map)) {
                 row(ink.swatch(limit, WIDE, HIGH), "not: " + limit.words());

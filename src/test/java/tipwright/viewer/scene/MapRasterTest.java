@@ -57,7 +57,7 @@ class MapRasterTest {
                 int expected = kind < 0
                         ? 0
                         : kind == 0
-                                ? MapInk.band(MapShades.band(map.utilisation()[row][column]))
+                                ? ink.band(MapShades.band(map.utilisation()[row][column]))
                                 : ink.hatched(kind - 1, raster.x() + i, raster.y() + j);
                 assertThat(argb).as("pixel %s of %s", pixel, stowed).isEqualTo(expected);
             }
