@@ -11,6 +11,8 @@ import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import tipwright.analysis.Placement;
 import tipwright.geometry.Mesh;
+import tipwright.geometry.MeshCut;
+import tipwright.geometry.Plane;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 
@@ -125,16 +127,25 @@ final class Flat {
         return (low < zone.from() && high > zone.from()) || (low < zone.to() && high > zone.to());
     }
 
+    /** The body between the two ends of the zone, closed there, so that the inside counts too. */
     private static Geometry joined(Mesh mesh, Zone zone) {
+        Mesh part = cut(cut(mesh, 1, zone.to()), -1, -zone.from());
         List<Geometry> pieces = new ArrayList<>();
-        for (int t = 0; t < mesh.triangles(); t++) {
-            List<Vec2> piece = clipped(mesh, t, zone);
-            List<Vec2> hull = piece.size() > 2 ? Footprint.hull(piece) : piece;
+        for (int t = 0; t < part.triangles(); t++) {
+            List<Vec2> piece = new ArrayList<>();
+            for (int c = 0; c < 3; c++) {
+                piece.add(part.vertex(part.corners()[3 * t + c]).xy());
+            }
+            List<Vec2> hull = Footprint.hull(piece);
             if (hull.size() > 2) {
                 pieces.add(polygon(hull));
             }
         }
         return pieces.isEmpty() ? nothing() : OverlayNGRobust.union(pieces);
+    }
+
+    private static Mesh cut(Mesh mesh, int sign, double limit) {
+        return Double.isInfinite(limit) ? mesh : MeshCut.below(mesh, new Plane(new Vec3(0, 0, sign), limit));
     }
 
     private static List<Vec2> clipped(Mesh mesh, int t, Zone zone) {
