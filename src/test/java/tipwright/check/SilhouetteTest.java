@@ -12,6 +12,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.Examples;
 import tipwright.geometry.Head;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.Polyhedron;
@@ -98,6 +100,21 @@ class SilhouetteTest {
         assertThat(Flat.polygon(List.of(new Vec2(0, 0), new Vec2(1, 1), new Vec2(1, 0), new Vec2(0, 1)))
                         .getArea())
                 .isCloseTo(0.5, within(1e-12));
+    }
+
+    /** A post in the middle of the width of a hollow tub, where the tub comes down: not only its end plates are in the way. */
+    @Test
+    void aHollowTubHitsWhatStandsInTheMiddleOfItsWidth() throws CannotComputeException {
+        String tub = Examples.BOX.replace(
+                "{shape: box, size: [1 m, 1 m, 1 m], centre: [0 m, 1 m, 0 m]}",
+                "{shape: prism, width: 1 m, outline: [[-50 cm, 50 cm], [0 m, 80 cm], [50 cm, 50 cm], [50 cm, 150 cm],"
+                        + " [-50 cm, 150 cm]]}");
+        String post = "obstacles: [{name: post, z: [-50 mm, 50 mm],"
+                + " outline: [[1 m, 0 mm], [1050 mm, 0 mm], [1050 mm, 700 mm], [1 m, 700 mm]]}]\n";
+        assertThat(Checker.check(Examples.read(tub + post)).findings()).anySatisfy(f -> {
+            assertThat(f.id()).startsWith("clearance").contains("post").contains("tank");
+            assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
+        });
     }
 
     @Test
