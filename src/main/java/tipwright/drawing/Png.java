@@ -11,6 +11,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -44,7 +45,16 @@ public final class Png {
             mark(g, mark, font, toPixels, scale);
         }
         g.dispose();
-        ImageIO.write(image, "png", out);
+        out.write(bytes(image));
+    }
+
+    /** A picture as the bytes of a PNG file: the encoder never sees a disk that may be full. */
+    public static byte[] bytes(BufferedImage image) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        if (!ImageIO.write(image, "png", out)) {
+            throw new IOException("this Java has no encoder for PNG");
+        }
+        return out.toByteArray();
     }
 
     private static Font font() throws IOException {

@@ -59,6 +59,24 @@ public final class WholeFile {
         }
     }
 
+    /**
+     * Makes a folder, and those that it lies in, unless it is there.
+     *
+     * @throws IOException when it cannot; the message names the folder, says why and how to mend it
+     */
+    public static void folder(Path path) throws IOException {
+        for (Path part = path.toAbsolutePath(); part != null; part = part.getParent()) {
+            if (Files.exists(part) && !Files.isDirectory(part)) {
+                throw new IOException(path + ": not made: " + part + " is a file, no folder; choose another folder");
+            }
+        }
+        try {
+            Files.createDirectories(path);
+        } catch (IOException e) {
+            throw new IOException(path + ": not made: " + reason(path, e), e);
+        }
+    }
+
     private static void replace(Path target, Path folder, Content content) throws IOException {
         Path part = fresh(target, folder);
         try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {

@@ -81,6 +81,19 @@ class WholeFileTest {
     }
 
     @Test
+    void aFolderIsMadeUnlessAFileIsInTheWay() throws IOException {
+        Path deep = folder.resolve("a").resolve("b");
+        WholeFile.folder(deep);
+        WholeFile.folder(deep);
+        assertThat(deep).isDirectory();
+        Path file = Files.writeString(folder.resolve("file"), "kept");
+        Path below = file.resolve("pictures");
+        assertThatThrownBy(() -> WholeFile.folder(below))
+                .hasMessage(below + ": not made: " + file + " is a file, no folder; choose another folder");
+        assertThat(file).hasContent("kept");
+    }
+
+    @Test
     void aFullDeviceIsCalledFull() {
         Path full = Path.of("/dev/full");
         assumeTrue(Files.exists(full));

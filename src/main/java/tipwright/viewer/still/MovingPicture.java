@@ -3,7 +3,7 @@ package tipwright.viewer.still;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.nio.file.Path;
+import java.io.OutputStream;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageTypeSpecifier;
@@ -12,6 +12,7 @@ import javax.imageio.metadata.IIOInvalidTreeException;
 import javax.imageio.metadata.IIOMetadata;
 import javax.imageio.metadata.IIOMetadataNode;
 import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** Writes an animated GIF that loops for ever, by the encoder that comes with Java. */
 final class MovingPicture implements AutoCloseable {
@@ -20,9 +21,9 @@ final class MovingPicture implements AutoCloseable {
     private final ImageWriter writer;
     private final ImageOutputStream out;
 
-    MovingPicture(Path file) throws IOException {
+    MovingPicture(OutputStream to) throws IOException {
         writer = ImageIO.getImageWritersByFormatName("gif").next();
-        out = ImageIO.createImageOutputStream(file.toFile());
+        out = new MemoryCacheImageOutputStream(to);
         out.setByteOrder(java.nio.ByteOrder.LITTLE_ENDIAN);
         writer.setOutput(out);
         writer.prepareWriteSequence(null);

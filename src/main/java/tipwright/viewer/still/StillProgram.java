@@ -2,8 +2,8 @@
 package tipwright.viewer.still;
 
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,12 +11,13 @@ import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import javafx.application.ConditionalFeature;
 import javafx.application.Platform;
-import javax.imageio.ImageIO;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
+import tipwright.drawing.Png;
+import tipwright.report.WholeFile;
 import tipwright.viewer.dump.Reel;
 import tipwright.viewer.scene.Eye;
 import tipwright.viewer.scene.Theme;
@@ -61,7 +62,7 @@ public final class StillProgram {
             System.err.println("tipwright: " + fault);
             return 3;
         }
-        Files.createDirectories(order.out());
+        WholeFile.folder(order.out());
         stills(analysis);
         if (order.moving()) {
             moving(analysis);
@@ -123,8 +124,8 @@ public final class StillProgram {
         int height = Math.max(2, (int) Math.round((double) MOVING_WIDTH * order.height() / order.width()));
         Shooter shooter = shooter(analysis, MOVING_WIDTH, height);
         Path file = order.out().resolve("dump.gif");
-        Path half = order.out().resolve("dump.gif.part");
-        try (MovingPicture gif = new MovingPicture(half)) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (MovingPicture gif = new MovingPicture(bytes)) {
             List<Reel.Spot> spots = shooter.reel().evenly(MOVES + 1);
             for (int i = 0; i <= MOVES; i++) {
                 Reel.Spot spot = spots.get(i);
@@ -132,14 +133,13 @@ public final class StillProgram {
                 gif.add(shoot(() -> shooter.shoot(spot)), end ? 110 : 9);
             }
         }
-        Files.move(half, file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        WholeFile.write(file, bytes::writeTo);
         System.out.println(file);
     }
 
     private static void write(BufferedImage image, Path file) throws IOException {
-        if (!ImageIO.write(image, "png", file.toFile())) {
-            throw new IOException(file + ": cannot be written as PNG");
-        }
+        byte[] bytes = Png.bytes(image);
+        WholeFile.write(file, out -> out.write(bytes));
         System.out.println(file);
     }
 
