@@ -32,7 +32,7 @@ public final class ActuatorSpeed {
             if (speed == null) {
                 return null;
             }
-            double rated = out || e.pull() <= 0 ? e.push() : e.pull();
+            double rated = out || e.ratedPull() <= 0 ? e.ratedPush() : e.ratedPull();
             return Math.max(0, speed.noLoad() + (speed.rated() - speed.noLoad()) * load / rated);
         }
         if (actuator instanceof TelescopicCylinder t) {

@@ -148,14 +148,14 @@ final class ElectricalCheck implements TimedCheck {
             ElectricActuator.Current current = e.current();
             Double own = e.voltage();
             double voltage = own != null ? own : supply instanceof Battery b ? b.voltage() : Double.NaN;
-            if (speed != null && current != null && speed.rated() * e.push() > voltage * current.rated()) {
+            if (speed != null && current != null && speed.rated() * e.ratedPush() > voltage * current.rated()) {
                 return List.of(make.given(
                         "figures",
-                        speed.rated() * e.push(),
+                        speed.rated() * e.ratedPush(),
                         voltage * current.rated(),
                         1,
                         Kind.POWER,
-                        speed.rated() * e.push() / (voltage * current.rated()),
+                        speed.rated() * e.ratedPush() / (voltage * current.rated()),
                         Findings.Worst.NOWHERE,
                         Verdict.FAIL,
                         "rated push times rated speed is more than voltage times rated current: one of the actuator's"

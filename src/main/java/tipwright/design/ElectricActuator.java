@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.quantity.Kind;
 
 /**
- * An electric linear actuator; ratings are at the rod.
+ * An electric linear actuator; moving, its ratings reach the rod by their efficiency.
  *
  * @param closed pin to pin when drawn in, m
  * @param stroke m
@@ -59,12 +59,12 @@ public record ElectricActuator(
 
     @Override
     public double ratedPush() {
-        return push;
+        return push * efficiency;
     }
 
     @Override
     public double ratedPull() {
-        return pull;
+        return pull * efficiency;
     }
 
     @Override

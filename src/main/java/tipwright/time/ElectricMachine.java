@@ -69,7 +69,7 @@ final class ElectricMachine implements Machine {
     }
 
     private static double rated(ElectricActuator a, boolean out) {
-        return out ? a.push() : a.pull();
+        return out ? a.ratedPush() : a.ratedPull();
     }
 
     private static double load(ElectricActuator a, double share, boolean out) {
