@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.JointPlan;
+import tipwright.analysis.Mechanism;
 import tipwright.design.Fastening;
+import tipwright.linkage.Skeleton;
 
 /** Goes through the fastenings of a design that have a certain part. */
 final class FasteningParts {
@@ -49,11 +52,19 @@ final class FasteningParts {
 
     private static String unknown(Analysis analysis, Fastening fastening) {
         String on = fastening.on();
+        Mechanism mechanism = analysis.mechanism();
+        for (JointPlan joint : mechanism.joints()) {
+            if (joint.slide() && joint.name().equals(fastening.joint())) {
+                return "fastenings: '" + joint.name()
+                        + "' is a slide; what its carriage bears besides is not worked out";
+            }
+        }
         return "fastenings: this mechanism has no joint '" + fastening.joint() + "'" + (on == null ? "" : " on " + on)
                 + "; it has frame-pin, tank-pin, bearing-1, bearing-2, "
                 + String.join(
                         ", ",
-                        analysis.mechanism().joints().stream()
+                        mechanism.joints().stream()
+                                .filter(j -> !j.slide() && !j.name().equals(Skeleton.PIVOT))
                                 .map(j -> j.name())
                                 .toList());
     }

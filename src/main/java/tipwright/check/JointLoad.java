@@ -18,7 +18,7 @@ import tipwright.geometry.Vec3;
 
 /** The force of one joint on the body that a fastening holds it to, in that body's axes as stowed. */
 final class JointLoad {
-    private static final List<String> MOVING_END = List.of("tank-pin", Drive.ROD_PIN);
+    private static final String TANK_PIN = "tank-pin";
 
     private final Analysis analysis;
     private final Source source;
@@ -51,19 +51,22 @@ final class JointLoad {
      * The load of a fastening.
      *
      * @param near z of the fastening, m: picks the actuator
-     * @return null when there is no such joint, or not on that body
+     * @return null when there is no such joint, or not on that body, or when it is a slide, whose couple no single place bears
      */
     static @Nullable JointLoad of(Analysis analysis, Fastening fastening, double near) {
         Mechanism m = analysis.mechanism();
         String joint = fastening.joint();
-        if (joint.equals(Drive.FRAME_PIN) || MOVING_END.contains(joint)) {
+        boolean tankPin = joint.equals(TANK_PIN)
+                && m.joints().stream().noneMatch(j -> j.name().equals(TANK_PIN));
+        if (joint.equals(Drive.FRAME_PIN) || joint.equals(Drive.ROD_PIN) || tankPin) {
             return pin(analysis, fastening, near);
         }
         if (joint.equals("bearing-1") || joint.equals("bearing-2")) {
             return bearing(analysis, fastening, joint.endsWith("1") ? 0 : 1);
         }
         for (int i = 0; i < m.joints().size(); i++) {
-            if (m.joints().get(i).name().equals(joint)) {
+            JointPlan plan = m.joints().get(i);
+            if (plan.name().equals(joint) && i != m.pivot() && !plan.slide()) {
                 return named(analysis, fastening, i, near);
             }
         }

@@ -45,8 +45,9 @@ final class PinCheck implements Check {
     @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         String part = finding.id().substring(finding.id().indexOf('/') + 1);
-        boolean end = part.equals("frame-pin") || part.equals("tank-pin");
-        PinJoint joint = analysis.design().drive().pinJoint(part.equals("tank-pin") ? Drive.ROD_PIN : part);
+        boolean moving = part.equals(analysis.design().drive() instanceof Straight ? "tank-pin" : Drive.ROD_PIN);
+        boolean end = part.equals(Drive.FRAME_PIN) || moving;
+        PinJoint joint = analysis.design().drive().pinJoint(moving ? Drive.ROD_PIN : part);
         if (!end || joint == null) {
             return "";
         }

@@ -126,7 +126,7 @@ final class AroundRules {
         List<String> joints = new ArrayList<>(List.of("frame-pin", "tank-pin", "rod-pin", "bearing-1", "bearing-2"));
         skeleton.joints().stream()
                 .map(Joint::name)
-                .filter(n -> !joints.contains(n))
+                .filter(n -> !joints.contains(n) && !n.equals(Skeleton.PIVOT))
                 .forEach(joints::add);
         for (int i = 0; i < fastenings.size(); i++) {
             String path = Paths.item("fastenings", i + 1);
