@@ -14,6 +14,7 @@ import java.util.Map;
  */
 record Complaint(String written, String shown, Kind kind) {
     private static final int LONGEST = 40;
+    private static final List<String> TONS = List.of("ton", "tons");
     private static final Map<String, String> SISTERS =
             Map.of("lb", "lbf", "lbs", "lbf", "lbf", "lb", "kg", "kgf", "kgf", "kg");
 
@@ -68,6 +69,10 @@ record Complaint(String written, String shown, Kind kind) {
         String hint = sister != null && UnitTable.find(sister, kind) != null
                 ? "; did you mean '" + number + " " + sister + "'?"
                 : suchAs();
+        if (kind == Kind.MASS && TONS.contains(label)) {
+            return new QuantityException("unit '" + label + "' in " + shown + " may be 1000 kg or 2000 lb; write '"
+                    + number + " t' or '" + number + " ton (US)'");
+        }
         List<UnitLabel> others = UnitTable.named(label);
         if (!others.isEmpty()) {
             return new QuantityException(shown + " is " + article(others.get(0).kind()) + "; " + needed() + hint);

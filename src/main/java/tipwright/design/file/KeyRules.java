@@ -40,6 +40,14 @@ final class KeyRules {
         Set<String> meant = new LinkedHashSet<>();
         group.fields().forEach((name, field) -> {
             if (!known.contains(name) && !problems.full()) {
+                if (!name.isEmpty() && Character.isDigit(name.charAt(0))) {
+                    problems.add(
+                            field.key(),
+                            path,
+                            "a ',' before " + Say.quoted(name) + "; write decimals with a point: ','"
+                                    + " starts the next key");
+                    return;
+                }
                 String near = Spelling.nearest(name, free);
                 problems.add(
                         field.key(),

@@ -46,6 +46,11 @@ final class YamlFault {
         if (problem.contains("could not find expected ':'")) {
             return "a ':' with a blank after it is missing in the line above";
         }
+        String before = line.substring(0, Math.min(column, line.length())).stripTrailing();
+        if (problem.contains("expected <block end>") && (before.endsWith("]") || before.endsWith("}"))) {
+            return "a text after the closing '" + before.charAt(before.length() - 1)
+                    + "'; nothing may follow it, and a unit goes on each number inside";
+        }
         if (problem.contains("expected <block end>")) {
             return "the indent of this line does not fit the lines above it";
         }

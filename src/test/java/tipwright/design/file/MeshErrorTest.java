@@ -119,7 +119,7 @@ class MeshErrorTest {
         assertThat(told(read(WashTubTest.tub(), "file: tub.stl, unit: furlong, at: [0, 0 mm, 0 mm]")))
                 .containsExactly(
                         "tub.yaml:7:33: tank.interior.file: 'tub.stl': no such file beside the design",
-                        "tub.yaml:7:48: tank.interior.unit: 'furlong' is no unit of length; allowed: mm, cm, m, in or ft",
+                        "tub.yaml:7:48: tank.interior.unit: 'furlong' is no unit of length; allowed: mm, cm, m, in, ft or yd",
                         "tub.yaml:7:62: tank.interior.at: no unit in '0'; a length is needed; did you mean '0 mm'?");
     }
 }
