@@ -8,7 +8,9 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.JointPlan;
 import tipwright.analysis.Mechanism;
+import tipwright.design.Drive;
 import tipwright.design.Fastening;
+import tipwright.design.Straight;
 import tipwright.linkage.Skeleton;
 
 /** Goes through the fastenings of a design that have a certain part. */
@@ -60,7 +62,9 @@ final class FasteningParts {
             }
         }
         return "fastenings: this mechanism has no joint '" + fastening.joint() + "'" + (on == null ? "" : " on " + on)
-                + "; it has frame-pin, tank-pin, bearing-1, bearing-2, "
+                + "; it has frame-pin, "
+                + (analysis.design().drive() instanceof Straight ? "tank-pin" : Drive.ROD_PIN)
+                + ", bearing-1, bearing-2, "
                 + String.join(
                         ", ",
                         mechanism.joints().stream()

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import tipwright.analysis.Analysis;
@@ -66,17 +67,23 @@ final class HangCheck implements Check {
 
     private static Finding one(Findings make, Design design, String part, Vec3 up) {
         double angle = Math.acos(Math.max(-1, Math.min(1, up.y())));
-        String note = angle < Math.toRadians(90)
-                ? String.format(
-                        Locale.ROOT,
-                        "its %s side %.1f deg low, its %s side %.1f deg low",
-                        up.x() < 0 ? "dump" : "back",
-                        Math.toDegrees(Math.atan2(Math.abs(up.x()), up.y())),
-                        up.z() < 0 ? "+z" : "-z",
-                        Math.toDegrees(Math.atan2(Math.abs(up.z()), up.y())))
-                : "the centre of mass is not below the eye: it turns over";
+        String note = angle < Math.toRadians(90) ? leans(up) : "the centre of mass is not below the eye: it turns over";
         Findings.Worst at = new Findings.Worst(angle, design.tilt().from(), null);
         return make.compare(part, angle, design.limits().hang(), 1, Kind.ANGLE, at, note);
+    }
+
+    /** Which sides hang low; what rounds to nothing is not said. */
+    private static String leans(Vec3 up) {
+        List<String> sides = new ArrayList<>();
+        side(sides, up.x() < 0 ? "dump" : "back", Math.atan2(Math.abs(up.x()), up.y()));
+        side(sides, up.z() < 0 ? "+z" : "-z", Math.atan2(Math.abs(up.z()), up.y()));
+        return sides.isEmpty() ? "it hangs level" : String.join(", ", sides);
+    }
+
+    private static void side(List<String> sides, String name, double angle) {
+        if (Math.toDegrees(angle) >= 0.05) {
+            sides.add(String.format(Locale.ROOT, "its %s side %.1f deg low", name, Math.toDegrees(angle)));
+        }
     }
 
     /** Unit vector from the centre of mass to the eye, which is up when it hangs at rest. */

@@ -44,56 +44,65 @@ final class PinCheck implements Check {
 
     @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
-        String part = finding.id().substring(finding.id().indexOf('/') + 1);
-        boolean moving = part.equals(analysis.design().drive() instanceof Straight ? "tank-pin" : Drive.ROD_PIN);
-        boolean end = part.equals(Drive.FRAME_PIN) || moving;
-        PinJoint joint = analysis.design().drive().pinJoint(moving ? Drive.ROD_PIN : part);
-        if (!end || joint == null) {
-            return "";
+        for (Part part : parts(analysis)) {
+            PinJoint joint = analysis.design().drive().pinJoint(part.name());
+            if (joint != null && finding.id().equals(id() + "/" + part.shown().replace(' ', '-'))) {
+                Worked worked = new Worked(analysis, finding, units);
+                return worked.row()
+                        .map(r -> worked.pin(joint, part.load().applyAsDouble(Worked.worst(r, part.load()))))
+                        .orElse("");
+            }
         }
-        int sharing = analysis.design().drive().actuators().size();
-        Worked worked = new Worked(analysis, finding, units);
-        return worked.row()
-                .map(r -> Worked.worst(r, b -> Math.abs(b.force())))
-                .map(b -> worked.pin(joint, Math.abs(b.force()) / sharing))
-                .orElse("");
+        return "";
     }
 
     @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
+        return parts(analysis).stream().map(p -> one(make, analysis, p)).toList();
+    }
+
+    /**
+     * A pin.
+     *
+     * @param shown its name in the trade's words
+     * @param name in the design
+     * @param load that it bears, N
+     */
+    private record Part(String shown, String name, ToDoubleFunction<Balance> load) {}
+
+    private static List<Part> parts(Analysis analysis) {
         Drive drive = analysis.design().drive();
         int sharing = drive.actuators().size();
-        String moving = drive instanceof Straight ? "tank pin" : "rod pin";
-        List<Finding> all = new ArrayList<>();
-        all.add(one(make, analysis, "frame pin", Drive.FRAME_PIN, b -> Math.abs(b.force()) / sharing));
-        all.add(one(make, analysis, moving, Drive.ROD_PIN, b -> Math.abs(b.force()) / sharing));
+        ToDoubleFunction<Balance> push = b -> Math.abs(b.force()) / sharing;
+        List<Part> all = new ArrayList<>();
+        all.add(new Part("frame pin", Drive.FRAME_PIN, push));
+        all.add(new Part(drive instanceof Straight ? "tank pin" : "rod pin", Drive.ROD_PIN, push));
         List<JointPlan> joints = analysis.mechanism().joints();
         for (int i = 0; i < joints.size(); i++) {
             int joint = i;
             String name = joints.get(i).name();
             int pins = drive.paired(name) ? 2 : 1;
             if (i != analysis.mechanism().pivot() && !joints.get(i).slide()) {
-                String part = name.replace('-', ' ');
-                all.add(one(
-                        make, analysis, part, name, b -> b.joints().get(joint).norm() / pins));
+                all.add(new Part(
+                        name.replace('-', ' '), name, b -> b.joints().get(joint).norm() / pins));
             }
         }
         return all;
     }
 
-    private static Finding one(
-            Findings make, Analysis analysis, String part, String name, ToDoubleFunction<Balance> load) {
+    private static Finding one(Findings make, Analysis analysis, Part part) {
         Drive drive = analysis.design().drive();
-        PinJoint joint = drive.pinJoint(name);
-        double most = Sweep.balances(analysis, load).value();
+        PinJoint joint = drive.pinJoint(part.name());
+        double most = Sweep.balances(analysis, part.load()).value();
         String bears = "bears up to " + Quantities.show(most, Kind.FORCE, UnitSystem.METRIC);
         if (joint == null) {
-            return make.missing(part, drive.pinKey(name) + " missing; it " + bears);
+            return make.missing(part.shown(), drive.pinKey(part.name()) + " missing; it " + bears);
         }
-        Findings.Worst worst = Sweep.balances(analysis, b -> PinStress.combined(joint, load.applyAsDouble(b)));
+        Findings.Worst worst = Sweep.balances(
+                analysis, b -> PinStress.combined(joint, part.load().applyAsDouble(b)));
         double factor = analysis.design().factors().pin();
         String note = "combined stress against yield; " + bears;
-        return make.compare(part, worst.value(), joint.yield(), factor, Kind.PRESSURE, worst, note);
+        return make.compare(part.shown(), worst.value(), joint.yield(), factor, Kind.PRESSURE, worst, note);
     }
 }

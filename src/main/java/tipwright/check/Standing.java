@@ -24,7 +24,7 @@ import tipwright.geometry.Vec3;
  * @param worstEdge in words; empty when nothing overturns
  * @param keeps steepest ground, whichever way it stands, on which the factor is kept, rad, and where
  * @param tips steepest ground on which it stands at all, rad
- * @param heaviest load on one support, N, and where; NaN when it tips over
+ * @param heaviest load on one support, N, and where; infinite when it tips over
  * @param lifts where a support first lifts off, in words; null: none does
  */
 record Standing(

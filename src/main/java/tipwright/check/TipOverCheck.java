@@ -106,8 +106,8 @@ final class TipOverCheck implements Check {
     private static Finding supports(Findings make, Footing footing, Standing s) {
         Double rating = footing.rating();
         if (rating == null) {
-            String most = Double.isNaN(s.heaviest().value())
-                    ? ""
+            String most = Double.isInfinite(s.heaviest().value())
+                    ? "; it tips over"
                     : String.format(
                             Locale.ROOT,
                             "; the most on one is %.1f kN",

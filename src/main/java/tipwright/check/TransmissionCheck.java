@@ -11,6 +11,9 @@ import tipwright.quantity.UnitSystem;
 
 /** Angle between the actuator and the arm of its moving pin. */
 final class TransmissionCheck implements Check {
+    /** Angles that differ by less are the same: a push along a guide is square at every tilt but for rounding, rad. */
+    private static final double ALIKE = 1e-6;
+
     @Override
     public String id() {
         return "transmission";
@@ -51,7 +54,7 @@ final class TransmissionCheck implements Check {
         Limits limits = analysis.design().limits();
         Pose worst = analysis.poses().get(0);
         for (Pose p : analysis.poses()) {
-            worst = p.transmission() < worst.transmission() ? p : worst;
+            worst = p.transmission() < worst.transmission() - ALIKE ? p : worst;
         }
         double angle = worst.transmission();
         double utilisation = limits.transmissionFail() / angle;

@@ -182,4 +182,18 @@ class TipOverTest {
         });
         assertThat(tilts).hasSize(81);
     }
+
+    @Test
+    void sayInWordsThatItTipsOrHangsLevel() throws CannotComputeException {
+        String narrow = EMPTY.replace("700 mm, -500 mm], [700 mm", "100 mm, -500 mm], [100 mm")
+                .replace("mass: 400 kg", "mass: 10 kg")
+                .replace(", rating: 5 kN", "");
+        Result tips = Checker.check(Examples.read(narrow));
+        assertThat(of(tips, "tip-over/supports").note())
+                .isEqualTo("not checked: supports.rating missing; it tips over");
+        Result level = Checker.check(Examples.read(EMPTY.replace("0 mm, -200 mm, 50 mm", "0 mm, -200 mm, 0 mm")));
+        assertThat(of(level, "hang/empty").note()).isEqualTo("it hangs level");
+        // 400 of 557 kg sit 50 mm beside the eye, all 1.89 m under it: atan(35.9 / 1890); along x it hangs straight
+        assertThat(of(Checker.check(Examples.read(EMPTY)), "hang/empty").note()).isEqualTo("its +z side 1.1 deg low");
+    }
 }

@@ -4,12 +4,15 @@ package tipwright.check;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
+import tipwright.design.file.DesignFile;
+import tipwright.design.file.Reading;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.QuantityException;
@@ -79,5 +82,22 @@ class WorkedTest {
         assertThat(worked("stroke/drawn-in")).matches("left 912\\.4 mm - closed 800 mm = 112\\.4 mm");
         assertThat(worked("transmission")).matches("sin\\(angle\\) = .* mm / 850 mm = 0\\.\\d+");
         assertThat(worked("buckling")).startsWith("rod E I = 8151 N m2, L = ");
+    }
+
+    /** What is worked out for every pin of a linkage is what its finding says. */
+    @Test
+    void pinsOfALinkageAreWorkedWithTheirOwnForce() throws CannotComputeException, QuantityException {
+        Result result = Checker.check(((Reading.Good) DesignFile.shipped("crank-cart.yaml")).design());
+        PinCheck check = new PinCheck();
+        for (String pin : List.of("frame-pin", "rod-pin", "crank-pivot", "link-pin", "tank-pin")) {
+            Finding f = result.findings().stream()
+                    .filter(g -> g.id().equals("pin/" + pin))
+                    .findFirst()
+                    .orElseThrow();
+            String text = check.worked(result.analysis(), f, UnitSystem.METRIC);
+            assertThat(number(text, "combined ", Kind.PRESSURE))
+                    .as(pin + ": " + text)
+                    .isCloseTo(f.demand(), within(1e-3 * f.demand()));
+        }
     }
 }

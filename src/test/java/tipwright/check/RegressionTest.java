@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.Examples;
+import tipwright.design.Design;
+import tipwright.design.TiltRange;
+import tipwright.quantity.UnitSystem;
+
+/**
+ * Regression, not validation: every finding, its working and every gap of many designs are what they were when they were last written
+ * down, right or wrong. To write them anew after a change that is meant, and argued in its commit: {@code mvn -q -B test
+ * -Dtest=RegressionTest -Dtest.write.regression=true}.
+ */
+class RegressionTest {
+    private static final Path OWN = Path.of("src/test/resources/tipwright/check/regression");
+    private static final Path SHIPPED = Path.of("geometry");
+    private static final double TIGHT = 1e-9;
+
+    /** Differences of sines and the like that are nothing but rounding, in SI. */
+    private static final double NOTHING = 1e-12;
+
+    /** Before a tilt: a least gap is flat where it lies, so that its place is known to no more than the search's last step, rad. */
+    private static final String AT = "at ";
+
+    private static final double PLACE = 1e-5;
+
+    /** What the differential equation of the dump gives, solved to a tolerance of its own. */
+    private static final List<String> TIMED =
+            List.of("stall", "duty", "cycle-time", "electrical", "hydraulic", "vent", "channel");
+
+    private static final double SOLVED = 1e-6;
+
+    /** An arc sine near a right angle keeps half of the digits only, rad. */
+    private static final double RIGHT_ANGLE = 1e-7;
+
+    static List<String> designs() throws IOException {
+        List<String> names = new ArrayList<>();
+        for (Path folder : List.of(SHIPPED, OWN)) {
+            try (Stream<Path> files = Files.list(folder)) {
+                files.filter(f -> f.toString().endsWith(".yaml")).sorted().forEach(f -> names.add(f.toString()));
+            }
+        }
+        return names;
+    }
+
+    @ParameterizedTest
+    @MethodSource("designs")
+    void findsWhatItFound(String file) throws IOException, CannotComputeException {
+        List<String> now = lines(coarse(Examples.read(Files.readString(Path.of(file)))));
+        String name = Path.of(file).getFileName().toString().replace(".yaml", ".txt");
+        Path kept = OWN.resolve(name);
+        if (Boolean.getBoolean("test.write.regression")) {
+            Files.write(kept, now);
+        }
+        List<String> before = Files.readAllLines(kept);
+        for (int i = 0; i < Math.min(now.size(), before.size()); i++) {
+            assertThat(same(before.get(i), now.get(i)))
+                    .as("%s line %s%nwas %s%nis  %s", kept, i + 1, before.get(i), now.get(i))
+                    .isTrue();
+        }
+        assertThat(now).hasSameSizeAs(before);
+    }
+
+    /** Tilts of 5 degrees at least, to be quick. */
+    private static Design coarse(Design design) {
+        TiltRange t = design.tilt();
+        return design.withTilt(new TiltRange(t.from(), t.to(), Math.max(t.step(), Math.toRadians(5))));
+    }
+
+    private static List<String> lines(Design design) throws CannotComputeException {
+        Result result = Checker.check(design);
+        List<String> all = new ArrayList<>();
+        for (Finding f : result.findings()) {
+            all.add(String.join(
+                    " | ",
+                    f.id(),
+                    f.title(),
+                    "" + f.demand(),
+                    "" + f.capacity(),
+                    "" + f.factor(),
+                    "" + f.kind(),
+                    "" + f.utilisation(),
+                    AT + f.tilt(),
+                    "" + f.loadCase(),
+                    "" + f.verdict(),
+                    f.note(),
+                    worked(result, f)));
+        }
+        for (Clearance.Gap g : Clearance.of(result.analysis())) {
+            all.add("gap | " + g.moving() + " | " + g.other() + " | " + g.rest() + " | " + g.gap() + " | " + AT
+                    + g.tilt());
+            for (Clearance.Move m : g.moves()) {
+                all.add("move | " + m.towards().x() + " | " + m.towards().y() + " | " + m.by());
+            }
+        }
+        HowFull full = result.howFull();
+        all.add(
+                full == null
+                        ? "never passes"
+                        : "how full | " + full.fill() + " | " + full.volume() + " | " + full.mass() + " | "
+                                + full.level() + " | " + full.densityWhenFull() + " | " + full.limit());
+        all.add("verdict | " + result.verdict());
+        return all;
+    }
+
+    private static String worked(Result result, Finding finding) {
+        if (finding.verdict() == Verdict.NOT_CHECKED) {
+            return "";
+        }
+        for (Check check : Checks.all()) {
+            if (finding.id().equals(check.id()) || finding.id().startsWith(check.id() + "/")) {
+                return check.worked(result.analysis(), finding, UnitSystem.METRIC);
+            }
+        }
+        throw new AssertionError(finding.id());
+    }
+
+    /** Words alike, numbers within a billionth. */
+    private static boolean same(String before, String now) {
+        String[] was = before.split(" \\| ", -1);
+        String[] is = now.split(" \\| ", -1);
+        boolean timed = TIMED.contains(was[0].split("/", 2)[0]);
+        double share = timed ? SOLVED : TIGHT;
+        double least = was[0].equals("transmission") ? RIGHT_ANGLE : NOTHING;
+        boolean same = was.length == is.length;
+        for (int i = 0; same && i < was.length; i++) {
+            boolean place = was[i].startsWith(AT) && is[i].startsWith(AT);
+            same = was[i].equals(is[i])
+                    || (place
+                            ? near(was[i].substring(AT.length()), is[i].substring(AT.length()), 0, PLACE)
+                            : near(was[i], is[i], share, least));
+        }
+        return same;
+    }
+
+    private static boolean near(String before, String now, double share, double least) {
+        try {
+            double a = Double.parseDouble(before);
+            double b = Double.parseDouble(now);
+            return Math.abs(a - b) <= share * Math.abs(a) + least;
+        } catch (NumberFormatException words) {
+            return false;
+        }
+    }
+}
