@@ -61,15 +61,14 @@ final class FasteningParts {
                         + "' is a slide; what its carriage bears besides is not worked out";
             }
         }
+        List<String> names = new ArrayList<>();
+        names.add(Drive.FRAME_PIN);
+        names.add(analysis.design().drive() instanceof Straight ? "tank-pin" : Drive.ROD_PIN);
+        names.addAll(List.of("bearing-1", "bearing-2"));
+        mechanism.joints().stream()
+                .filter(j -> !j.slide() && !j.name().equals(Skeleton.PIVOT))
+                .forEach(j -> names.add(j.name()));
         return "fastenings: this mechanism has no joint '" + fastening.joint() + "'" + (on == null ? "" : " on " + on)
-                + "; it has frame-pin, "
-                + (analysis.design().drive() instanceof Straight ? "tank-pin" : Drive.ROD_PIN)
-                + ", bearing-1, bearing-2, "
-                + String.join(
-                        ", ",
-                        mechanism.joints().stream()
-                                .filter(j -> !j.slide() && !j.name().equals(Skeleton.PIVOT))
-                                .map(j -> j.name())
-                                .toList());
+                + "; it has " + String.join(", ", names);
     }
 }
