@@ -3,8 +3,11 @@ package tipwright.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.geometry.Vec2;
 import tipwright.linkage.Joint;
 import tipwright.linkage.Skeleton;
+import tipwright.linkage.Strut;
 
 /**
  * What the mechanism is made of.
@@ -15,13 +18,36 @@ import tipwright.linkage.Skeleton;
  * @param pivot number of the joint in the two bearings
  * @param actuatorFrom number of the body at the actuator's fixed end
  * @param actuatorTo number of the body at its moving end
+ * @param links the bodies beside frame and tank that have two pins and no slide
  */
 public record Mechanism(
-        List<String> bodies, int tank, List<JointPlan> joints, int pivot, int actuatorFrom, int actuatorTo) {
+        List<String> bodies,
+        int tank,
+        List<JointPlan> joints,
+        int pivot,
+        int actuatorFrom,
+        int actuatorTo,
+        List<LinkPlan> links) {
     /** Copies the lists. */
     public Mechanism {
         bodies = List.copyOf(bodies);
         joints = List.copyOf(joints);
+        links = List.copyOf(links);
+    }
+
+    /** What is known of a body, by number, as a link; null when it is none. */
+    public @Nullable LinkPlan link(int body) {
+        return links.stream().filter(l -> l.body() == body).findFirst().orElse(null);
+    }
+
+    /** Whether a body, by number, slides on another, or another on it. */
+    public boolean slides(int body) {
+        return joints.stream().anyMatch(j -> j.slide() && (j.a() == body || j.b() == body));
+    }
+
+    /** Whether a joint of this name is on a body, by number. */
+    public boolean has(int body, String joint) {
+        return joints.stream().anyMatch(j -> j.name().equals(joint) && (j.a() == body || j.b() == body));
     }
 
     static Mechanism of(Skeleton skeleton) {
@@ -39,6 +65,21 @@ public record Mechanism(
                 joints,
                 pivot,
                 skeleton.actuator().a(),
-                skeleton.actuator().b());
+                skeleton.actuator().b(),
+                links(skeleton));
+    }
+
+    private static List<LinkPlan> links(Skeleton skeleton) {
+        Strut actuator = skeleton.actuator();
+        List<LinkPlan> links = new ArrayList<>();
+        for (int body = 1; body < skeleton.bodies().size(); body++) {
+            List<Vec2> pins = body == skeleton.tank() ? List.of() : skeleton.twoPins(body);
+            if (!pins.isEmpty()) {
+                boolean first = (actuator.a() == body && LinkPlan.same(actuator.onA(), pins.get(0)))
+                        || (actuator.b() == body && LinkPlan.same(actuator.onB(), pins.get(0)));
+                links.add(new LinkPlan(body, pins.get(first ? 1 : 0), pins.get(first ? 0 : 1)));
+            }
+        }
+        return links;
     }
 }

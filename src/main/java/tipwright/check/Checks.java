@@ -45,7 +45,8 @@ public final class Checks {
                 new WeldCheck(),
                 new BoltCheck(),
                 new LugCheck(),
-                new CrossMemberCheck());
+                new CrossMemberCheck(),
+                new LinkCheck());
     }
 
     /** Runs all of them. */

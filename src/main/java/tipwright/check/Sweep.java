@@ -2,6 +2,7 @@
 package tipwright.check;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
@@ -45,5 +46,14 @@ final class Sweep {
             }
         }
         return analysis.poses().get(0);
+    }
+
+    /** The row where something is worst. */
+    static Optional<Row> rowAt(Analysis analysis, Findings.Worst worst) {
+        return analysis.cases().stream()
+                .filter(c -> c.name().equals(worst.loadCase()))
+                .flatMap(c -> c.rows().stream())
+                .filter(r -> r.tilt() == worst.tilt())
+                .findFirst();
     }
 }

@@ -9,6 +9,7 @@ import tipwright.analysis.CaseResult;
 import tipwright.analysis.Gravity;
 import tipwright.analysis.Row;
 import tipwright.design.Actuator;
+import tipwright.design.LinkSection;
 import tipwright.design.PinJoint;
 import tipwright.design.Rod;
 import tipwright.design.Straight;
@@ -138,6 +139,18 @@ final class Worked {
         return made + " over " + show(length - tube.length(), Kind.LENGTH) + ", body E I = "
                 + stiffness(rod.modulus() * tube.inertia()) + " over " + show(tube.length(), Kind.LENGTH) + ": P = "
                 + show(finding.capacity(), Kind.FORCE);
+    }
+
+    /** The bars of a link as a column over its length. */
+    String bars(LinkSection made, double length) {
+        double area = made.section().area();
+        double inertia = made.weakInertia();
+        double slenderness = length / Math.sqrt(inertia / area);
+        double change = Math.sqrt(2 * Math.PI * Math.PI * made.modulus() / made.yield());
+        return (made.bars() > 1 ? made.bars() + " bars, each " : "") + "E I = " + stiffness(made.modulus() * inertia)
+                + " about the weaker axis, A Sy = " + show(area * made.yield(), Kind.FORCE) + ", L = "
+                + show(length, Kind.LENGTH) + ", L/k = " + Quantities.number(slenderness)
+                + (slenderness < change ? ", Johnson" : ", Euler") + ": P = " + show(finding.capacity(), Kind.FORCE);
     }
 
     private static String stiffness(double value) {

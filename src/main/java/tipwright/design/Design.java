@@ -37,6 +37,7 @@ public record Design(
         @Note("The pit, kerb or bin that the load falls into") @Nullable Receiver receiver,
         @Note("What it stands on, to see that it does not tip over") @Nullable Footing supports,
         @Note("What the links look like, to keep them clear") @Preset List<LinkPart> links,
+        @Note("What links between two pins are made of, to check them") @Preset List<LinkSection> linkSections,
         @Note("Welds, bolts and lugs that hold the joints") @Preset List<Fastening> fastenings,
         @Note("Parts files beside this file, by name") @Counted(atMost = 20) @Preset List<String> parts) {
 
@@ -111,6 +112,7 @@ public record Design(
                 receiver,
                 supports,
                 links,
+                linkSections,
                 fastenings,
                 parts);
     }

@@ -13,7 +13,7 @@ public record Factors(
         @Note("On the actuator's rated push, pull and hold")
                 @Measured(value = Kind.RATIO, preset = "1.0", atLeast = "0.1")
                 double service,
-        @Note("On the rod's buckling load") @Measured(value = Kind.RATIO, preset = "3.0", atLeast = "0.1")
+        @Note("On the buckling load of rods and links") @Measured(value = Kind.RATIO, preset = "3.0", atLeast = "0.1")
                 double buckling,
         @Note("On the yield of the actuator's pins") @Measured(value = Kind.RATIO, preset = "2.0", atLeast = "0.1")
                 double pin,
@@ -30,6 +30,8 @@ public record Factors(
                 double weld,
         @Note("On the design strength of bolts") @Measured(value = Kind.RATIO, preset = "1.5", atLeast = "0.1")
                 double bolt,
-        @Note("On the yield of lugs") @Measured(value = Kind.RATIO, preset = "2.0", atLeast = "0.1") double lug,
+        @Note("On the yield of lugs, and of links in tension or bending")
+                @Measured(value = Kind.RATIO, preset = "2.0", atLeast = "0.1")
+                double lug,
         @Note("On the yield of the cross member") @Measured(value = Kind.RATIO, preset = "1.67", atLeast = "0.1")
                 double crossMember) {}

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.linkage;
 
+import java.util.ArrayList;
 import java.util.List;
 import tipwright.geometry.Vec2;
 
@@ -15,6 +16,8 @@ import tipwright.geometry.Vec2;
 public record Skeleton(List<String> bodies, int tank, List<Joint> joints, Strut actuator) {
     public static final String PIVOT = "pivot";
 
+    private static final double SAME = 1e-6;
+
     /** Copies the lists. */
     public Skeleton {
         bodies = List.copyOf(bodies);
@@ -28,5 +31,38 @@ public record Skeleton(List<String> bodies, int tank, List<Joint> joints, Strut 
                 1,
                 List.of(new Joint.Pin(PIVOT, 0, 1, pivot)),
                 new Strut("actuator", 0, framePin, 1, tankPin));
+    }
+
+    /**
+     * The two pins of a link: the places, stowed, in m, that all its joints and the actuator share; empty when the body slides or
+     * has fewer or more of them.
+     *
+     * @param body by number
+     */
+    public List<Vec2> twoPins(int body) {
+        List<Vec2> places = new ArrayList<>();
+        for (Joint j : joints) {
+            if (j.a() == body || j.b() == body) {
+                add(places, j.at());
+            }
+        }
+        if (actuator.a() == body) {
+            add(places, actuator.onA());
+        }
+        if (actuator.b() == body) {
+            add(places, actuator.onB());
+        }
+        return places.size() == 2 && !slides(body) ? List.copyOf(places) : List.of();
+    }
+
+    /** Whether a body, by number, slides on another, or another on it. */
+    public boolean slides(int body) {
+        return joints.stream().anyMatch(j -> j instanceof Joint.Slide && (j.a() == body || j.b() == body));
+    }
+
+    private static void add(List<Vec2> places, Vec2 at) {
+        if (places.stream().noneMatch(p -> p.minus(at).norm() < SAME)) {
+            places.add(at);
+        }
     }
 }

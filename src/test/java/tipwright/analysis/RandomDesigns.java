@@ -117,6 +117,7 @@ public final class RandomDesigns {
                 null,
                 List.of(),
                 List.of(),
+                List.of(),
                 List.of());
     }
 

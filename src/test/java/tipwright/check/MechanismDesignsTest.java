@@ -17,8 +17,9 @@ import tipwright.design.Design;
 import tipwright.design.Drive;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
+import tipwright.linkage.Skeleton;
 
-/** The shipped design of each mechanism passes its checks, and each of its pins is checked. */
+/** The shipped design of each mechanism passes its checks, and each of its pins and links is checked. */
 class MechanismDesignsTest {
     static List<String> all() {
         return List.of(
@@ -53,6 +54,13 @@ class MechanismDesignsTest {
         for (JointPlan joint : result.analysis().mechanism().joints()) {
             if (!joint.slide() && !joint.name().equals("pivot")) {
                 assertThat(checked).contains("pin/" + joint.name());
+            }
+        }
+        Design design = result.analysis().design();
+        Skeleton skeleton = design.drive().skeleton(design.pivot().at());
+        for (int body = 1; body < skeleton.bodies().size(); body++) {
+            if (body != skeleton.tank() && !skeleton.twoPins(body).isEmpty()) {
+                assertThat(checked).contains("link/" + skeleton.bodies().get(body));
             }
         }
         assertThat(checked).contains("pin/frame-pin", "shaft/at-bearing-1", "bearing-static/bearing-2");

@@ -19,6 +19,7 @@ final class Rules {
             CaseRules::check,
             MountRules::check,
             AroundRules::check,
+            LinkRules::check,
             FarRules::check);
 
     private Rules() {}

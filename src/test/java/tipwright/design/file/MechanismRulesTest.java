@@ -138,6 +138,29 @@ class MechanismRulesTest {
     }
 
     @Test
+    void sectionsOfLinks() {
+        String sections =
+                """
+                link-sections:
+                  - {body: lnk, section: {shape: round, diameter: 30 mm, bore: 30 mm}}
+                  - {body: crank, section: {shape: flat-bar, width: 30 mm, thickness: 8 mm}, hole: 30 mm}
+                  - {body: link, section: {shape: rectangular-tube, height: 40 mm, width: 30 mm, wall: 15 mm}}
+                  - {body: link, section: {shape: rectangular-tube, height: 40 mm, width: 30 mm, wall: 5 mm}, hole: 30 mm}
+                """;
+        assertThat(problems(HEAD + FREE + sections))
+                .containsExactly(
+                        "box.yaml:26:12: link-sections[1].body: no link 'lnk'; did you mean 'link'?",
+                        "box.yaml:26:64: link-sections[1].section.bore: must be less than the diameter (30 mm)",
+                        "box.yaml:27:12: link-sections[2].body: 'crank' is no link between two pins; allowed: link",
+                        "box.yaml:27:84: link-sections[2].hole: a hole of 30 mm leaves too little of this section; make it"
+                                + " less than 30 mm",
+                        "box.yaml:28:88: link-sections[3].section.wall: two walls of 15 mm leave no hollow in 30 mm",
+                        "box.yaml:29:12: link-sections[4].body: 'link' is given twice; keep one",
+                        "box.yaml:29:101: link-sections[4].hole: a hole of 30 mm leaves too little of this section; make it"
+                                + " less than 30 mm");
+    }
+
+    @Test
     void stagesFromTheWidest() {
         String straight =
                 """
