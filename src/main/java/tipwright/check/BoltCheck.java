@@ -28,7 +28,7 @@ final class BoltCheck implements Check {
 
     @Override
     public String formula() {
-        return "Fv/FvRd + Ft/(1.4 FtRd) <= 1 / factor and Ft/FtRd <= 1 / factor; FvRd = 0.6 fu As/1.25, FtRd = 0.9 fu As/1.25";
+        return "Fv/FvRd + Ft/(1.4 FtRd) <= 1 / factor and Ft/FtRd <= 1 / factor; FvRd = 0.6 fu As/1.25 (0.5 where it is not like class 8.8), FtRd = 0.9 fu As/1.25";
     }
 
     @Override

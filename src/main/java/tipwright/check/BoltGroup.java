@@ -9,13 +9,13 @@ import tipwright.geometry.Vec3;
 
 /**
  * Bolts of one plane. Shear and pull of each by the elastic method, with the moment taken about the bolts' centroid, so that
- * nothing rests on the plate pressing against its seat. Design strengths 0.6 fu As / 1.25 in shear through the thread and 0.9 fu
- * As / 1.25 in pull, together Fv/FvRd + Ft/(1.4 FtRd) and Ft/FtRd. Source: elastic method: Shigley, Mechanical Engineering
+ * nothing rests on the plate pressing against its seat. Design strengths 0.6 fu As / 1.25 in shear through the thread for class 8.8
+ * and its like, 0.5 fu As / 1.25 for all others, and 0.9 fu As / 1.25 in pull, together Fv/FvRd + Ft/(1.4 FtRd) and Ft/FtRd. Source: elastic method: Shigley, Mechanical Engineering
  * Design, section 8-12 (from memory); strengths: EN 1993-1-8, table 3.4 (from memory).
  */
 public final class BoltGroup {
-    private static final double SHEAR = 0.6 / 1.25;
-    private static final double PULL = 0.9 / 1.25;
+    private static final double PARTIAL = 1.25;
+    private static final double PULL = 0.9 / PARTIAL;
     private static final double TOGETHER = 1.4;
 
     private final Bolts bolts;
@@ -71,11 +71,19 @@ public final class BoltGroup {
     public double share(Vec3 force, Vec3 at) {
         double most = 0;
         for (Load load : loads(force, at)) {
-            double v = load.shear() / (SHEAR * bolts.ultimate() * area);
+            double v = load.shear() / (shearShare(bolts.ultimate()) / PARTIAL * bolts.ultimate() * area);
             double t = load.pull() / (PULL * bolts.ultimate() * area);
             most = Math.max(most, Math.max(v + t / TOGETHER, t));
         }
         return most;
+    }
+
+    /**
+     * Share of its tensile strength that a thread bears in shear: 0.6 for class 8.8; 0.5 for 4.8, 5.8, 6.8 and 10.9. The strength
+     * alone does not tell 4.6 from 4.8, so the lower one counts there.
+     */
+    private static double shearShare(double ultimate) {
+        return ultimate >= 700e6 && ultimate < 900e6 ? 0.6 : 0.5;
     }
 
     /**
