@@ -17,6 +17,27 @@ public final class BoltGroup {
     private static final double PARTIAL = 1.25;
     private static final double PULL = 0.9 / PARTIAL;
     private static final double TOGETHER = 1.4;
+    /** Diameter in inches and threads to the inch. */
+    private static final double[][] UNIFIED = {
+        {0.25, 20},
+        {0.3125, 18},
+        {0.375, 16},
+        {0.4375, 14},
+        {0.5, 13},
+        {0.5625, 12},
+        {0.625, 11},
+        {0.75, 10},
+        {0.875, 9},
+        {1, 8},
+        {1.125, 7},
+        {1.25, 7},
+        {1.375, 6},
+        {1.5, 6},
+        {1.75, 5},
+        {2, 4.5}
+    };
+
+    private static final double INCH_CLOSE = 0.002;
 
     private final Bolts bolts;
     private final PlaneAxes axes;
@@ -87,12 +108,19 @@ public final class BoltGroup {
     }
 
     /**
-     * Stress area of a coarse metric thread, m2: pi/4 (d - 0.9382 P)^2. Source: ISO 898-1 and the coarse pitches of ISO 261 (both
-     * from memory).
+     * Stress area of a coarse thread, m2: pi/4 (d - 0.9382 P)^2 where the diameter is metric, pi/4 (d - 0.9743/n)^2 where it is a
+     * usual one in inches. Source: ISO 898-1 and the coarse pitches of ISO 261; ASME B1.1, unified coarse threads (all from
+     * memory).
      *
      * @param diameter m
      */
     public static double stressArea(double diameter) {
+        for (double[] inch : UNIFIED) {
+            if (Math.abs(diameter / 0.0254 - inch[0]) < INCH_CLOSE) {
+                double core = 0.0254 * (inch[0] - 0.9743 / inch[1]);
+                return Math.PI * core * core / 4;
+            }
+        }
         double d = 1000 * diameter;
         double pitch = d < 4.5 ? 0.7 : d < 5.5 ? 0.8 : d < 7 ? 1 : d < 9 ? 1.25 : d < 11 ? 1.5 : d < 13 ? 1.75 : 0;
         if (pitch == 0) {

@@ -14,7 +14,7 @@ import tipwright.quantity.Kind;
  * @param normal of the plane, out of the part that holds the bolts, any length
  * @param positions [u, v], m
  * @param diameter of the thread, m
- * @param stressArea of the thread, m2; null: from the diameter as a coarse metric thread
+ * @param stressArea of the thread, m2; null: from the diameter as a coarse thread, metric or inch
  * @param ultimate tensile strength, Pa
  */
 public record Bolts(
@@ -26,7 +26,7 @@ public record Bolts(
                 @Measured(Kind.LENGTH)
                 List<Vec2> positions,
         @Note("Of the thread") @Measured(value = Kind.LENGTH, above = "0 mm", atMost = "100 mm") double diameter,
-        @Note("Stress area of the thread; left out: coarse metric thread")
+        @Note("Stress area of the thread; left out: coarse thread, metric or inch")
                 @Measured(value = Kind.AREA, above = "0 mm2")
                 @Nullable
                 Double stressArea,

@@ -26,4 +26,24 @@ class BoltClassTest {
         double strength = alpha * ultimate * 1e6 * 157e-6 / 1.25;
         assertThat(group.share(new Vec3(10_000, 0, 0), Vec3.ZERO)).isCloseTo(10_000 / strength, within(1e-9));
     }
+
+    /** Coarse inch threads. Source: tensile stress areas of ASME B1.1 as in Shigley, table 8-2 (from memory), in2. */
+    @ParameterizedTest
+    @CsvSource({
+        "0.25, 0.0318",
+        "0.3125, 0.0524",
+        "0.375, 0.0775",
+        "0.4375, 0.1063",
+        "0.5, 0.1419",
+        "0.5625, 0.182",
+        "0.625, 0.226",
+        "0.75, 0.334",
+        "0.875, 0.462",
+        "1, 0.606",
+        "1.25, 0.969",
+        "1.5, 1.405"
+    })
+    void inchThreads(double diameter, double area) {
+        assertThat(BoltGroup.stressArea(diameter * 0.0254) / (0.0254 * 0.0254)).isCloseTo(area, within(0.004 * area));
+    }
 }
