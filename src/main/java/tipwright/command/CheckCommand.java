@@ -11,7 +11,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
-import tipwright.quantity.UnitSystem;
 
 /** Checks a design. */
 @Command(
@@ -36,11 +35,8 @@ final class CheckCommand implements Callable<Integer> {
     @ArgGroup
     private Form form = new Form();
 
-    @Option(
-            names = "--units",
-            paramLabel = "SYSTEM",
-            description = "Units of the summary: metric or us. JSON and CSV have theirs in the names.")
-    private UnitSystem units = UnitSystem.METRIC;
+    @Mixin
+    private Shown shown = new Shown();
 
     @Option(
             names = "--out",
@@ -62,6 +58,6 @@ final class CheckCommand implements Callable<Integer> {
         CheckRun run =
                 new CheckRun(spec.commandLine().getOut(), spec.commandLine().getErr(), parent.terminal());
         CheckRun.Form wanted = form.json ? CheckRun.Form.JSON : form.csv ? CheckRun.Form.CSV : CheckRun.Form.TEXT;
-        return run.run(DesignSource.find(asked.design()), wanted, units, file);
+        return run.run(DesignSource.find(asked.design()), wanted, shown, file);
     }
 }

@@ -15,7 +15,6 @@ import tipwright.check.Checker;
 import tipwright.check.Result;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
-import tipwright.quantity.UnitSystem;
 import tipwright.report.Checked;
 import tipwright.report.CsvReport;
 import tipwright.report.JsonReport;
@@ -53,7 +52,7 @@ final class CheckRun {
      *
      * @param file that the answer goes to; null: it is printed
      */
-    int run(DesignSource source, Form form, UnitSystem units, @Nullable Path file) throws FailedException {
+    int run(DesignSource source, Form form, Shown shown, @Nullable Path file) throws FailedException {
         if (source.inPlaceOfFile()) {
             err.println("tipwright: no file is called '" + source.name() + "' here; this is the shipped design");
         }
@@ -71,7 +70,7 @@ final class CheckRun {
         List<String> remarks = good.warnings().stream().map(Problem::text).toList();
         Checked checked = new Checked(result, good.assumptions(), remarks);
         boolean colour = file == null && terminal.colour();
-        write(checked, form, new Style(colour, units), file);
+        write(checked, form, new Style(colour, shown.units(good)), file);
         return Exit.of(result.verdict());
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -54,8 +55,8 @@ final class CompareCommand implements Callable<Integer> {
             description = "Document to write, whole or not at all; its name ends in .pdf or .html.")
     private @Nullable Path file;
 
-    @Option(names = "--units", paramLabel = "SYSTEM", description = "Units of the results: metric or us.")
-    private UnitSystem units = UnitSystem.METRIC;
+    @Mixin
+    private Shown shown = new Shown();
 
     @Option(names = "--paper", paramLabel = "SIZE", description = "Sheet: a4 or letter. Left out: by the units.")
     private Paper.@Nullable Size size;
@@ -63,11 +64,13 @@ final class CompareCommand implements Callable<Integer> {
     @Override
     public Integer call() throws FailedException {
         Path to = file;
+        List<DesignSource> sources = designs.stream().map(DesignSource::find).toList();
+        UnitSystem units = shown.units(sources.get(0).reading());
         Paper paper = to == null ? null : Papers.of(to, size, units, spec.commandLine());
         Filing filing = new Filing(spec.commandLine(), parent.terminal().environment());
         List<Dossier> dossiers = new ArrayList<>();
-        for (String design : designs) {
-            Filing.Filed filed = filing.read(DesignSource.find(design));
+        for (DesignSource source : sources) {
+            Filing.Filed filed = filing.read(source);
             Checked checked = filed.checked();
             if (checked == null) {
                 return filed.code();

@@ -19,20 +19,20 @@ import tipwright.viewer.start.DesignName;
  *
  * @param name null when it cannot be read; the problems have been told
  */
-record Drawn(@Nullable DesignName name, @Nullable Design design) {
+record Drawn(@Nullable DesignName name, @Nullable Design design, Reading reading) {
     private static final List<String> BUILT_IN = List.of("held", "draining", "heaped", "caked", "empty", "heel");
 
     /** Finds and reads it; tells its problems. */
     static Drawn find(@Nullable String asked, CommandLine line) {
         DesignSource source = DesignSource.find(asked);
         if (source.reading() instanceof Reading.Good good) {
-            return new Drawn(name(asked, source), good.design());
+            return new Drawn(name(asked, source), good.design(), good);
         }
         for (Problem problem : ((Reading.Bad) source.reading()).problems()) {
             line.getErr().println(problem.text());
         }
         line.getErr().flush();
-        return new Drawn(null, null);
+        return new Drawn(null, null, source.reading());
     }
 
     /** What the drawing program is to open, whether or not it can be read; null: there is no such thing, as told. */

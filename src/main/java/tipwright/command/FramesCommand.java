@@ -20,7 +20,6 @@ import picocli.CommandLine.Spec;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.QuantityException;
-import tipwright.quantity.UnitSystem;
 import tipwright.viewer.start.Drawing;
 import tipwright.viewer.start.FrameOrder;
 
@@ -90,8 +89,8 @@ final class FramesCommand implements Callable<Integer> {
     @Option(names = "--light", description = "On a light ground, for paper.")
     private boolean light;
 
-    @Option(names = "--units", paramLabel = "SYSTEM", description = "Units of the figures: metric or us.")
-    private UnitSystem units = UnitSystem.METRIC;
+    @Mixin
+    private Shown shown = new Shown();
 
     @Override
     public Integer call() throws FailedException {
@@ -117,7 +116,7 @@ final class FramesCommand implements Callable<Integer> {
                 Integer.parseInt(wanted.group(2)),
                 gif,
                 light,
-                units,
+                shown.units(drawn.reading()),
                 from.name());
         try {
             return Drawing.stills(order, parent.terminal().environment());

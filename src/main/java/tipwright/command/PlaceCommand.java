@@ -71,8 +71,8 @@ final class PlaceCommand implements Callable<Integer> {
                     + " the tank pin's zone goes beside it as ...-tank.")
     private @Nullable Path map;
 
-    @Option(names = "--units", paramLabel = "SYSTEM", description = "Units shown: ${COMPLETION-CANDIDATES}.")
-    private UnitSystem units = UnitSystem.METRIC;
+    @Mixin
+    private Shown shown = new Shown();
 
     @Override
     public Integer call() throws FailedException {
@@ -99,7 +99,7 @@ final class PlaceCommand implements Callable<Integer> {
         });
         Runtime.getRuntime().addShutdownHook(onInterrupt);
         try {
-            return place(((Reading.Good) source.reading()).design(), stop);
+            return place(((Reading.Good) source.reading()).design(), shown.units(source.reading()), stop);
         } catch (CannotComputeException e) {
             err.println(source.name() + ": " + e.getMessage());
             return Exit.CANNOT_COMPUTE;
@@ -112,7 +112,8 @@ final class PlaceCommand implements Callable<Integer> {
         }
     }
 
-    private int place(Design what, AtomicBoolean stop) throws CannotComputeException, FailedException {
+    private int place(Design what, UnitSystem units, AtomicBoolean stop)
+            throws CannotComputeException, FailedException {
         ProgressLine line =
                 new ProgressLine(spec.commandLine().getErr(), parent.terminal().interactive());
         Placement found = new Placer(threads, seed, candidates, stop::get, line::show).place(what);
@@ -120,9 +121,9 @@ final class PlaceCommand implements Callable<Integer> {
         Style style = new Style(parent.terminal().colour(), units);
         spec.commandLine().getOut().print(PlacementText.of(what, found, style));
         if (map != null) {
-            Design shown =
+            Design best =
                     found.answers().isEmpty() ? what : found.answers().get(0).design();
-            MapFiles.write(shown, map, units, spec.commandLine().getOut());
+            MapFiles.write(best, map, units, spec.commandLine().getOut());
         }
         boolean fails =
                 found.answers().isEmpty() || !found.answers().get(0).failed().isEmpty();

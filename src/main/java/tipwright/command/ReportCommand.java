@@ -49,8 +49,8 @@ final class ReportCommand implements Callable<Integer> {
             description = "File to write, whole or not at all; its name ends in .pdf or .html.")
     private @Nullable Path file;
 
-    @Option(names = "--units", paramLabel = "SYSTEM", description = "Units of the results: metric or us.")
-    private UnitSystem units = UnitSystem.METRIC;
+    @Mixin
+    private Shown shown = new Shown();
 
     @Option(names = "--paper", paramLabel = "SIZE", description = "Sheet: a4 or letter. Left out: by the units.")
     private Paper.@Nullable Size size;
@@ -61,8 +61,9 @@ final class ReportCommand implements Callable<Integer> {
     @Override
     public Integer call() throws FailedException {
         Path to = Objects.requireNonNull(file, "--out is required");
-        Paper paper = Papers.of(to, size, units, spec.commandLine());
         DesignSource source = DesignSource.find(asked.design());
+        UnitSystem units = shown.units(source.reading());
+        Paper paper = Papers.of(to, size, units, spec.commandLine());
         Filing filing = new Filing(spec.commandLine(), parent.terminal().environment());
         CompletableFuture<Stills> shots = noStills
                 ? CompletableFuture.completedFuture(Stills.none("No pictures: they were not asked for."))

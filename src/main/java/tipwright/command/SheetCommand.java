@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -53,11 +54,14 @@ final class SheetCommand implements Callable<Integer> {
             description = "The file to write: .pdf, .svg or .dxf.")
     private Path file = Path.of("sheet.pdf");
 
-    @Option(names = "--units", paramLabel = "SYSTEM", description = "Units of the tape: ${COMPLETION-CANDIDATES}.")
-    private UnitSystem units = UnitSystem.METRIC;
+    @Mixin
+    private Shown shown = new Shown();
 
-    @Option(names = "--paper", paramLabel = "SIZE", description = "Paper of the PDF: ${COMPLETION-CANDIDATES}.")
-    private Paper paper = Paper.A4;
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            description = "Paper of the PDF: a4 or letter. Left out: by the units.")
+    private @Nullable Paper paper;
 
     @Override
     public Integer call() throws FailedException {
@@ -75,7 +79,7 @@ final class SheetCommand implements Callable<Integer> {
         }
         Design what = ((Reading.Good) source.reading()).design();
         try {
-            write(what, end);
+            write(what, shown.units(source.reading()), end);
         } catch (CannotComputeException e) {
             err.println(source.name() + ": " + e.getMessage());
             return Exit.CANNOT_COMPUTE;
@@ -86,9 +90,10 @@ final class SheetCommand implements Callable<Integer> {
         return Exit.FINE;
     }
 
-    private void write(Design what, String end) throws IOException, CannotComputeException {
+    private void write(Design what, UnitSystem units, String end) throws IOException, CannotComputeException {
         if (end.equals(".pdf")) {
-            var pages = WeldSheet.pages(what, units, paper);
+            Paper usual = units == UnitSystem.US ? Paper.LETTER : Paper.A4;
+            var pages = WeldSheet.pages(what, units, paper == null ? usual : paper);
             WholeFile.write(file, stream -> Pdf.write(what.name() + ": sheet to weld from", pages, stream));
             return;
         }

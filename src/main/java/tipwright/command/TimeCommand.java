@@ -41,18 +41,16 @@ final class TimeCommand implements Callable<Integer> {
     @Mixin
     private Asked asked = new Asked();
 
-    @Option(
-            names = "--units",
-            paramLabel = "SYSTEM",
-            description = "Units of the text: ${COMPLETION-CANDIDATES}. JSON has its units in the names.")
-    private UnitSystem units = UnitSystem.METRIC;
+    @Mixin
+    private Shown shown = new Shown();
 
     @Option(names = "--json", description = "Print every moment as JSON.")
     private boolean json;
 
     @Override
     public Integer call() throws FailedException {
-        Design design = Drawn.find(asked.design(), spec.commandLine()).design();
+        Drawn drawn = Drawn.find(asked.design(), spec.commandLine());
+        Design design = drawn.design();
         if (design == null) {
             return Exit.NOT_UNDERSTOOD;
         }
@@ -64,7 +62,7 @@ final class TimeCommand implements Callable<Integer> {
             return Exit.CANNOT_COMPUTE;
         }
         Timing timing = CycleTimer.time(analysis);
-        print(analysis, timing);
+        print(analysis, timing, shown.units(drawn.reading()));
         Cycle dump = timing.dump();
         if (dump == null) {
             return Exit.CANNOT_COMPUTE;
@@ -72,7 +70,7 @@ final class TimeCommand implements Callable<Integer> {
         return dump.complete() ? Exit.FINE : Exit.FAILS;
     }
 
-    private void print(Analysis analysis, Timing timing) throws FailedException {
+    private void print(Analysis analysis, Timing timing, UnitSystem units) throws FailedException {
         PrintWriter out = spec.commandLine().getOut();
         if (!json) {
             out.print(

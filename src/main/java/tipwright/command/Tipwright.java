@@ -7,7 +7,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
-import tipwright.quantity.UnitSystem;
 
 /** The program: without a command it checks the shipped demo design. */
 @Command(
@@ -53,7 +52,7 @@ final class Tipwright implements Callable<Integer> {
     public Integer call() throws FailedException {
         PrintWriter out = spec.commandLine().getOut();
         int code = new CheckRun(out, spec.commandLine().getErr(), terminal)
-                .run(DesignSource.find(null), CheckRun.Form.TEXT, UnitSystem.METRIC, null);
+                .run(DesignSource.find(null), CheckRun.Form.TEXT, new Shown(), null);
         out.println();
         out.println("That was the shipped design '" + DesignSource.DEMO + "'. For your own:");
         out.println("  tipwright new my-tank.yaml      writes a design to start from");

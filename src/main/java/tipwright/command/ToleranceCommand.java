@@ -68,8 +68,8 @@ final class ToleranceCommand implements Callable<Integer> {
     @Option(names = "--plot", paramLabel = "FILE", description = "Draw what moves what to this file, .svg.")
     private @Nullable Path plot;
 
-    @Option(names = "--units", paramLabel = "SYSTEM", description = "Units shown: ${COMPLETION-CANDIDATES}.")
-    private UnitSystem units = UnitSystem.METRIC;
+    @Mixin
+    private Shown shown = new Shown();
 
     @Override
     public Integer call() throws FailedException {
@@ -80,6 +80,7 @@ final class ToleranceCommand implements Callable<Integer> {
             return Exit.NOT_UNDERSTOOD;
         }
         Design what = ((Reading.Good) source.reading()).design();
+        UnitSystem units = shown.units(source.reading());
         try {
             Tolerance found = new Welder(what).tolerance(size(what), Math.max(0, runs), seed);
             Style style = new Style(parent.terminal().colour(), units);

@@ -3,6 +3,7 @@ package tipwright.design.file;
 
 import java.util.List;
 import tipwright.design.Design;
+import tipwright.quantity.UnitSystem;
 
 /** What came of reading a design file. */
 public sealed interface Reading permits Reading.Good, Reading.Bad {
@@ -15,7 +16,12 @@ public sealed interface Reading permits Reading.Good, Reading.Bad {
      * @param places where each value stands in the text
      */
     record Good(Design design, String text, List<Assumption> assumptions, List<Problem> warnings, SourceMap places)
-            implements Reading {}
+            implements Reading {
+        /** The system in which most of its lengths are written: what its results are best shown in. */
+        public UnitSystem units() {
+            return Lengths.system(text, places);
+        }
+    }
 
     /**
      * No design.

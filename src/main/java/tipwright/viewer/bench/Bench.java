@@ -19,6 +19,7 @@ import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.QuantityException;
+import tipwright.quantity.UnitSystem;
 import tipwright.report.WholeFile;
 
 /** The design being worked on. Mutable; owned by one thread. */
@@ -31,6 +32,7 @@ public final class Bench {
     private @Nullable Path file;
     private String name;
     private String saved;
+    private UnitSystem tape = UnitSystem.METRIC;
     private Sheet sheet;
     private List<Handle> handles = List.of();
     private @Nullable Solved dragged;
@@ -60,6 +62,7 @@ public final class Bench {
         }
         Reading.Good good = (Reading.Good) reading;
         Design design = good.design();
+        tape = good.units();
         handles = Handle.of(
                 text, good.places(), design.drive().skeleton(design.pivot().at()));
         try {
@@ -82,6 +85,11 @@ public final class Bench {
     /** What can be moved. */
     public List<Handle> handles() {
         return handles;
+    }
+
+    /** What most lengths of the text are measured with. */
+    public UnitSystem tape() {
+        return tape;
     }
 
     /** As shown. */

@@ -19,7 +19,7 @@ final class Desk {
     private final List<Panel> panels = new ArrayList<>();
     private Bench bench;
     private String loadCase = "draining";
-    private UnitSystem units = UnitSystem.METRIC;
+    private @Nullable UnitSystem units;
     private Theme theme = Theme.DARK;
     private Reel.Spot spot = new Reel.Spot(0, 0, Double.NaN, 0, 0);
     private @Nullable Dump dump;
@@ -65,7 +65,7 @@ final class Desk {
     }
 
     UnitSystem units() {
-        return units;
+        return units == null ? bench.tape() : units;
     }
 
     Theme theme() {
@@ -149,6 +149,6 @@ final class Desk {
 
     /** A quantity in the units chosen. */
     String show(double si, Kind kind) {
-        return Quantities.show(si, kind, units);
+        return Quantities.show(si, kind, units());
     }
 }
