@@ -8,12 +8,14 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
+import tipwright.analysis.Row;
 import tipwright.design.Actuator;
 import tipwright.design.Design;
 import tipwright.design.Dump;
 import tipwright.design.Opening;
 import tipwright.design.PlacedActuator;
 import tipwright.load.Contents;
+import tipwright.load.LoadState;
 
 /** Times the dump of an analysed design. */
 public final class CycleTimer {
@@ -74,15 +76,16 @@ public final class CycleTimer {
                 dump.hold(),
                 end,
                 why));
-        Liquid held = new Liquid(design, contents, mechanism, null);
-        scripts.add(still("held", held, held.lowering(held.start()), held.start(), end, why));
+        if (find(analysis, "held") != null) {
+            Liquid held = new Liquid(design, contents, mechanism, null);
+            scripts.add(still("held", held, held.lowering(held.start()), held.start(), end, why));
+        }
         CaseResult caked = find(analysis, "caked");
-        CaseResult heel = find(analysis, "heel");
-        if (caked != null && heel != null) {
+        if (caked != null) {
             scripts.add(still(
                     "caked",
                     Listed.of(caked, r -> r.raise().force()),
-                    Listed.of(heel, r -> r.lower().force()),
+                    Listed.back(mechanism, left(caked, end)),
                     caked.load().contents(),
                     end,
                     why));
@@ -96,6 +99,15 @@ public final class CycleTimer {
 
     private static Script still(String name, Load up, Load down, double start, double end, Happening.Kind why) {
         return new Script(name, up, volume -> down, start, Double.POSITIVE_INFINITY, 0, List.of(), 0, end, why);
+    }
+
+    /** What a load case still has in the tank at a tilt, rad, and so takes back with it. */
+    private static LoadState left(CaseResult result, double tilt) {
+        LoadState left = result.rows().get(0).load();
+        for (Row row : result.rows()) {
+            left = row.tilt() <= tilt + 1e-9 ? row.load() : left;
+        }
+        return left;
     }
 
     private static @Nullable CaseResult find(Analysis analysis, String name) {

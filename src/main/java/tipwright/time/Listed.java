@@ -6,6 +6,7 @@ import java.util.function.ToDoubleFunction;
 import tipwright.analysis.Balance;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Row;
+import tipwright.load.LoadState;
 
 /**
  * A load that follows the tilt alone, as listed; straight between the tilts of the list.
@@ -28,6 +29,21 @@ record Listed(Grid grid, double[] force, double[] rest, double[] volumes) implem
                 values(rows, moving),
                 values(rows, r -> rest(r.rest())),
                 values(rows, r -> r.load().volume()));
+    }
+
+    /** A load that stays as it is on the way back. */
+    static Listed back(LinkageCurve mechanism, LoadState state) {
+        Grid grid = mechanism.grid();
+        double[] force = new double[grid.size()];
+        double[] rest = new double[grid.size()];
+        double[] volumes = new double[grid.size()];
+        for (int i = 0; i < grid.size(); i++) {
+            rest[i] = mechanism.forces().force(i, state.mass(), state.centroid(), 0);
+            double moving = mechanism.forces().force(i, state.mass(), state.centroid(), -1);
+            force[i] = Double.isFinite(moving) ? moving : rest[i];
+            volumes[i] = state.volume();
+        }
+        return new Listed(grid, force, rest, volumes);
     }
 
     private static double rest(Balance balance) {
