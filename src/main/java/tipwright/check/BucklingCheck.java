@@ -7,7 +7,7 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.design.Actuator;
 import tipwright.design.PlacedActuator;
-import tipwright.design.Rod;
+import tipwright.design.TelescopicCylinder;
 import tipwright.quantity.Kind;
 import tipwright.quantity.UnitSystem;
 
@@ -26,13 +26,15 @@ final class BucklingCheck implements Check {
     @Override
     public String rule() {
         return "At every tilt the push is within the buckling load of the actuator, pinned at both ends, at its length there;"
-                + " without the body's dimensions the rod is taken over the whole length.";
+                + " without the body's dimensions the rod is taken over the whole length. A telescopic cylinder is taken stage by"
+                + " stage where their bores are given; what overlaps counts once, play between the stages does not.";
     }
 
     @Override
     public String formula() {
         return "Euler pi^2 E I / L^2; Johnson A Sy (1 - Sy (L/k)^2 / (4 pi^2 E)) when L/k < sqrt(2 pi^2 E / Sy); rod and"
-                + " body: lowest root of sin(k1 L1) cos(k2 L2)/k1 + cos(k1 L1) sin(k2 L2)/k2 = 0, k = sqrt(P/EI)";
+                + " body: lowest root of sin(k1 L1) cos(k2 L2)/k1 + cos(k1 L1) sin(k2 L2)/k2 = 0, k = sqrt(P/EI);"
+                + " stages: bow and slope passed on from one to the next, lowest P that brings the bow back to the far pin";
     }
 
     @Override
@@ -61,9 +63,9 @@ final class BucklingCheck implements Check {
     }
 
     private static Finding one(Findings make, String part, Analysis analysis, Actuator actuator, int sharing) {
-        Rod rod = actuator.rod();
-        if (rod == null) {
-            return make.missing(part, "actuator.rod missing");
+        if (!Column.known(actuator)) {
+            String stages = actuator instanceof TelescopicCylinder ? ", and actuator.stages: bore missing" : "";
+            return make.missing(part, "actuator.rod missing" + stages);
         }
         double factor = analysis.design().factors().buckling();
         Findings.Worst worst = Sweep.rows(analysis, row -> {
@@ -71,12 +73,14 @@ final class BucklingCheck implements Check {
             for (Balance b : Sweep.balances(row)) {
                 push = Math.max(push, b.force() / sharing);
             }
-            return push / Column.actuator(rod, actuator.tube(), row.pose().length());
+            return push / Column.actuator(actuator, row.pose().length());
         });
         double length = Sweep.poseAt(analysis, worst.tilt()).length();
-        double capacity = Column.actuator(rod, actuator.tube(), length);
+        double capacity = Column.actuator(actuator, length);
         double demand = worst.value() * capacity;
-        String how = actuator.tube() == null ? "bare rod over the whole length" : "rod and body";
+        String how = Column.byStages(actuator)
+                ? "each stage as far as it is out"
+                : actuator.tube() == null ? "bare rod over the whole length" : "rod and body";
         return make.compare(part, demand, capacity, factor, Kind.FORCE, worst, how);
     }
 }

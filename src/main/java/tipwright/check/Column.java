@@ -1,15 +1,19 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tipwright.design.Actuator;
 import tipwright.design.Rod;
+import tipwright.design.TelescopicCylinder;
 import tipwright.design.Tube;
 
 /**
  * Buckling load of an actuator as a column pinned at both ends.
  *
  * <p>One section: Euler P = pi^2 E I / L^2, or Johnson P = A Sy (1 - Sy (L/k)^2 / (4 pi^2 E)) where L/k is under sqrt(2 pi^2 E /
- * Sy). Rod and tube: lowest root of sin(k1 L1) cos(k2 L2) / k1 + cos(k1 L1) sin(k2 L2) / k2 = 0, k = sqrt(P / E I). Source:
+ * Sy). Rod and tube: lowest root of sin(k1 L1) cos(k2 L2) / k1 + cos(k1 L1) sin(k2 L2) / k2 = 0, k = sqrt(P / E I); of more sections the
+ * same by passing bow and slope on from one to the next. Source:
  * elastic column theory, as in R. C. Hibbeler, Mechanics of Materials, chapter 13; J. B. Johnson's parabola as in V. M. Faires,
  * Design of Machine Elements; the stepped form from beam theory (from memory).
  */
@@ -43,25 +47,100 @@ public final class Column {
      * @param length2 m
      */
     public static double stepped(double stiffness1, double length1, double stiffness2, double length2) {
-        // Before either section holds half a wave there is exactly one root: none while both hold less than a quarter
-        // wave.
-        double high = Math.PI * Math.PI * Math.min(stiffness1 / (length1 * length1), stiffness2 / (length2 * length2));
-        double low = high / 4;
+        return stepped(new double[] {stiffness1, stiffness2}, new double[] {length1, length2});
+    }
+
+    /**
+     * Elastic buckling load of any number of sections in line, pinned at the far ends, N.
+     *
+     * <p>In a section the bow is A sin(k x + phase), k = sqrt(P / E I); bow and slope go on unbroken into the next. The lowest load
+     * is that at which the bow that leaves the first pin comes back to the line at the last one; under less it stays on its side,
+     * under more it comes back earlier (Sturm), so halving finds it and skips none.
+     *
+     * @param stiffness E I, N m2 [section]; not modified
+     * @param length m, over 0 [section]; not modified
+     */
+    public static double stepped(double[] stiffness, double[] length) {
+        // The whole of the weakest section buckles no later than it really does; a section of half a wave alone no
+        // earlier.
+        double whole = 0;
+        double least = Double.POSITIVE_INFINITY;
+        double high = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < stiffness.length; i++) {
+            whole += length[i];
+            least = Math.min(least, stiffness[i]);
+            high = Math.min(high, Math.PI * Math.PI * stiffness[i] / (length[i] * length[i]));
+        }
+        double low = Math.PI * Math.PI * least / (whole * whole) * (1 - 1e-12);
         for (int i = 0; i < 200 && high - low > 1e-13 * high; i++) {
             double middle = 0.5 * (low + high);
-            if (determinant(middle, stiffness1, length1, stiffness2, length2) > 0) {
-                low = middle;
-            } else {
+            if (comesBack(middle, stiffness, length)) {
                 high = middle;
+            } else {
+                low = middle;
             }
         }
         return 0.5 * (low + high);
     }
 
-    private static double determinant(double p, double ei1, double l1, double ei2, double l2) {
-        double k1 = Math.sqrt(p / ei1);
-        double k2 = Math.sqrt(p / ei2);
-        return Math.sin(k1 * l1) * Math.cos(k2 * l2) / k1 + Math.cos(k1 * l1) * Math.sin(k2 * l2) / k2;
+    /** Whether the bow comes back to the line before the end, or at it. */
+    private static boolean comesBack(double load, double[] stiffness, double[] length) {
+        double bow = 0;
+        double slope = 1;
+        for (int i = 0; i < stiffness.length; i++) {
+            double k = Math.sqrt(load / stiffness[i]);
+            double phase = Math.atan2(k * bow, slope) + k * length[i];
+            if (phase >= Math.PI) {
+                return true;
+            }
+            bow = Math.sin(phase);
+            slope = k * Math.cos(phase);
+        }
+        return false;
+    }
+
+    /**
+     * Buckling load of sections of one steel in line, N: stepped, passing over to the squash load of the smallest section as
+     * Johnson's parabola does.
+     *
+     * @param modulus Pa
+     * @param yield Pa
+     */
+    public static double stages(List<TelescopicCylinder.Part> parts, double modulus, double yield) {
+        double elastic = stepped(
+                parts.stream().mapToDouble(p -> modulus * p.inertia()).toArray(),
+                parts.stream().mapToDouble(TelescopicCylinder.Part::length).toArray());
+        double squash = yield
+                * parts.stream()
+                        .mapToDouble(TelescopicCylinder.Part::area)
+                        .min()
+                        .orElseThrow();
+        return elastic > squash / 2 ? squash * (1 - squash / (4 * elastic)) : elastic;
+    }
+
+    /** Whether enough is known of an actuator to tell its buckling load. */
+    public static boolean known(Actuator actuator) {
+        return actuator.rod() != null || byStages(actuator);
+    }
+
+    /** Whether an actuator is taken stage by stage. */
+    static boolean byStages(Actuator actuator) {
+        return actuator instanceof TelescopicCylinder t && !t.column(t.closed()).isEmpty();
+    }
+
+    /**
+     * Buckling load of an actuator at a pin-to-pin length in m, N: a telescopic cylinder stage by stage where their bores are known,
+     * else rod and body; NaN when nothing is known.
+     */
+    public static double actuator(Actuator actuator, double length) {
+        if (actuator instanceof TelescopicCylinder t) {
+            List<TelescopicCylinder.Part> parts = t.column(length);
+            if (!parts.isEmpty()) {
+                return stages(parts, t.modulus(), t.yield());
+            }
+        }
+        Rod rod = actuator.rod();
+        return rod == null ? Double.NaN : actuator(rod, actuator.tube(), length);
     }
 
     /**

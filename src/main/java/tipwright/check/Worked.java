@@ -3,6 +3,7 @@ package tipwright.check;
 
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.CaseResult;
@@ -13,6 +14,7 @@ import tipwright.design.LinkSection;
 import tipwright.design.PinJoint;
 import tipwright.design.Rod;
 import tipwright.design.Straight;
+import tipwright.design.TelescopicCylinder;
 import tipwright.design.Tube;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
@@ -127,6 +129,13 @@ final class Worked {
 
     /** Column of an actuator at the length there. */
     String column(Actuator actuator, double length) {
+        if (actuator instanceof TelescopicCylinder t && Column.byStages(t)) {
+            String parts = t.column(length).stream()
+                    .map(p -> stiffness(t.modulus() * p.inertia()) + " over " + show(p.length(), Kind.LENGTH))
+                    .collect(Collectors.joining(", "));
+            return "E I from the body to the narrowest stage " + parts + ": P = "
+                    + show(finding.capacity(), Kind.FORCE);
+        }
         Rod rod = actuator.rod();
         if (rod == null) {
             return "";

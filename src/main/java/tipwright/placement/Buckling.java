@@ -4,7 +4,6 @@ package tipwright.placement;
 import org.jspecify.annotations.Nullable;
 import tipwright.check.Column;
 import tipwright.design.Actuator;
-import tipwright.design.Rod;
 
 /**
  * Buckling load of an actuator over its length, from a table: the load of a stepped column has no closed form.
@@ -22,16 +21,15 @@ final class Buckling {
         this.root = root;
     }
 
-    /** The table; null when the rod is not known. */
+    /** The table; null when too little is known. */
     static @Nullable Buckling of(Actuator actuator) {
-        Rod rod = actuator.rod();
-        if (rod == null) {
+        if (!Column.known(actuator)) {
             return null;
         }
         int steps = (int) Math.ceil(actuator.stroke() / STEP) + 1;
         double[] root = new double[steps + 1];
         for (int i = 0; i <= steps; i++) {
-            root[i] = 1 / Math.sqrt(Column.actuator(rod, actuator.tube(), actuator.closed() + i * STEP));
+            root[i] = 1 / Math.sqrt(Column.actuator(actuator, actuator.closed() + i * STEP));
         }
         return new Buckling(actuator.closed(), root);
     }

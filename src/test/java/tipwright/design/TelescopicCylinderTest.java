@@ -12,15 +12,17 @@ import tipwright.analysis.ActuatorSpeed;
 class TelescopicCylinderTest {
     private static final TelescopicCylinder RAM = new TelescopicCylinder(
             List.of(
-                    new TelescopicCylinder.Stage(0.08, 0.3),
-                    new TelescopicCylinder.Stage(0.06, 0.25),
-                    new TelescopicCylinder.Stage(0.04, 0.2)),
+                    new TelescopicCylinder.Stage(0.08, 0.3, 0.068),
+                    new TelescopicCylinder.Stage(0.06, 0.25, 0.048),
+                    new TelescopicCylinder.Stage(0.04, 0.2, 0.0)),
             0.5,
             16e6,
             2e-4,
             null,
             null,
-            null,
+            355e6,
+            205e9,
+            new Tube(0.1, 0.085, 0.45),
             null,
             0.95,
             null);
@@ -49,5 +51,27 @@ class TelescopicCylinderTest {
         double between = 0.5 * (RAM.ratedPush(1.0) + RAM.ratedPush(1.2));
         assertThat(ActuatorSpeed.at(RAM, 1.0, between, true)).isGreaterThan(0);
         assertThat(ActuatorSpeed.at(RAM, 1.2, between, true)).isZero();
+    }
+
+    private static void stands(double length, double... parts) {
+        List<TelescopicCylinder.Part> column = RAM.column(length);
+        assertThat(column.stream().mapToDouble(TelescopicCylinder.Part::length).toArray())
+                .containsExactly(parts, within(1e-12));
+        assertThat(column.stream().mapToDouble(TelescopicCylinder.Part::length).sum())
+                .isCloseTo(length, within(1e-12));
+    }
+
+    /** Body 450 mm, eye 50 mm; by hand. */
+    @Test
+    void standsBetweenItsPinsAsFarAsEachStageIsOut() {
+        stands(0.5, 0.45, 0.05);
+        stands(0.6, 0.45, 0.1, 0.05);
+        stands(0.9, 0.45, 0.3, 0.1, 0.05);
+        stands(1.25, 0.45, 0.3, 0.25, 0.25);
+        List<TelescopicCylinder.Part> out = RAM.column(1.25);
+        assertThat(out.stream().mapToDouble(TelescopicCylinder.Part::outside).toArray())
+                .containsExactly(0.1, 0.08, 0.06, 0.04);
+        assertThat(out.get(1).area()).isCloseTo(area(0.08) - area(0.068), within(1e-15));
+        assertThat(out.get(3).inertia()).isCloseTo(Math.PI * Math.pow(0.04, 4) / 64, within(1e-18));
     }
 }

@@ -38,12 +38,31 @@ final class ActuatorRules {
     }
 
     private void telescopic(TelescopicCylinder it) {
+        bores(it);
         for (int i = 1; i < it.stages().size(); i++) {
             if (it.stages().get(i).diameter() >= it.stages().get(i - 1).diameter()) {
                 wrong(
                         Paths.item("stages", i + 1) + ".diameter",
                         "must be less than that of the stage before ("
                                 + length(it.stages().get(i - 1).diameter()) + "); list the widest stage first");
+            }
+        }
+    }
+
+    /** Each stage has a wall and goes into the one before, the widest into the body. */
+    private void bores(TelescopicCylinder it) {
+        Double around = it.tube() == null || !(it.tube().inside() > 0)
+                ? null
+                : it.tube().inside();
+        for (int i = 0; i < it.stages().size(); i++) {
+            TelescopicCylinder.Stage stage = it.stages().get(i);
+            String path = Paths.item("stages", i + 1);
+            if (around != null && stage.diameter() > around) {
+                wrong(path + ".diameter", "does not go into what is around it (" + length(around) + " inside)");
+            }
+            around = stage.bore();
+            if (around != null && around >= stage.diameter()) {
+                wrong(path + ".bore", "must be less than the stage's diameter (" + length(stage.diameter()) + ")");
             }
         }
     }

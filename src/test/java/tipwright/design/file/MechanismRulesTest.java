@@ -178,4 +178,28 @@ class MechanismRulesTest {
                         "box.yaml:20:66: drive.straight.actuators[1].actuator.stages[2].diameter: must be less than"
                                 + " that of the stage before (50 mm); list the widest stage first");
     }
+
+    @Test
+    void stagesGoIntoEachOther() {
+        String straight =
+                """
+                drive:
+                  straight:
+                    frame-pin: [-600 mm, -500 mm]
+                    tank-pin: [-450 mm, 400 mm]
+                    actuators:
+                      - z: 0 mm
+                        actuator: {kind: telescopic, closed: 500 mm, relief-pressure: 100 bar,
+                          stages: [{diameter: 60 mm, stroke: 300 mm, bore: 48 mm}, {diameter: 50 mm, stroke: 300 mm, bore: 50 mm}],
+                          tube: {outside: 70 mm, inside: 58 mm, length: 400 mm}}
+                """;
+        assertThat(problems(HEAD + straight))
+                .containsExactly(
+                        "box.yaml:20:31: drive.straight.actuators[1].actuator.stages[1].diameter: does not go into what is"
+                                + " around it (58 mm inside)",
+                        "box.yaml:20:79: drive.straight.actuators[1].actuator.stages[2].diameter: does not go into what is"
+                                + " around it (48 mm inside)",
+                        "box.yaml:20:108: drive.straight.actuators[1].actuator.stages[2].bore: must be less than the stage's"
+                                + " diameter (50 mm)");
+    }
 }
