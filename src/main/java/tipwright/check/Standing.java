@@ -139,7 +139,7 @@ record Standing(
         private static String words(Footprint.Edge edge) {
             return String.format(
                     Locale.ROOT,
-                    "from x %.0f, z %.0f to x %.0f, z %.0f mm",
+                    "from x %.0f mm, z %.0f mm to x %.0f mm, z %.0f mm",
                     1000 * edge.from().x(),
                     1000 * edge.from().y(),
                     1000 * edge.to().x(),

@@ -9,6 +9,7 @@ import tipwright.check.Finding;
 import tipwright.check.Verdict;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
+import tipwright.report.Notes;
 
 /** Every check: a table, then how each was worked out. */
 final class CheckPages {
@@ -41,9 +42,10 @@ final class CheckPages {
         }
     }
 
-    private static String why(Finding f) {
+    private String why(Finding f) {
         String before = "not checked: ";
-        return f.note().startsWith(before) ? f.note().substring(before.length()) : f.note();
+        String note = Notes.of(f, units);
+        return note.startsWith(before) ? note.substring(before.length()) : note;
     }
 
     private Grid table(String caption, List<Finding> findings) {
@@ -104,7 +106,7 @@ final class CheckPages {
                     Words.sign(f.verdict()) + " " + f.verdict().word(),
                     Words.show(f, f.demand(), units),
                     Words.show(f, f.capacity(), units),
-                    f.verdict() == Verdict.NOT_CHECKED ? why(f) : f.note());
+                    f.verdict() == Verdict.NOT_CHECKED ? why(f) : Notes.of(f, units));
         }
         grid.to(page);
     }
@@ -138,8 +140,8 @@ final class CheckPages {
         String at = where.isEmpty() ? "" : " at " + where;
         String worked = check.worked(dossier.analysis(), f, units);
         String put = worked.isEmpty() ? "" : ". Put in: " + worked;
-        return f.title() + numbers + at + ": " + f.verdict().word() + (f.note().isEmpty() ? "" : "; " + f.note()) + put
-                + ".";
+        return f.title() + numbers + at + ": " + f.verdict().word()
+                + (f.note().isEmpty() ? "" : "; " + Notes.of(f, units)) + put + ".";
     }
 
     private static String family(String id) {

@@ -13,6 +13,7 @@ import tipwright.design.Actuator;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.FillSection;
 import tipwright.report.Job;
+import tipwright.report.Notes;
 import tipwright.report.Peak;
 import tipwright.report.Prose;
 import tipwright.report.Scale;
@@ -157,14 +158,14 @@ final class FirstPage {
             List<Finding> passed = dossier.findings(Verdict.PASS);
             page.list(passed.stream()
                     .limit(2)
-                    .map(f -> Words.used(f) + " " + f.title() + ": " + Prose.safe(f.note()))
+                    .map(f -> Words.used(f) + " " + f.title() + ": " + Prose.safe(Notes.of(f, paper.units())))
                     .toList());
             return;
         }
         List<String> items = new ArrayList<>();
         for (Finding f : bad.subList(0, Math.min(MOST, bad.size()))) {
             items.add(Words.sign(f.verdict()) + " " + f.verdict().word().toUpperCase(Locale.ROOT) + " " + Words.used(f)
-                    + " " + f.title() + ": " + f.note() + ". " + Mend.of(f, paper.units()));
+                    + " " + f.title() + ": " + Notes.of(f, paper.units()) + ". " + Mend.of(f, paper.units()));
         }
         if (bad.size() > MOST) {
             items.add((bad.size() - MOST) + " more: see all checks.");

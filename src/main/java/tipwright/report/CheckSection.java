@@ -50,8 +50,8 @@ final class CheckSection {
         lines.addAll(table.lines(" "));
         if (!idle.isEmpty()) {
             List<String> words = idle.stream()
-                    .map(f -> Prose.safe(f.title())
-                            + (f.utilisation() < NOTHING ? " (" + Prose.safe(f.note()) + ")" : ""))
+                    .map(f ->
+                            Prose.safe(f.title()) + (f.utilisation() < NOTHING ? " (" + Prose.safe(note(f)) + ")" : ""))
                     .toList();
             lines.addAll(Prose.wrap(" + ", "pass, hardly used: " + String.join("; ", words)));
         }
@@ -59,12 +59,17 @@ final class CheckSection {
             lines.add("");
             lines.add(style.heading("Not checked, for lack of data: these are no passes"));
             for (Finding f : notMade) {
-                String why = f.note().startsWith(SKIPPED) ? f.note().substring(SKIPPED.length()) : f.note();
+                String note = note(f);
+                String why = note.startsWith(SKIPPED) ? note.substring(SKIPPED.length()) : note;
                 lines.addAll(
                         Prose.wrap("  " + sign(f.verdict()) + " ", Prose.safe(f.title()) + ": " + Prose.safe(why)));
             }
         }
         return lines;
+    }
+
+    private String note(Finding f) {
+        return Notes.of(f, style.units());
     }
 
     private void row(Table table, Finding f) {
@@ -81,7 +86,7 @@ final class CheckSection {
             table.row("", "", "", rest);
         }
         if (f.verdict() != Verdict.PASS) {
-            table.under(Prose.wrap(NOTE, Prose.safe(f.note())));
+            table.under(Prose.wrap(NOTE, Prose.safe(note(f))));
         }
     }
 

@@ -4,6 +4,9 @@ package tipwright.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Quantities;
+import tipwright.quantity.UnitSystem;
 import tipwright.time.Cycle;
 import tipwright.time.Moment;
 
@@ -15,7 +18,10 @@ final class TimePlot {
 
     private final List<Moment> moments;
 
-    TimePlot(Cycle cycle) {
+    private final UnitSystem units;
+
+    TimePlot(Cycle cycle, UnitSystem units) {
+        this.units = units;
         moments = cycle.moments();
     }
 
@@ -39,7 +45,7 @@ final class TimePlot {
         List<String> lines = new ArrayList<>();
         for (int y = HEIGHT; y >= 0; y--) {
             String left = y == HEIGHT ? Scale.angle().number(tilt) + " deg " : y == 0 ? "0 deg " : "";
-            String right = y == HEIGHT ? " " + Math.round(volume * 1000) + " L" : y == 0 ? " 0 L" : "";
+            String right = y == HEIGHT ? " " + Quantities.rough(volume, Kind.VOLUME, units) : y == 0 ? " 0" : "";
             lines.add("  " + " ".repeat(Math.max(0, MARGIN - left.length())) + left + "|"
                     + new String(cells[y]).stripTrailing());
             if (!right.isEmpty()) {

@@ -53,7 +53,7 @@ public final class TimeReport {
         lines.addAll(happenings.lines("  "));
         lines.add("");
         lines.add(style.heading("Tilt and contents over the time"));
-        lines.addAll(new TimePlot(dump).lines());
+        lines.addAll(new TimePlot(dump, style.units()).lines());
         lines.add("");
         lines.add(style.heading("Time line"));
         lines.addAll(table(dump));

@@ -16,6 +16,7 @@ import javafx.scene.shape.Line;
 import javafx.scene.shape.Rectangle;
 import tipwright.check.Finding;
 import tipwright.check.Verdict;
+import tipwright.report.Notes;
 import tipwright.viewer.bench.Solved;
 import tipwright.viewer.dump.Instant;
 import tipwright.viewer.scene.Theme;
@@ -85,7 +86,7 @@ final class ChecksPanel extends VBox implements Panel {
         row.getStyleClass().add("row");
         row.setId("check-" + f.id().replace('/', '-'));
         row.setFocusTraversable(true);
-        row.setAccessibleText(f.title() + ": " + f.verdict().word() + ". " + f.note());
+        row.setAccessibleText(f.title() + ": " + f.verdict().word() + ". " + Notes.of(f, desk.units()));
         row.setOnMouseClicked(e -> goTo(f));
         row.setOnKeyPressed(e -> {
             if (e.getCode() == KeyCode.ENTER) {
@@ -93,7 +94,7 @@ final class ChecksPanel extends VBox implements Panel {
                 e.consume();
             }
         });
-        Tooltip tip = new Tooltip(f.note() + where(f) + "\nRule: " + f.source());
+        Tooltip tip = new Tooltip(Notes.of(f, desk.units()) + where(f) + "\nRule: " + f.source());
         tip.setWrapText(true);
         tip.setMaxWidth(420);
         Tooltip.install(row, tip);
