@@ -6,13 +6,14 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
+import tipwright.design.Cylinder;
 import tipwright.design.Design;
 import tipwright.design.HandPump;
 import tipwright.design.HandWinch;
-import tipwright.design.HydraulicActuator;
 import tipwright.design.PlacedActuator;
 import tipwright.design.Pump;
 import tipwright.design.Supply;
+import tipwright.design.TelescopicCylinder;
 import tipwright.quantity.Kind;
 import tipwright.time.Moment;
 import tipwright.time.Timing;
@@ -51,10 +52,10 @@ final class HydraulicCheck implements TimedCheck {
     @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
         Design design = analysis.design();
-        List<HydraulicActuator> cylinders = new ArrayList<>();
+        List<Cylinder> cylinders = new ArrayList<>();
         for (PlacedActuator p : design.drive().actuators()) {
-            if (p.actuator() instanceof HydraulicActuator h) {
-                cylinders.add(h);
+            if (p.actuator() instanceof Cylinder c) {
+                cylinders.add(c);
             }
         }
         Supply supply = design.supply();
@@ -79,9 +80,9 @@ final class HydraulicCheck implements TimedCheck {
         return all;
     }
 
-    private static double relief(List<HydraulicActuator> cylinders, @Nullable Supply supply) {
+    private static double relief(List<Cylinder> cylinders, @Nullable Supply supply) {
         double least = Double.POSITIVE_INFINITY;
-        for (HydraulicActuator h : cylinders) {
+        for (Cylinder h : cylinders) {
             least = Math.min(least, h.reliefPressure());
         }
         Double own = supply instanceof Pump p ? p.relief() : supply instanceof HandPump h ? h.relief() : null;
@@ -89,12 +90,7 @@ final class HydraulicCheck implements TimedCheck {
     }
 
     private static void pump(
-            Findings make,
-            Pump pump,
-            Analysis analysis,
-            Timing timing,
-            List<HydraulicActuator> cylinders,
-            List<Finding> all) {
+            Findings make, Pump pump, Analysis analysis, Timing timing, List<Cylinder> cylinders, List<Finding> all) {
         Findings.Worst shaft = Times.worst(timing, m -> m.draw().shaft());
         Double motor = pump.motorPower();
         all.add(
@@ -110,14 +106,22 @@ final class HydraulicCheck implements TimedCheck {
                         ? make.missing("valve", "supply.valve-flow missing")
                         : make.compare("valve", flow.value(), valve, 1, Kind.FLOW, flow, "largest flow, out or back"));
         Findings.Worst helping = helping(analysis, timing);
-        boolean gravity = pump.lowering() == Pump.Lowering.GRAVITY;
+        boolean gravity = byGravity(pump, cylinders);
         if (helping.value() > 0 && !gravity) {
             all.add(lowering(make, pump, helping, cylinders, analysis));
         }
     }
 
+    /** Whether it comes back through an orifice by its own weight, as said or as is usual where oil cannot pull. */
+    private static boolean byGravity(Pump pump, List<Cylinder> cylinders) {
+        Pump.Lowering said = pump.lowering();
+        boolean pulls = cylinders.stream().allMatch(c -> c.oilArea(0, false) > 0);
+        boolean stages = cylinders.stream().anyMatch(c -> c instanceof TelescopicCylinder);
+        return stages || (said == null ? !pulls : said == Pump.Lowering.GRAVITY);
+    }
+
     private static Finding lowering(
-            Findings make, Pump pump, Findings.Worst helping, List<HydraulicActuator> cylinders, Analysis analysis) {
+            Findings make, Pump pump, Findings.Worst helping, List<Cylinder> cylinders, Analysis analysis) {
         Double setting = pump.counterbalance();
         if (setting == null || pump.lowering() != Pump.Lowering.COUNTERBALANCE) {
             return make.given(
@@ -133,8 +137,8 @@ final class HydraulicCheck implements TimedCheck {
         }
         boolean out = analysis.poses().get(0).arm() > 0;
         double area = 0;
-        for (HydraulicActuator h : cylinders) {
-            area += out ? h.boreArea() : h.annulusArea();
+        for (Cylinder h : cylinders) {
+            area += h.oilArea(analysis.poses().get(0).length(), out);
         }
         return make.compare(
                 "counterbalance",

@@ -40,7 +40,7 @@ final class OverCentreCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
-        double rated = Ratings.together(analysis.design(), a -> a.ratedPull());
+        double rated = Ratings.pull(analysis.design());
         List<String> crossings = new ArrayList<>();
         for (CaseResult result : analysis.cases()) {
             double at = crossing(result.rows());

@@ -44,7 +44,7 @@ final class PullCheck implements Check {
         Findings make = new Findings(this, analysis.design().limits());
         Findings.Worst worst = Sweep.balances(analysis, b -> -b.force());
         double demand = Math.max(0, worst.value());
-        double rated = Ratings.together(analysis.design(), a -> a.ratedPull());
+        double rated = Ratings.pull(analysis.design());
         double factor = analysis.design().factors().service();
         if (demand == 0) {
             return List.of(make.given(

@@ -22,7 +22,8 @@ final class PushCheck implements Check {
     @Override
     public String rule() {
         return "The largest push over all load cases and tilts, with friction either way, is within the rated push;"
-                + " actuators side by side share it equally; a telescopic cylinder at the area of the stage that moves.";
+                + " actuators side by side share it equally; a telescopic cylinder at the area of the stage that moves; a cylinder at the pump's relief"
+                + " setting where that is lower than its own.";
     }
 
     @Override
@@ -62,6 +63,6 @@ final class PushCheck implements Check {
     }
 
     private static double rated(Analysis analysis, double length) {
-        return Ratings.together(analysis.design(), a -> a.ratedPush(length));
+        return Ratings.push(analysis.design(), length);
     }
 }

@@ -91,9 +91,7 @@ final class WhatIfShare {
 
     /** What the weakest actuator alone bears, N. */
     private double one(Row row, double force) {
-        double together = force > 0
-                ? Ratings.together(design, a -> a.ratedPush(row.pose().length()))
-                : Ratings.together(design, a -> a.ratedPull());
+        double together = force > 0 ? Ratings.push(design, row.pose().length()) : Ratings.pull(design);
         return Math.max(together / actuators.size(), 1e-9);
     }
 
