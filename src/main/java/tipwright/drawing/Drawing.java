@@ -82,6 +82,17 @@ public record Drawing(String title, Vec2 low, Vec2 high, List<Mark> marks) {
             marks.add(new Mark.Label(at, height, anchor, 0, text, pen));
         }
 
+        /** Text beside a point, where it covers the least of what is drawn so far. */
+        public void label(Vec2 point, double height, String text, Pen pen) {
+            ClearPlace clear = new ClearPlace(marks, height, text);
+            Vec2 corner = clear.beside(point);
+            Vec2 end = clear.leader(point, corner);
+            if (!end.equals(point)) {
+                line(point, end, Pen.line("leaders", 0x606060, 0.13));
+            }
+            marks.add(new Mark.Label(corner, height, -1, 0, text, pen));
+        }
+
         /** Text turned by degrees against the clock. */
         public void text(Vec2 at, double height, int anchor, double turn, String text, Pen pen) {
             marks.add(new Mark.Label(at, height, anchor, turn, text, pen));

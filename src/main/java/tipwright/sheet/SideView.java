@@ -2,7 +2,9 @@
 package tipwright.sheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import tipwright.design.Design;
 import tipwright.design.Interior;
 import tipwright.design.Opening;
@@ -27,6 +29,7 @@ public final class SideView {
 
     private final Design design;
     private final UnitSystem units;
+    private final Map<String, Vec2> labels = new LinkedHashMap<>();
     private final Drawing.Board board = new Drawing.Board();
     private final List<Vec2> tank;
     private final List<Vec2> tipped;
@@ -103,7 +106,7 @@ public final class SideView {
             }
             Vec2 p = at(centre.xy());
             board.ring(p, 0.8, Pen.line("opening", Ink.GREY, 0.3));
-            board.text(p.plus(new Vec2(1.5, 1.5)), 2.6, -1, opening.name(), Ink.QUIET);
+            labels.put(opening.name(), p);
         }
         datum();
         Vec2 pivot = design.pivot().at();
@@ -122,6 +125,7 @@ public final class SideView {
             across(pivot, s.tankPin(), s.framePin());
             across(pivot, s.framePin(), s.tankPin());
         }
+        labels.forEach((text, point) -> board.label(point, 2.8, text, Ink.TEXT));
         board.text(
                 at(new Vec2(low.x(), low.y())).plus(new Vec2(-EDGE + 2, -EDGE + 2)),
                 3,
@@ -142,7 +146,7 @@ public final class SideView {
         board.path(List.of(o.plus(new Vec2(1, 8)), o.plus(new Vec2(0, 10)), o.plus(new Vec2(-1, 8))), pen);
         board.text(o.plus(new Vec2(11, -1)), 2.8, -1, "x", Ink.TEXT);
         board.text(o.plus(new Vec2(-1, 11)), 2.8, -1, "y", Ink.TEXT);
-        board.text(o.plus(new Vec2(-1.5, -3.5)), 2.8, 1, "datum", Ink.TEXT);
+        labels.put("datum", o);
     }
 
     private void pin(Vec2 p, String name) {
@@ -151,14 +155,7 @@ public final class SideView {
         board.ring(c, 1.4, pen.filled(Ink.WHITE));
         board.line(c.plus(new Vec2(-2.4, 0)), c.plus(new Vec2(2.4, 0)), pen);
         board.line(c.plus(new Vec2(0, -2.4)), c.plus(new Vec2(0, 2.4)), pen);
-        boolean left = name.equals("tank pin") && p.x() < design.pivot().at().x();
-        String text = name + " " + Lengths.bare(p.x(), units) + " / " + Lengths.bare(p.y(), units);
-        Vec2 from = c.plus(left ? new Vec2(-3.2, 1.6) : new Vec2(3, -3.6));
-        double wide = 1.42 * text.length();
-        Vec2 start = left ? from.minus(new Vec2(wide, 0)) : from;
-        board.box(
-                start.plus(new Vec2(-0.4, -0.7)), start.plus(new Vec2(wide + 0.4, 2.4)), Pen.area("labels", Ink.WHITE));
-        board.text(from, 2.8, left ? 1 : -1, text, Ink.TEXT);
+        labels.put(name + " " + Lengths.bare(p.x(), units) + " / " + Lengths.bare(p.y(), units), c);
     }
 
     /** A dimension from centre to centre, beside the line and away from the third pin. */
