@@ -75,8 +75,9 @@ final class Findings {
         return Character.isDigit(last) ? last - '1' : 0;
     }
 
+    /** What a utilisation means; one that is no number is no pass. */
     Verdict verdict(double utilisation) {
-        return utilisation > 1 ? Verdict.FAIL : utilisation > limits.close() ? Verdict.CLOSE : Verdict.PASS;
+        return !(utilisation <= 1) ? Verdict.FAIL : utilisation > limits.close() ? Verdict.CLOSE : Verdict.PASS;
     }
 
     private String id(String part) {

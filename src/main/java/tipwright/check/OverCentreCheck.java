@@ -40,28 +40,52 @@ final class OverCentreCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
-        double rated = Ratings.pull(analysis.design());
+        boolean pushesUp = analysis.poses().get(0).arm() > 0;
         List<String> crossings = new ArrayList<>();
+        int toPull = 0;
         for (CaseResult result : analysis.cases()) {
             double at = crossing(result.rows());
             if (!Double.isNaN(at)) {
                 crossings.add(String.format(Locale.ROOT, "%s %.1f deg", result.name(), Math.toDegrees(at)));
+                toPull += result.rows().get(0).rest().force() > 0 ? 1 : 0;
             }
         }
-        Findings.Worst worst = Sweep.rows(analysis, r -> -r.rest().force());
-        double pull = Math.max(0, worst.value());
-        if (crossings.isEmpty()) {
-            String note = pull > 0 ? "it pulls all the way; nothing falls through" : "the load stays behind the pivot";
-            return List.of(make.given("", pull, rated, 1, Kind.FORCE, 0, Findings.Worst.NOWHERE, Verdict.PASS, note));
+        Findings.Worst push = Sweep.rows(analysis, r -> r.rest().force());
+        Findings.Worst pull = Sweep.rows(analysis, r -> -r.rest().force());
+        Findings.Worst back = pushesUp ? pull : push;
+        double force = Math.max(0, back.value());
+        double rated = pushesUp
+                ? Ratings.pull(analysis.design())
+                : Ratings.push(
+                        analysis.design(), Sweep.poseAt(analysis, push.tilt()).length());
+        boolean both = push.value() > 0 && pull.value() > 0;
+        if (!both) {
+            String note = (pull.value() > 0 ? "it pulls" : "it pushes") + " all the way; nothing falls through";
+            return List.of(make.given("", force, rated, 1, Kind.FORCE, 0, Findings.Worst.NOWHERE, Verdict.PASS, note));
         }
-        boolean canPull = rated > 0;
-        double utilisation = canPull ? pull / rated : 2;
-        String list = String.join(", ", crossings);
-        String note = canPull
-                ? "from push to pull at: " + list + "; slack in the pins lets the tank drop there, go slowly"
-                : "this cylinder cannot hold back a tank that passes over the pivot at: " + list;
-        Verdict verdict = canPull ? Verdict.CLOSE : Verdict.FAIL;
-        return List.of(make.given("", pull, rated, 1, Kind.FORCE, utilisation, worst, verdict, note));
+        boolean holds = rated > 0;
+        double utilisation = holds ? force / rated : 2;
+        Verdict verdict = holds ? Verdict.CLOSE : Verdict.FAIL;
+        String note = crossings.isEmpty()
+                ? leaving(push, pull, holds)
+                : passing(String.join(", ", crossings), toPull, crossings.size(), holds);
+        return List.of(make.given("", force, rated, 1, Kind.FORCE, utilisation, back, verdict, note));
+    }
+
+    private static String passing(String list, int toPull, int all, boolean holds) {
+        if (!holds) {
+            return "this cylinder cannot hold back a tank that passes over the pivot at: " + list;
+        }
+        String from = toPull == all ? "from push to pull at: " : toPull == 0 ? "from pull to push at: " : "turns at: ";
+        return from + list + "; slack in the pins lets the tank drop there, go slowly";
+    }
+
+    /** No load passes over the pivot as it tips, but one leaves and the other is on the other side of it. */
+    private static String leaving(Findings.Worst push, Findings.Worst pull, boolean holds) {
+        String what = "it pushes with the " + push.loadCase() + " load and pulls with the " + pull.loadCase() + " load";
+        return holds
+                ? what + "; slack in the pins lets the tank jump as the load leaves, let it leave slowly"
+                : what + ", which this cylinder cannot hold back";
     }
 
     /** First tilt at which the force at rest changes sign, rad; NaN when it does not. */
