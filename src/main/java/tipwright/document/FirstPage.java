@@ -42,7 +42,9 @@ final class FirstPage {
         }
         page.line("p", new Job(dossier.design(), paper.units()).sentence());
         side.to(page, paper);
-        page.line("p class=\"caption\"", MachineView.LEGEND);
+        page.line(
+                "p class=\"caption\"",
+                MachineView.LEGEND + (dossier.design().assists().isEmpty() ? "" : MachineView.ASSISTS));
         page.inside("div class=\"verdict\"", verdict());
         five(page);
         mend(page);

@@ -20,6 +20,7 @@ import tipwright.geometry.Mesh;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.report.Scale;
+import tipwright.sheet.AssistSketch;
 
 /** The machine from the side, stowed and at its full tilt, to one scale. */
 final class MachineView {
@@ -47,6 +48,11 @@ final class MachineView {
     static final String LEGEND =
             "P: pivot. F: actuator's pin on the frame. T: actuator's moving pin. The bar is 500 mm (19.7 in) long.";
 
+    /** What is added to the legend where there are springs or weights. */
+    static final String ASSISTS =
+            " Springs as zigzags, gas springs as tube and rod, weights as crossed blocks or rings: their ends and centres are in"
+                    + " place, their thickness is only sketched.";
+
     Figure figure() {
         List<Pose> poses = analysis.poses();
         Pose stowed = poses.get(0);
@@ -72,6 +78,7 @@ final class MachineView {
         still().forEach(p -> all.addAll(p.outline()));
         attached(pose).forEach(all::addAll);
         links(pose).forEach(all::addAll);
+        assists(pose).forEach(s -> all.addAll(s.points()));
         Ground ground = design.ground();
         if (ground != null) {
             all.add(new Vec2(pose.framePin().x(), ground.y()));
@@ -133,6 +140,10 @@ final class MachineView {
         return all;
     }
 
+    private List<AssistSketch.Stroke> assists(Pose pose) {
+        return AssistSketch.of(design, (body, stowed) -> pose.bodies().get(body).place(stowed));
+    }
+
     private static List<Vec2> place(List<Vec2> stowed, Pose pose, int body) {
         Placement placement = pose.bodies().get(body);
         return stowed.stream().map(placement::place).toList();
@@ -151,6 +162,10 @@ final class MachineView {
             opening(opening, pose);
         }
         links(pose).forEach(o -> polygon(o, "#ffffff", 3, ""));
+        for (AssistSketch.Stroke s : assists(pose)) {
+            String path = path(s.points()) + (s.closed() ? "Z" : "");
+            stroke(path, s.closed() ? "#ffffff" : "none", s.thin() ? 0.8 : 1.5, "");
+        }
         actuator(pose);
         pin(pose.framePin(), "F");
         pin(pose.tankPin(), "T");
@@ -212,12 +227,16 @@ final class MachineView {
     }
 
     private void polygon(List<Vec2> points, String fill, double width, String dash) {
+        stroke(path(points) + "Z", fill, width, dash);
+    }
+
+    private String path(List<Vec2> points) {
         StringBuilder path = new StringBuilder();
         for (Vec2 point : points) {
             Vec2 p = paper(point);
             path.append(path.isEmpty() ? "M" : "L").append(n(p.x())).append(' ').append(n(p.y()));
         }
-        stroke(path.append('Z').toString(), fill, width, dash);
+        return path.toString();
     }
 
     private void line(Vec2 from, Vec2 to, double width, String dash) {

@@ -72,6 +72,35 @@ public final class Forms {
     }
 
     /**
+     * A round wire bent along a line of points, without a twist of its own.
+     *
+     * @param points two or more, each apart from the one before, m
+     * @param radius m
+     */
+    public static Mesh wire(List<Vec3> points, double radius, int sides) {
+        int rings = points.size();
+        double[] xyz = new double[3 * (rings * sides + 2)];
+        Vec3 u = Vec3.ZERO;
+        for (int i = 0; i < rings; i++) {
+            Vec3 before = points.get(Math.max(0, i - 1));
+            Vec3 axis = points.get(Math.min(rings - 1, i + 1)).minus(before).unit();
+            if (i == 0) {
+                u = Math.abs(axis.y()) < 0.9 ? new Vec3(0, 1, 0) : new Vec3(1, 0, 0);
+            }
+            u = u.minus(axis.times(u.dot(axis))).unit();
+            Vec3 v = axis.cross(u);
+            for (int j = 0; j < sides; j++) {
+                double t = 2 * Math.PI * j / sides;
+                Vec3 out = u.times(Math.cos(t)).plus(v.times(Math.sin(t)));
+                put(xyz, i * sides + j, points.get(i).plus(out.times(radius)));
+            }
+        }
+        put(xyz, rings * sides, points.get(0));
+        put(xyz, rings * sides + 1, points.get(rings - 1));
+        return new Mesh(xyz, RevolvedMesh.corners(rings, sides));
+    }
+
+    /**
      * A square-edged bar between two points.
      *
      * @param a middle of one end, m

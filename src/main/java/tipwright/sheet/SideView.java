@@ -34,6 +34,7 @@ public final class SideView {
     private final List<Vec2> tank;
     private final List<Vec2> tipped;
     private final List<Vec2> pins;
+    private final List<AssistSketch.Stroke> assists;
     private final Vec2 low;
     private final Vec2 high;
     private final double scale;
@@ -50,7 +51,9 @@ public final class SideView {
             pins.add(s.framePin());
             pins.add(s.tankPin());
         }
+        assists = AssistSketch.of(design, (body, stowed) -> stowed);
         List<Vec2> all = new ArrayList<>(tank);
+        assists.forEach(s -> all.addAll(s.points()));
         all.addAll(tipped);
         all.addAll(pins);
         low = new Vec2(
@@ -108,6 +111,7 @@ public final class SideView {
             board.ring(p, 0.8, Pen.line("opening", Ink.GREY, 0.3));
             labels.put(opening.name(), p);
         }
+        assists();
         datum();
         Vec2 pivot = design.pivot().at();
         pin(pivot, "pivot");
@@ -135,6 +139,18 @@ public final class SideView {
                         + "; dashed: tipped to "
                         + Math.round(Math.toDegrees(design.tilt().to())) + " deg",
                 Ink.QUIET);
+    }
+
+    /** Springs and weights, stowed. */
+    private void assists() {
+        Pen pen = Pen.line("assists", Ink.BLACK, 0.25);
+        for (AssistSketch.Stroke s : assists) {
+            if (s.closed()) {
+                board.outline(at(s.points()), pen.filled(Ink.WHITE));
+            } else {
+                board.path(at(s.points()), pen);
+            }
+        }
     }
 
     private void datum() {

@@ -9,7 +9,9 @@ import tipwright.check.Checker;
 import tipwright.check.Finding;
 import tipwright.check.Verdict;
 import tipwright.design.Actuator;
+import tipwright.design.Assist;
 import tipwright.design.Design;
+import tipwright.design.LineSpring;
 import tipwright.design.PinJoint;
 import tipwright.design.Straight;
 import tipwright.drawing.Drawing;
@@ -19,6 +21,9 @@ import tipwright.quantity.UnitSystem;
 
 /** The sheet to weld from: places, distances to check by tape, holes, stops, and the side view with its dimensions. */
 public final class WeldSheet {
+    /** Springs whose ends have a row each. */
+    private static final int SPRINGS = 3;
+
     private static final double MARGIN = 14;
 
     private final Design design;
@@ -69,7 +74,7 @@ public final class WeldSheet {
         y -= 7;
         line("All places from the datum with the tank stowed: x towards the dump side, y up. Rounded to the nearest "
                 + (units == UnitSystem.METRIC ? "1 mm." : "1/16 in."));
-        Drawing view = SideView.of(rounded, units, w - 2 * MARGIN, paper.height() - 155);
+        Drawing view = SideView.of(rounded, units, w - 2 * MARGIN, paper.height() - 155 - springRows() * 4.5);
         Vec2 corner = new Vec2(w / 2 - view.width() / 2, y - view.height() + 4);
         board.add(view, corner.minus(view.low()));
         y -= view.height() + 2;
@@ -112,6 +117,31 @@ public final class WeldSheet {
         place(stops, "pivot", rounded.pivot().at(), design.pivot().at());
         place(stops, "frame pin", roundedDrive().framePin(), drive.framePin());
         place(stops, "tank pin (tank stowed)", roundedDrive().tankPin(), drive.tankPin());
+        for (Assist spring : springs().subList(0, Math.min(SPRINGS, springs().size()))) {
+            LineSpring line = (LineSpring) spring;
+            place(
+                    stops,
+                    spring.name() + ", on " + line.from().body(),
+                    line.from().at(),
+                    line.from().at());
+            place(
+                    stops,
+                    spring.name() + ", on " + line.to().body(),
+                    line.to().at(),
+                    line.to().at());
+        }
+        if (springs().size() > SPRINGS) {
+            line("and " + (springs().size() - SPRINGS) + " more springs, see the design file");
+        }
+    }
+
+    private List<Assist> springs() {
+        return design.assists().stream().filter(a -> a instanceof LineSpring).toList();
+    }
+
+    private int springRows() {
+        int all = springs().size();
+        return 2 * Math.min(SPRINGS, all) + (all > SPRINGS ? 1 : 0);
     }
 
     private void place(double[] stops, String name, Vec2 tape, Vec2 computed) {

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
@@ -56,5 +57,11 @@ public final class Trial {
         } catch (CannotComputeException e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    /** A shipped design by its name. */
+    public static Analysis shipped(String name) throws CannotComputeException {
+        Reading reading = DesignFile.read(Path.of("geometry", name + ".yaml"));
+        return Analyser.analyse(((Reading.Good) reading).design());
     }
 }

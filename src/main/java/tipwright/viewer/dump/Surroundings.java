@@ -3,9 +3,12 @@ package tipwright.viewer.dump;
 
 import java.util.ArrayList;
 import java.util.List;
+import tipwright.design.Assist;
+import tipwright.design.Counterweight;
 import tipwright.design.Design;
 import tipwright.design.Frame;
 import tipwright.design.Ground;
+import tipwright.design.LineSpring;
 import tipwright.design.PlacedActuator;
 import tipwright.design.SidePart;
 import tipwright.design.Support;
@@ -14,6 +17,7 @@ import tipwright.geometry.Mesh;
 import tipwright.geometry.Range;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.sheet.AssistSketch;
 
 /**
  * The room that the dump takes up.
@@ -43,6 +47,7 @@ public record Surroundings(Vec3 low, Vec3 high, List<Vec2> outline, List<Vec2> o
                 grow(box, turned.of(p));
             }
             dump.skeleton().joints().forEach(j -> grow(box, placed.get(j.a()).of(j.at())));
+            assists(dump, placed).forEach(p -> grow(box, p));
             var strut = dump.skeleton().actuator();
             grow(box, placed.get(strut.a()).of(strut.onA()));
             grow(box, placed.get(strut.b()).of(strut.onB()));
@@ -64,6 +69,14 @@ public record Surroundings(Vec3 low, Vec3 high, List<Vec2> outline, List<Vec2> o
                 outermost(dump, outline));
     }
 
+    /** Points of springs and weights in the side view, m. */
+    private static List<Vec2> assists(Dump dump, List<Placement> placed) {
+        List<Vec2> points = new ArrayList<>();
+        AssistSketch.of(dump.design(), (body, stowed) -> placed.get(body).of(stowed))
+                .forEach(s -> points.addAll(s.points()));
+        return points;
+    }
+
     private static void grow(double[] box, Vec2 p) {
         box[0] = Math.min(box[0], p.x());
         box[1] = Math.min(box[1], p.y());
@@ -78,6 +91,16 @@ public record Surroundings(Vec3 low, Vec3 high, List<Vec2> outline, List<Vec2> o
         for (Support s : design.pivot().bearings()) {
             low = Math.min(low, s.z() - 0.05);
             high = Math.max(high, s.z() + 0.05);
+        }
+        for (Assist assist : design.assists()) {
+            if (assist instanceof LineSpring line) {
+                low = Math.min(low, line.z() - 0.05);
+                high = Math.max(high, line.z() + 0.05);
+            } else if (assist instanceof Counterweight weight) {
+                double half = AssistSketch.edge(weight) / 2;
+                low = Math.min(low, weight.centre().z() - half);
+                high = Math.max(high, weight.centre().z() + half);
+            }
         }
         for (PlacedActuator a : design.drive().actuators()) {
             low = Math.min(low, a.z() - 0.05);

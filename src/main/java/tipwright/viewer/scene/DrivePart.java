@@ -10,6 +10,7 @@ import tipwright.design.Actuator;
 import tipwright.design.HydraulicActuator;
 import tipwright.design.PlacedActuator;
 import tipwright.design.Rod;
+import tipwright.design.TelescopicCylinder;
 import tipwright.design.Tube;
 import tipwright.geometry.Forms;
 import tipwright.geometry.Mesh;
@@ -17,7 +18,10 @@ import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.viewer.dump.Instant;
 
-/** The actuators: a tube at the frame end, and a rod that comes out of it as far as it can; what it cannot reach is marked. */
+/**
+ * The actuators: a tube at the frame end, and a rod, or stages, that come out of it as far as they can; what it cannot reach is
+ * marked.
+ */
 final class DrivePart {
     private static final int ROUND = 20;
 
@@ -58,13 +62,26 @@ final class DrivePart {
         if (tube != null) {
             return tube.outside() / 2;
         }
+        if (actuator instanceof TelescopicCylinder t) {
+            return t.stages().get(0).diameter() / 2 + 0.008;
+        }
         if (actuator instanceof HydraulicActuator h) {
             return h.bore() / 2 + 0.006;
         }
         return Math.max(0.022, 1.6 * rodRadius(actuator));
     }
 
+    /** The stages around the narrowest one; none where there is a plain rod. */
+    private static List<TelescopicCylinder.Stage> outer(Actuator actuator) {
+        return actuator instanceof TelescopicCylinder t
+                ? t.stages().subList(0, t.stages().size() - 1)
+                : List.of();
+    }
+
     private static double rodRadius(Actuator actuator) {
+        if (actuator instanceof TelescopicCylinder t) {
+            return t.stages().get(t.stages().size() - 1).diameter() / 2;
+        }
         Rod rod = actuator.rod();
         return rod != null ? rod.diameter() / 2 : 0.012;
     }
@@ -84,8 +101,18 @@ final class DrivePart {
             tube.add(Forms.rod(at(now, line, 0.6 * r, z), at(now, line, body, z), r, ROUND));
             tube.add(Forms.rod(at(now, line, body - 0.02, z), at(now, line, body + 0.004, z), 1.18 * r, ROUND));
             tube.add(eye(now.framePin(), z, r));
-            if (reach > body) {
-                rod.add(Forms.rod(at(now, line, body, z), at(now, line, reach, z), rodRadius(a), ROUND));
+            double start = body;
+            double out = reach - a.closed();
+            for (TelescopicCylinder.Stage s : outer(a)) {
+                double end = start + Math.max(0, Math.min(s.stroke(), out));
+                if (end > start) {
+                    rod.add(Forms.rod(at(now, line, start, z), at(now, line, end, z), s.diameter() / 2, ROUND));
+                }
+                start = end;
+                out -= s.stroke();
+            }
+            if (reach > start) {
+                rod.add(Forms.rod(at(now, line, start, z), at(now, line, reach, z), rodRadius(a), ROUND));
             }
             rod.add(eye(now.tankPin(), z, 1.5 * rodRadius(a)));
             for (double s = reach + 0.02; s < now.length(); s += 0.04) {

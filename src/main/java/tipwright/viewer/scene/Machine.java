@@ -28,6 +28,7 @@ public final class Machine {
     private final YardPart yard;
     private final CradlePart cradle;
     private final DrivePart drive;
+    private final AssistPart assists;
     private final TankPart tank;
     private final DoorPart doors;
     private final SlurryPart slurry;
@@ -49,6 +50,7 @@ public final class Machine {
         StillPart still = new StillPart(dump.design(), room, theme);
         cradle = new CradlePart(dump.design(), dump.skeleton(), inside, Math.max(0.035, size / 30), theme);
         drive = new DrivePart(dump.design().drive().actuators(), theme);
+        assists = new AssistPart(dump.design(), dump.skeleton(), theme);
         tank = new TankPart(dump.design().tank(), inside, theme);
         doors = new DoorPart(dump.design().tank(), theme);
         slurry = new SlurryPart(inside, room.ground(), theme);
@@ -60,6 +62,7 @@ public final class Machine {
                 still.node(),
                 cradle.node(),
                 drive.node(),
+                assists.node(),
                 tank.rims(),
                 doors.node(),
                 arrows.node(),
@@ -117,6 +120,7 @@ public final class Machine {
         yard.show(now);
         cradle.show(now.bodies());
         drive.show(now);
+        assists.show(now);
         tank.show(now.tank());
         doors.show(now, loadCase.equals(SHUT));
         slurry.show(now);

@@ -101,6 +101,14 @@ public enum Theme {
         return Color.web("#e0a526");
     }
 
+    Color spring() {
+        return this == DARK ? Color.web("#6d8c9c") : Color.web("#40606e");
+    }
+
+    Color weight() {
+        return Color.web("#8a5a44");
+    }
+
     Color rod() {
         return Color.web("#dfe4e8");
     }

@@ -52,6 +52,39 @@ class PictureTest {
                 .get();
     }
 
+    /** The counterweight of the shipped design is brown where its centre is, and not where it was before the tank tipped. */
+    @Test
+    void counterweightTurnsWithTheTank() throws Exception {
+        WaitForAsyncUtils.asyncFx(() -> {
+                    Shooter shooter = new Shooter(
+                            Trial.shipped("twin-rams"),
+                            "held",
+                            Theme.DARK,
+                            UnitSystem.METRIC,
+                            Eye.Place.SIDE,
+                            WIDTH,
+                            HEIGHT);
+                    Vec3 stowed = new Vec3(0.760, 0.300, 0.06);
+                    for (double tilt : TILTS) {
+                        Shot shot = new Shot(
+                                shooter.shoot(tilt),
+                                shooter.picture().eye(),
+                                shooter.dump().at("held", tilt));
+                        Vec3 now = shot.now.tank().of(stowed);
+                        assertThat(hue(shot.at(now))).isBetween(10.0, 28.0);
+                        assertThat(saturation(shot.at(now))).isGreaterThan(0.35);
+                        if (tilt > 0) {
+                            assertThat(saturation(shot.at(stowed)) > 0.35
+                                            && hue(shot.at(stowed)) > 10
+                                            && hue(shot.at(stowed)) < 28)
+                                    .isFalse();
+                        }
+                    }
+                    return null;
+                })
+                .get();
+    }
+
     private static double hue(Color c) {
         return 360 * Color.RGBtoHSB(c.getRed(), c.getGreen(), c.getBlue(), null)[0];
     }

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import tipwright.design.Counterweight;
+import tipwright.design.Design;
+import tipwright.design.file.DesignFile;
+import tipwright.design.file.Reading;
+import tipwright.geometry.Vec2;
+
+/** Springs and weights are drawn where they are. */
+class AssistSketchTest {
+    private static Design read(String name) {
+        if (DesignFile.read(Path.of("geometry", name + ".yaml")) instanceof Reading.Good good) {
+            return good.design();
+        }
+        throw new AssertionError(name);
+    }
+
+    private static boolean has(List<AssistSketch.Stroke> strokes, Vec2 end) {
+        return strokes.stream()
+                .filter(s -> !s.closed())
+                .flatMap(s -> s.points().stream())
+                .anyMatch(p -> p.minus(end).norm() < 1e-9);
+    }
+
+    /** The ends as the design file has them, those on the tank turned about the pivot. */
+    @Test
+    void springsGoFromPinToPin() {
+        Design design = read("twin-rams");
+        Vec2 pivot = design.pivot().at();
+        double tilt = Math.toRadians(30);
+        List<AssistSketch.Stroke> strokes =
+                AssistSketch.of(design, (body, p) -> body == 0 ? p : p.tiltedAbout(pivot, tilt));
+        assertThat(has(strokes, new Vec2(-0.060, -0.350))).isTrue();
+        assertThat(has(strokes, new Vec2(-0.080, 0.230).tiltedAbout(pivot, tilt)))
+                .isTrue();
+        assertThat(has(strokes, new Vec2(0.700, -0.300))).isTrue();
+        assertThat(has(strokes, new Vec2(0.600, 0.300).tiltedAbout(pivot, tilt)))
+                .isTrue();
+        assertThat(has(strokes, new Vec2(-0.080, 0.230))).isFalse();
+    }
+
+    /** A block of steel as heavy as the weight, about its centre. */
+    @Test
+    void weightsAreBlocksOfTheirMass() {
+        Design design = read("twin-rams");
+        List<Vec2> block = AssistSketch.of(design, (body, p) -> p).stream()
+                .filter(s -> s.closed() && s.points().size() == 4)
+                .map(AssistSketch.Stroke::points)
+                .filter(b -> b.get(0).x() > 0.65)
+                .findFirst()
+                .orElseThrow();
+        double edge = block.get(1).minus(block.get(0)).norm();
+        assertThat(edge * edge * edge * 7850).isCloseTo(12, within(1e-9));
+        assertThat(block.get(0)
+                        .plus(block.get(2))
+                        .times(0.5)
+                        .minus(new Vec2(0.760, 0.300))
+                        .norm())
+                .isLessThan(1e-12);
+    }
+
+    @Test
+    void aWeightInsideTheOutlineOfItsLinkIsTheLink() {
+        Design cart = read("crank-cart");
+        assertThat(cart.assists()).hasSize(2).allMatch(a -> AssistSketch.ofLink(cart, (Counterweight) a));
+        Design rams = read("twin-rams");
+        Counterweight front = (Counterweight) rams.assists().get(3);
+        assertThat(AssistSketch.ofLink(rams, front)).isFalse();
+    }
+}
