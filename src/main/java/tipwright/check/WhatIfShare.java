@@ -4,12 +4,15 @@ package tipwright.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.Row;
 import tipwright.design.BallInsert;
+import tipwright.design.Bearing;
 import tipwright.design.Design;
 import tipwright.design.PlacedActuator;
+import tipwright.design.PlainBush;
 import tipwright.design.Support;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
@@ -37,8 +40,11 @@ final class WhatIfShare {
         all.add(share.carriesAll());
         List<Support> supports = share.design.pivot().bearings();
         for (int i = 0; i < supports.size(); i++) {
-            if (supports.get(i).bearing() instanceof BallInsert insert) {
+            Bearing bearing = supports.get(i).bearing();
+            if (bearing instanceof BallInsert insert) {
                 all.add(share.bearing(i, insert));
+            } else if (bearing instanceof PlainBush bush) {
+                all.add(share.bush(i, bush));
             }
         }
         all.add(share.ahead());
@@ -96,12 +102,13 @@ final class WhatIfShare {
     }
 
     private Finding bearing(int bearing, BallInsert insert) {
-        String part = "bearing " + (bearing + 1) + " when one carries all";
+        String part = part(bearing);
         Double c0 = insert.c0();
         if (c0 == null) {
             return make.missing(part, "bearing.c0 missing");
         }
-        Findings.Worst worst = Sweep.balances(analysis, b -> oneSided(b, bearing));
+        Findings.Worst worst = Sweep.balances(
+                analysis, b -> oneSided(b, bearing, l -> EquivalentLoad.ofRest(l.xy().norm(), Math.abs(l.z()))));
         return make.compare(
                 part,
                 worst.value(),
@@ -112,8 +119,30 @@ final class WhatIfShare {
                 "static equivalent load against C0");
     }
 
-    /** Equivalent load of a bearing when the worst-placed actuator carries all: its force moves along z, N. */
-    private double oneSided(Balance b, int bearing) {
+    private Finding bush(int bearing, PlainBush bush) {
+        String part = part(bearing);
+        Double allowed = bush.pressure();
+        if (allowed == null) {
+            return make.missing(part, "bearing.pressure missing");
+        }
+        double area = bush.bore() * bush.length();
+        Findings.Worst worst = Sweep.balances(analysis, b -> oneSided(b, bearing, l -> l.xy().norm() / area));
+        return make.compare(
+                part,
+                worst.value(),
+                allowed,
+                design.factors().bush(),
+                Kind.PRESSURE,
+                worst,
+                "mean pressure, load over d b");
+    }
+
+    private static String part(int bearing) {
+        return "bearing " + (bearing + 1) + " when one carries all";
+    }
+
+    /** What the load of a bearing asks when the worst-placed actuator carries all: its force moves along z. */
+    private double oneSided(Balance b, int bearing, ToDoubleFunction<Vec3> asks) {
         List<Support> supports = design.pivot().bearings();
         double span = supports.get(1).z() - supports.get(0).z();
         double mean =
@@ -124,7 +153,7 @@ final class WhatIfShare {
             double share = (bearing == 1 ? 1 : -1) * (p.z() - mean) / span;
             double x = load.x() + share * b.drive().x();
             double y = load.y() + share * b.drive().y();
-            worst = Math.max(worst, EquivalentLoad.ofRest(Math.hypot(x, y), Math.abs(load.z())));
+            worst = Math.max(worst, asks.applyAsDouble(new Vec3(x, y, load.z())));
         }
         return worst;
     }
