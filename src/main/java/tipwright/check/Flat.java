@@ -3,6 +3,7 @@ package tipwright.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -19,7 +20,6 @@ import tipwright.geometry.Vec3;
 /** Makes and moves flat outlines. */
 final class Flat {
     private static final int QUARTER = 8;
-    private static final int DIRECTIONS = 32;
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
     private Flat() {}
@@ -68,63 +68,32 @@ final class Flat {
         return convex ? hull(mesh, zone) : joined(mesh, zone);
     }
 
+    /** Of the corners in the zone, and of where the edges go through its ends. */
     private static Geometry hull(Mesh mesh, Zone zone) {
-        List<Vec2> points = new ArrayList<>();
+        List<Coordinate> points = new ArrayList<>();
         double[] xyz = mesh.xyz();
         for (int i = 0; i < xyz.length; i += 3) {
             if (xyz[i + 2] >= zone.from() && xyz[i + 2] <= zone.to()) {
-                points.add(new Vec2(xyz[i], xyz[i + 1]));
+                points.add(new Coordinate(xyz[i], xyz[i + 1]));
             }
         }
-        for (int t = 0; t < mesh.triangles(); t++) {
-            if (straddles(mesh, t, zone)) {
-                points.addAll(clipped(mesh, t, zone));
-            }
+        for (int edge = 0; edge < mesh.corners().length; edge++) {
+            int next = edge % 3 == 2 ? edge - 2 : edge + 1;
+            Vec3 a = mesh.vertex(mesh.corners()[edge]);
+            Vec3 b = mesh.vertex(mesh.corners()[next]);
+            crossing(points, a, b, zone.from());
+            crossing(points, a, b, zone.to());
         }
-        List<Vec2> hull = points.isEmpty() ? points : Footprint.hull(outermost(points));
-        return hull.size() > 2 ? polygon(hull) : nothing();
+        Geometry hull = new ConvexHull(points.toArray(new Coordinate[0]), FACTORY).getConvexHull();
+        return hull.getDimension() == 2 ? hull : nothing();
     }
 
-    /** Leaves out points that are plainly inside the others: inside the polygon of the farthest ones in a few directions. */
-    private static List<Vec2> outermost(List<Vec2> points) {
-        List<Vec2> far = new ArrayList<>();
-        for (int k = 0; k < DIRECTIONS; k++) {
-            Vec2 way = new Vec2(0, 1).tilted(2 * Math.PI * k / DIRECTIONS);
-            Vec2 best = points.get(0);
-            for (Vec2 p : points) {
-                best = p.dot(way) > best.dot(way) ? p : best;
-            }
-            far.add(best);
+    private static void crossing(List<Coordinate> points, Vec3 a, Vec3 b, double z) {
+        double share = (z - a.z()) / (b.z() - a.z());
+        if (share > 0 && share < 1) {
+            Vec3 p = a.plus(b.minus(a).times(share));
+            points.add(new Coordinate(p.x(), p.y()));
         }
-        List<Vec2> inner = Footprint.hull(far);
-        List<Vec2> kept = new ArrayList<>(inner);
-        for (Vec2 p : points) {
-            if (!inside(p, inner)) {
-                kept.add(p);
-            }
-        }
-        return kept;
-    }
-
-    private static boolean inside(Vec2 p, List<Vec2> convex) {
-        for (int i = 0; i < convex.size(); i++) {
-            Vec2 a = convex.get(i);
-            if (convex.get((i + 1) % convex.size()).minus(a).cross(p.minus(a)) <= 0) {
-                return false;
-            }
-        }
-        return convex.size() > 2;
-    }
-
-    private static boolean straddles(Mesh mesh, int t, Zone zone) {
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        for (int c = 0; c < 3; c++) {
-            double z = mesh.xyz()[3 * mesh.corners()[3 * t + c] + 2];
-            low = Math.min(low, z);
-            high = Math.max(high, z);
-        }
-        return (low < zone.from() && high > zone.from()) || (low < zone.to() && high > zone.to());
     }
 
     /** The body between the two ends of the zone, closed there, so that the inside counts too. */
@@ -146,36 +115,6 @@ final class Flat {
 
     private static Mesh cut(Mesh mesh, int sign, double limit) {
         return Double.isInfinite(limit) ? mesh : MeshCut.below(mesh, new Plane(new Vec3(0, 0, sign), limit));
-    }
-
-    private static List<Vec2> clipped(Mesh mesh, int t, Zone zone) {
-        List<Vec3> face = new ArrayList<>();
-        for (int c = 0; c < 3; c++) {
-            face.add(mesh.vertex(mesh.corners()[3 * t + c]));
-        }
-        return half(half(face, zone.from(), 1), zone.to(), -1).stream()
-                .map(Vec3::xy)
-                .toList();
-    }
-
-    private static List<Vec3> half(List<Vec3> face, double limit, int sign) {
-        if (Double.isInfinite(limit)) {
-            return face;
-        }
-        List<Vec3> kept = new ArrayList<>();
-        for (int i = 0; i < face.size(); i++) {
-            Vec3 a = face.get(i);
-            Vec3 b = face.get((i + 1) % face.size());
-            double ha = sign * (a.z() - limit);
-            double hb = sign * (b.z() - limit);
-            if (ha >= 0) {
-                kept.add(a);
-            }
-            if (ha * hb < 0) {
-                kept.add(a.plus(b.minus(a).times(ha / (ha - hb))));
-            }
-        }
-        return kept;
     }
 
     /** A part in the axes of another: moved as the one is placed, then seen from the other. */
