@@ -88,8 +88,13 @@ record Standing(
                     worstEdge = here.overturning() > 0 ? words(edge) : "";
                 }
                 slopes(edge, masses, blow, pose, loadCase);
+                if (wind != null) {
+                    reactions(masses, edge.outward().times(blow), pose, loadCase);
+                }
             }
-            reactions(masses, pose, loadCase);
+            if (wind == null) {
+                reactions(masses, Vec2.ZERO, pose, loadCase);
+            }
         }
 
         private void slopes(Footprint.Edge edge, List<Mass> masses, double blow, Pose pose, String loadCase) {
@@ -114,9 +119,10 @@ record Standing(
             return pressure * (shown[1] + shown[0] * datum);
         }
 
-        private void reactions(List<Mass> masses, Pose pose, String loadCase) {
+        /** What the supports bear under the weights and the wind's moment about the ground, N m along the way it blows. */
+        private void reactions(List<Mass> masses, Vec2 blow, Pose pose, String loadCase) {
             double press = 0;
-            Vec2 first = Vec2.ZERO;
+            Vec2 first = blow;
             for (Mass m : masses) {
                 double weight = m.kg() * Gravity.G;
                 double height = m.at().y() - y;
