@@ -2,6 +2,7 @@
 package tipwright.design;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Joint;
@@ -34,6 +35,18 @@ public record BellCrank(
                         new Joint.Pin("link-pin", 2, 3, linkPin),
                         new Joint.Pin("tank-pin", 3, 1, tankPin)),
                 new Strut("actuator", 0, framePin, 2, rodPin));
+    }
+
+    @Override
+    public Drive moved(UnaryOperator<Vec2> places) {
+        return new BellCrank(
+                places.apply(framePin),
+                places.apply(rodPin),
+                places.apply(crankPivot),
+                places.apply(linkPin),
+                places.apply(tankPin),
+                actuators,
+                pins);
     }
 
     @Override

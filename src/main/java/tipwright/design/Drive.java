@@ -2,6 +2,7 @@
 package tipwright.design;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
@@ -23,6 +24,9 @@ public sealed interface Drive permits Straight, BellCrank, FourBar, Knuckle, Sli
      * @param pivot the axis of the two bearings, m
      */
     Skeleton skeleton(Vec2 pivot);
+
+    /** The same parts with every pin, carriage and end of the actuator where the operator puts it. */
+    Drive moved(UnaryOperator<Vec2> places);
 
     /** The actuators, each with its place along z; side by side in the side view. */
     List<PlacedActuator> actuators();

@@ -2,6 +2,7 @@
 package tipwright.design;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Joint;
@@ -54,6 +55,19 @@ public record FourBar(
     @Override
     public boolean paired(String joint) {
         return joint.startsWith("main-") || joint.startsWith("second-");
+    }
+
+    @Override
+    public Drive moved(UnaryOperator<Vec2> places) {
+        return new FourBar(
+                places.apply(mainTankPin),
+                places.apply(secondFramePin),
+                places.apply(secondTankPin),
+                places.apply(framePin),
+                places.apply(rodPin),
+                pushes,
+                actuators,
+                pins);
     }
 
     @Override

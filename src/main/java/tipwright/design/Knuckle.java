@@ -2,6 +2,7 @@
 package tipwright.design;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Joint;
@@ -33,6 +34,17 @@ public record Knuckle(
                         new Joint.Pin("knee", 2, 3, knee),
                         new Joint.Pin("tank-pin", 3, 1, tankPin)),
                 new Strut("actuator", 0, framePin, 2, knee));
+    }
+
+    @Override
+    public Drive moved(UnaryOperator<Vec2> places) {
+        return new Knuckle(
+                places.apply(framePin),
+                places.apply(knee),
+                places.apply(footPin),
+                places.apply(tankPin),
+                actuators,
+                pins);
     }
 
     @Override

@@ -2,6 +2,7 @@
 package tipwright.design;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Joint;
@@ -40,6 +41,20 @@ public record SlidingBase(
                         new Joint.Pin("tie-frame-pin", 0, 3, tieFramePin),
                         new Joint.Pin("tie-tank-pin", 3, 1, tieTankPin)),
                 new Strut("actuator", 0, framePin, 2, rodPin));
+    }
+
+    @Override
+    public Drive moved(UnaryOperator<Vec2> places) {
+        return new SlidingBase(
+                places.apply(framePin),
+                places.apply(rodPin),
+                places.apply(tieFramePin),
+                places.apply(tieTankPin),
+                places.apply(carriage),
+                along,
+                guide,
+                actuators,
+                pins);
     }
 
     @Override

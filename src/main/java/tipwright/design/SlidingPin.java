@@ -2,6 +2,7 @@
 package tipwright.design;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Joint;
@@ -40,6 +41,20 @@ public record SlidingPin(
                         new Joint.Pin("slider-pin", 2, 3, sliderPin),
                         new Joint.Pin("tank-pin", 3, 1, tankPin)),
                 new Strut("actuator", 0, framePin, 2, rodPin));
+    }
+
+    @Override
+    public Drive moved(UnaryOperator<Vec2> places) {
+        return new SlidingPin(
+                places.apply(framePin),
+                places.apply(rodPin),
+                places.apply(sliderPin),
+                places.apply(tankPin),
+                places.apply(carriage),
+                along,
+                guide,
+                actuators,
+                pins);
     }
 
     @Override

@@ -2,6 +2,7 @@
 package tipwright.design;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
@@ -25,6 +26,11 @@ public record Straight(
     @Override
     public Skeleton skeleton(Vec2 pivot) {
         return Skeleton.straight(pivot, framePin, tankPin);
+    }
+
+    @Override
+    public Drive moved(UnaryOperator<Vec2> places) {
+        return movedTo(places.apply(framePin), places.apply(tankPin));
     }
 
     @Override
