@@ -8,22 +8,26 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
 import tipwright.design.Mounts;
+import tipwright.design.Straight;
 import tipwright.placement.Tolerance;
 import tipwright.placement.Welder;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
+import tipwright.report.ToleranceText;
 
 /** What welds that are off do. */
 final class TolerancePages {
     private static final double USUAL = 0.005;
     private static final long SEED = 1;
 
+    private final Design design;
     private final UnitSystem units;
     private final CompletableFuture<Worked> worked;
 
     /** Begins to work the tolerance out beside whatever else goes on. */
     TolerancePages(Design design, UnitSystem units) {
+        this.design = design;
         this.units = units;
         this.worked = CompletableFuture.supplyAsync(() -> work(design));
     }
@@ -35,7 +39,8 @@ final class TolerancePages {
         Mounts mounts = design.mounts();
         double by = mounts == null ? USUAL : mounts.wants().weld();
         try {
-            return new Worked(new Welder(design).tolerance(by, Welder.USUAL_RUNS, SEED), "");
+            Welder welder = new Welder(design);
+            return new Worked(welder.tolerance(by, welder.usualRuns(), SEED), "");
         } catch (CannotComputeException e) {
             return new Worked(null, String.valueOf(e.getMessage()));
         }
@@ -63,6 +68,9 @@ final class TolerancePages {
                         ? "Every limit is kept in every corner up to " + length(t.largest())
                                 + " either way: weld to that."
                         : "It fails as drawn, however well it is welded.");
+        if (!(design.drive() instanceof Straight)) {
+            words.add(ToleranceText.LINKS);
+        }
         page.list(words);
         Grid grid = new Grid(
                 "What moves the fullest limit, largest first",

@@ -4,11 +4,16 @@ package tipwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import tipwright.design.Design;
+import tipwright.design.Straight;
 import tipwright.placement.Limit;
 import tipwright.placement.Tolerance;
 
 /** Tells in plain words what welds that are off do. */
 public final class ToleranceText {
+    /** What is taken of mechanisms with links. */
+    public static final String LINKS =
+            "Links and cranks are taken as made to fit between their pins, wherever those came out.";
+
     private ToleranceText() {}
 
     /** The text, lines ended by '\n'. */
@@ -32,6 +37,9 @@ public final class ToleranceText {
                         ? "  every limit is kept in every corner up to "
                                 + PlacementText.length(t.largest(), style.units()) + " either way"
                         : "  it fails as drawn");
+        if (!(design.drive() instanceof Straight)) {
+            lines.add("  " + LINKS);
+        }
         lines.add("");
         lines.add(style.heading("What moves the largest utilisation"));
         Table table = new Table("llrrl");
