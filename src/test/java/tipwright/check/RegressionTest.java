@@ -73,7 +73,7 @@ class RegressionTest {
     }
 
     /** Tilts of 5 degrees at least, to be quick. */
-    private static Design coarse(Design design) {
+    static Design coarse(Design design) {
         TiltRange t = design.tilt();
         return design.withTilt(new TiltRange(t.from(), t.to(), Math.max(t.step(), Math.toRadians(5))));
     }
