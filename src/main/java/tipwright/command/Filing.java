@@ -38,10 +38,10 @@ final class Filing {
         String today = LocalDate.now(java.time.ZoneId.systemDefault()).toString();
         if (source.reading() instanceof Reading.Bad bad) {
             bad.problems().forEach(p -> line.getErr().println(p.text()));
-            return new Filed(null, Origin.of(source.name(), "", version, today), Exit.NOT_UNDERSTOOD);
+            return new Filed(null, Origin.of(source.name(), List.of(), version, today), Exit.NOT_UNDERSTOOD);
         }
         Reading.Good good = (Reading.Good) source.reading();
-        Origin origin = Origin.of(source.name(), good.text(), version, today);
+        Origin origin = Origin.of(source.name(), good.files(), version, today);
         try {
             List<String> remarks = good.warnings().stream().map(Problem::text).toList();
             Checked checked = new Checked(Checker.check(good.design()), good.assumptions(), remarks);

@@ -58,7 +58,8 @@ public final class Contrast {
         table().to(page);
         for (int i = 0; i < dossiers.size(); i++) {
             Origin origin = dossiers.get(i).origin();
-            page.line("p class=\"hash\"", names.get(i) + ": " + origin.file() + ", SHA-256 " + origin.hash() + ".");
+            page.line("p class=\"hash\"", names.get(i) + ":");
+            origin.lines().forEach(l -> page.line("p class=\"hash\"", l));
         }
         sheet.part("Plots laid over each other");
         plots().forEach(f -> f.to(page, paper));

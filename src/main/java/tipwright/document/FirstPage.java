@@ -56,8 +56,8 @@ final class FirstPage {
         Origin origin = dossier.origin();
         page.line(
                 "p class=\"hash\"",
-                "Made by " + origin.version() + " on " + origin.date() + " from " + origin.file() + ", SHA-256 "
-                        + origin.hash() + ".");
+                "Made by " + origin.version() + " on " + origin.date() + " from " + origin.files() + ".");
+        origin.lines().forEach(l -> page.line("p class=\"hash\"", l));
     }
 
     private String verdict() {

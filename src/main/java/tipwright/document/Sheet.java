@@ -69,7 +69,7 @@ final class Sheet {
     private String pages() {
         String size = paper.size() == Paper.Size.A4 ? "A4" : "letter";
         String font = "font-family: '" + Fonts.FAMILY + "', sans-serif; font-size: 8pt; ";
-        String left = origin.version() + "   " + origin.file() + "   SHA-256 " + origin.shortHash();
+        String left = origin.version() + "   " + origin.files() + "   SHA-256 " + origin.shortHash();
         return "@page { size: " + size + " portrait; margin: 15mm 15mm 16mm 15mm;"
                 + " @top-left { " + font + "content: \"" + quoted(title) + "\"; }"
                 + " @bottom-left { " + font + "content: \"" + quoted(left) + "\"; }"

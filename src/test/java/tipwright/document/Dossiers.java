@@ -30,7 +30,7 @@ final class Dossiers {
         Reading.Good good = (Reading.Good) DesignFile.shipped(design + ".yaml");
         try {
             Checked checked = new Checked(Checker.check(good.design()), good.assumptions(), List.of());
-            Origin origin = Origin.of(design + ".yaml", good.text(), "Tipwright test", "2026-01-01");
+            Origin origin = Origin.of(design + ".yaml", good.files(), "Tipwright test", "2026-01-01");
             return new Dossier(checked, origin, Stills.none("No pictures in this test."));
         } catch (CannotComputeException e) {
             throw new AssertionError(e);

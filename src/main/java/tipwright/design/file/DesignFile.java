@@ -2,7 +2,9 @@
 package tipwright.design.file;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import tipwright.design.Design;
@@ -40,7 +42,9 @@ public final class DesignFile {
     private static Reading read(String name, byte[] bytes, Beside beside) {
         Problems problems = new Problems();
         String text = TextBytes.decode(name, bytes, problems);
-        return text == null ? new Reading.Bad(problems.inOrder()) : read(name, text, beside);
+        return text == null
+                ? new Reading.Bad(problems.inOrder())
+                : read(new SourceFile(name, beside instanceof ShippedFiles, bytes), text, beside);
     }
 
     /**
@@ -53,6 +57,11 @@ public final class DesignFile {
         if (text.length() > LARGEST) {
             return bad(name, FolderFiles.tooLarge(LARGEST));
         }
+        return read(new SourceFile(name, false, text.getBytes(StandardCharsets.UTF_8)), text, beside);
+    }
+
+    private static Reading read(SourceFile file, String text, Beside beside) {
+        String name = file.name();
         Reader reader = new Reader(beside);
         Problems problems = reader.problems();
         Node root = YamlText.read(name, text, problems);
@@ -72,8 +81,10 @@ public final class DesignFile {
         Problems warnings = new Problems();
         Rules.check(reader.bound(), sources, problems, warnings);
         if (read instanceof Design design && problems.isEmpty()) {
+            List<SourceFile> files = new ArrayList<>(List.of(file));
+            files.addAll(reader.sources());
             return new Reading.Good(
-                    design, text, Omitted.from(reader.assumptions(), design), warnings.inOrder(), sources);
+                    design, text, Omitted.from(reader.assumptions(), design), warnings.inOrder(), sources, files);
         }
         return new Reading.Bad(problems.inOrder());
     }

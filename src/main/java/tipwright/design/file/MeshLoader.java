@@ -45,7 +45,7 @@ final class MeshLoader {
             return null;
         }
         try {
-            Mesh mesh = Stl.read(reader.beside().read(file, LARGEST));
+            Mesh mesh = Stl.read(reader.bytes(file, LARGEST));
             String fault = MeshCheck.fault(mesh);
             if (fault == null && unit != null) {
                 fault = size(mesh, unit);

@@ -59,7 +59,7 @@ final class PartsShelf {
             return;
         }
         try {
-            String text = TextBytes.decode(name, reader.beside().read(name, LARGEST), problems);
+            String text = TextBytes.decode(name, reader.bytes(name, LARGEST), problems);
             if (text != null) {
                 addText(name, text, own);
                 own.forEach((section, entries) -> entries.forEach((part, entry) -> part(section, part, entry)));
@@ -184,7 +184,7 @@ final class PartsShelf {
         shippedRead = true;
         for (String file : SHIPPED) {
             try {
-                String text = new String(Beside.shipped().read(file, LARGEST), StandardCharsets.UTF_8);
+                String text = new String(reader.shippedBytes(file, LARGEST), StandardCharsets.UTF_8);
                 addText(file, text, shipped);
             } catch (IOException lost) {
                 throw new IllegalStateException("the program's own parts file " + file + " is lost", lost);

@@ -14,9 +14,22 @@ public sealed interface Reading permits Reading.Good, Reading.Bad {
      * @param assumptions every default that was taken
      * @param warnings what is odd but allowed
      * @param places where each value stands in the text
+     * @param files what was read, byte for byte: the design itself, then the parts files and meshes of its folder by name, then
+     *     the parts files of the program by name
      */
-    record Good(Design design, String text, List<Assumption> assumptions, List<Problem> warnings, SourceMap places)
+    record Good(
+            Design design,
+            String text,
+            List<Assumption> assumptions,
+            List<Problem> warnings,
+            SourceMap places,
+            List<SourceFile> files)
             implements Reading {
+        /** Copies the list of files. */
+        public Good {
+            files = List.copyOf(files);
+        }
+
         /** The system in which most of its lengths are written: what its results are best shown in. */
         public UnitSystem units() {
             return Lengths.system(text, places);
