@@ -45,10 +45,7 @@ final class DoorCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
-        List<Opening> closed = analysis.design().tank().openings().stream()
-                .filter(o -> o.door() != null)
-                .toList();
-        if (closed.isEmpty()) {
+        if (analysis.design().tank().openings().stream().allMatch(o -> o.door() == null)) {
             return List.of(make.missing("", "tank.openings.door missing: no door is described"));
         }
         CaseResult held = analysis.cases().stream()
@@ -58,11 +55,15 @@ final class DoorCheck implements Check {
         if (held == null) {
             return List.of(make.missing("", "the load case 'held' is left out by the design"));
         }
+        double first = analysis.poses().get(0).tilt();
         List<Finding> all = new ArrayList<>();
-        for (Opening o : closed) {
+        for (Opening o : analysis.design().tank().openings()) {
             Door door = o.door();
             if (door != null) {
                 all.addAll(both(make, analysis, held, o, door));
+            } else if (o.opensAt() > first) {
+                all.add(make.missing(
+                        o.name(), "tank.openings: '" + o.name() + "': door missing; something holds it shut at first"));
             }
         }
         return all;
