@@ -119,9 +119,10 @@ final class Fullness {
         Design filled = design.withSlurry(design.slurry().withFill(fill));
         Contents contents = new Contents(filled);
         double volume = contents.slurryVolume();
-        Vec3 up = contents.up(0);
+        Vec3 up = contents.up(contents.start());
         Range extent = contents.solid().extent(up);
-        double level = contents.liquid(0, volume, Double.NaN).plane().level() - extent.low();
+        double level =
+                contents.liquid(contents.start(), volume, Double.NaN).plane().level() - extent.low();
         return new HowFull(fill, volume, volume * design.slurry().mixtureDensity(), level, density, limit);
     }
 }

@@ -82,7 +82,8 @@ final class SlideCheck implements Check {
         double volume = contents.cakeVolume();
         double mass = volume * design.slurry().cakeDensity() * design.dump().shock();
         EmptyTank empty = EmptyTank.of(design.tank(), contents.solid());
-        Vec3 stuck = contents.heap(0, volume, Double.NaN).moments().centroid();
+        Vec3 stuck =
+                contents.heap(contents.start(), volume, Double.NaN).moments().centroid();
         Vec3 slid = contents.heap(tilt, volume, Double.NaN).moments().centroid();
         List<Finding> all = new ArrayList<>();
         double most = 0;

@@ -21,6 +21,7 @@ public final class Contents {
     private final Moments whole;
     private final Vec3 upStowed;
     private final Vec3 dumpwardStowed;
+    private final double start;
 
     /** The contents of a design's tank. */
     public Contents(Design design) {
@@ -29,6 +30,7 @@ public final class Contents {
         this.whole = solid.whole();
         this.upStowed = design.site().up();
         this.dumpwardStowed = new Vec3(upStowed.y(), -upStowed.x(), 0).unit();
+        this.start = design.tilt().from();
     }
 
     /** The interior. */
@@ -76,12 +78,21 @@ public final class Contents {
     }
 
     /**
-     * Settled solids that keep the surface of rest: as settled until the tilt passes the angle of repose, from there on at that
-     * slope. Source: angle of repose of a cohesionless heap; common practice, no source for the wet value.
+     * Settled solids that keep the surface of rest: as settled, level at the first tilt, until it has tipped on by the angle of
+     * repose, from there on at that slope. Source: angle of repose of a cohesionless heap; common practice, no source for the wet value.
      */
     public Filled heap(double tilt, double volume, double guess) {
-        double slope = Math.min(tilt, design.slurry().repose());
-        return Level.filling(solid, heapNormal(tilt, slope), volume, guess);
+        return Level.filling(solid, heapNormal(tilt, slope(tilt)), volume, guess);
+    }
+
+    /** Slope of the surface of solids that settled at the first tilt, rad: what it has tipped since, at most their repose. */
+    public double slope(double tilt) {
+        return Math.max(0, Math.min(tilt - start, design.slurry().repose()));
+    }
+
+    /** First tilt of the range, rad: how the tank stands while it is filled and its solids settle. */
+    public double start() {
+        return start;
     }
 
     private @Nullable Filled belowLip(double tilt, Vec3 normal) {

@@ -37,7 +37,7 @@ public final class Heap {
         this.design = design;
         this.contents = contents;
         this.repose = design.slurry().repose();
-        this.settled = contents.heap(0, contents.cakeVolume(), Double.NaN);
+        this.settled = contents.heap(contents.start(), contents.cakeVolume(), Double.NaN);
     }
 
     /**
@@ -62,7 +62,7 @@ public final class Heap {
      */
     public Lying at(double tilt, double before, double guess) {
         Plane slope = slopeAtLip(tilt);
-        if (tilt < repose) {
+        if (contents.slope(tilt) < repose) {
             return slope == null ? settled() : cut(slope);
         }
         if (slope != null) {
@@ -81,14 +81,14 @@ public final class Heap {
         if (slope == null) {
             return Double.POSITIVE_INFINITY;
         }
-        return tilt < repose
+        return contents.slope(tilt) < repose
                 ? cut(slope).moments().volume()
                 : contents.solid().below(slope).volume();
     }
 
     /** The plane at the angle of repose through the rim point where the solids leave; null when nothing is open. */
     private @Nullable Plane slopeAtLip(double tilt) {
-        Vec3 lowest = contents.heapNormal(tilt, Math.min(tilt, repose) - LEAN);
+        Vec3 lowest = contents.heapNormal(tilt, contents.slope(tilt) - LEAN);
         Vec3 lip = null;
         for (Opening opening : design.tank().openings()) {
             if (opening.opensAt() <= tilt + 1e-9) {
