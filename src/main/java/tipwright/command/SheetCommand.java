@@ -14,6 +14,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import tipwright.analysis.Analyser;
+import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
 import tipwright.design.file.Problem;
@@ -97,7 +99,7 @@ final class SheetCommand implements Callable<Integer> {
             WholeFile.write(file, stream -> Pdf.write(what.name() + ": sheet to weld from", pages, stream));
             return;
         }
-        Design rounded = WeldSheet.rounded(what, units);
+        Analysis rounded = Analyser.analyse(WeldSheet.rounded(what, units));
         String text = end.equals(".svg")
                 ? Svg.of(SideView.of(rounded, units, 297, 210), true)
                 : Dxf.of(SideView.trueSize(rounded, units));

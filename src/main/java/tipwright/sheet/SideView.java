@@ -5,11 +5,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Pose;
 import tipwright.design.Design;
 import tipwright.design.Interior;
 import tipwright.design.Opening;
 import tipwright.design.PrismInterior;
-import tipwright.design.Straight;
 import tipwright.drawing.Drawing;
 import tipwright.drawing.Pen;
 import tipwright.geometry.Range;
@@ -25,6 +26,7 @@ import tipwright.quantity.UnitSystem;
 public final class SideView {
     private static final double[] SCALES = {1, 2, 2.5, 5, 7.5, 10, 12.5, 15, 17.5, 20, 22.5, 25, 30, 40, 50, 75, 100};
     private static final int SIDES = 180;
+    private static final int FEW = 4;
     private static final double EDGE = 14;
 
     private final Design design;
@@ -33,29 +35,27 @@ public final class SideView {
     private final Drawing.Board board = new Drawing.Board();
     private final List<Vec2> tank;
     private final List<Vec2> tipped;
-    private final List<Vec2> pins;
+    private final Marking marking;
+    private final Pose full;
     private final List<AssistSketch.Stroke> assists;
     private final Vec2 low;
     private final Vec2 high;
     private final double scale;
 
-    private SideView(Design design, UnitSystem units, double width, double height) {
-        this.design = design;
+    private SideView(Analysis analysis, UnitSystem units, double width, double height) {
+        this.design = analysis.design();
         this.units = units;
+        full = analysis.poses().get(analysis.poses().size() - 1);
+        marking = Marking.of(design);
         tank = silhouette(design);
-        Vec2 pivot = design.pivot().at();
-        tipped =
-                tank.stream().map(p -> p.tiltedAbout(pivot, design.tilt().to())).toList();
-        pins = new ArrayList<>(List.of(pivot, Vec2.ZERO));
-        if (design.drive() instanceof Straight s) {
-            pins.add(s.framePin());
-            pins.add(s.tankPin());
-        }
+        tipped = tank.stream().map(full.bodies().get(full.tank())::place).toList();
         assists = AssistSketch.of(design, (body, stowed) -> stowed);
         List<Vec2> all = new ArrayList<>(tank);
         assists.forEach(s -> all.addAll(s.points()));
         all.addAll(tipped);
-        all.addAll(pins);
+        all.add(Vec2.ZERO);
+        marking.spots().forEach(m -> all.add(m.at()));
+        all.add(full.tankPin());
         low = new Vec2(
                 all.stream().mapToDouble(Vec2::x).min().orElse(0),
                 all.stream().mapToDouble(Vec2::y).min().orElse(0));
@@ -77,18 +77,18 @@ public final class SideView {
      * @param width most that it may take, mm
      * @param height most that it may take, mm
      */
-    public static Drawing of(Design design, UnitSystem units, double width, double height) {
-        SideView view = new SideView(design, units, width, height);
+    public static Drawing of(Analysis analysis, UnitSystem units, double width, double height) {
+        SideView view = new SideView(analysis, units, width, height);
         view.draw();
         Vec2 a = view.at(view.low).minus(new Vec2(EDGE, EDGE));
         Vec2 b = view.at(view.high).plus(new Vec2(EDGE, EDGE));
-        return view.board.on(design.name() + ", side view 1:" + Quantities.number(view.scale), a, b);
+        return view.board.on(view.design.name() + ", side view 1:" + Quantities.number(view.scale), a, b);
     }
 
     /** The drawing at its true size, one unit a millimetre; letters and signs grow with it. */
-    public static Drawing trueSize(Design design, UnitSystem units) {
-        SideView view = new SideView(design, units, 297, 210);
-        return of(design, units, 297, 210).times(view.scale);
+    public static Drawing trueSize(Analysis analysis, UnitSystem units) {
+        SideView view = new SideView(analysis, units, 297, 210);
+        return of(analysis, units, 297, 210).times(view.scale);
     }
 
     private Vec2 at(Vec2 p) {
@@ -113,22 +113,16 @@ public final class SideView {
         }
         assists();
         datum();
-        Vec2 pivot = design.pivot().at();
-        pin(pivot, "pivot");
-        if (design.drive() instanceof Straight s) {
-            Vec2 moved = s.tankPin().tiltedAbout(pivot, design.tilt().to());
-            board.line(at(s.framePin()), at(s.tankPin()), Pen.line("actuator", Ink.BLACK, 0.9));
-            board.line(
-                    at(s.framePin()),
-                    at(moved),
-                    Pen.line("actuator-tipped", Ink.GREY, 0.4).dashed(1.5));
-            board.ring(at(moved), 0.8, Pen.line("actuator-tipped", Ink.GREY, 0.3));
-            pin(s.framePin(), "frame pin");
-            pin(s.tankPin(), "tank pin");
-            across(s.framePin(), s.tankPin(), pivot);
-            across(pivot, s.tankPin(), s.framePin());
-            across(pivot, s.framePin(), s.tankPin());
-        }
+        links();
+        Vec2 moved = full.tankPin();
+        board.line(at(full.framePin()), at(stowedEnd()), Pen.line("actuator", Ink.BLACK, 0.9));
+        board.line(
+                at(full.framePin()),
+                at(moved),
+                Pen.line("actuator-tipped", Ink.GREY, 0.4).dashed(1.5));
+        board.ring(at(moved), 0.8, Pen.line("actuator-tipped", Ink.GREY, 0.3));
+        marking.spots().forEach(this::pin);
+        dimensions();
         labels.forEach((text, point) -> board.label(point, 2.8, text, Ink.TEXT));
         board.text(
                 at(new Vec2(low.x(), low.y())).plus(new Vec2(-EDGE + 2, -EDGE + 2)),
@@ -137,7 +131,7 @@ public final class SideView {
                 "scale 1:" + Quantities.number(scale) + ", dimensions in "
                         + (units == UnitSystem.METRIC ? "mm" : "inches")
                         + "; dashed: tipped to "
-                        + Math.round(Math.toDegrees(design.tilt().to())) + " deg",
+                        + Math.round(Math.toDegrees(full.tilt())) + " deg",
                 Ink.QUIET);
     }
 
@@ -165,7 +159,39 @@ public final class SideView {
         labels.put("datum", o);
     }
 
-    private void pin(Vec2 p, String name) {
+    private Vec2 stowedEnd() {
+        return design.drive().skeleton(design.pivot().at()).actuator().onB();
+    }
+
+    /** Links, cranks and carriages by their pins, stowed and dashed at full tilt. */
+    private void links() {
+        for (int body = 1; body < full.bodies().size(); body++) {
+            List<Vec2> ends = marking.on(body).stream().map(Marking.Spot::at).toList();
+            if (body != full.tank() && ends.size() > 1) {
+                List<Vec2> there =
+                        ends.stream().map(full.bodies().get(body)::place).toList();
+                board.outline(
+                        at(there), Pen.line("links-tipped", Ink.GREY, 0.25).dashed(1.5));
+                board.outline(at(ends), Pen.line("links", Ink.BLACK, 0.5));
+            }
+        }
+    }
+
+    /** All spans of a few pins; of many only those of links and actuator, the others are in the list. */
+    private void dimensions() {
+        List<Marking.Spot> spots = marking.spots();
+        Vec2 sum = spots.stream().map(Marking.Spot::at).reduce(Vec2.ZERO, Vec2::plus);
+        for (Marking.Span span : marking.spans()) {
+            if (spots.size() <= FEW || span.part()) {
+                Vec2 others = sum.minus(span.a().at()).minus(span.b().at());
+                across(span.a().at(), span.b().at(), others.times(1.0 / Math.max(1, spots.size() - 2)));
+            }
+        }
+    }
+
+    private void pin(Marking.Spot spot) {
+        Vec2 p = spot.at();
+        String name = spot.name();
         Vec2 c = at(p);
         Pen pen = Pen.line("pins", Ink.BLACK, 0.35);
         board.ring(c, 1.4, pen.filled(Ink.WHITE));

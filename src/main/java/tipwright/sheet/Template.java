@@ -5,11 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
-import tipwright.design.PinJoint;
-import tipwright.design.Shaft;
-import tipwright.design.Straight;
 import tipwright.drawing.Drawing;
 import tipwright.drawing.Pen;
 import tipwright.geometry.Vec2;
@@ -26,52 +22,26 @@ final class Template {
     /** The sheets that have something on them, row by row from above. */
     static List<Drawing> tiles(Design design, UnitSystem units, Paper paper) {
         Drawing.Board board = new Drawing.Board();
-        List<Vec2> pins = pins(design);
+        Marking marking = Marking.of(design);
+        List<Vec2> pins = marking.spots().stream().map(m -> m.at().times(1000)).toList();
         Pen line = Pen.line("lines", Ink.GREY, 0.25).dashed(3);
         List<Vec2> trace = new ArrayList<>();
-        for (int i = 0; i < pins.size(); i++) {
-            Vec2 a = pins.get(i);
-            Vec2 b = pins.get((i + 1) % pins.size());
+        for (Marking.Span span : marking.spans()) {
+            Vec2 a = span.a().at().times(1000);
+            Vec2 b = span.b().at().times(1000);
             board.line(a, b, line);
             for (double s = 0; s <= 1; s += STEP / Math.max(STEP, b.minus(a).norm())) {
                 trace.add(a.plus(b.minus(a).times(s)));
             }
         }
-        String[] names = {"pivot", "frame pin", "tank pin"};
-        double[] holes = holes(design);
-        for (int i = 0; i < pins.size(); i++) {
-            hole(board, pins.get(i), holes[i], names[i], units);
+        for (Marking.Spot spot : marking.spots()) {
+            Vec2 c = spot.at().times(1000);
+            hole(board, c, 500 * spot.hole(), spot.name(), units);
             for (int k = 0; k < 8; k++) {
-                trace.add(pins.get(i).plus(new Vec2(AROUND, 0).tilted(k * Math.PI / 4)));
+                trace.add(c.plus(new Vec2(AROUND, 0).tilted(k * Math.PI / 4)));
             }
         }
         return cut(design, board, pins, trace, paper);
-    }
-
-    private static List<Vec2> pins(Design design) {
-        List<Vec2> pins = new ArrayList<>();
-        pins.add(design.pivot().at().times(1000));
-        if (design.drive() instanceof Straight s) {
-            pins.add(s.framePin().times(1000));
-            pins.add(s.tankPin().times(1000));
-        }
-        return pins;
-    }
-
-    private static double[] holes(Design design) {
-        Shaft shaft = design.pivot().shaft();
-        double pivot =
-                shaft == null ? design.pivot().bearings().get(0).bearing().bore() : shaft.diameter();
-        return new double[] {
-            500 * pivot,
-            radius(design.drive().framePinJoint()),
-            radius(design.drive().tankPinJoint())
-        };
-    }
-
-    /** mm; a small ring where the pin is not known. */
-    private static double radius(@Nullable PinJoint joint) {
-        return joint == null ? 3 : 500 * joint.diameter();
     }
 
     private static void hole(Drawing.Board board, Vec2 c, double radius, String name, UnitSystem units) {

@@ -3,8 +3,10 @@ package tipwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analyser;
+import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.Pose;
 import tipwright.check.Checker;
 import tipwright.check.Finding;
 import tipwright.check.Verdict;
@@ -13,10 +15,10 @@ import tipwright.design.Assist;
 import tipwright.design.Design;
 import tipwright.design.LineSpring;
 import tipwright.design.PinJoint;
-import tipwright.design.Straight;
 import tipwright.drawing.Drawing;
 import tipwright.drawing.Pen;
 import tipwright.geometry.Vec2;
+import tipwright.linkage.Skeleton;
 import tipwright.quantity.UnitSystem;
 
 /** The sheet to weld from: places, distances to check by tape, holes, stops, and the side view with its dimensions. */
@@ -25,28 +27,29 @@ public final class WeldSheet {
     private static final int SPRINGS = 3;
 
     private static final double MARGIN = 14;
+    private static final double LINE = 4.5;
+    private static final int FEW = 3;
 
     private final Design design;
     private final Design rounded;
-    private final Straight drive;
+    private final Marking drawn;
+    private final Marking marking;
+    private final Analysis analysis;
     private final UnitSystem units;
     private final Paper paper;
     private final Drawing.Board board = new Drawing.Board();
     private double y;
 
     private WeldSheet(Design design, UnitSystem units, Paper paper) throws CannotComputeException {
-        if (!(design.drive() instanceof Straight straight)) {
-            throw new CannotComputeException(
-                    design.name() + ": the sheet to weld from is made for a straight drive only");
-        }
         this.design = design;
-        this.drive = straight;
         this.units = units;
         this.paper = paper;
         rounded = design.withPivot(
                         design.pivot().movedTo(Lengths.rounded(design.pivot().at(), units)))
-                .withDrive(straight.movedTo(
-                        Lengths.rounded(straight.framePin(), units), Lengths.rounded(straight.tankPin(), units)));
+                .withDrive(design.drive().moved(p -> Lengths.rounded(p, units)));
+        drawn = Marking.of(design);
+        marking = Marking.of(rounded);
+        analysis = Analyser.analyse(rounded);
     }
 
     /** The design with its pins on the nearest marks of a tape. */
@@ -55,14 +58,17 @@ public final class WeldSheet {
     }
 
     /**
-     * All pages: the sheet, then the template.
+     * All pages: the sheet, the side view where it finds no room on it, then the template.
      *
-     * @throws CannotComputeException when the drive is not a straight one, or the mechanism cannot be assembled
+     * @throws CannotComputeException when the mechanism cannot be assembled
      */
     public static List<Drawing> pages(Design design, UnitSystem units, Paper paper) throws CannotComputeException {
         List<Drawing> pages = new ArrayList<>();
         WeldSheet sheet = new WeldSheet(design, units, paper);
         pages.add(sheet.first());
+        if (!sheet.few()) {
+            pages.add(sheet.view());
+        }
         pages.addAll(Template.tiles(sheet.rounded, units, paper));
         return pages;
     }
@@ -74,16 +80,35 @@ public final class WeldSheet {
         y -= 7;
         line("All places from the datum with the tank stowed: x towards the dump side, y up. Rounded to the nearest "
                 + (units == UnitSystem.METRIC ? "1 mm." : "1/16 in."));
-        Drawing view = SideView.of(rounded, units, w - 2 * MARGIN, paper.height() - 155 - springRows() * 4.5);
-        Vec2 corner = new Vec2(w / 2 - view.width() / 2, y - view.height() + 4);
-        board.add(view, corner.minus(view.low()));
-        y -= view.height() + 2;
+        if (few()) {
+            Drawing view = SideView.of(analysis, units, w - 2 * MARGIN, paper.height() - 155 - LINE * springRows());
+            Vec2 corner = new Vec2(w / 2 - view.width() / 2, y - view.height() + 4);
+            board.add(view, corner.minus(view.low()));
+            y -= view.height() + 2;
+        }
         places();
         distances();
         holes();
         stops();
         effect();
         return board.on(design.name() + ": sheet to weld from", Vec2.ZERO, new Vec2(w, paper.height()));
+    }
+
+    /** Whether the drawing finds room above the lists. */
+    private boolean few() {
+        return marking.spots().size() <= FEW;
+    }
+
+    /** The drawing on a page of its own. */
+    private Drawing view() {
+        double w = paper.width();
+        double h = paper.height();
+        Drawing.Board page = new Drawing.Board();
+        String title = design.name() + ": side view";
+        page.text(new Vec2(MARGIN, h - MARGIN - 5), 6, -1, title, Ink.TEXT);
+        Drawing view = SideView.of(analysis, units, w - 2 * MARGIN, h - 2 * MARGIN - 12);
+        page.add(view, new Vec2(w / 2 - view.width() / 2, h - MARGIN - 10 - view.height()).minus(view.low()));
+        return page.on(title, Vec2.ZERO, new Vec2(w, h));
     }
 
     private void heading(String text) {
@@ -96,27 +121,25 @@ public final class WeldSheet {
 
     private void line(String text) {
         board.text(new Vec2(MARGIN, y), 3.1, -1, text, Ink.TEXT);
-        y -= 4.5;
+        y -= LINE;
     }
 
     private void row(double[] stops, String... cells) {
         for (int i = 0; i < cells.length; i++) {
             board.text(new Vec2(MARGIN + stops[i], y), 3.1, i == 0 ? -1 : 1, cells[i], Ink.TEXT);
         }
-        y -= 4.5;
-    }
-
-    private Straight roundedDrive() {
-        return rounded.drive() instanceof Straight s ? s : drive;
+        y -= LINE;
     }
 
     private void places() {
         heading("Places");
         double[] stops = {0, 65, 95, 135, 165};
         row(stops, "", "x", "y", "computed x", "computed y");
-        place(stops, "pivot", rounded.pivot().at(), design.pivot().at());
-        place(stops, "frame pin", roundedDrive().framePin(), drive.framePin());
-        place(stops, "tank pin (tank stowed)", roundedDrive().tankPin(), drive.tankPin());
+        for (int i = 0; i < marking.spots().size(); i++) {
+            Marking.Spot spot = marking.spots().get(i);
+            String name = spot.slide() ? spot.name() + ", middle of the carriage" : spot.name();
+            place(stops, name + (spot.name().equals("tank pin") ? " (tank stowed)" : ""), spot.at(), computed(spot, i));
+        }
         for (Assist spring : springs().subList(0, Math.min(SPRINGS, springs().size()))) {
             LineSpring line = (LineSpring) spring;
             place(
@@ -144,6 +167,15 @@ public final class WeldSheet {
         return 2 * Math.min(SPRINGS, all) + (all > SPRINGS ? 1 : 0);
     }
 
+    /** The place as computed; rounding may have put two places together. */
+    private Vec2 computed(Marking.Spot spot, int i) {
+        return drawn.spots().stream()
+                .filter(d -> d.name().equals(spot.name()))
+                .findFirst()
+                .orElse(drawn.spots().get(Math.min(i, drawn.spots().size() - 1)))
+                .at();
+    }
+
     private void place(double[] stops, String name, Vec2 tape, Vec2 computed) {
         row(
                 stops,
@@ -154,63 +186,79 @@ public final class WeldSheet {
                 Lengths.fine(computed.y(), units));
     }
 
+    /** What a tape is laid to: from the datum to every place, and between the places of each part. */
+    private List<String[]> measured() {
+        List<String[]> all = new ArrayList<>();
+        for (Marking.Spot spot : marking.spots()) {
+            all.add(new String[] {
+                "datum to " + spot.name(), Lengths.tape(spot.at().norm(), units)
+            });
+        }
+        for (Marking.Span span : marking.spans()) {
+            all.add(new String[] {span.a().name() + " to " + span.b().name(), Lengths.tape(span.length(), units)});
+        }
+        return all;
+    }
+
     private void distances() {
         heading("Centre to centre, to check by tape");
-        double[] stops = {0, 85};
-        Vec2[] at = {
-            Vec2.ZERO,
-            rounded.pivot().at(),
-            roundedDrive().framePin(),
-            roundedDrive().tankPin()
-        };
-        String[] names = {"datum", "pivot", "frame pin", "tank pin"};
+        List<String[]> all = measured();
         double top = y;
-        int count = 0;
-        for (int i = 0; i < at.length; i++) {
-            for (int k = i + 1; k < at.length; k++) {
-                String distance = Lengths.tape(at[k].minus(at[i]).norm(), units);
-                if (count == 3) {
-                    y = top;
-                }
-                double shift = count < 3 ? 0 : 95;
-                row(new double[] {shift, stops[1] + shift - 10}, names[i] + " to " + names[k], distance);
-                count++;
+        double low = y;
+        int half = (all.size() + 1) / 2;
+        for (int i = 0; i < all.size(); i++) {
+            if (i == half) {
+                low = y;
+                y = top;
             }
+            double shift = i < half ? 0 : 95;
+            row(new double[] {shift, 75 + shift}, all.get(i));
         }
+        y = Math.min(low, y);
     }
 
     private void holes() {
         heading("Holes");
-        line("frame pin bracket: " + hole(drive.framePinJoint()));
-        line("tank pin bracket: " + hole(drive.tankPinJoint()));
+        for (Marking.Spot spot : marking.spots()) {
+            if (!spot.name().equals(Skeleton.PIVOT) && !spot.slide()) {
+                line(spot.name() + ": " + hole(spot));
+            }
+        }
         double bore = design.pivot().bearings().get(0).bearing().bore();
         line("pivot: bearings of " + Lengths.tape(bore, units) + " bore at z "
                 + Lengths.tape(design.pivot().bearings().get(0).z(), units) + " and "
                 + Lengths.tape(design.pivot().bearings().get(1).z(), units));
     }
 
-    private String hole(@Nullable PinJoint joint) {
-        return joint == null
-                ? "as the actuator's end (its pin is not given in the design)"
-                : "for a pin of " + Lengths.fine(joint.diameter(), units) + ", cheeks "
-                        + Lengths.fine(joint.cheek(), units) + " thick, "
-                        + Lengths.fine(joint.lug() + 2 * joint.gap(), units) + " apart";
+    private String hole(Marking.Spot spot) {
+        PinJoint joint = spot.joint();
+        if (joint == null) {
+            return spot.bodies().contains(Marking.ACTUATOR)
+                    ? "as the actuator's end (its pin is not given in the design)"
+                    : "its pin is not given in the design";
+        }
+        return "for a pin of " + Lengths.fine(joint.diameter(), units) + ", cheeks "
+                + Lengths.fine(joint.cheek(), units) + " thick, "
+                + Lengths.fine(joint.lug() + 2 * joint.gap(), units) + " apart";
     }
 
     private void stops() {
         heading("Stops");
-        Straight s = roundedDrive();
-        double to = design.tilt().to();
-        Vec2 full = s.tankPin().tiltedAbout(rounded.pivot().at(), to);
-        Actuator a = drive.actuators().get(0).actuator();
-        double stowed = s.tankPin().minus(s.framePin()).norm();
-        double tipped = full.minus(s.framePin()).norm();
-        line("stowed: pins " + Lengths.tape(stowed, units) + " apart, the actuator has "
-                + Lengths.tape(Math.abs(stowed - a.closed()), units) + " left;  at "
-                + Math.round(Math.toDegrees(to)) + " deg: " + Lengths.tape(tipped, units) + " apart, "
-                + Lengths.tape(Math.abs(a.closed() + a.stroke() - tipped), units) + " left");
-        line("full tilt stop: the tank pin's centre is then at x " + Lengths.tape(full.x(), units) + ", y "
-                + Lengths.tape(full.y(), units) + " from the datum");
+        Pose stowed = analysis.poses().get(0);
+        Pose full = analysis.poses().get(analysis.poses().size() - 1);
+        Actuator a = design.drive().actuators().get(0).actuator();
+        line("stowed: pins " + Lengths.tape(stowed.length(), units) + " apart, the actuator has " + left(a, stowed)
+                + " left;  at " + Math.round(Math.toDegrees(full.tilt())) + " deg: "
+                + Lengths.tape(full.length(), units) + " apart, " + left(a, full) + " left");
+        line("full tilt stop: the actuator's moving pin is then at x "
+                + Lengths.tape(full.tankPin().x(), units) + ", y "
+                + Lengths.tape(full.tankPin().y(), units) + " from the datum");
+    }
+
+    /** To the nearer end of the stroke. */
+    private String left(Actuator a, Pose pose) {
+        double out = a.closed() + a.stroke() - pose.length();
+        return Lengths.tape(Math.min(Math.abs(pose.length() - a.closed()), Math.abs(out)), units);
     }
 
     private void effect() throws CannotComputeException {

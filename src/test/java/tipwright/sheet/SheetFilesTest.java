@@ -18,12 +18,18 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tipwright.analysis.Analyser;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
 import tipwright.design.Design;
 import tipwright.design.Straight;
+import tipwright.design.file.DesignFile;
+import tipwright.design.file.Reading;
 import tipwright.drawing.Drawing;
 import tipwright.drawing.Dxf;
+import tipwright.drawing.Mark;
 import tipwright.drawing.Pdf;
 import tipwright.drawing.Png;
 import tipwright.drawing.Svg;
@@ -39,9 +45,13 @@ class SheetFilesTest {
 
     /** ezdxf (Debian: python3-ezdxf) audits the file and measures a pin's place in it. */
     @Test
-    void dxfIsSoundToAnotherReader(@TempDir Path folder) throws IOException, InterruptedException {
+    void dxfIsSoundToAnotherReader(@TempDir Path folder)
+            throws IOException, InterruptedException, CannotComputeException {
         Path file = folder.resolve("side.dxf");
-        Files.writeString(file, Dxf.of(SideView.trueSize(DESIGN, UnitSystem.METRIC)), StandardCharsets.US_ASCII);
+        Files.writeString(
+                file,
+                Dxf.of(SideView.trueSize(Analyser.analyse(DESIGN), UnitSystem.METRIC)),
+                StandardCharsets.US_ASCII);
         String script = "import ezdxf,sys\n"
                 + "d=ezdxf.readfile(sys.argv[1]); a=d.audit()\n"
                 + "print(d.dxfversion, len(a.errors), len(a.fixes))\n"
@@ -85,6 +95,33 @@ class SheetFilesTest {
         assertThat(Lengths.tape(0.0254 * 16.25, UnitSystem.US)).isEqualTo("16 1/4 in");
         assertThat(Lengths.tape(-0.0254 * 0.375, UnitSystem.US)).isEqualTo("-3/8 in");
         assertThat(Lengths.tape(0.4126, UnitSystem.METRIC)).isEqualTo("413 mm");
+    }
+
+    /** Of a linkage the lengths of its links are on the sheet: worked out here from the design file's own points. */
+    @ParameterizedTest
+    @CsvSource({
+        "crank-cart, link pin to tank pin, 532 mm, 50, 530",
+        "kerb-swing, pivot to main tank pin, 283 mm, 150, 240",
+        "knee-stand, rod pin to foot pin, 727 mm, 690, 230",
+        "slide-back, tie frame pin to tie tank pin, 1057 mm, 870, 600"
+    })
+    void everyMechanismHasItsSheet(String name, String span, String length, double across, double up)
+            throws IOException, CannotComputeException {
+        Design design = ((Reading.Good) DesignFile.shipped(name + ".yaml")).design();
+        assertThat(Math.hypot(across, up)).isCloseTo(Integer.parseInt(length.replace(" mm", "")), within(0.5));
+        List<Drawing> pages = WeldSheet.pages(design, UnitSystem.METRIC, Paper.A4);
+        List<String> texts = pages.get(0).marks().stream()
+                .filter(m -> m instanceof Mark.Label)
+                .map(m -> ((Mark.Label) m).text())
+                .toList();
+        assertThat(texts).contains(span);
+        assertThat(texts.get(texts.indexOf(span) + 1)).isEqualTo(length);
+        double low = pages.get(0).marks().stream()
+                .filter(m -> m instanceof Mark.Label)
+                .mapToDouble(m -> ((Mark.Label) m).at().y())
+                .min()
+                .orElse(0);
+        assertThat(low).as("nothing runs off the page").isGreaterThan(8);
     }
 
     @Test
