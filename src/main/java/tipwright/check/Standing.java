@@ -25,6 +25,7 @@ import tipwright.geometry.Vec3;
  * @param keeps steepest ground, whichever way it stands, on which the factor is kept, rad, and where
  * @param tips steepest ground on which it stands at all, rad
  * @param heaviest load on one support, N, and where; infinite when it tips over
+ * @param wind what the wind blows on where it tips most easily, in words; empty without wind
  * @param lifts where a support first lifts off, in words; null: none does
  */
 record Standing(
@@ -34,12 +35,21 @@ record Standing(
         Findings.Worst keeps,
         double tips,
         Findings.Worst heaviest,
+        String wind,
         @Nullable String lifts) {
 
     static Standing of(Analysis analysis, Footing footing, double y) {
         Walk walk = new Walk(analysis.design(), footing, y);
         new WholeUnit(analysis).each(footing.vehicle(), walk::at);
-        return new Standing(walk.moments, walk.worst, walk.worstEdge, walk.keeps, walk.tips, walk.heaviest, walk.lifts);
+        return new Standing(
+                walk.moments,
+                walk.worst,
+                walk.worstEdge,
+                walk.keeps,
+                walk.tips,
+                walk.heaviest,
+                walk.caught,
+                walk.lifts);
     }
 
     /** Gathers the worst on the way. */
@@ -53,6 +63,7 @@ record Standing(
         private final double factor;
         private final double pressure;
         private final @Nullable WindArea wind;
+        private final FrameWind frame;
 
         private Footprint.Moments moments = new Footprint.Moments(1, 0);
         private Findings.Worst worst = new Findings.Worst(-1, Double.NaN, null);
@@ -60,6 +71,7 @@ record Standing(
         private Findings.Worst keeps = new Findings.Worst(Footprint.STEEPEST, Double.NaN, null);
         private double tips = Footprint.STEEPEST;
         private Findings.Worst heaviest = new Findings.Worst(Double.NEGATIVE_INFINITY, Double.NaN, null);
+        private String caught = "";
         private @Nullable String lifts;
 
         Walk(Design design, Footing footing, double y) {
@@ -70,6 +82,7 @@ record Standing(
             factor = design.factors().tipOver();
             pressure = design.site().windPressure();
             wind = pressure > 0 ? new WindArea(mesh(design)) : null;
+            frame = FrameWind.of(design);
         }
 
         private static Mesh mesh(Design design) {
@@ -86,6 +99,7 @@ record Standing(
                     moments = here;
                     worst = new Findings.Worst(here.share(), pose.tilt(), loadCase);
                     worstEdge = here.overturning() > 0 ? words(edge) : "";
+                    caught = wind == null ? "" : caught(wind, edge, pose);
                 }
                 slopes(edge, masses, blow, pose, loadCase);
                 if (wind != null) {
@@ -107,16 +121,33 @@ record Standing(
             }
         }
 
+        private String caught(WindArea tank, Footprint.Edge edge, Pose pose) {
+            String frameArea = frame.leftOut().isEmpty()
+                    ? String.format(Locale.ROOT, "%.2f m2 of the frame", frame.shown(against(edge))[0])
+                    : "none of the frame (" + frame.leftOut() + ")";
+            return String.format(Locale.ROOT, "wind on %.2f m2 of the tank and ", tank(tank, edge, pose)[0])
+                    + frameArea;
+        }
+
+        private static Vec3 against(Footprint.Edge edge) {
+            return new Vec3(-edge.outward().x(), 0, -edge.outward().y());
+        }
+
+        /** Area that the tank shows, m2, and that times its height over the ground, m3. */
+        private double[] tank(WindArea tank, Footprint.Edge edge, Pose pose) {
+            double turn = pose.bodies().get(pose.tank()).turn();
+            double[] shown = tank.shown(against(edge).tilted(-turn), new Vec3(0, 1, 0).tilted(-turn));
+            double datum = pose.place(Vec3.ZERO).y() - y;
+            return new double[] {shown[0], shown[1] + shown[0] * datum};
+        }
+
         /** Moment about the ground of wind that blows straight over an edge, N m. */
         private double wind(Footprint.Edge edge, Pose pose) {
             if (wind == null) {
                 return 0;
             }
-            double turn = pose.bodies().get(pose.tank()).turn();
-            Vec3 against = new Vec3(-edge.outward().x(), 0, -edge.outward().y()).tilted(-turn);
-            double[] shown = wind.shown(against, new Vec3(0, 1, 0).tilted(-turn));
-            double datum = pose.place(Vec3.ZERO).y() - y;
-            return pressure * (shown[1] + shown[0] * datum);
+            double[] still = frame.shown(against(edge));
+            return pressure * (tank(wind, edge, pose)[1] + still[1] - still[0] * y);
         }
 
         /** What the supports bear under the weights and the wind's moment about the ground, N m along the way it blows. */

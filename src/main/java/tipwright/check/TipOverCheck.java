@@ -27,7 +27,8 @@ final class TipOverCheck implements Check {
         return "About each edge of the outline that it stands on, at every tilt and load, also with the settled solids stuck to"
                 + " the end, the moments that hold the machine down are larger than those that turn it over: on the site's"
                 + " ground, on the slope asked for whichever way it stands, in the wind over that edge, and no support is"
-                + " overloaded. The load in the tank is taken as it lies on the site's ground.";
+                + " overloaded. The wind blows on the tank and on the frame's members, also on those behind others; a member"
+                + " without z reaches as far as those with it. The load in the tank is taken as it lies on the site's ground.";
     }
 
     @Override
@@ -82,6 +83,7 @@ final class TipOverCheck implements Check {
                 "; whichever way it stands it keeps the factor to a slope of %.1f deg and tips at %.1f deg",
                 Math.toDegrees(s.keeps().value()),
                 Math.toDegrees(s.tips()));
+        note += s.wind().isEmpty() ? "" : "; " + s.wind();
         return make.compare(
                 "as it stands",
                 s.moments().overturning(),

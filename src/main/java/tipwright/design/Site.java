@@ -18,7 +18,8 @@ public record Site(
         @Note("Slope across the machine; + means that the +z side is lower")
                 @Measured(value = Kind.ANGLE, preset = "0 deg", atLeast = "-45 deg", atMost = "45 deg")
                 double crossSlope,
-        @Note("Wind pressure on the side area") @Measured(value = Kind.PRESSURE, preset = "0 Pa", atLeast = "0 Pa")
+        @Note("Wind pressure on the side area of tank and frame members")
+                @Measured(value = Kind.PRESSURE, preset = "0 Pa", atLeast = "0 Pa")
                 double windPressure) {
 
     /** Unit vector straight up against gravity, in the design's axes with the tank stowed: along (-tan grade, 1, -tan cross). */

@@ -19,6 +19,7 @@ public final class Notes {
             Map.entry("N m", Kind.MOMENT),
             Map.entry("N/mm", Kind.STIFFNESS),
             Map.entry("kg", Kind.MASS),
+            Map.entry("m2", Kind.AREA),
             Map.entry("L", Kind.VOLUME),
             Map.entry("L/s", Kind.FLOW),
             Map.entry("m/s", Kind.SPEED),
@@ -27,8 +28,8 @@ public final class Notes {
             Map.entry("MPa", Kind.PRESSURE),
             Map.entry("bar", Kind.PRESSURE));
 
-    private static final Pattern QUANTITY =
-            Pattern.compile("(?<![\\w.])(-?\\d+(?:\\.\\d+)?) (N m|N/mm|mm|kN|N|kg|L/s|L|m/s|Pa|kPa|MPa|bar)(?![\\w/])");
+    private static final Pattern QUANTITY = Pattern.compile(
+            "(?<![\\w.])(-?\\d+(?:\\.\\d+)?) (N m|N/mm|mm|kN|N|kg|m2|L/s|L|m/s|Pa|kPa|MPa|bar)(?![\\w/])");
 
     private Notes() {}
 
@@ -51,8 +52,10 @@ public final class Notes {
 
     private static String us(String quantity, Kind kind) throws QuantityException {
         double si = Quantities.parse(quantity, kind);
-        return kind == Kind.SPEED
-                ? Quantities.show(si, Quantities.unit(kind, "ft/s"))
-                : Quantities.show(si, kind, UnitSystem.US);
+        return switch (kind) {
+            case SPEED -> Quantities.show(si, Quantities.unit(kind, "ft/s"));
+            case AREA -> Quantities.show(si, Quantities.unit(kind, "ft2"));
+            default -> Quantities.show(si, kind, UnitSystem.US);
+        };
     }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
@@ -155,6 +156,54 @@ class TipOverTest {
         }
         assertThat(f.utilisation()).isCloseTo(1.5 * worst, within(1e-6));
         assertThat(f.loadCase()).isEqualTo("empty");
+    }
+
+    /** Two rails and a beam between them, by hand: all of each counts, also of the rail behind the other. */
+    @Test
+    void windBlowsOnTheFrameToo() throws CannotComputeException {
+        String rail = "outline: [[-600 mm, -300 mm], [600 mm, -300 mm], [600 mm, -200 mm], [-600 mm, -200 mm]]";
+        String beam = "outline: [[400 mm, -300 mm], [500 mm, -300 mm], [500 mm, -200 mm], [400 mm, -200 mm]]";
+        String yaml = EMPTY.replace(
+                        "frame: {",
+                        "frame: {members: [{name: left, " + rail + ", z: [300 mm, 350 mm]}, {name: right, " + rail
+                                + ", z: [-350 mm, -300 mm]}, {name: beam, " + beam + "}], ")
+                + "site: {wind-pressure: 500 Pa}\n";
+        Finding f = of(Checker.check(Examples.read(yaml)), "tip-over/as-it-stands");
+        double acrossZ = 2 * 1.2 * 0.1 + 0.1 * 0.1;
+        double acrossX = 2 * 0.05 * 0.1 + 0.7 * 0.1;
+        double worst = 0;
+        double area = 0;
+        for (int i = 0; i <= 80; i++) {
+            double tilt = Math.toRadians(i);
+            double y = 0.4 + 0.4 * Math.sin(tilt) + 0.6 * Math.cos(tilt) + 0.7;
+            double x = boxX(tilt);
+            double shown = Math.cos(tilt) + Math.sin(tilt);
+            double dump = 500 * (shown * y + acrossX * 0.45) + G * BOX * Math.max(0, x - 0.7);
+            double side = 500 * (y + acrossZ * 0.45) / (G * (400 * 0.45 + BOX * 0.5));
+            double over = dump / (G * (400 * 0.7 + BOX * Math.max(0, 0.7 - x)));
+            if (Math.max(side, over) > worst) {
+                worst = Math.max(side, over);
+                area = side > over ? acrossZ : acrossX;
+            }
+        }
+        assertThat(f.utilisation()).isCloseTo(1.5 * worst, within(1e-6));
+        assertThat(f.note()).contains(String.format(Locale.ROOT, " and %.2f m2 of the frame", area));
+    }
+
+    @Test
+    void frameWithoutMembersOrWidthsCatchesNoWindAndSaysSo() throws CannotComputeException {
+        String wind = EMPTY + "site: {wind-pressure: 500 Pa}\n";
+        assertThat(of(Checker.check(Examples.read(wind)), "tip-over/as-it-stands")
+                        .note())
+                .endsWith("none of the frame (frame.members missing)");
+        String flat = wind.replace(
+                "frame: {", "frame: {members: [{name: a, outline: [[0 m, 0 m], [1 m, 0 m], [0 m, -100 mm]]}], ");
+        assertThat(of(Checker.check(Examples.read(flat)), "tip-over/as-it-stands")
+                        .note())
+                .endsWith("none of the frame (frame.members: z missing)");
+        assertThat(of(Checker.check(Examples.read(EMPTY)), "tip-over/as-it-stands")
+                        .note())
+                .doesNotContain("wind");
     }
 
     /** Settled solids that never come loose keep the mass and the place in the tank that they have stowed. */

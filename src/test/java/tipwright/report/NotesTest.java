@@ -23,6 +23,7 @@ class NotesTest {
                 "twists the cradle with up to 1356 N m    | twists the cradle with up to 1000 lbf ft",
                 "at 3.048 m/s, 37.85 L left, -25.4 mm off | at 10 ft/s, 9.999 gal left, -1 in off",
                 "relief valve at 100 bar                  | relief valve at 1450 psi",
+                "wind on 0.9290 m2 of the tank            | wind on 10 ft2 of the tank",
                 "rests 12 A for 3 s, no 5 mm2, 3 kg/m3    | rests 12 A for 3 s, no 5 mm2, 3 kg/m3",
             })
     void quantitiesInANoteTakeTheUnitsOfTheReader(String metric, String us) {
