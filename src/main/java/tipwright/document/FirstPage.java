@@ -11,6 +11,7 @@ import tipwright.check.Result;
 import tipwright.check.Verdict;
 import tipwright.design.Actuator;
 import tipwright.quantity.UnitSystem;
+import tipwright.report.Cautions;
 import tipwright.report.FillSection;
 import tipwright.report.Job;
 import tipwright.report.Notes;
@@ -48,16 +49,26 @@ final class FirstPage {
         page.inside("div class=\"verdict\"", verdict());
         five(page);
         mend(page);
+        List<Finding> skipped = dossier.findings(Verdict.NOT_CHECKED);
+        if (!skipped.isEmpty()) {
+            String names =
+                    String.join("; ", skipped.stream().map(Finding::title).toList());
+            page.line("h2 class=\"small\"", "Not checked, for lack of data").line("p", names + ".");
+        }
         String full = new FillSection(new Style(false, paper.units())).howFull(result.howFull());
         page.line("h2 class=\"small\"", "How full may it be?").line("p", full);
         for (String warning : dossier.checked().warnings()) {
             page.line("p", "! " + warning);
         }
+        page.inside(
+                "div class=\"caution\"",
+                Markup.safe(
+                        Cautions.all().get(0) + " " + Cautions.FIGURES + " The other cautions are on the last page."));
         Origin origin = dossier.origin();
         page.line(
                 "p class=\"hash\"",
-                "Made by " + origin.version() + " on " + origin.date() + " from " + origin.files() + ".");
-        origin.lines().forEach(l -> page.line("p class=\"hash\"", l));
+                "Made by " + origin.version() + " on " + origin.date() + " from " + origin.files() + ", SHA-256 "
+                        + origin.hash() + ".");
     }
 
     private String verdict() {

@@ -96,6 +96,7 @@ public final class Report {
                 "Used = demand / (capacity / factor); over 100 % fails. The numbers are put in behind each formula.");
         checks.workings(page);
         sheet.part("Inputs as read");
+        dossier.origin().lines().forEach(l -> page.line("p class=\"hash\"", l));
         new Inputs(dossier.design()).to(page);
         sheet.part("What was assumed");
         assumptions(page);
