@@ -17,6 +17,9 @@ import tipwright.geometry.Vec3;
  * far as the members whose z is given. Members behind each other all count, which is on the safe side.
  */
 final class FrameWind {
+    /** Where no wind blows. */
+    static final FrameWind NONE = new FrameWind(null, "");
+
     private static final Vec3 UP = new Vec3(0, 1, 0);
 
     private final @Nullable WindArea area;

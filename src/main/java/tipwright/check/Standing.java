@@ -82,7 +82,7 @@ record Standing(
             factor = design.factors().tipOver();
             pressure = design.site().windPressure();
             wind = pressure > 0 ? new WindArea(mesh(design)) : null;
-            frame = FrameWind.of(design);
+            frame = pressure > 0 ? FrameWind.of(design) : FrameWind.NONE;
         }
 
         private static Mesh mesh(Design design) {

@@ -7,11 +7,14 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import tipwright.analysis.CannotComputeException;
 import tipwright.design.Counterweight;
 import tipwright.design.Design;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
+import tipwright.drawing.Mark;
 import tipwright.geometry.Vec2;
+import tipwright.quantity.UnitSystem;
 
 /** Springs and weights are drawn where they are. */
 class AssistSketchTest {
@@ -64,6 +67,19 @@ class AssistSketchTest {
                         .minus(new Vec2(0.760, 0.300))
                         .norm())
                 .isLessThan(1e-12);
+    }
+
+    /** The sheet to weld from tells where each end goes: the numbers of the design file. */
+    @Test
+    void sheetListsTheEndsOfTheSprings() throws CannotComputeException {
+        List<String> words = WeldSheet.pages(read("twin-rams"), UnitSystem.METRIC, Paper.A4).get(0).marks().stream()
+                .filter(m -> m instanceof Mark.Label)
+                .map(m -> ((Mark.Label) m).text())
+                .toList();
+        int row = words.indexOf("pull spring, on tank");
+        assertThat(row).isPositive();
+        assertThat(words.subList(row + 1, row + 3)).containsExactly("600 mm", "300 mm");
+        assertThat(words).contains("gas spring, on frame", "gas spring, on tank", "pull spring, on frame");
     }
 
     @Test
