@@ -5,12 +5,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.Row;
+import tipwright.design.Actuator;
 import tipwright.design.BallInsert;
 import tipwright.design.Bearing;
 import tipwright.design.Design;
+import tipwright.design.PinJoint;
 import tipwright.design.PlacedActuator;
 import tipwright.design.PlainBush;
 import tipwright.design.Support;
@@ -38,6 +41,9 @@ final class WhatIfShare {
         }
         List<Finding> all = new ArrayList<>();
         all.add(share.carriesAll());
+        all.addAll(share.rod());
+        all.addAll(share.pin("frame pin", share.design.drive().framePinJoint()));
+        all.addAll(share.pin("moving pin", share.design.drive().tankPinJoint()));
         List<Support> supports = share.design.pivot().bearings();
         for (int i = 0; i < supports.size(); i++) {
             Bearing bearing = supports.get(i).bearing();
@@ -99,6 +105,57 @@ final class WhatIfShare {
     private double one(Row row, double force) {
         double together = force > 0 ? Ratings.push(design, row.pose().length()) : Ratings.pull(design);
         return Math.max(together / actuators.size(), 1e-9);
+    }
+
+    /** The weakest rod under the whole push; nothing where no rod is known, which the buckling check tells. */
+    private List<Finding> rod() {
+        List<Actuator> known = actuators.stream()
+                .map(PlacedActuator::actuator)
+                .filter(Column::known)
+                .toList();
+        if (known.isEmpty()) {
+            return List.of();
+        }
+        Findings.Worst worst =
+                Sweep.rows(analysis, row -> push(row) / bears(known, row.pose().length()));
+        double length = Sweep.poseAt(analysis, worst.tilt()).length();
+        double capacity = bears(known, length);
+        return List.of(make.compare(
+                "rod when one carries all",
+                worst.value() * capacity,
+                capacity,
+                design.factors().buckling(),
+                Kind.FORCE,
+                worst,
+                "the whole push on one rod, against buckling"));
+    }
+
+    private static double bears(List<Actuator> known, double length) {
+        return known.stream().mapToDouble(a -> Column.actuator(a, length)).min().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private static double push(Row row) {
+        double push = 0;
+        for (Balance b : Sweep.balances(row)) {
+            push = Math.max(push, b.force());
+        }
+        return push;
+    }
+
+    /** A pin of the one that carries all; nothing where it is not known, which the pin check tells. */
+    private List<Finding> pin(String name, @Nullable PinJoint joint) {
+        if (joint == null) {
+            return List.of();
+        }
+        Findings.Worst worst = Sweep.balances(analysis, b -> PinStress.combined(joint, Math.abs(b.force())));
+        return List.of(make.compare(
+                name + " when one carries all",
+                worst.value(),
+                joint.yield(),
+                design.factors().pin(),
+                Kind.PRESSURE,
+                worst,
+                "combined stress against yield"));
     }
 
     private Finding bearing(int bearing, BallInsert insert) {

@@ -71,4 +71,35 @@ class OneCarriesAllTest {
                 .allMatch(f -> f.verdict() == Verdict.NOT_CHECKED)
                 .allMatch(f -> f.note().contains("bearing.pressure missing"));
     }
+
+    /** The machine with the one actuator alone is the reference: its own buckling and pin checks. */
+    @Test
+    void rodAndPinsBearWhatTheyBearWithTheOneActuatorAlone() throws CannotComputeException {
+        String joints = "    frame-pin-joint: {diameter: 25 mm, lug: 25 mm, cheek: 10 mm, gap: 1 mm}\n"
+                + "    tank-pin-joint: {diameter: 30 mm, lug: 25 mm, cheek: 10 mm, gap: 1 mm}\n";
+        String thin = "pull: 12 kN, rod: {diameter: 28 mm, length: 900 mm}}}";
+        String thick = "pull: 12 kN, rod: {diameter: 35 mm, length: 900 mm}}}";
+        String still = "friction: {pivot: 0, pins: 0}\n";
+        String one = Examples.BOX.replace("    actuators:", joints + "    actuators:");
+        Analysis alone = Analyser.analyse(Examples.read(one.replace("pull: 12 kN}}", thin) + still));
+        Analysis two = Analyser.analyse(Examples.read(one.replace(ACTUATOR, ACTUATOR.replace("pull: 12 kN}}", thick))
+                        .replace(
+                                "tilt: {to",
+                                "      - {z: 100 mm, actuator: " + ACTUATOR.replace("pull: 12 kN}}", thin)
+                                        + "\ntilt: {to")
+                + still));
+        List<Finding> found = faults(two);
+        assertThat(found)
+                .extracting(Finding::id)
+                .startsWith(
+                        "what-if/rod-when-one-carries-all",
+                        "what-if/frame-pin-when-one-carries-all",
+                        "what-if/moving-pin-when-one-carries-all");
+        List<Finding> rod = new BucklingCheck().run(alone);
+        List<Finding> pins = new PinCheck().run(alone);
+        assertThat(found.get(0).utilisation()).isCloseTo(rod.get(0).utilisation(), within(1e-9));
+        assertThat(found.get(1).utilisation()).isCloseTo(pins.get(0).utilisation(), within(1e-9));
+        assertThat(found.get(2).utilisation()).isCloseTo(pins.get(1).utilisation(), within(1e-9));
+        assertThat(rod.get(0).utilisation()).isPositive();
+    }
 }
