@@ -4,7 +4,6 @@ package tipwright.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Gravity;
@@ -63,18 +62,21 @@ final class WhatIfFall {
 
     private Finding burst() {
         WhatIf whatIf = design.whatIf();
-        Findings.Worst worst = fastest();
+        Sinking fastest = fastest();
+        Row row = fastest.load().rows().get(fastest.at());
+        Findings.Worst worst =
+                new Findings.Worst(fastest.speed(), row.tilt(), fastest.load().name());
         String bore = Quantities.show(whatIf.leakBore(), Kind.LENGTH, UnitSystem.METRIC);
         String note = worst.value() > 0
                 ? String.format(
                                 Locale.ROOT,
                                 "sinks from %.1f deg to rest in %.1f s through a bore of %s; ",
                                 Math.toDegrees(worst.tilt()),
-                                seconds(worst),
+                                seconds(fastest.load().rows(), fastest.at()),
                                 bore)
                         + "a lock valve screwed to the cylinder would hold it (what-if.lock-valve)"
                 : "nothing pushes the rod in";
-        return make.compare("burst hose", Math.max(0, worst.value()), whatIf.fallSpeed(), 1, Kind.SPEED, worst, note);
+        return make.compare("burst hose", worst.value(), whatIf.fallSpeed(), 1, Kind.SPEED, worst, note);
     }
 
     /**
@@ -91,17 +93,23 @@ final class WhatIfFall {
         return weight > 0 ? Math.min(free, rodSpeed(row) * Math.abs(force) / weight) : 0;
     }
 
-    private Findings.Worst fastest() {
-        Findings.Worst worst = new Findings.Worst(Double.NEGATIVE_INFINITY, Double.NaN, null);
-        for (CaseResult result : analysis.cases()) {
-            for (int i = 0; i < result.rows().size(); i++) {
-                double speed = sinking(result.rows(), i);
-                if (speed > worst.value()) {
-                    worst = new Findings.Worst(speed, result.rows().get(i).tilt(), result.name());
-                }
+    /**
+     * The load that sinks fastest.
+     *
+     * @param speed m/s
+     * @param at number of its row
+     */
+    private record Sinking(double speed, CaseResult load, int at) {}
+
+    private Sinking fastest() {
+        Sinking fastest = new Sinking(0, analysis.cases().get(0), 0);
+        for (CaseResult load : analysis.cases()) {
+            for (int i = 0; i < load.rows().size(); i++) {
+                double speed = sinking(load.rows(), i);
+                fastest = speed > fastest.speed() ? new Sinking(speed, load, i) : fastest;
             }
         }
-        return worst;
+        return fastest;
     }
 
     /** The slowest of the cylinders sets the speed, m/s. */
@@ -122,12 +130,7 @@ final class WhatIfFall {
     }
 
     /** Time from the worst tilt until the load no longer drives the rod, s. */
-    private double seconds(Findings.Worst worst) {
-        List<Row> rows = rows(worst.loadCase());
-        int at = 0;
-        while (at < rows.size() - 1 && rows.get(at).tilt() < worst.tilt()) {
-            at++;
-        }
+    private double seconds(List<Row> rows, int at) {
         double sense =
                 Math.signum(rows.get(at).rest().force() * rows.get(at).pose().arm());
         int step = sense > 0 ? -1 : 1;
@@ -142,14 +145,5 @@ final class WhatIfFall {
             time += Math.abs(next.pose().length() - here.pose().length()) / speed;
         }
         return time;
-    }
-
-    private List<Row> rows(@Nullable String loadCase) {
-        for (CaseResult result : analysis.cases()) {
-            if (result.name().equals(loadCase)) {
-                return result.rows();
-            }
-        }
-        return analysis.cases().get(0).rows();
     }
 }
