@@ -17,6 +17,22 @@ public final class BoltGroup {
     private static final double PARTIAL = 1.25;
     private static final double PULL = 0.9 / PARTIAL;
     private static final double TOGETHER = 1.4;
+
+    /** Pitch of the coarse metric threads under a diameter, m. */
+    private static final double[][] COARSE = {
+        {4.5e-3, 0.7e-3},
+        {5.5e-3, 0.8e-3},
+        {7e-3, 1e-3},
+        {9e-3, 1.25e-3},
+        {11e-3, 1.5e-3},
+        {13e-3, 1.75e-3},
+        {17e-3, 2e-3},
+        {23e-3, 2.5e-3},
+        {28e-3, 3e-3},
+        {34e-3, 3.5e-3},
+        {Double.POSITIVE_INFINITY, 4e-3}
+    };
+
     /** Diameter in inches and threads to the inch. */
     private static final double[][] UNIFIED = {
         {0.25, 20},
@@ -121,12 +137,11 @@ public final class BoltGroup {
                 return Math.PI * core * core / 4;
             }
         }
-        double d = 1000 * diameter;
-        double pitch = d < 4.5 ? 0.7 : d < 5.5 ? 0.8 : d < 7 ? 1 : d < 9 ? 1.25 : d < 11 ? 1.5 : d < 13 ? 1.75 : 0;
-        if (pitch == 0) {
-            pitch = d < 17 ? 2 : d < 23 ? 2.5 : d < 28 ? 3 : d < 34 ? 3.5 : 4;
+        int row = 0;
+        while (diameter >= COARSE[row][0]) {
+            row++;
         }
-        double core = diameter - 0.9382e-3 * pitch;
+        double core = diameter - 0.9382 * COARSE[row][1];
         return Math.PI * core * core / 4;
     }
 }

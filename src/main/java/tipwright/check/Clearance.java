@@ -99,23 +99,20 @@ public final class Clearance {
         boolean rest = b.kind() == Solo.Kind.REST;
         GapSearch search = new GapSearch(motions, first, a.path(), second, b.path(), rest ? 0 : wanted);
         double from = rest ? offTheRest(search) : 0;
-        if (Double.isNaN(from)) {
-            return new Gap(a.name(), b.name(), true, 0, motions.tilt(0), List.of());
-        }
         GapSearch.Gap found = search.smallest(from);
         boolean tight = !rest && found.gap() < wanted;
         List<Move> moves = tight && !b.kind().moves() && b.kind() != Solo.Kind.GROUND ? moves(search) : List.of();
         return new Gap(a.name(), b.name(), rest, found.gap(), motions.tilt(found.pose()), moves);
     }
 
-    /** First pose at which it has come off the rest; NaN when it has not soon. */
+    /** First pose at which it has come off the rest; the first of all, where it touches, when it has not soon. */
     private double offTheRest(GapSearch search) {
         for (int i = 0; i <= motions.last() && motions.tilt(i) - motions.tilt(0) <= REST_OFF; i++) {
             if (search.at(i) > 0) {
                 return i;
             }
         }
-        return Double.NaN;
+        return 0;
     }
 
     /** Stowed places of the pins that two parts share; the frame's members all count as the frame. */
