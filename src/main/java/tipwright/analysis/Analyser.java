@@ -37,7 +37,10 @@ public final class Analyser {
      */
     public static Analysis again(Design design, Analysis before) throws CannotComputeException {
         Design old = before.design();
-        boolean same = design.withPivot(old.pivot()).withDrive(old.drive()).equals(old);
+        boolean same = design.withPivot(old.pivot())
+                .withDrive(old.drive())
+                .withLinks(old.assists(), old.links())
+                .equals(old);
         return analyse(design, same ? before : null);
     }
 

@@ -50,6 +50,12 @@ public record BellCrank(
     }
 
     @Override
+    public Drive with(Actuator other) {
+        return new BellCrank(
+                framePin, rodPin, crankPivot, linkPin, tankPin, PlacedActuator.all(actuators, other), pins);
+    }
+
+    @Override
     public @Nullable PinJoint pinJoint(String name) {
         return NamedPin.find(pins, name);
     }

@@ -43,37 +43,42 @@ public record Design(
 
     /** This design with another slurry. */
     public Design withSlurry(Slurry other) {
-        return with(site, other, pivot, drive, tilt, friction, cases, mounts);
+        return with(site, other, pivot, drive, tilt, friction, cases, assists, links);
     }
 
     /** This design with another drive. */
     public Design withDrive(Drive other) {
-        return with(site, slurry, pivot, other, tilt, friction, cases, mounts);
+        return with(site, slurry, pivot, other, tilt, friction, cases, assists, links);
     }
 
     /** This design with another pivot. */
     public Design withPivot(Pivot other) {
-        return with(site, slurry, other, drive, tilt, friction, cases, mounts);
+        return with(site, slurry, other, drive, tilt, friction, cases, assists, links);
     }
 
     /** This design on other ground. */
     public Design withSite(Site other) {
-        return with(other, slurry, pivot, drive, tilt, friction, cases, mounts);
+        return with(other, slurry, pivot, drive, tilt, friction, cases, assists, links);
     }
 
     /** This design with another tilt range. */
     public Design withTilt(TiltRange other) {
-        return with(site, slurry, pivot, drive, other, friction, cases, mounts);
+        return with(site, slurry, pivot, drive, other, friction, cases, assists, links);
+    }
+
+    /** This design with other springs and weights, and links that look otherwise. */
+    public Design withLinks(List<Assist> helpers, List<LinkPart> looks) {
+        return with(site, slurry, pivot, drive, tilt, friction, cases, helpers, looks);
     }
 
     /** This design with other load cases. */
     public Design withCases(Cases other) {
-        return with(site, slurry, pivot, drive, tilt, friction, other, mounts);
+        return with(site, slurry, pivot, drive, tilt, friction, other, assists, links);
     }
 
     /** This design with other friction. */
     public Design withFriction(Friction other) {
-        return with(site, slurry, pivot, drive, tilt, other, cases, mounts);
+        return with(site, slurry, pivot, drive, tilt, other, cases, assists, links);
     }
 
     private Design with(
@@ -84,7 +89,8 @@ public record Design(
             TiltRange tilt,
             Friction friction,
             Cases cases,
-            @Nullable Mounts mounts) {
+            List<Assist> assists,
+            List<LinkPart> links) {
         return new Design(
                 tipwright,
                 name,

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
+import tipwright.linkage.Joint;
 import tipwright.linkage.Skeleton;
 
 /**
@@ -17,6 +20,7 @@ import tipwright.linkage.Skeleton;
 public sealed interface Drive permits Straight, BellCrank, FourBar, Knuckle, SlidingPin, SlidingBase, Free {
     String FRAME_PIN = "frame-pin";
     String ROD_PIN = "rod-pin";
+    String TANK_PIN = "tank-pin";
 
     /**
      * The mechanism in the side view, stowed.
@@ -27,6 +31,31 @@ public sealed interface Drive permits Straight, BellCrank, FourBar, Knuckle, Sli
 
     /** The same parts with every pin, carriage and end of the actuator where the operator puts it. */
     Drive moved(UnaryOperator<Vec2> places);
+
+    /** The same pins with another actuator in every place. */
+    Drive with(Actuator other);
+
+    /**
+     * Every place that is welded or drilled, m, by the name that the design file gives it; two names may be one place.
+     *
+     * @param pivot the axis of the two bearings, m
+     */
+    default Map<String, Vec2> places(Vec2 pivot) {
+        Skeleton skeleton = skeleton(pivot);
+        Map<String, Vec2> places = new LinkedHashMap<>();
+        places.put(Skeleton.PIVOT, pivot);
+        places.put(FRAME_PIN, skeleton.actuator().onA());
+        places.put(ROD_PIN, skeleton.actuator().onB());
+        for (Joint joint : skeleton.joints()) {
+            places.putIfAbsent(guide(joint.name()) == null ? joint.name() : slideKey(joint.name()), joint.at());
+        }
+        return places;
+    }
+
+    /** The key of the file that tells where a slide's carriage is. */
+    default String slideKey(String slide) {
+        return "carriage";
+    }
 
     /** The actuators, each with its place along z; side by side in the side view. */
     List<PlacedActuator> actuators();

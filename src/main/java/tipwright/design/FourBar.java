@@ -71,6 +71,19 @@ public record FourBar(
     }
 
     @Override
+    public Drive with(Actuator other) {
+        return new FourBar(
+                mainTankPin,
+                secondFramePin,
+                secondTankPin,
+                framePin,
+                rodPin,
+                pushes,
+                PlacedActuator.all(actuators, other),
+                pins);
+    }
+
+    @Override
     public @Nullable PinJoint pinJoint(String name) {
         return NamedPin.find(pins, name);
     }

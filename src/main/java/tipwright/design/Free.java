@@ -85,6 +85,12 @@ public record Free(
     }
 
     @Override
+    public Drive with(Actuator other) {
+        return new Free(
+                bodies, pins, slides, from, to, PlacedActuator.all(actuators, other), framePinJoint, rodPinJoint);
+    }
+
+    @Override
     public @Nullable PinJoint pinJoint(String name) {
         for (FreePin p : pins) {
             if (p.name().equals(name)) {
@@ -92,6 +98,11 @@ public record Free(
             }
         }
         return name.equals(FRAME_PIN) ? framePinJoint : name.equals(ROD_PIN) ? rodPinJoint : null;
+    }
+
+    @Override
+    public String slideKey(String slide) {
+        return slide;
     }
 
     @Override

@@ -48,6 +48,11 @@ public record Knuckle(
     }
 
     @Override
+    public Drive with(Actuator other) {
+        return new Knuckle(framePin, knee, footPin, tankPin, PlacedActuator.all(actuators, other), pins);
+    }
+
+    @Override
     public @Nullable PinJoint pinJoint(String name) {
         return NamedPin.find(pins, name);
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design;
 
+import java.util.List;
 import tipwright.quantity.Kind;
 
 /**
@@ -10,4 +11,10 @@ import tipwright.quantity.Kind;
  */
 public record PlacedActuator(
         @Note("Where it sits along the pivot") @Measured(Kind.LENGTH) double z,
-        @Note("A name from the parts files, or its data in place") @FromParts("actuators") Actuator actuator) {}
+        @Note("A name from the parts files, or its data in place") @FromParts("actuators") Actuator actuator) {
+
+    /** The same places with another actuator in each. */
+    static List<PlacedActuator> all(List<PlacedActuator> places, Actuator other) {
+        return places.stream().map(p -> new PlacedActuator(p.z, other)).toList();
+    }
+}

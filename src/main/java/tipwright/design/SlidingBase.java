@@ -58,6 +58,20 @@ public record SlidingBase(
     }
 
     @Override
+    public Drive with(Actuator other) {
+        return new SlidingBase(
+                framePin,
+                rodPin,
+                tieFramePin,
+                tieTankPin,
+                carriage,
+                along,
+                guide,
+                PlacedActuator.all(actuators, other),
+                pins);
+    }
+
+    @Override
     public @Nullable PinJoint pinJoint(String name) {
         return NamedPin.find(pins, name);
     }

@@ -58,6 +58,20 @@ public record SlidingPin(
     }
 
     @Override
+    public Drive with(Actuator other) {
+        return new SlidingPin(
+                framePin,
+                rodPin,
+                sliderPin,
+                tankPin,
+                carriage,
+                along,
+                guide,
+                PlacedActuator.all(actuators, other),
+                pins);
+    }
+
+    @Override
     public @Nullable PinJoint pinJoint(String name) {
         return NamedPin.find(pins, name);
     }

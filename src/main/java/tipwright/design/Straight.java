@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
@@ -52,10 +54,17 @@ public record Straight(
         return new Straight(frame, tank, actuators, framePinJoint, tankPinJoint);
     }
 
-    /** The same pins with another actuator in every place. */
+    @Override
     public Straight with(Actuator other) {
-        List<PlacedActuator> all =
-                actuators.stream().map(p -> new PlacedActuator(p.z(), other)).toList();
-        return new Straight(framePin, tankPin, all, framePinJoint, tankPinJoint);
+        return new Straight(framePin, tankPin, PlacedActuator.all(actuators, other), framePinJoint, tankPinJoint);
+    }
+
+    @Override
+    public Map<String, Vec2> places(Vec2 pivot) {
+        Map<String, Vec2> places = new LinkedHashMap<>();
+        places.put(Skeleton.PIVOT, pivot);
+        places.put(FRAME_PIN, framePin);
+        places.put(TANK_PIN, tankPin);
+        return places;
     }
 }

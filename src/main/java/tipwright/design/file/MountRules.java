@@ -28,6 +28,7 @@ final class MountRules {
         for (Bound.Found<KeepOut> keepOut : facts.bound().all(KeepOut.class)) {
             outline(facts, keepOut.path(), keepOut.value().outline());
         }
+        PlaceRules.check(facts);
         Set<String> names = new HashSet<>();
         int i = 0;
         for (ListedActuator listed : facts.bound().list("mounts.actuators", ListedActuator.class)) {
