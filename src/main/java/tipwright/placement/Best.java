@@ -4,6 +4,7 @@ package tipwright.placement;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tipwright.design.Drive;
 import tipwright.geometry.Vec2;
 
 /**
@@ -39,6 +40,10 @@ final class Best {
         return copy;
     }
 
+    int actuators() {
+        return actuators;
+    }
+
     void count() {
         fitting++;
     }
@@ -65,8 +70,8 @@ final class Best {
             return false;
         }
         for (Spot old : list) {
-            boolean near = old.framePin().minus(frame).norm() < APART
-                    && old.tankPin().minus(tank).norm() < APART;
+            boolean near = old.place(Drive.FRAME_PIN).minus(frame).norm() < APART
+                    && old.place(Drive.TANK_PIN).minus(tank).norm() < APART;
             if (near && old.cost(aim) <= bound) {
                 return false;
             }

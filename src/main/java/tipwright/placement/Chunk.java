@@ -3,7 +3,9 @@ package tipwright.placement;
 
 import java.util.ArrayList;
 import java.util.List;
+import tipwright.design.Drive;
 import tipwright.geometry.Vec2;
+import tipwright.linkage.Skeleton;
 
 /**
  * Looks at every frame pin for some tank pins. What it finds depends on nothing but those and the best that it starts from, so chunks
@@ -124,18 +126,19 @@ final class Chunk {
         Detail detail = details.get(k);
         detail.run(frame, tank, judge.housing);
         judge.exact(detail, utilisations);
-        Spot spot = spot(judge, detail, frame, tank, utilisations);
+        Spot spot = spot(task, judge, detail, frame, tank, utilisations);
         if (spot.utilisation() <= allowed) {
             best.offer(k, spot);
         }
     }
 
-    static Spot spot(Judge judge, Detail d, Vec2 frame, Vec2 tank, double[] utilisations) {
+    static Spot spot(Task task, Judge judge, Detail d, Vec2 frame, Vec2 tank, double[] utilisations) {
         int g = Judge.governing(utilisations);
         return new Spot(
-                d.loads.pivot(),
-                frame,
-                tank,
+                List.of(
+                        new Seat(Drive.FRAME_PIN, task.frame().drawn(), frame),
+                        new Seat(Drive.TANK_PIN, task.tank().drawn(), tank),
+                        new Seat(Skeleton.PIVOT, task.pivot().drawn(), d.loads.pivot())),
                 judge.listed,
                 utilisations[g],
                 Limit.at(g),

@@ -7,9 +7,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tipwright.check.Finding;
 import tipwright.check.Verdict;
+import tipwright.design.Design;
 
 /** Makes answers of the grid's best: refined, checked in full, the best for each aim and other good compromises. */
 final class Finish {
@@ -17,21 +19,20 @@ final class Finish {
     /** Answers nearer than this to each other are one, m. */
     private static final double APART = 0.02;
 
-    private final Task task;
+    private final Design design;
     private final Rechecker rechecker;
-    private final long seed;
-    private final double step;
+    private final Supplier<Polish> polish;
 
     /**
      * What is left to do.
      *
-     * @param step of the grid, m
+     * @param design with the tilt that is wanted
+     * @param polish a new one for each piece of work
      */
-    Finish(Task task, long seed, double step) {
-        this.task = task;
-        this.seed = seed;
-        this.step = step;
-        rechecker = new Rechecker(task);
+    Finish(Design design, Supplier<Polish> polish) {
+        this.design = design;
+        this.polish = polish;
+        rechecker = new Rechecker(design);
     }
 
     /**
@@ -45,7 +46,7 @@ final class Finish {
     /** The answers; remarks are added to the notes. */
     List<Answer> answers(Best best, Crew crew, List<String> notes) {
         List<Callable<Outcome>> work = new ArrayList<>();
-        for (int a = 0; a < task.judges().size(); a++) {
+        for (int a = 0; a < best.actuators(); a++) {
             for (Aim aim : Aim.values()) {
                 List<Spot> spots = List.copyOf(best.of(a, aim));
                 if (aim != Aim.PRICE && !spots.isEmpty()) {
@@ -68,10 +69,10 @@ final class Finish {
 
     /** The first of the spots that passes, refined if that passes too. */
     private Outcome outcome(List<Spot> spots, Aim aim, Crew crew) {
-        Refiner refiner = new Refiner(task, seed);
+        Polish refiner = polish.get();
         Spot missed = null;
         for (Spot spot : spots) {
-            Spot refined = crew.stopped() ? spot : refiner.refine(spot, aim, step);
+            Spot refined = crew.stopped() ? spot : refiner.refine(spot, aim);
             if (rechecker.passes(refined)) {
                 return new Outcome(refined, missed);
             }
@@ -137,7 +138,7 @@ final class Finish {
         }
         List<Finding> failed =
                 findings.stream().filter(f -> f.verdict() == Verdict.FAIL).toList();
-        return new Answer(aims, spot, spot.in(task.design()), findings, governing, failed);
+        return new Answer(aims, spot, spot.in(design), findings, governing, failed);
     }
 
     private void tell(List<Answer> answers, @Nullable Spot best, @Nullable Spot missed, List<String> notes) {

@@ -7,6 +7,7 @@ import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
+import tipwright.design.Drive;
 import tipwright.design.KeepOut;
 import tipwright.design.Mounts;
 import tipwright.design.Straight;
@@ -67,7 +68,7 @@ public record PlacementMap(
         Vec2 drawn = pin == Pin.FRAME ? straight.framePin() : straight.tankPin();
         Vec2 other = pin == Pin.FRAME ? straight.tankPin() : straight.framePin();
         Mounts mounts = design.mounts();
-        Zone given = mounts == null ? null : pin == Pin.FRAME ? mounts.framePin() : mounts.tankPin();
+        Zone given = mounts == null ? null : mounts.zone(pin == Pin.FRAME ? Drive.FRAME_PIN : Drive.TANK_PIN);
         List<Vec2> outline = given == null ? box(drawn) : given.outline();
         List<KeepOut> keepOuts = mounts == null ? List.of() : mounts.keepOuts();
         double clearance = mounts == null ? 0 : mounts.wants().clearance();

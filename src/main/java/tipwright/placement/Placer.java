@@ -71,7 +71,8 @@ public final class Placer {
                 List<String> misses = crew.stopped() ? List.of() : new NearMisses(task).say(pivots, tanks, frames);
                 return new Placement(List.of(), misses, notes, looked, 0, step);
             }
-            List<Answer> answers = new Finish(task, seed, step).answers(best, crew, notes);
+            List<Answer> answers =
+                    new Finish(task.design(), () -> new Refiner(task, seed, step)).answers(best, crew, notes);
             return new Placement(answers, List.of(), notes, looked, best.fitting(), step);
         }
     }

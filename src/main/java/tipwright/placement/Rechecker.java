@@ -10,6 +10,7 @@ import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
 import tipwright.check.Finding;
 import tipwright.check.Verdict;
+import tipwright.design.Design;
 
 /**
  * Checks spots in full. What fails in the very same way with the mounts as drawn does not depend on them. Several threads may use
@@ -18,17 +19,17 @@ import tipwright.check.Verdict;
 final class Rechecker {
     private static final double SAME = 1e-9;
 
-    private final Task task;
+    private final Design design;
     private final List<Finding> drawn;
     private final Map<Spot, List<Finding>> known = new ConcurrentHashMap<>();
 
-    Rechecker(Task task) {
-        this.task = task;
-        drawn = find(task.design());
+    Rechecker(Design design) {
+        this.design = design;
+        drawn = find(design);
     }
 
     /** Findings of a design; none when it cannot be computed. */
-    private static List<Finding> find(tipwright.design.Design design) {
+    private static List<Finding> find(Design design) {
         try {
             return Checker.findings(design);
         } catch (CannotComputeException impossible) {
@@ -38,7 +39,7 @@ final class Rechecker {
 
     /** The findings of the full check; none when it cannot be computed there. */
     List<Finding> findings(Spot spot) {
-        return known.computeIfAbsent(spot, s -> find(s.in(task.design())));
+        return known.computeIfAbsent(spot, s -> find(s.in(design)));
     }
 
     /** Checks that fail there and would not everywhere. */

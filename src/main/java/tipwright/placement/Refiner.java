@@ -3,25 +3,16 @@ package tipwright.placement;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import org.hipparchus.exception.MathRuntimeException;
-import org.hipparchus.optim.InitialGuess;
-import org.hipparchus.optim.MaxEval;
-import org.hipparchus.optim.PointValuePair;
-import org.hipparchus.optim.SimpleBounds;
-import org.hipparchus.optim.nonlinear.scalar.GoalType;
-import org.hipparchus.optim.nonlinear.scalar.ObjectiveFunction;
-import org.hipparchus.optim.nonlinear.scalar.noderiv.CMAESOptimizer;
-import org.hipparchus.random.Well19937c;
 import org.jspecify.annotations.Nullable;
+import tipwright.design.Drive;
 import tipwright.geometry.Vec2;
+import tipwright.linkage.Skeleton;
 
 /**
- * Moves the pins of a good candidate to the best place near it, to 0.1 mm.
- *
- * <p>Method: CMA-ES (N. Hansen, The CMA Evolution Strategy: A Tutorial, 2016) as in Hipparchus, with a charge for what is outside a
- * zone or over a limit.
+ * Moves the pins of a good candidate to the best place near it, to 0.1 mm, with a charge for what is outside a zone or over a
+ * limit.
  */
-final class Refiner {
+final class Refiner implements Polish {
     private static final int GENERATIONS = 150;
     private static final double ROUND = 1e-4;
     private static final double OUTSIDE = 50;
@@ -29,13 +20,20 @@ final class Refiner {
 
     private final Task task;
     private final long seed;
+    private final double step;
     private final List<Ground> grounds;
     private final double[] utilisations = new double[Judge.LIMITS];
     private Vec2 pivot;
     private TiltLoads loads;
     private List<Judge> judges;
 
-    Refiner(Task task, long seed) {
+    /**
+     * A refiner.
+     *
+     * @param step how far to look around a candidate at first, m
+     */
+    Refiner(Task task, long seed, double step) {
+        this.step = step;
         this.task = task;
         this.seed = seed;
         grounds = List.of(task.frame(), task.tank(), task.pivot());
@@ -44,8 +42,8 @@ final class Refiner {
         judges = task.judges();
     }
 
-    /** A place at least as good for the aim; the pins are on whole tenths of a millimetre, or on holes. */
-    Spot refine(Spot start, Aim aim, double step) {
+    @Override
+    public Spot refine(Spot start, Aim aim) {
         int[] free = free();
         double[] guess = point(start, free);
         Spot rounded = at(start, guess, free);
@@ -55,40 +53,19 @@ final class Refiner {
         }
         double[] low = new double[2 * free.length];
         double[] high = new double[low.length];
-        double[] sigma = new double[low.length];
         for (int i = 0; i < low.length; i++) {
             Vec2 a = grounds.get(free[i / 2]).low();
             Vec2 b = grounds.get(free[i / 2]).high();
             low[i] = i % 2 == 0 ? a.x() : a.y();
-            high[i] = Math.max(i % 2 == 0 ? b.x() : b.y(), low[i] + 1e-6);
-            guess[i] = Math.max(low[i], Math.min(high[i], guess[i]));
-            sigma[i] = Math.min(step, high[i] - low[i]);
+            high[i] = i % 2 == 0 ? b.x() : b.y();
         }
-        int family = 4 + 2 * low.length;
         double scale = Math.max(1e-9, start.cost(aim));
-        CMAESOptimizer optimiser = new CMAESOptimizer(
-                GENERATIONS,
-                0,
-                true,
-                0,
-                0,
-                new Well19937c(seed),
-                false,
-                (i, before, after) -> i > 40 && Math.abs(before.getValue() - after.getValue()) < 1e-7);
-        PointValuePair found;
-        try {
-            found = optimiser.optimize(
-                    new MaxEval((GENERATIONS + 1) * family),
-                    GoalType.MINIMIZE,
-                    new ObjectiveFunction(p -> cost(start, p, free, aim, scale)),
-                    new InitialGuess(guess),
-                    new SimpleBounds(low, high),
-                    new CMAESOptimizer.Sigma(sigma),
-                    new CMAESOptimizer.PopulationSize(family));
-        } catch (MathRuntimeException outOfTries) {
+        double[] found =
+                Evolution.least(p -> cost(start, p, free, aim, scale), guess, low, high, step, seed, GENERATIONS);
+        if (found == null) {
             return best;
         }
-        Spot end = at(start, found.getPoint(), free);
+        Spot end = at(start, found, free);
         return end != null && end.betterThan(best, aim) ? end : best;
     }
 
@@ -112,15 +89,15 @@ final class Refiner {
         return Math.min(1e9, cost + OUTSIDE * outside + OVER * over);
     }
 
-    /** The same on whole tenths of a millimetre, or as it is when that is not allowed. */
-    Spot rounded(Spot spot) {
+    @Override
+    public Spot rounded(Spot spot) {
         int[] free = free();
         Spot rounded = at(spot, point(spot, free), free);
         return rounded == null ? spot : rounded;
     }
 
     private static double[] point(Spot spot, int[] free) {
-        Vec2[] drawn = {spot.framePin(), spot.tankPin(), spot.pivot()};
+        Vec2[] drawn = pins(spot);
         double[] point = new double[2 * free.length];
         for (int i = 0; i < free.length; i++) {
             point[2 * i] = drawn[free[i]].x();
@@ -141,8 +118,12 @@ final class Refiner {
         return spot.utilisation() <= task.wants().utilisation() ? spot : null;
     }
 
+    private static Vec2[] pins(Spot spot) {
+        return new Vec2[] {spot.place(Drive.FRAME_PIN), spot.place(Drive.TANK_PIN), spot.place(Skeleton.PIVOT)};
+    }
+
     private Vec2[] pins(Spot start, double[] p, int[] free, boolean round) {
-        Vec2[] pins = {start.framePin(), start.tankPin(), start.pivot()};
+        Vec2[] pins = pins(start);
         for (int i = 0; i < free.length; i++) {
             Vec2 raw = new Vec2(p[2 * i], p[2 * i + 1]);
             Vec2 at = round ? new Vec2(round(raw.x()), round(raw.y())) : raw;
@@ -167,7 +148,7 @@ final class Refiner {
                 Detail detail = new Detail(loads, judge.pinRadii);
                 detail.run(pins[0], pins[1], judge.housing);
                 judge.exact(detail, utilisations);
-                return Chunk.spot(judge, detail, pins[0], pins[1], utilisations);
+                return Chunk.spot(task, judge, detail, pins[0], pins[1], utilisations);
             }
         }
         throw new IllegalArgumentException(

@@ -1,18 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.placement;
 
+import java.util.List;
 import tipwright.design.Design;
-import tipwright.design.Drive;
 import tipwright.design.ListedActuator;
-import tipwright.design.Straight;
 import tipwright.geometry.Vec2;
 
 /**
  * Mounts and actuator that meet what is wanted.
  *
- * @param pivot m
- * @param framePin m
- * @param tankPin m, tank stowed
+ * @param seats the places that may be moved; all others are where they are drawn
  * @param utilisation largest of all that depends on the mounts
  * @param governing where that is
  * @param force largest of one actuator, N
@@ -20,23 +17,31 @@ import tipwright.geometry.Vec2;
  * @param price of all actuators; infinite when not known
  */
 public record Spot(
-        Vec2 pivot,
-        Vec2 framePin,
-        Vec2 tankPin,
+        List<Seat> seats,
         ListedActuator actuator,
         double utilisation,
         Limit governing,
         double force,
         double time,
         double price) {
+    /** Copies the list. */
+    public Spot {
+        seats = List.copyOf(seats);
+    }
+
+    /** Where a place is put, m, by its name in the design file. */
+    public Vec2 place(String name) {
+        for (Seat seat : seats) {
+            if (seat.name().equals(name)) {
+                return seat.at();
+            }
+        }
+        throw new IllegalArgumentException("no place of this name may be moved: " + name);
+    }
 
     /** The design with the mounts here. */
     public Design in(Design design) {
-        Drive drive = design.drive();
-        if (drive instanceof Straight straight) {
-            drive = straight.movedTo(framePin, tankPin).with(actuator.actuator());
-        }
-        return design.withPivot(design.pivot().movedTo(pivot)).withDrive(drive);
+        return Seat.moved(design, seats, actuator.actuator());
     }
 
     /** What counts for an aim; the utilisation decides between equals. */
@@ -67,11 +72,12 @@ public record Spot(
         return better;
     }
 
-    /** Whether it is the same actuator with every pin nearer than so many m. */
+    /** Whether it is the same actuator with every place nearer than so many m. */
     boolean near(Spot other, double apart) {
-        return actuator.name().equals(other.actuator.name())
-                && framePin.minus(other.framePin).norm() < apart
-                && tankPin.minus(other.tankPin).norm() < apart
-                && pivot.minus(other.pivot).norm() < apart;
+        boolean near = actuator.name().equals(other.actuator.name());
+        for (int i = 0; near && i < seats.size(); i++) {
+            near = seats.get(i).at().minus(other.seats.get(i).at()).norm() < apart;
+        }
+        return near;
     }
 }

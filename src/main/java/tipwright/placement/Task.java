@@ -5,12 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
+import tipwright.design.Drive;
 import tipwright.design.ListedActuator;
 import tipwright.design.Mounts;
 import tipwright.design.Straight;
 import tipwright.design.TiltRange;
 import tipwright.design.Wants;
 import tipwright.geometry.Vec2;
+import tipwright.linkage.Skeleton;
 
 /**
  * What is searched: the design with the tilt that is wanted, the grounds of the three pins, the actuators, and the loads.
@@ -54,7 +56,7 @@ record Task(
                     new ListedActuator("as drawn", straight.actuators().get(0).actuator()));
         }
         TiltLoads loads = TiltLoads.of(design);
-        boolean moves = mounts.pivot() != null;
+        boolean moves = mounts.zone(Skeleton.PIVOT) != null;
         Double time = wants.time();
         List<Judge> judges = listed.stream()
                 .map(a -> new Judge(design, a, loads, time == null ? Double.POSITIVE_INFINITY : time))
@@ -63,9 +65,9 @@ record Task(
         return new Task(
                 design,
                 wants,
-                new Ground(mounts.framePin(), straight.framePin(), mounts.keepOuts(), wants.clearance()),
-                new Ground(mounts.tankPin(), straight.tankPin(), mounts.keepOuts(), wants.clearance()),
-                new Ground(mounts.pivot(), at, mounts.keepOuts(), wants.clearance()),
+                new Ground(mounts.zone(Drive.FRAME_PIN), straight.framePin(), mounts.keepOuts(), wants.clearance()),
+                new Ground(mounts.zone(Drive.TANK_PIN), straight.tankPin(), mounts.keepOuts(), wants.clearance()),
+                new Ground(mounts.zone(Skeleton.PIVOT), at, mounts.keepOuts(), wants.clearance()),
                 judges,
                 loads,
                 moves ? moved(design, new Vec2(STEP, 0)) : loads,

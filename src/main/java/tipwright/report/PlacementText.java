@@ -9,8 +9,10 @@ import java.util.stream.Collectors;
 import tipwright.check.Finding;
 import tipwright.check.Verdict;
 import tipwright.design.Design;
+import tipwright.design.Drive;
 import tipwright.design.PlacedActuator;
 import tipwright.geometry.Vec2;
+import tipwright.linkage.Skeleton;
 import tipwright.placement.Aim;
 import tipwright.placement.Answer;
 import tipwright.placement.Placement;
@@ -60,8 +62,8 @@ public final class PlacementText {
             number++;
             table.row(
                     Integer.toString(number),
-                    point(spot.framePin(), style.units()),
-                    point(spot.tankPin(), style.units()),
+                    point(spot.place(Drive.FRAME_PIN), style.units()),
+                    point(spot.place(Drive.TANK_PIN), style.units()),
                     spot.actuator().name(),
                     percent(spot.utilisation()),
                     show(spot.force(), Kind.FORCE, style.units()),
@@ -100,14 +102,14 @@ public final class PlacementText {
         Spot spot = first.spot();
         lines.add("");
         lines.add(style.heading("To take number 1, put this into the design file"));
-        if (!spot.pivot().equals(design.pivot().at())) {
+        if (!spot.place(Skeleton.PIVOT).equals(design.pivot().at())) {
             lines.add("pivot:");
-            lines.add("  at: " + point(spot.pivot(), style.units()));
+            lines.add("  at: " + point(spot.place(Skeleton.PIVOT), style.units()));
         }
         lines.add("drive:");
         lines.add("  straight:");
-        lines.add("    frame-pin: " + point(spot.framePin(), style.units()));
-        lines.add("    tank-pin: " + point(spot.tankPin(), style.units()));
+        lines.add("    frame-pin: " + point(spot.place(Drive.FRAME_PIN), style.units()));
+        lines.add("    tank-pin: " + point(spot.place(Drive.TANK_PIN), style.units()));
         lines.add("    actuators:");
         for (PlacedActuator placed : design.drive().actuators()) {
             lines.add("      - {z: " + length(placed.z(), style.units()) + ", actuator: "

@@ -86,11 +86,11 @@ class SearchTest {
                 .findFirst()
                 .orElseThrow()
                 .spot();
-        Vec2 arm = least.tankPin().minus(design.pivot().at());
-        Vec2 line = least.tankPin().minus(least.framePin()).unit();
+        Vec2 arm = least.place("tank-pin").minus(design.pivot().at());
+        Vec2 line = least.place("tank-pin").minus(least.place("frame-pin")).unit();
         assertThat(line.dot(arm.unit())).isCloseTo(0, within(2e-3));
         Straight drawn = TiltLoads.straight(design);
-        assertThat(least.tankPin()).isEqualTo(drawn.tankPin());
+        assertThat(least.place("tank-pin")).isEqualTo(drawn.tankPin());
     }
 
     /** A fine grid over the whole of a small zone is the known answer: the refined one must not be worse. */
@@ -104,14 +104,14 @@ class SearchTest {
                 """;
         Design design = Examples.read(Examples.BOX.replace("c0: 19 kN", "c0: 190 kN") + zone);
         Spot refined = placer(1, 100).place(design).answers().get(0).spot();
-        Refiner worker = new Refiner(Task.of(design), 1);
+        Refiner worker = new Refiner(Task.of(design), 1, 0.01);
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i <= 100; i++) {
             for (int k = 0; k <= 100; k++) {
                 Vec2 p = new Vec2(-0.7 + i * 0.001, -0.7 + k * 0.001);
                 least = Math.min(
                         least,
-                        worker.work(refined, p, refined.tankPin(), refined.pivot())
+                        worker.work(refined, p, refined.place("tank-pin"), refined.place("pivot"))
                                 .utilisation());
             }
         }

@@ -12,6 +12,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
+import tipwright.design.Drive;
 import tipwright.design.Mounts;
 import tipwright.design.Straight;
 import tipwright.design.Zone;
@@ -93,8 +94,7 @@ final class WherePane extends VBox {
     private static Eye near(Design design, double aspect) {
         List<Vec2> all = new ArrayList<>(List.of(design.pivot().at()));
         if (design.mounts() != null) {
-            for (Zone given :
-                    Arrays.asList(design.mounts().framePin(), design.mounts().tankPin())) {
+            for (Zone given : Arrays.asList(zone(design.mounts(), Pin.FRAME), zone(design.mounts(), Pin.TANK))) {
                 all.addAll(given == null ? List.of() : given.outline());
             }
         }
@@ -114,6 +114,10 @@ final class WherePane extends VBox {
                 aspect);
     }
 
+    private static @Nullable Zone zone(Mounts mounts, Pin pin) {
+        return mounts.zone(pin == Pin.FRAME ? Drive.FRAME_PIN : Drive.TANK_PIN);
+    }
+
     /** The design, the chosen pin or the theme may have changed. */
     void renew() {
         Dump dump = desk.dump();
@@ -122,7 +126,7 @@ final class WherePane extends VBox {
         boolean can = design != null
                 && mounts != null
                 && design.drive() instanceof Straight
-                && (mounts.framePin() != null || mounts.tankPin() != null);
+                && (zone(mounts, Pin.FRAME) != null || zone(mounts, Pin.TANK) != null);
         setVisible(can);
         boolean on = can && button.isSelected();
         legend.setVisible(on);
@@ -141,7 +145,7 @@ final class WherePane extends VBox {
     private void ask(Design design, Mounts mounts, Straight straight) {
         Handle chosen = picture.handles().chosen();
         Pin wanted = chosen != null && chosen.label().equals("tank pin") ? Pin.TANK : Pin.FRAME;
-        Zone given = wanted == Pin.FRAME ? mounts.framePin() : mounts.tankPin();
+        Zone given = zone(mounts, wanted);
         if (given == null) {
             worker.cancel();
             asked = null;

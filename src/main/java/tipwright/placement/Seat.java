@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.placement;
+
+import java.util.List;
+import tipwright.design.Actuator;
+import tipwright.design.Design;
+import tipwright.geometry.Vec2;
+
+/**
+ * Where one place of the mechanism is put.
+ *
+ * @param name as in the design file
+ * @param drawn where the design has it, m
+ * @param at where it is put, m, tank stowed
+ */
+public record Seat(String name, Vec2 drawn, Vec2 at) {
+
+    /** The design with its places where they are put, and another actuator. */
+    static Design moved(Design design, List<Seat> seats, Actuator actuator) {
+        Design moved = design.withPivot(
+                        design.pivot().movedTo(place(seats, design.pivot().at())))
+                .withDrive(design.drive().moved(p -> place(seats, p)).with(actuator));
+        return Redrawn.links(moved, design, p -> place(seats, p));
+    }
+
+    private static Vec2 place(List<Seat> seats, Vec2 drawn) {
+        for (Seat seat : seats) {
+            if (seat.drawn.equals(drawn)) {
+                return seat.at;
+            }
+        }
+        return drawn;
+    }
+}
