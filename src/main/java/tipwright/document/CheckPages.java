@@ -9,6 +9,7 @@ import tipwright.check.Finding;
 import tipwright.check.Verdict;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
+import tipwright.report.Mend;
 import tipwright.report.Notes;
 
 /** Every check: a table, then how each was worked out. */

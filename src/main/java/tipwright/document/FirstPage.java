@@ -14,6 +14,7 @@ import tipwright.quantity.UnitSystem;
 import tipwright.report.Cautions;
 import tipwright.report.FillSection;
 import tipwright.report.Job;
+import tipwright.report.Mend;
 import tipwright.report.Notes;
 import tipwright.report.Peak;
 import tipwright.report.Prose;
@@ -178,7 +179,8 @@ final class FirstPage {
         List<String> items = new ArrayList<>();
         for (Finding f : bad.subList(0, Math.min(MOST, bad.size()))) {
             items.add(Words.sign(f.verdict()) + " " + f.verdict().word().toUpperCase(Locale.ROOT) + " " + Words.used(f)
-                    + " " + f.title() + ": " + Notes.of(f, paper.units()) + ". " + Mend.of(f, paper.units()));
+                    + " " + f.title() + ": " + Notes.of(f, paper.units()) + ". "
+                    + Mend.of(f, dossier.design().limits(), paper.units()));
         }
         if (bad.size() > MOST) {
             items.add((bad.size() - MOST) + " more: see all checks.");

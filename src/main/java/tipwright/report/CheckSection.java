@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import tipwright.check.Finding;
 import tipwright.check.Verdict;
+import tipwright.design.Limits;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 
@@ -21,8 +22,10 @@ final class CheckSection {
     private static final double NOTHING = 0.0005;
 
     private final Style style;
+    private final Limits limits;
 
-    CheckSection(Style style) {
+    CheckSection(Style style, Limits limits) {
+        this.limits = limits;
         this.style = style;
     }
 
@@ -86,7 +89,12 @@ final class CheckSection {
             table.row("", "", "", rest);
         }
         if (f.verdict() != Verdict.PASS) {
-            table.under(Prose.wrap(NOTE, Prose.safe(note(f))));
+            List<String> under = new ArrayList<>(Prose.wrap(NOTE, Prose.safe(note(f))));
+            String mend = Mend.of(f, limits, style.units());
+            if (!mend.isEmpty()) {
+                under.addAll(Prose.wrap(NOTE, Prose.safe(mend)));
+            }
+            table.under(under);
         }
     }
 
