@@ -4,6 +4,7 @@ package tipwright.viewer.window;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
@@ -14,8 +15,12 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Rectangle;
+import org.jspecify.annotations.Nullable;
 import tipwright.check.Finding;
 import tipwright.check.Verdict;
+import tipwright.design.Limits;
+import tipwright.quantity.UnitSystem;
+import tipwright.report.Mend;
 import tipwright.report.Notes;
 import tipwright.viewer.bench.Solved;
 import tipwright.viewer.dump.Instant;
@@ -31,7 +36,8 @@ final class ChecksPanel extends VBox implements Panel {
     private final HBox headline = new HBox(10);
     private final VBox rows = new VBox();
     private List<Finding> shown = List.of();
-    private @org.jspecify.annotations.Nullable Theme drawn;
+    private @Nullable Theme drawn;
+    private @Nullable UnitSystem units;
 
     ChecksPanel(Desk desk) {
         this.desk = desk;
@@ -48,9 +54,12 @@ final class ChecksPanel extends VBox implements Panel {
     public void renew() {
         Solved solved = desk.bench().solved();
         setVisible(solved != null);
-        if (solved == null || (solved.findings().equals(shown) && Objects.equals(drawn, desk.theme()))) {
+        boolean same = Objects.equals(drawn, desk.theme()) && Objects.equals(units, desk.units());
+        if (solved == null || (same && solved.findings().equals(shown))) {
             return;
         }
+        units = desk.units();
+        Limits limits = solved.analysis().design().limits();
         shown = solved.findings();
         drawn = desk.theme();
         Verdict worst = solved.verdict();
@@ -69,11 +78,23 @@ final class ChecksPanel extends VBox implements Panel {
         headline.getChildren().setAll(Mark.of(worst, desk.theme(), 26), verdict, more);
         rows.getChildren().clear();
         for (Finding f : shown) {
-            rows.getChildren().add(row(f));
+            String mend = Mend.of(f, limits, desk.units());
+            rows.getChildren().add(row(f, mend));
+            if (f.verdict() == Verdict.FAIL && !mend.isEmpty()) {
+                rows.getChildren().add(advice(mend));
+            }
         }
     }
 
-    private HBox row(Finding f) {
+    private static Label advice(String mend) {
+        Label label = new Label(mend);
+        label.getStyleClass().addAll("faint", "small");
+        label.setWrapText(true);
+        label.setPadding(new Insets(0, 8, 4, 33));
+        return label;
+    }
+
+    private HBox row(Finding f, String mend) {
         Label title = new Label(f.title());
         title.setMinWidth(60);
         title.setMaxWidth(Double.MAX_VALUE);
@@ -94,7 +115,8 @@ final class ChecksPanel extends VBox implements Panel {
                 e.consume();
             }
         });
-        Tooltip tip = new Tooltip(Notes.of(f, desk.units()) + where(f) + "\nRule: " + f.source());
+        Tooltip tip = new Tooltip(
+                Notes.of(f, desk.units()) + where(f) + (mend.isEmpty() ? "" : "\n" + mend) + "\nRule: " + f.source());
         tip.setWrapText(true);
         tip.setMaxWidth(420);
         Tooltip.install(row, tip);
