@@ -29,12 +29,22 @@ public final class Checker {
     }
 
     /**
+     * Checks a design without asking how full it may be, which takes longest.
+     *
+     * @throws CannotComputeException when the mechanism cannot be assembled as drawn
+     */
+    public static Result asFilled(Design design) throws CannotComputeException {
+        Analysis analysis = Analyser.analyse(design);
+        Timing timing = CycleTimer.time(analysis);
+        return new Result(analysis, Checks.run(analysis, timing), null, timing);
+    }
+
+    /**
      * The findings of every check alone.
      *
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn
      */
     public static List<Finding> findings(Design design) throws CannotComputeException {
-        Analysis analysis = Analyser.analyse(design);
-        return Checks.run(analysis, CycleTimer.time(analysis));
+        return asFilled(design).findings();
     }
 }

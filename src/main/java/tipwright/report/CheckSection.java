@@ -108,7 +108,7 @@ final class CheckSection {
         };
     }
 
-    private static String word(Verdict verdict) {
+    static String word(Verdict verdict) {
         return verdict == Verdict.FAIL ? "FAIL" : verdict.word();
     }
 
@@ -121,7 +121,7 @@ final class CheckSection {
         return "[" + "#".repeat(filled) + ".".repeat(BAR - filled) + (utilisation > 1 ? ">" : "]");
     }
 
-    private static String percent(double utilisation) {
+    static String percent(double utilisation) {
         if (Double.isNaN(utilisation)) {
             return "";
         }

@@ -51,8 +51,10 @@ public final class Mend {
         }
         String much = Quantities.show(lacking, f.kind(), units);
         return f.id().contains("drawn-out")
-                ? "an actuator with " + much + " more stroke, a shorter tilt, or " + other
-                : "an actuator that is " + much + " shorter drawn in, or " + other;
+                ? "an actuator with " + much
+                        + " more stroke ('actuators' tries those of the parts box), a shorter tilt, or " + other
+                : "an actuator that is " + much + " shorter drawn in ('actuators' tries those of the parts box), or "
+                        + other;
     }
 
     /** Whether the utilisation is demand over allowed capacity; some rules go another way. */

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.check.Finding;
+import tipwright.check.Verdict;
+import tipwright.design.Actuator;
+import tipwright.design.Design;
+import tipwright.placement.PartsBox;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Quantities;
+
+/** Tells which actuators of the parts box would do with the pins where they are. */
+public final class PartsBoxText {
+    private static final int TOLD = 3;
+    private static final String UNDER = " ".repeat(9);
+
+    private PartsBoxText() {}
+
+    /**
+     * The text, lines ended by '\n'.
+     *
+     * @param leftOut how many parts run off another supply and were not tried
+     */
+    public static String of(Design design, List<PartsBox.Tried> tried, int leftOut, Style style) {
+        List<String> lines = new ArrayList<>();
+        lines.add(style.heading(design.name() + ": actuators from the parts box, pins as drawn"));
+        Table table = new Table("llrrrrll");
+        table.row("", "actuator", "closed", "stroke", "dump", "price", "most used", "");
+        for (PartsBox.Tried t : tried) {
+            row(table, t, style);
+        }
+        lines.addAll(table.lines(" "));
+        long good = tried.stream().filter(t -> t.verdict() != Verdict.FAIL).count();
+        lines.add("");
+        lines.add(
+                good == 0
+                        ? "None of them will do with the pins where they are; 'tipwright place' looks for other places."
+                        : good + " of " + tried.size()
+                                + " will do; write its name at 'actuator:' and run 'tipwright check' again.");
+        if (leftOut > 0) {
+            lines.add(leftOut + (leftOut == 1 ? " other runs" : " others run") + " off another supply or voltage and "
+                    + (leftOut == 1 ? "was" : "were") + " not tried.");
+        }
+        return String.join("\n", lines) + "\n";
+    }
+
+    /** How far a limit is passed: of a stroke the length that is lacking, of all others the share used. */
+    private static String much(Finding f, Style style) {
+        double lacking = f.capacity() - f.demand();
+        return f.id().startsWith("stroke/") && lacking > 0
+                ? "by " + Quantities.show(lacking, Kind.LENGTH, style.units())
+                : CheckSection.percent(f.utilisation());
+    }
+
+    private static void row(Table table, PartsBox.Tried t, Style style) {
+        Actuator a = t.actuator().actuator();
+        Finding most = t.governing();
+        Double price = a.price();
+        table.row(
+                style.verdict(t.verdict(), CheckSection.sign(t.verdict()) + " " + CheckSection.word(t.verdict())),
+                t.actuator().name(),
+                Quantities.show(a.closed(), Kind.LENGTH, style.units()),
+                Quantities.show(a.stroke(), Kind.LENGTH, style.units()),
+                Double.isNaN(t.dump()) ? "-" : Math.round(t.dump()) + " s",
+                price == null ? "-" : Quantities.number(price),
+                most == null
+                        ? "cannot be computed"
+                        : CheckSection.percent(most.utilisation()) + " " + Prose.safe(most.title()));
+        List<Finding> failing = t.failing();
+        if (!failing.isEmpty()) {
+            List<String> words = new ArrayList<>();
+            for (Finding f : failing.subList(0, Math.min(TOLD, failing.size()))) {
+                words.add(Prose.safe(f.title()) + " " + much(f, style));
+            }
+            int more = failing.size() - TOLD;
+            String text = "fails: " + String.join("; ", words) + (more > 0 ? "; and " + more + " more" : "");
+            table.under(Prose.wrap(UNDER, text));
+        }
+    }
+}
