@@ -2,6 +2,7 @@
 package tipwright.fuzz;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import tipwright.design.file.PartsFile;
@@ -16,7 +17,8 @@ public final class PartsFuzz {
         try {
             Files.write(file, data);
             PartsFile.Contents contents = PartsFile.read(file);
-            contents.problems().forEach(DesignFuzz::look);
+            String text = new String(data, StandardCharsets.UTF_8);
+            contents.problems().forEach(p -> DesignFuzz.look(p, text));
         } finally {
             Files.delete(file);
         }
