@@ -7,20 +7,31 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import tipwright.design.MeshInterior;
+import tipwright.design.file.Beside;
+import tipwright.design.file.DesignFile;
+import tipwright.design.file.Reading;
+import tipwright.quantity.Spelling;
 import tipwright.report.WholeFile;
 
 /** Writes a design to start from. */
 @Command(
         name = "new",
         description = "Writes a design to start from: every line says what it is; it passes as it stands.",
-        footer = {"  tipwright new my-tank.yaml", "  tipwright new                  prints it"})
+        footer = {
+            "  tipwright new my-tank.yaml",
+            "  tipwright new my-tank.yaml --like crank-cart     from a design that comes with the program",
+            "  tipwright new                                    prints it"
+        })
 final class NewCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -28,31 +39,73 @@ final class NewCommand implements Callable<Integer> {
     @Parameters(arity = "0..1", paramLabel = "FILE", description = "Where to; left out: it is printed.")
     private @Nullable Path file;
 
+    @Option(
+            names = "--like",
+            paramLabel = "NAME",
+            description =
+                    "Start from a design that comes with the program, such as 'crank-cart'; its mesh, if it has one, is"
+                            + " written beside it.")
+    private @Nullable String like;
+
     @Option(names = "--force", description = "Write over a file that is there already.")
     private boolean force;
 
     @Override
     public Integer call() throws FailedException {
-        byte[] starter = starter();
+        byte[] starter = like == null ? starter() : shipped(like);
         Path to = file;
         if (to == null) {
             spec.commandLine().getOut().print(new String(starter, StandardCharsets.UTF_8));
             return Exit.FINE;
         }
-        if (!force && Files.exists(to, LinkOption.NOFOLLOW_LINKS)) {
-            spec.commandLine()
-                    .getErr()
-                    .println(
-                            "tipwright: " + to + " is there already; choose another name, or --force to write over it");
-            return Exit.CANNOT_COMPUTE;
+        String mesh = mesh();
+        Path beside = mesh == null ? null : to.resolveSibling(mesh);
+        for (Path wanted : beside == null ? List.of(to) : List.of(to, beside)) {
+            if (!force && Files.exists(wanted, LinkOption.NOFOLLOW_LINKS)) {
+                spec.commandLine()
+                        .getErr()
+                        .println("tipwright: " + wanted
+                                + " is there already; choose another name, or --force to write over it");
+                return Exit.CANNOT_COMPUTE;
+            }
         }
         try {
             WholeFile.write(to, out -> out.write(starter));
+            if (mesh != null && beside != null) {
+                byte[] bytes = Beside.shipped().read(mesh, DesignFile.LARGEST);
+                WholeFile.write(beside, out -> out.write(bytes));
+            }
         } catch (IOException e) {
             throw new FailedException(String.valueOf(e.getMessage()), e);
         }
         spec.commandLine().getOut().println("Written: " + to + ". Next: tipwright check " + to);
         return Exit.FINE;
+    }
+
+    private byte[] shipped(String name) throws FailedException {
+        if (!name.matches("[a-z0-9-]+") || !ShippedDesigns.has(name)) {
+            String near = Spelling.nearest(name, ShippedDesigns.names());
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--like: no design '" + name + "' comes with the program; "
+                            + (near == null
+                                    ? "there are " + String.join(", ", ShippedDesigns.names())
+                                    : "did you mean '" + near + "'?"));
+        }
+        try {
+            return Beside.shipped().read(name + ".yaml", DesignFile.LARGEST);
+        } catch (IOException e) {
+            throw new FailedException(String.valueOf(e.getMessage()), e);
+        }
+    }
+
+    /** The mesh that the design wanted needs beside it; null when it needs none. */
+    private @Nullable String mesh() {
+        return like != null
+                        && DesignFile.shipped(like + ".yaml") instanceof Reading.Good good
+                        && good.design().tank().interior() instanceof MeshInterior interior
+                ? interior.file()
+                : null;
     }
 
     private static byte[] starter() {

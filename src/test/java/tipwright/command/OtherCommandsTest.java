@@ -116,4 +116,21 @@ class OtherCommandsTest {
             }
         }
     }
+
+    @Test
+    void newLikeAShippedDesignBringsItsMeshAndLosesNothing() throws IOException {
+        Path file = folder.resolve("tub.yaml");
+        Cli.Outcome made = Cli.run("new", file.toString(), "--like", "wash-tub");
+        assertThat(made.code()).as(made.err()).isZero();
+        assertThat(folder.resolve("wash-tub.stl")).hasSameBinaryContentAs(Path.of("geometry/wash-tub.stl"));
+        assertThat(Cli.run("check", file.toString()).code()).isZero();
+        Cli.Outcome again = Cli.run("new", folder.resolve("other.yaml").toString(), "--like", "wash-tub");
+        assertThat(again.code()).isEqualTo(3);
+        assertThat(again.err()).contains("wash-tub.stl is there already");
+        assertThat(folder.resolve("other.yaml")).doesNotExist();
+        Cli.Outcome wrong = Cli.run("new", folder.resolve("x.yaml").toString(), "--like", "wash-tup");
+        assertThat(wrong.code()).isEqualTo(2);
+        assertThat(wrong.err()).contains("did you mean 'wash-tub'?");
+        assertThat(Cli.run("new", "--like", "crank-cart").out()).contains("bell-crank:");
+    }
 }
