@@ -4,6 +4,7 @@ package tipwright.analysis;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.geometry.Vec2;
@@ -27,7 +28,7 @@ public final class Analyser {
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or has no arm at the first tilt
      */
     public static Analysis analyse(Design design) throws CannotComputeException {
-        return analyse(design, null);
+        return analyse(design, tilts -> LoadTable.of(design, tilts));
     }
 
     /**
@@ -41,10 +42,23 @@ public final class Analyser {
                 .withDrive(old.drive())
                 .withLinks(old.assists(), old.links())
                 .equals(old);
-        return analyse(design, same ? before : null);
+        return analyse(design, tilts -> {
+            LoadTable had = same ? loads(before, tilts) : null;
+            return had == null ? LoadTable.of(design, tilts) : had;
+        });
     }
 
-    private static Analysis analyse(Design design, @Nullable Analysis before) throws CannotComputeException {
+    /**
+     * The same, with loads that are known: they do not depend on the mechanism.
+     *
+     * @param loads of the same tank at the design's tilts
+     * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or has no arm at the first tilt
+     */
+    public static Analysis analyse(Design design, LoadTable loads) throws CannotComputeException {
+        return analyse(design, tilts -> loads);
+    }
+
+    private static Analysis analyse(Design design, Function<double[], LoadTable> loads) throws CannotComputeException {
         Linkage linkage = linkage(design);
         Mechanism mechanism = Mechanism.of(linkage.skeleton());
         if (mechanism.pivot() < 0) {
@@ -58,11 +72,7 @@ public final class Analyser {
             throw new CannotComputeException(design.name() + ": " + Stops.atTheStart(halt));
         }
         double[] tilts = postures.stream().mapToDouble(Posture::tilt).toArray();
-        LoadTable table = before == null ? null : loads(before, tilts);
-        if (table == null) {
-            table = LoadTable.of(design, tilts);
-        }
-        return balance(design, linkage, mechanism, postures, table, halt);
+        return balance(design, linkage, mechanism, postures, loads.apply(tilts), halt);
     }
 
     /** The loads of an earlier analysis; null when it was not at the same tilts. */

@@ -2,6 +2,7 @@
 package tipwright.design;
 
 import java.util.List;
+import java.util.Map;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
@@ -45,6 +46,13 @@ public record Knuckle(
                 places.apply(tankPin),
                 actuators,
                 pins);
+    }
+
+    @Override
+    public Map<String, Vec2> places(Vec2 pivot) {
+        Map<String, Vec2> places = Drive.super.places(pivot);
+        places.remove(ROD_PIN);
+        return places;
     }
 
     @Override

@@ -6,17 +6,10 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
-import tipwright.check.Check;
-import tipwright.check.Checks;
-import tipwright.check.Finding;
-import tipwright.check.Verdict;
 import tipwright.design.Design;
 import tipwright.design.Drive;
 import tipwright.design.Mounts;
@@ -32,14 +25,6 @@ import tipwright.time.CycleTimer;
  * links and cranks are then made to fit between their pins as they came out. Milliseconds a try.
  */
 final class AnyTrial implements Trial {
-    private static final Set<String> IDS =
-            Stream.of(Limit.values()).map(Limit::check).collect(Collectors.toSet());
-    private static final List<Check> CHECKS = Checks.all().stream()
-            .filter(c -> IDS.stream().anyMatch(id -> id.equals(c.id()) || id.startsWith(c.id() + "/")))
-            .toList();
-    /** What a limit without a measure counts as when it is passed. */
-    private static final double PASSED = 2;
-
     private static final double MOST = 1000;
 
     private final Design design;
@@ -85,7 +70,7 @@ final class AnyTrial implements Trial {
             return utilisations(moved);
         } catch (CannotComputeException e) {
             double[] none = new double[Judge.LIMITS];
-            none[Limit.REACH.index()] = PASSED;
+            none[Limit.REACH.index()] = LimitChecks.PASSED;
             return none;
         }
     }
@@ -107,31 +92,13 @@ final class AnyTrial implements Trial {
 
     private double[] utilisations(Design tried) throws CannotComputeException {
         Analysis analysis = Analyser.analyse(tried);
-        double[] all = new double[Judge.LIMITS];
-        for (Check check : CHECKS) {
-            for (Finding f : check.run(analysis)) {
-                for (Limit limit : Limit.values()) {
-                    if (f.id().equals(limit.check()) || f.id().startsWith(limit.check() + "/")) {
-                        all[limit.index()] = Math.max(all[limit.index()], used(f));
-                    }
-                }
-            }
-        }
+        double[] all = LimitChecks.utilisations(analysis, "");
         if (wantedTime != null) {
             Cycle dump = CycleTimer.time(analysis).dump();
-            double used = dump == null || !dump.complete() ? PASSED : dump.total() / wantedTime;
+            double used = dump == null || !dump.complete() ? LimitChecks.PASSED : dump.total() / wantedTime;
             all[Limit.TIME.index()] = used > 1 ? used : 0;
         }
         Arrays.setAll(all, i -> Math.min(MOST, all[i]));
         return all;
-    }
-
-    private static double used(Finding f) {
-        if (f.verdict() == Verdict.NOT_CHECKED) {
-            return 0;
-        }
-        return f.verdict() == Verdict.FAIL && !(f.utilisation() > 1)
-                ? PASSED
-                : Double.isNaN(f.utilisation()) ? 0 : f.utilisation();
     }
 }

@@ -72,7 +72,7 @@ final class Finish {
         Polish refiner = polish.get();
         Spot missed = null;
         for (Spot spot : spots) {
-            Spot refined = crew.stopped() ? spot : refiner.refine(spot, aim);
+            Spot refined = crew.stopped() ? refiner.rounded(spot) : refiner.refine(spot, aim);
             if (rechecker.passes(refined)) {
                 return new Outcome(refined, missed);
             }

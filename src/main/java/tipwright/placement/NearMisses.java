@@ -2,28 +2,21 @@
 package tipwright.placement;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
-import tipwright.design.Actuator;
 import tipwright.geometry.Vec2;
 
 /** When nothing fits: which single change would open it, and how large it must be. */
 final class NearMisses {
     private static final int PLACES = 90;
     private static final double[] SHIFTS = {0.01, 0.02, 0.03, 0.04, 0.06, 0.08, 0.1, 0.13, 0.16, 0.2, 0.25, 0.3};
-    private static final int MOST = 5;
 
     private final Task task;
 
     NearMisses(Task task) {
         this.task = task;
     }
-
-    /** A way out, smaller is easier. */
-    private record Way(double size, String words) {}
 
     /** What would open it, least change first. */
     List<String> say(List<Vec2> pivots, List<Vec2> tanks, List<Vec2> frames) throws CannotComputeException {
@@ -35,13 +28,7 @@ final class NearMisses {
             look(loads, task.judgesFor(loads), t, f, ways);
         }
         shiftPivot(t, f, ways);
-        ways.sort(Comparator.comparingDouble(Way::size));
-        List<String> words = new ArrayList<>();
-        for (Way way : ways) {
-            if (!words.contains(way.words()) && words.size() < MOST) {
-                words.add(way.words());
-            }
-        }
+        List<String> words = Way.words(ways);
         if (words.isEmpty()) {
             words.add("no single change of an actuator or the pivot opens it; widen the zones");
         }
@@ -105,52 +92,17 @@ final class NearMisses {
     }
 
     private @Nullable Way way(Judge judge, Detail d, Limit limit, double over) {
-        String name = judge.listed.name();
-        if (isStroke(limit.index())) {
-            return stroke(judge, d, name);
+        if (!isStroke(limit.index())) {
+            return Way.past(limit, over, judge.listed.name());
         }
-        String more = percent(over - 1) + " % more ";
-        String words =
-                switch (limit) {
-                    case PUSH -> more + "push than " + name + " has";
-                    case PULL -> Double.isFinite(over) ? more + "pull than " + name + " has" : null;
-                    case HOLD -> more + "holding force than " + name + " has";
-                    case BUCKLING -> "a rod that bears " + more.replace(" more ", "")
-                            + " more in buckling than that of " + name;
-                    case BEARING -> more + "C0 in the pivot bearings, with " + name;
-                    case HOUSING -> more + "strength of the bearing housings, with " + name;
-                    case BUSH -> more + "area of the plain bushes, with " + name;
-                    case SHAFT -> more + "strength of the pivot shaft, with " + name;
-                    case PIN -> more + "strength of the actuator's pins, with " + name;
-                    case TIME -> percent(over - 1) + " % more time, with " + name;
-                    default -> null;
-                };
-        return words == null ? null : new Way(over - 1, words);
-    }
-
-    private @Nullable Way stroke(Judge judge, Detail d, String name) {
         double shortest = Double.POSITIVE_INFINITY;
         double longest = 0;
         for (int i = 0; i < d.reached; i++) {
             shortest = Math.min(shortest, d.length[i]);
             longest = Math.max(longest, d.length[i]);
         }
-        Actuator a = judge.listed.actuator();
         double margin = task.design().limits().strokeMargin() / task.wants().utilisation();
-        double shorter = a.closed() + margin - shortest;
-        double longer = longest + margin - a.closed() - a.stroke();
-        String words;
-        double size = Math.max(shorter, longer);
-        if (shorter <= 0) {
-            words = millimetres(longer) + " mm more stroke than " + name + " has";
-        } else if (longer <= 0) {
-            words = name + " " + millimetres(shorter) + " mm shorter when drawn in";
-        } else {
-            words = name + " " + millimetres(shorter) + " mm shorter when drawn in and " + millimetres(longer)
-                    + " mm longer when drawn out";
-            size = shorter + longer;
-        }
-        return new Way(size / a.stroke(), words);
+        return Way.stroke(judge.listed, shortest, longest, margin);
     }
 
     /** The smallest move of the pivot that lets something fit. */
@@ -165,7 +117,7 @@ final class NearMisses {
                 TiltLoads there = task.loads()
                         .towards(task.loads().pivot().plus(by), alongX, alongY, by.x() / Task.STEP, by.y() / Task.STEP);
                 if (fits(there, tanks, frames)) {
-                    ways.add(new Way(shift, "the pivot " + millimetres(shift) + " mm " + names[w]));
+                    ways.add(new Way(shift, "the pivot " + Way.millimetres(shift) + " mm " + names[w]));
                     break;
                 }
             }
@@ -181,13 +133,5 @@ final class NearMisses {
             }
         }
         return false;
-    }
-
-    private static String percent(double share) {
-        return String.format(Locale.ROOT, "%.0f", Math.ceil(100 * share));
-    }
-
-    private static String millimetres(double m) {
-        return String.format(Locale.ROOT, "%.0f", Math.ceil(1000 * m));
     }
 }

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
+import tipwright.design.Straight;
 import tipwright.geometry.Vec2;
 
 /**
@@ -19,10 +21,11 @@ public final class Placer {
     private static final int BATCH = 32;
 
     private static final int PIECE = 4;
+    private static final long CANDIDATES = 2_000_000;
 
     private final int threads;
     private final long seed;
-    private final long candidates;
+    private final @Nullable Long given;
     private final BooleanSupplier stop;
     private final Consumer<Progress> watcher;
 
@@ -31,14 +34,15 @@ public final class Placer {
      *
      * @param threads 1 or more
      * @param seed of the refinement
-     * @param candidates about how many places of the mounts the grid has
+     * @param candidates about how many places of the mounts are looked at; null: two million of a straight drive, twenty
+     *     thousand of another mechanism
      * @param stop asked now and then; once true the best so far is the answer
      * @param watcher told how far it is
      */
-    public Placer(int threads, long seed, long candidates, BooleanSupplier stop, Consumer<Progress> watcher) {
+    public Placer(int threads, long seed, @Nullable Long candidates, BooleanSupplier stop, Consumer<Progress> watcher) {
         this.threads = threads;
         this.seed = seed;
-        this.candidates = candidates;
+        given = candidates;
         this.stop = stop;
         this.watcher = watcher;
     }
@@ -49,8 +53,11 @@ public final class Placer {
      * @throws CannotComputeException when the design gives no zones, or cannot be computed
      */
     public Placement place(Design design) throws CannotComputeException {
+        if (!(design.drive() instanceof Straight)) {
+            return any(design);
+        }
         Task task = Task.of(design);
-        double step = task.step(candidates);
+        double step = task.step(given == null ? CANDIDATES : given);
         List<Vec2> frames = task.frame().places(step);
         List<Vec2> tanks = task.tank().places(step);
         List<Vec2> pivots = task.pivot().places(Math.max(2 * step, 0.01));
@@ -74,6 +81,13 @@ public final class Placer {
             List<Answer> answers =
                     new Finish(task.design(), () -> new Refiner(task, seed, step)).answers(best, crew, notes);
             return new Placement(answers, List.of(), notes, looked, best.fitting(), step);
+        }
+    }
+
+    /** The best mounts of any mechanism, a straight drive too, by the general analysis. */
+    Placement any(Design design) throws CannotComputeException {
+        try (Crew crew = new Crew(threads, stop)) {
+            return new AnyPlacer(crew, design, seed, given == null ? AnyPlacer.CANDIDATES : given, watcher).place();
         }
     }
 

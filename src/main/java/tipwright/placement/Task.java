@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.placement;
 
-import java.util.ArrayList;
 import java.util.List;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
@@ -37,24 +36,11 @@ record Task(
      * @throws CannotComputeException when it gives no zones, or its drive is not a straight one
      */
     static Task of(Design given) throws CannotComputeException {
-        Mounts mounts = given.mounts();
-        if (mounts == null) {
-            throw new CannotComputeException(given.name()
-                    + ": it does not say where the mounts may go; add a section 'mounts:' with 'frame-pin:' and 'tank-pin:'"
-                    + " zones, see the shipped design silt-trailer");
-        }
+        Mounts mounts = mounts(given);
         Wants wants = mounts.wants();
-        Double tilt = wants.tilt();
-        Design design = tilt == null
-                ? given
-                : given.withTilt(
-                        new TiltRange(given.tilt().from(), tilt, given.tilt().step()));
+        Design design = tilted(given, mounts);
         Straight straight = TiltLoads.straight(design);
-        List<ListedActuator> listed = new ArrayList<>(mounts.actuators());
-        if (listed.isEmpty()) {
-            listed.add(
-                    new ListedActuator("as drawn", straight.actuators().get(0).actuator()));
-        }
+        List<ListedActuator> listed = listed(design, mounts);
         TiltLoads loads = TiltLoads.of(design);
         boolean moves = mounts.zone(Skeleton.PIVOT) != null;
         Double time = wants.time();
@@ -72,6 +58,35 @@ record Task(
                 loads,
                 moves ? moved(design, new Vec2(STEP, 0)) : loads,
                 moves ? moved(design, new Vec2(0, STEP)) : loads);
+    }
+
+    static Mounts mounts(Design given) throws CannotComputeException {
+        Mounts mounts = given.mounts();
+        if (mounts == null) {
+            String how = given.drive() instanceof Straight
+                    ? "'frame-pin:' and 'tank-pin:' zones, see the shipped design silt-trailer"
+                    : "'places:', a zone for each pin that may move, see the shipped design crank-cart";
+            throw new CannotComputeException(
+                    given.name() + ": it does not say where the mounts may go; add a section 'mounts:' with " + how);
+        }
+        return mounts;
+    }
+
+    /** The design with the tilt that is wanted of it. */
+    static Design tilted(Design given, Mounts mounts) {
+        Double tilt = mounts.wants().tilt();
+        return tilt == null
+                ? given
+                : given.withTilt(
+                        new TiltRange(given.tilt().from(), tilt, given.tilt().step()));
+    }
+
+    /** The actuators to choose from: the one that is drawn where none are listed. */
+    static List<ListedActuator> listed(Design design, Mounts mounts) {
+        return mounts.actuators().isEmpty()
+                ? List.of(new ListedActuator(
+                        "as drawn", design.drive().actuators().get(0).actuator()))
+                : mounts.actuators();
     }
 
     static TiltLoads moved(Design design, Vec2 by) throws CannotComputeException {

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.report;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -10,12 +8,11 @@ import tipwright.check.Finding;
 import tipwright.check.Verdict;
 import tipwright.design.Design;
 import tipwright.design.Drive;
-import tipwright.design.PlacedActuator;
-import tipwright.geometry.Vec2;
-import tipwright.linkage.Skeleton;
+import tipwright.design.Straight;
 import tipwright.placement.Aim;
 import tipwright.placement.Answer;
 import tipwright.placement.Placement;
+import tipwright.placement.Seat;
 import tipwright.placement.Spot;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
@@ -23,23 +20,33 @@ import tipwright.quantity.UnitSystem;
 
 /** Tells in plain words where the mounts may go. */
 public final class PlacementText {
+    private static final int BESIDE = 4;
+
     private PlacementText() {}
 
     /** The text, lines ended by '\n'. */
     public static String of(Design design, Placement placement, Style style) {
         List<String> lines = new ArrayList<>();
         lines.add(style.heading(design.name() + ": where the mounts may go"));
-        lines.add("  " + placement.candidates() + " candidates on a grid of "
-                + show(placement.step(), Kind.LENGTH, style.units()) + "; " + placement.fitting() + " may do");
+        String how = placement.step() > 0
+                ? " candidates on a grid of " + show(placement.step(), Kind.LENGTH, style.units())
+                : " candidates spread over the zones";
+        lines.add("  " + placement.candidates() + how + "; " + placement.fitting() + " may do");
         for (String note : placement.notes()) {
             lines.add("  note: " + note);
         }
         if (placement.answers().isEmpty()) {
             nothing(placement, lines);
         } else {
-            table(placement.answers(), style, lines);
+            boolean straight = design.drive() instanceof Straight;
+            if (!straight) {
+                places(placement.answers(), style, lines);
+            }
+            table(placement.answers(), straight, style, lines);
             governing(placement.answers(), style, lines);
-            paste(design, placement.answers().get(0), style, lines);
+            lines.add("");
+            lines.add(style.heading("To take number 1, put this into the design file"));
+            lines.addAll(PasteText.lines(design, placement.answers().get(0), style.units()));
         }
         return String.join("\n", lines) + "\n";
     }
@@ -52,18 +59,46 @@ public final class PlacementText {
         }
     }
 
-    private static void table(List<Answer> answers, Style style, List<String> lines) {
+    /** Where each place of a mechanism is put, an answer a column, a few of them side by side. */
+    private static void places(List<Answer> answers, Style style, List<String> lines) {
+        for (int from = 0; from < answers.size(); from += BESIDE) {
+            int to = Math.min(answers.size(), from + BESIDE);
+            lines.add("");
+            Table table = new Table("l".repeat(1 + to - from));
+            List<String> head = new ArrayList<>(List.of("number"));
+            for (int i = from; i < to; i++) {
+                head.add(Integer.toString(i + 1));
+            }
+            table.row(head.toArray(new String[0]));
+            for (Seat seat : answers.get(0).spot().seats()) {
+                List<String> row = new ArrayList<>(List.of(seat.name()));
+                answers.subList(from, to)
+                        .forEach(a -> row.add(PasteText.point(a.spot().place(seat.name()), style.units())));
+                table.row(row.toArray(new String[0]));
+            }
+            lines.addAll(table.lines("  "));
+        }
+    }
+
+    private static void table(List<Answer> answers, boolean straight, Style style, List<String> lines) {
         lines.add("");
-        Table table = new Table("rlllrrrrl");
-        table.row("", "frame pin", "tank pin", "actuator", "utilisation", "force", "up", "price", "best for");
+        Table table = new Table(straight ? "rlllrrrrl" : "rlrrrrl");
+        List<String> head = new ArrayList<>(List.of(""));
+        if (straight) {
+            head.addAll(List.of("frame pin", "tank pin"));
+        }
+        head.addAll(List.of("actuator", "utilisation", "force", "up", "price", "best for"));
+        table.row(head.toArray(new String[0]));
         int number = 0;
         for (Answer answer : answers) {
             Spot spot = answer.spot();
             number++;
-            table.row(
-                    Integer.toString(number),
-                    point(spot.place(Drive.FRAME_PIN), style.units()),
-                    point(spot.place(Drive.TANK_PIN), style.units()),
+            List<String> row = new ArrayList<>(List.of(Integer.toString(number)));
+            if (straight) {
+                row.add(PasteText.point(spot.place(Drive.FRAME_PIN), style.units()));
+                row.add(PasteText.point(spot.place(Drive.TANK_PIN), style.units()));
+            }
+            row.addAll(List.of(
                     spot.actuator().name(),
                     percent(spot.utilisation()),
                     show(spot.force(), Kind.FORCE, style.units()),
@@ -71,7 +106,8 @@ public final class PlacementText {
                     Double.isFinite(spot.price()) ? Quantities.number(spot.price()) : "-",
                     answer.aims().isEmpty()
                             ? "(compromise)"
-                            : answer.aims().stream().map(Aim::words).collect(Collectors.joining(", ")));
+                            : answer.aims().stream().map(Aim::words).collect(Collectors.joining(", "))));
+            table.row(row.toArray(new String[0]));
         }
         lines.addAll(table.lines("  "));
         lines.add("  up: time to raise against the heaviest load at each tilt, at the actuator's own voltage or flow");
@@ -96,38 +132,6 @@ public final class PlacementText {
             lines.add("  " + number + "  "
                     + style.verdict(verdict, what + " " + percent(answer.spot().utilisation())) + where + failed);
         }
-    }
-
-    private static void paste(Design design, Answer first, Style style, List<String> lines) {
-        Spot spot = first.spot();
-        lines.add("");
-        lines.add(style.heading("To take number 1, put this into the design file"));
-        if (!spot.place(Skeleton.PIVOT).equals(design.pivot().at())) {
-            lines.add("pivot:");
-            lines.add("  at: " + point(spot.place(Skeleton.PIVOT), style.units()));
-        }
-        lines.add("drive:");
-        lines.add("  straight:");
-        lines.add("    frame-pin: " + point(spot.place(Drive.FRAME_PIN), style.units()));
-        lines.add("    tank-pin: " + point(spot.place(Drive.TANK_PIN), style.units()));
-        lines.add("    actuators:");
-        for (PlacedActuator placed : design.drive().actuators()) {
-            lines.add("      - {z: " + length(placed.z(), style.units()) + ", actuator: "
-                    + spot.actuator().name() + "}");
-        }
-    }
-
-    private static String point(Vec2 p, UnitSystem units) {
-        return "[" + length(p.x(), units) + ", " + length(p.y(), units) + "]";
-    }
-
-    /** To a tenth of a millimetre or a thousandth of an inch, in one unit whatever the size. */
-    static String length(double m, UnitSystem units) {
-        boolean metric = units == UnitSystem.METRIC;
-        BigDecimal value = BigDecimal.valueOf(m / (metric ? 0.001 : 0.0254))
-                .setScale(metric ? 1 : 3, RoundingMode.HALF_EVEN)
-                .stripTrailingZeros();
-        return value.toPlainString() + (metric ? " mm" : " in");
     }
 
     private static String show(double si, Kind kind, UnitSystem units) {

@@ -19,7 +19,7 @@ public final class ToleranceText {
     /** The text, lines ended by '\n'. */
     public static String of(Design design, Tolerance t, Style style) {
         List<String> lines = new ArrayList<>();
-        String by = PlacementText.length(t.tolerance(), style.units());
+        String by = PasteText.length(t.tolerance(), style.units());
         lines.add(style.heading(design.name() + ": welds that are off by up to " + by));
         lines.add("  as drawn: utilisation " + percent(t.utilisation()) + " ("
                 + t.governing().words() + ")");
@@ -34,8 +34,8 @@ public final class ToleranceText {
         }
         lines.add(
                 t.largest() > 0
-                        ? "  every limit is kept in every corner up to "
-                                + PlacementText.length(t.largest(), style.units()) + " either way"
+                        ? "  every limit is kept in every corner up to " + PasteText.length(t.largest(), style.units())
+                                + " either way"
                         : "  it fails as drawn");
         if (!(design.drive() instanceof Straight)) {
             lines.add("  " + LINKS);
@@ -46,7 +46,7 @@ public final class ToleranceText {
         table.row("", "by", "lower", "higher", "limit it moves most");
         for (Tolerance.Swing s : t.swings()) {
             Limit most = most(s);
-            String size = s.place() ? PlacementText.length(s.size(), style.units()) : Math.round(100 * s.size()) + " %";
+            String size = s.place() ? PasteText.length(s.size(), style.units()) : Math.round(100 * s.size()) + " %";
             table.row(
                     s.name(),
                     size,

@@ -1,0 +1,171 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.placement;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.CannotComputeException;
+import tipwright.design.Design;
+import tipwright.geometry.Vec2;
+
+/**
+ * Searches the zones of any mechanism: candidates spread evenly over all of them, first by the motion alone and then by the general
+ * analysis at few tilts; the best of each actuator improved by evolution from several starts; then refinement to 0.1 mm at every
+ * tilt, and the full check of every answer. The result depends on design, seed and number of candidates alone.
+ */
+final class AnyPlacer {
+    static final long CANDIDATES = 20_000;
+
+    private static final int PIECE = 64;
+    private static final int BATCH = 16;
+    private static final int FEW_TILTS = 12;
+    private static final int EVERY_TILT = 100_000;
+    private static final int STARTS = 4;
+    private static final int GENERATIONS = 45;
+    private static final double STEP = 0.06;
+    /** Starts that are worked on between two looks at whether to stop; the same on any number of threads. */
+    private static final int TOGETHER = 4;
+
+    /** The spreading's part of the progress; the rest is evolution. */
+    private static final double FIRST_PART = 0.6;
+
+    private final Crew crew;
+    private final AnyTask task;
+    private final long seed;
+    private final int candidates;
+    private final Consumer<Progress> watcher;
+    private final Spread spread;
+    private final AnyCost coarse;
+    private final AnyCost fine;
+    private final Gauge few;
+    private final Best best;
+    private final Starts starts;
+
+    /**
+     * A search.
+     *
+     * @throws CannotComputeException when the design gives no zones
+     */
+    AnyPlacer(Crew crew, Design design, long seed, long candidates, Consumer<Progress> watcher)
+            throws CannotComputeException {
+        this.crew = crew;
+        this.seed = seed;
+        this.candidates = (int) Math.min(Integer.MAX_VALUE - PIECE, candidates);
+        this.watcher = watcher;
+        task = AnyTask.of(design);
+        spread = new Spread(task, seed);
+        few = new Gauge(task, FEW_TILTS);
+        coarse = new AnyCost(task, few, crew::stopped);
+        fine = new AnyCost(task, new Gauge(task, EVERY_TILT), crew::stopped);
+        best = new Best(task.listed().size());
+        starts = new Starts(task.listed().size());
+    }
+
+    /** What a piece of the spreading found. */
+    private record Found(Best best, Starts starts) {}
+
+    Placement place() {
+        List<String> notes = new ArrayList<>();
+        int looked = spreadOut();
+        evolve();
+        if (crew.stopped()) {
+            notes.add("stopped before the end: this is the best so far");
+        }
+        long all = (long) looked * task.listed().size();
+        if (best.of(Aim.UTILISATION) == null) {
+            List<String> misses = crew.stopped() ? List.of() : new AnyMisses(task, few, coarse, starts, seed).say(crew);
+            return new Placement(List.of(), misses, notes, all, 0, 0);
+        }
+        Finish finish = new Finish(task.design(), () -> new AnyRefiner(task, coarse, fine, seed));
+        return new Placement(finish.answers(best, crew, notes), List.of(), notes, all, best.fitting(), 0);
+    }
+
+    private int spreadOut() {
+        int done = 0;
+        while (done < candidates && !crew.stopped()) {
+            List<Callable<Found>> work = new ArrayList<>();
+            for (int k = 0; k < BATCH && done < candidates; k++) {
+                int from = done;
+                int to = Math.min(candidates, from + PIECE);
+                work.add(() -> look(spread.candidates(from, to)));
+                done = to;
+            }
+            for (Found found : crew.all(work)) {
+                best.merge(found.best());
+                starts.merge(found.starts());
+            }
+            tell(FIRST_PART * done / candidates);
+        }
+        return done;
+    }
+
+    private Found look(List<List<Vec2>> some) {
+        Best found = new Best(task.listed().size());
+        Starts good = new Starts(task.listed().size());
+        for (List<Vec2> at : some) {
+            Gauge.Reach reach = few.reach(at);
+            for (int a = 0; a < task.listed().size(); a++) {
+                double cost = coarse.motion(reach, a);
+                if (cost == 0) {
+                    Gauge.Tried tried = few.tried(at, a);
+                    cost = coarse.load(tried, Aim.UTILISATION, 1);
+                    if (tried.utilisation() <= task.wants().utilisation()) {
+                        found.count();
+                        found.offer(a, coarse.spot(at, a, tried));
+                    }
+                }
+                good.offer(a, at, cost);
+            }
+        }
+        return new Found(found, good);
+    }
+
+    /**
+     * What came of one start.
+     *
+     * @param spot null: it does not fit
+     */
+    private record Better(int actuator, List<Vec2> at, double cost, @Nullable Spot spot) {}
+
+    /** Improves the best of each actuator; every start is a piece of work. */
+    private void evolve() {
+        List<Callable<Better>> work = new ArrayList<>();
+        for (int s = 0; s < STARTS; s++) {
+            for (int a = 0; a < task.listed().size(); a++) {
+                if (s < starts.of(a).size()) {
+                    Starts.Start start = starts.of(a).get(s);
+                    int actuator = a;
+                    long mine = seed + s;
+                    work.add(() -> better(actuator, start, mine));
+                }
+            }
+        }
+        for (int from = 0; from < work.size() && !crew.stopped(); from += TOGETHER) {
+            int to = Math.min(work.size(), from + TOGETHER);
+            for (Better better : crew.all(work.subList(from, to))) {
+                if (better.spot() != null) {
+                    best.offer(better.actuator(), better.spot());
+                }
+                starts.offer(better.actuator(), better.at(), better.cost());
+            }
+            tell(FIRST_PART + (1 - FIRST_PART) * to / work.size());
+        }
+    }
+
+    private Better better(int actuator, Starts.Start start, long mine) {
+        ToDoubleFunction<double[]> cost = coarse.over(actuator, Aim.UTILISATION, 1);
+        double[] found = coarse.least(cost, start.at(), STEP, mine, GENERATIONS);
+        if (found == null) {
+            return new Better(actuator, start.at(), start.cost(), null);
+        }
+        List<Vec2> at = coarse.places(found, false);
+        return new Better(actuator, at, cost.applyAsDouble(found), fine.spot(fine.places(found, true), actuator));
+    }
+
+    private void tell(double share) {
+        watcher.accept(new Progress(share, best.of(Aim.UTILISATION)));
+    }
+}

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.placement;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import tipwright.analysis.Analysis;
+import tipwright.check.Check;
+import tipwright.check.Checks;
+import tipwright.check.Finding;
+import tipwright.check.Verdict;
+
+/** What bounds the mounts, by the checks themselves. */
+final class LimitChecks {
+    /** What a limit without a measure counts as when it is passed. */
+    static final double PASSED = 2;
+
+    private static final Set<String> IDS =
+            Stream.of(Limit.values()).map(Limit::check).collect(Collectors.toSet());
+    private static final List<Check> CHECKS =
+            Checks.all().stream().filter(c -> bounds(c.id())).toList();
+    private static final List<Check> OTHERS =
+            Checks.all().stream().filter(c -> !bounds(c.id())).toList();
+
+    private LimitChecks() {}
+
+    private static boolean bounds(String check) {
+        return IDS.stream().anyMatch(id -> id.equals(check) || id.startsWith(check + "/"));
+    }
+
+    /**
+     * Utilisations of all limits but the time wanted [limit].
+     *
+     * @param leftOut id of a check that the caller does itself; empty: none
+     */
+    static double[] utilisations(Analysis analysis, String leftOut) {
+        double[] all = new double[Judge.LIMITS];
+        for (Check check : CHECKS) {
+            if (check.id().equals(leftOut)) {
+                continue;
+            }
+            for (Finding f : check.run(analysis)) {
+                for (Limit limit : Limit.values()) {
+                    if (f.id().equals(limit.check()) || f.id().startsWith(limit.check() + "/")) {
+                        all[limit.index()] = Math.max(all[limit.index()], used(f));
+                    }
+                }
+            }
+        }
+        return all;
+    }
+
+    private static double used(Finding f) {
+        if (f.verdict() == Verdict.NOT_CHECKED) {
+            return 0;
+        }
+        return f.verdict() == Verdict.FAIL && !(f.utilisation() > 1)
+                ? PASSED
+                : Double.isNaN(f.utilisation()) ? 0 : f.utilisation();
+    }
+
+    /** The other checks that fail, those in time left out. */
+    static List<Finding> otherFailures(Analysis analysis) {
+        return OTHERS.stream()
+                .flatMap(c -> c.run(analysis).stream())
+                .filter(f -> f.verdict() == Verdict.FAIL)
+                .toList();
+    }
+}

@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import tipwright.design.Anchor;
+import tipwright.design.Choice;
+import tipwright.design.Counterweight;
+import tipwright.design.Design;
+import tipwright.design.Drive;
+import tipwright.design.Free;
+import tipwright.design.LinkPart;
+import tipwright.design.PlacedActuator;
+import tipwright.geometry.Vec2;
+import tipwright.linkage.Skeleton;
+import tipwright.placement.Answer;
+import tipwright.placement.Seat;
+import tipwright.placement.Spot;
+import tipwright.quantity.UnitSystem;
+
+/** Lines of a design file that make an answer of the search the design. */
+final class PasteText {
+    private final Design design;
+    private final Spot spot;
+    private final UnitSystem units;
+    private final List<String> lines = new ArrayList<>();
+
+    private PasteText(Design design, Spot spot, UnitSystem units) {
+        this.design = design;
+        this.spot = spot;
+        this.units = units;
+    }
+
+    /** The lines for an answer to a design. */
+    static List<String> lines(Design design, Answer answer, UnitSystem units) {
+        PasteText text = new PasteText(design, answer.spot(), units);
+        text.pivot();
+        text.drive(answer.design().drive());
+        text.links(answer.design());
+        return text.lines;
+    }
+
+    private void pivot() {
+        for (Seat seat : spot.seats()) {
+            if (seat.name().equals(Skeleton.PIVOT) && !seat.at().equals(seat.drawn())) {
+                lines.add("pivot:");
+                lines.add("  at: " + point(seat.at(), units));
+            }
+        }
+    }
+
+    private void drive(Drive moved) {
+        Choice choice = moved.getClass().getAnnotation(Choice.class);
+        lines.add("drive:");
+        lines.add("  " + (choice == null ? "" : choice.value()) + ":");
+        if (design.drive() instanceof Free drawn && moved instanceof Free free) {
+            free(drawn, free);
+        } else {
+            for (Seat seat : spot.seats()) {
+                if (!seat.name().equals(Skeleton.PIVOT)) {
+                    lines.add("    " + seat.name() + ": " + point(seat.at(), units));
+                }
+            }
+        }
+        lines.add("    actuators:");
+        for (PlacedActuator placed : moved.actuators()) {
+            String z = "      - {z: " + length(placed.z(), units) + ", actuator: ";
+            boolean drawn =
+                    design.mounts() != null && design.mounts().actuators().isEmpty();
+            lines.add(drawn ? z + "...}   # as it is" : z + spot.actuator().name() + "}");
+        }
+    }
+
+    /** The entries of a free mechanism that moved; the others stay as they are. */
+    private void free(Free drawn, Free moved) {
+        List<String> pins = new ArrayList<>();
+        for (int i = 0; i < drawn.pins().size(); i++) {
+            Vec2 at = moved.pins().get(i).at();
+            if (at != null && !at.equals(drawn.pins().get(i).at())) {
+                pins.add("      - {name: " + drawn.pins().get(i).name() + ", at: " + point(at, units) + "}");
+            }
+        }
+        entries("pins", pins);
+        List<String> slides = new ArrayList<>();
+        for (int i = 0; i < drawn.slides().size(); i++) {
+            Vec2 at = moved.slides().get(i).at();
+            if (!at.equals(drawn.slides().get(i).at())) {
+                slides.add("      - {name: " + drawn.slides().get(i).name() + ", at: " + point(at, units) + "}");
+            }
+        }
+        entries("slides", slides);
+        anchor("from", moved.from());
+        anchor("to", moved.to());
+    }
+
+    private void entries(String key, List<String> entries) {
+        if (!entries.isEmpty()) {
+            lines.add("    " + key + ":   # the rest of these entries stays as it is");
+            lines.addAll(entries);
+        }
+    }
+
+    private void anchor(String key, Anchor anchor) {
+        lines.add("    " + key + ": {body: " + anchor.body() + ", at: " + point(anchor.at(), units) + "}");
+    }
+
+    /** What is drawn of the links and hangs on them, where it went along. */
+    private void links(Design moved) {
+        if (!moved.links().equals(design.links())) {
+            lines.add("links:");
+            for (LinkPart link : moved.links()) {
+                String outline =
+                        link.outline().stream().map(p -> point(p, units)).collect(Collectors.joining(", "));
+                String z = link.z().stream().map(at -> length(at, units)).collect(Collectors.joining(", "));
+                lines.add("  - {body: " + link.body() + ", outline: [" + outline + "]"
+                        + (z.isEmpty() ? "" : ", z: [" + z + "]") + "}");
+            }
+        }
+        List<String> weights = new ArrayList<>();
+        for (int i = 0; i < moved.assists().size(); i++) {
+            if (moved.assists().get(i) instanceof Counterweight w
+                    && !w.equals(design.assists().get(i))) {
+                weights.add("  - {name: " + w.name() + ", centre: ["
+                        + String.join(
+                                ", ",
+                                length(w.centre().x(), units),
+                                length(w.centre().y(), units),
+                                length(w.centre().z(), units))
+                        + "]}");
+            }
+        }
+        if (!weights.isEmpty()) {
+            lines.add("assists:   # the rest of these entries stays as it is");
+            lines.addAll(weights);
+        }
+    }
+
+    static String point(Vec2 p, UnitSystem units) {
+        return "[" + length(p.x(), units) + ", " + length(p.y(), units) + "]";
+    }
+
+    /** To a tenth of a millimetre or a thousandth of an inch, in one unit whatever the size. */
+    static String length(double m, UnitSystem units) {
+        boolean metric = units == UnitSystem.METRIC;
+        BigDecimal value = BigDecimal.valueOf(m / (metric ? 0.001 : 0.0254))
+                .setScale(metric ? 1 : 3, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros();
+        return value.toPlainString() + (metric ? " mm" : " in");
+    }
+}
