@@ -79,15 +79,15 @@ public final class SupportLoads {
     /** Newton's, or as much of it as makes the energy or what is left smaller. */
     private Vec3 step(Vec3 lean, Vec3 left) {
         Vec3 step = solved(stiffness(lean, FLAT), left);
-        double energy = energy(lean);
-        while (step.norm() > FLAT) {
-            Vec3 there = lean.plus(step);
-            if (left(there).norm() < left.norm() / 2 || energy(there) < energy - 1e-4 * left.dot(step)) {
-                return step;
-            }
+        while (step.norm() > FLAT && !better(lean, step, left)) {
             step = step.times(0.5);
         }
         return step;
+    }
+
+    private boolean better(Vec3 lean, Vec3 step, Vec3 left) {
+        Vec3 there = lean.plus(step);
+        return left(there).norm() < left.norm() / 2 || energy(there) < energy(lean) - 1e-4 * left.dot(step);
     }
 
     private double energy(Vec3 lean) {

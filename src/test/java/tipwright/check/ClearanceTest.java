@@ -143,6 +143,30 @@ class ClearanceTest {
         assertThat(without.gap()).isZero();
     }
 
+    private static Finding finding(String yaml, String id) throws CannotComputeException {
+        return Checker.check(Examples.read(yaml)).findings().stream()
+                .filter(f -> f.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** A wall 6.5 mm behind the stowed box, whose outside ends at x = -504 mm: the gap, what it is used, and what to do. */
+    @Test
+    void tooNearIsToldInMillimetres() throws CannotComputeException {
+        String wall = Examples.BOX + "obstacles: [{name: wall, outline: [[-600 mm, 500 mm], [-510.5 mm, 500 mm],"
+                + " [-510.5 mm, 1400 mm], [-600 mm, 1400 mm]]}]\n";
+        Finding near = finding(wall, "clearance/tank-to-wall");
+        assertThat(near.demand()).isEqualTo(0.02);
+        assertThat(near.capacity()).isCloseTo(0.0065, within(1e-9));
+        assertThat(near.utilisation()).isCloseTo(20.0 / 6.5, within(1e-6));
+        assertThat(near.verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(near.note()).isEqualTo("6.5 mm at 0.0 deg; move the wall 14 mm away from the dump side");
+        Finding free = finding(wall + "limits: {clearance: 0 mm}\n", "clearance/tank");
+        assertThat(free.capacity()).isCloseTo(0.0065, within(1e-9));
+        assertThat(free.verdict()).isEqualTo(Verdict.PASS);
+        assertThat(free.utilisation()).isZero();
+    }
+
     private static List<Vec2> points(String text) {
         List<Vec2> all = new ArrayList<>();
         for (String p : text.split(", *")) {

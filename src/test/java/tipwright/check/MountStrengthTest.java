@@ -140,4 +140,22 @@ class MountStrengthTest {
         assertThat(f.verdict()).isEqualTo(Verdict.NOT_CHECKED);
         assertThat(f.note()).contains("no joint 'frame-pin' on tank").contains("bearing-1");
     }
+
+    /** Of two actuators a mount bears half the force, where the one stands that is nearer to it. */
+    @Test
+    void mountsOfTwoActuators() throws CannotComputeException {
+        String actuator = "actuator: {kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN}}\n";
+        Analysis analysis = Analyser.analyse(Examples.read(QUIET.replace("{z: 0 mm, actuator", "{z: -300 mm, actuator")
+                .replace("tilt: {to", "      - {z: 350 mm, " + actuator + "tilt: {to")));
+        Row row = analysis.cases().get(0).rows().get(3);
+        for (String pin : List.of("frame-pin", "tank-pin")) {
+            for (double near : new double[] {-0.4, -0.3, 0.02, 0.03, 0.35, 1}) {
+                Fastening mount = new Fastening(pin, null, null, null, null);
+                JointLoad.Held held = Objects.requireNonNull(JointLoad.of(analysis, mount, near))
+                        .at(row.pose(), row.rest());
+                assertThat(held.at().z()).isEqualTo(near < 0.025 ? -0.3 : 0.35);
+                assertThat(held.force().norm()).isCloseTo(Math.abs(row.rest().force()) / 2, within(1e-6));
+            }
+        }
+    }
 }

@@ -35,6 +35,16 @@ class TimedChecksTest {
         assertThat(find(result, "stall").note()).isEqualTo("not checked: actuator.speed missing");
     }
 
+    @Test
+    void withoutFlowTheHydraulicsAreNotChecked() throws CannotComputeException {
+        String oil = "kind: hydraulic, bore: 60 mm, rod: {diameter: 35 mm}, closed: 800 mm, stroke: 900 mm,"
+                + " relief-pressure: 160 bar";
+        Result result = Checker.check(Examples.read(
+                Examples.BOX.replace("kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN", oil)));
+        assertThat(find(result, "hydraulic").verdict()).isEqualTo(Verdict.NOT_CHECKED);
+        assertThat(find(result, "hydraulic").note()).contains("flow missing");
+    }
+
     /** i = 5 A + 27 A F / 12 kN at the largest push; drop 2 L rho (1 + 0.00393 x 20) 1.03 i / A. */
     @Test
     void currentDropAndFuseFollowFromTheForce() throws CannotComputeException {
