@@ -38,7 +38,7 @@ class TimeCommandTest {
     @Test
     void aStrokeThatEndsShortOfTheFullTiltIsSaid() {
         assertThat(Cli.run("time", "too-small").out())
-                .contains("The stroke ends at 11.3 deg, short of 60 deg: it gets there in ");
+                .contains("The stroke ends at 10.8 deg, short of 60 deg: it gets there in ");
     }
 
     @Test

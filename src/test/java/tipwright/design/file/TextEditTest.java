@@ -62,7 +62,7 @@ class TextEditTest {
         assertThat(reading).isInstanceOf(Reading.Good.class);
         Reading.Good good = (Reading.Good) reading;
         Map<String, String> written = Map.of(
-                "drive.straight.frame-pin.x", "200 mm",
+                "drive.straight.frame-pin.x", "220 mm",
                 "pivot.bearings[2].bearing", "yard-40",
                 "tilt.to", "60 deg",
                 "tank.openings[1].normal", "x");
