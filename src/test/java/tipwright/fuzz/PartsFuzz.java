@@ -11,6 +11,11 @@ import tipwright.design.file.PartsFile;
 public final class PartsFuzz {
     private PartsFuzz() {}
 
+    /** Loads the classes before the clock of the first input runs. */
+    public static void fuzzerInitialize() {
+        PartsFile.shipped();
+    }
+
     /** Throws when the answer is not as it should be. */
     public static void fuzzerTestOneInput(byte[] data) throws IOException {
         Path file = Files.createTempFile("fuzz", ".yaml");
