@@ -6,10 +6,12 @@ import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
+import tipwright.design.Straight;
 import tipwright.drawing.Drawing;
 import tipwright.drawing.Png;
 import tipwright.drawing.Svg;
@@ -22,6 +24,9 @@ import tipwright.sheet.MapPicture;
 /** Writes the maps of both pins. */
 final class MapFiles {
     private static final int CELLS = 150;
+    /** Of a mechanism, of which each cell takes a millisecond or two. */
+    private static final int FEW_CELLS = 48;
+
     private static final double PIXELS = 6;
 
     private MapFiles() {}
@@ -44,9 +49,10 @@ final class MapFiles {
         String name = String.valueOf(file.getFileName());
         String end = end(file);
         String stem = name.substring(0, name.length() - end.length());
-        for (Pin pin : Pin.values()) {
+        boolean straight = design.drive() instanceof Straight;
+        for (Pin pin : straight ? List.of(Pin.values()) : List.of(Pin.FRAME)) {
             Path to = pin == Pin.FRAME ? file : file.resolveSibling(stem + "-tank" + end);
-            Drawing drawing = MapPicture.of(PlacementMap.of(design, pin, CELLS), units);
+            Drawing drawing = MapPicture.of(PlacementMap.of(design, pin, straight ? CELLS : FEW_CELLS), units);
             try {
                 WholeFile.write(to, stream -> write(drawing, end, stream));
             } catch (IOException e) {

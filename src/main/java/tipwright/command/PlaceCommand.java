@@ -69,7 +69,7 @@ final class PlaceCommand implements Callable<Integer> {
             names = "--map",
             paramLabel = "FILE",
             description = "Draw the frame pin's zone around the first answer to this file, .svg or .png;"
-                    + " the tank pin's zone goes beside it as ...-tank.")
+                    + " of a straight drive the tank pin's zone goes beside it as ...-tank.")
     private @Nullable Path map;
 
     @Mixin

@@ -23,14 +23,17 @@ final class AnyPlacer {
     private static final int BATCH = 16;
     private static final int FEW_TILTS = 12;
     private static final int EVERY_TILT = 100_000;
-    private static final int STARTS = 4;
+    private static final int STARTS = 3;
+    private static final int AIM_STARTS = 2;
     private static final int GENERATIONS = 45;
     private static final double STEP = 0.06;
     /** Starts that are worked on between two looks at whether to stop; the same on any number of threads. */
     private static final int TOGETHER = 4;
 
     /** The spreading's part of the progress; the rest is evolution. */
-    private static final double FIRST_PART = 0.6;
+    private static final double FIRST_PART = 0.5;
+
+    private static final double SECOND_PART = 0.7;
 
     private final Crew crew;
     private final AnyTask task;
@@ -130,19 +133,37 @@ final class AnyPlacer {
      */
     private record Better(int actuator, List<Vec2> at, double cost, @Nullable Spot spot) {}
 
-    /** Improves the best of each actuator; every start is a piece of work. */
+    /** Improves the best of each actuator: the utilisation first, which also leads to what fits, then force and time. */
     private void evolve() {
-        List<Callable<Better>> work = new ArrayList<>();
-        for (int s = 0; s < STARTS; s++) {
-            for (int a = 0; a < task.listed().size(); a++) {
-                if (s < starts.of(a).size()) {
-                    Starts.Start start = starts.of(a).get(s);
-                    int actuator = a;
+        List<Callable<Better>> first = new ArrayList<>();
+        for (int a = 0; a < task.listed().size(); a++) {
+            int actuator = a;
+            for (int s = 0; s < Math.min(STARTS, starts.of(a).size()); s++) {
+                Starts.Start start = starts.of(a).get(s);
+                long mine = seed + s;
+                first.add(() -> better(actuator, Aim.UTILISATION, 1, start.at(), mine));
+            }
+        }
+        improve(first, FIRST_PART, SECOND_PART);
+        List<Callable<Better>> then = new ArrayList<>();
+        for (int a = 0; a < task.listed().size(); a++) {
+            int actuator = a;
+            for (Aim aim : List.of(Aim.FORCE, Aim.TIME)) {
+                List<Spot> spots = best.of(a, aim);
+                for (int s = 0; s < Math.min(AIM_STARTS, spots.size()); s++) {
+                    Spot start = spots.get(s);
                     long mine = seed + s;
-                    work.add(() -> better(actuator, start, mine));
+                    if (Double.isFinite(start.cost(aim))) {
+                        then.add(() -> better(actuator, aim, start.cost(aim), AnyRefiner.places(start), mine));
+                    }
                 }
             }
         }
+        improve(then, SECOND_PART, 1);
+    }
+
+    /** Every start is a piece of work; it is done from one share of the progress to another. */
+    private void improve(List<Callable<Better>> work, double before, double after) {
         for (int from = 0; from < work.size() && !crew.stopped(); from += TOGETHER) {
             int to = Math.min(work.size(), from + TOGETHER);
             for (Better better : crew.all(work.subList(from, to))) {
@@ -151,18 +172,17 @@ final class AnyPlacer {
                 }
                 starts.offer(better.actuator(), better.at(), better.cost());
             }
-            tell(FIRST_PART + (1 - FIRST_PART) * to / work.size());
+            tell(before + (after - before) * to / work.size());
         }
     }
 
-    private Better better(int actuator, Starts.Start start, long mine) {
-        ToDoubleFunction<double[]> cost = coarse.over(actuator, Aim.UTILISATION, 1);
-        double[] found = coarse.least(cost, start.at(), STEP, mine, GENERATIONS);
-        if (found == null) {
-            return new Better(actuator, start.at(), start.cost(), null);
-        }
-        List<Vec2> at = coarse.places(found, false);
-        return new Better(actuator, at, cost.applyAsDouble(found), fine.spot(fine.places(found, true), actuator));
+    private Better better(int actuator, Aim aim, double scale, List<Vec2> start, long mine) {
+        ToDoubleFunction<double[]> cost = coarse.over(actuator, aim, scale);
+        double[] found = coarse.least(cost, start, STEP, mine, GENERATIONS);
+        double[] end = found == null ? AnyCost.coordinates(start) : found;
+        List<Vec2> at = coarse.places(end, false);
+        double utilisation = coarse.over(actuator, Aim.UTILISATION, 1).applyAsDouble(end);
+        return new Better(actuator, at, utilisation, fine.spot(fine.places(end, true), actuator));
     }
 
     private void tell(double share) {

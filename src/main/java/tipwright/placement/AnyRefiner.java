@@ -7,8 +7,8 @@ import tipwright.geometry.Vec2;
 
 /** Moves the places of a good candidate of any mechanism to the best near it, to 0.1 mm or to holes. */
 final class AnyRefiner implements Polish {
-    private static final int GENERATIONS = 60;
-    private static final double STEP = 0.03;
+    private static final int GENERATIONS = 25;
+    private static final double STEP = 0.01;
 
     private final AnyTask task;
     private final AnyCost coarse;
@@ -55,7 +55,7 @@ final class AnyRefiner implements Polish {
         return task.listed().indexOf(spot.actuator());
     }
 
-    private static List<Vec2> places(Spot spot) {
+    static List<Vec2> places(Spot spot) {
         return spot.seats().stream().map(Seat::at).toList();
     }
 }

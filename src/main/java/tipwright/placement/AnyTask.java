@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
+import tipwright.design.Drive;
 import tipwright.design.ListedActuator;
 import tipwright.design.Mounts;
 import tipwright.design.Wants;
@@ -55,6 +56,18 @@ record AnyTask(Design design, Wants wants, List<String> names, List<Ground> grou
                 List.copyOf(free.keySet()),
                 List.copyOf(free.values()),
                 Task.listed(design, mounts));
+    }
+
+    /** The design as drawn, all of it but the frame pin fixed. */
+    static AnyTask framePin(Design design, Ground ground) {
+        Mounts mounts = design.mounts();
+        return new AnyTask(
+                design,
+                mounts == null ? new Wants(null, null, 1, 0, 0) : mounts.wants(),
+                List.of(Drive.FRAME_PIN),
+                List.of(ground),
+                List.of(new ListedActuator(
+                        "as drawn", design.drive().actuators().get(0).actuator())));
     }
 
     /** The places put somewhere, as a spot tells them. */

@@ -4,6 +4,7 @@ package tipwright.placement;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
@@ -13,13 +14,14 @@ import tipwright.design.Mounts;
 import tipwright.design.Straight;
 import tipwright.design.Zone;
 import tipwright.geometry.Vec2;
+import tipwright.linkage.Strut;
 
 /**
  * The largest utilisation over the zone of one pin, the other pins where they are drawn.
  *
  * @param pin that is moved
  * @param drawn where it is drawn, m
- * @param other the other pin, m
+ * @param other the other pin of the actuator, m
  * @param pivot m
  * @param zone its outline, m
  * @param keepOuts where no pin may be
@@ -48,7 +50,7 @@ public record PlacementMap(
      * The map of a design.
      *
      * @param across about how many cells there are along the longer side
-     * @throws CannotComputeException when the drive is not a straight one
+     * @throws CannotComputeException when it cannot be computed, or is the tank pin's and the drive is not a straight one
      */
     public static PlacementMap of(Design design, Pin pin, int across) throws CannotComputeException {
         return of(design, pin, across, () -> true);
@@ -59,14 +61,14 @@ public record PlacementMap(
      *
      * @param across about how many cells there are along the longer side
      * @param wanted asked before each row of cells
-     * @throws CannotComputeException when the drive is not a straight one
+     * @throws CannotComputeException when it cannot be computed, or is the tank pin's and the drive is not a straight one
      * @throws CancellationException when it is not wanted any more
      */
     public static PlacementMap of(Design design, Pin pin, int across, BooleanSupplier wanted)
             throws CannotComputeException {
-        Straight straight = TiltLoads.straight(design);
-        Vec2 drawn = pin == Pin.FRAME ? straight.framePin() : straight.tankPin();
-        Vec2 other = pin == Pin.FRAME ? straight.tankPin() : straight.framePin();
+        Strut actuator = design.drive().skeleton(design.pivot().at()).actuator();
+        Vec2 drawn = pin == Pin.FRAME ? actuator.onA() : actuator.onB();
+        Vec2 other = pin == Pin.FRAME ? actuator.onB() : actuator.onA();
         Mounts mounts = design.mounts();
         Zone given = mounts == null ? null : mounts.zone(pin == Pin.FRAME ? Drive.FRAME_PIN : Drive.TANK_PIN);
         List<Vec2> outline = given == null ? box(drawn) : given.outline();
@@ -80,7 +82,7 @@ public record PlacementMap(
         int rows = Math.max(1, (int) Math.ceil(size.y() / cell - 1e-9));
         double[][] utilisation = new double[rows][columns];
         @Nullable Limit[][] governing = new @Nullable Limit[rows][columns];
-        Probe probe = new Probe(design);
+        Function<Vec2, Probe.Reading> probe = probe(design, pin, ground);
         for (int r = 0; r < rows; r++) {
             if (!wanted.getAsBoolean()) {
                 throw new CancellationException("the map is not wanted any more");
@@ -88,7 +90,7 @@ public record PlacementMap(
             for (int c = 0; c < columns; c++) {
                 Vec2 p = ground.low().plus(new Vec2((c + 0.5) * cell, (r + 0.5) * cell));
                 boolean allowedHere = ground.outside(p) == 0;
-                Probe.Reading reading = allowedHere ? probe.at(pin, p) : null;
+                Probe.Reading reading = allowedHere ? probe.apply(p) : null;
                 utilisation[r][c] = reading == null ? Double.NaN : reading.utilisation();
                 governing[r][c] = reading == null ? null : reading.governing();
             }
@@ -105,6 +107,23 @@ public record PlacementMap(
                 utilisation,
                 governing,
                 allowed);
+    }
+
+    private static Function<Vec2, Probe.Reading> probe(Design design, Pin pin, Ground ground)
+            throws CannotComputeException {
+        if (design.drive() instanceof Straight) {
+            Probe quick = new Probe(design);
+            return p -> quick.at(pin, p);
+        }
+        if (pin != Pin.FRAME) {
+            throw new CannotComputeException(
+                    design.name() + ": of a mechanism only the frame pin's zone can be drawn as a map");
+        }
+        Gauge gauge = new Gauge(AnyTask.framePin(design, ground), Integer.MAX_VALUE);
+        return p -> {
+            Gauge.Tried tried = gauge.tried(List.of(p), 0);
+            return new Probe.Reading(tried.utilisation(), tried.governing());
+        };
     }
 
     private static List<Vec2> box(Vec2 p) {

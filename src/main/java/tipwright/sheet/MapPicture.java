@@ -53,7 +53,7 @@ public final class MapPicture {
         drawn();
         legend(w + 8, rows * cell);
         String which = map.pin() == Pin.FRAME ? "frame pin" : "tank pin";
-        String other = map.pin() == Pin.FRAME ? "tank pin" : "frame pin";
+        String other = map.pin() == Pin.FRAME ? "the actuator's other end" : "frame pin";
         String title = "Largest utilisation with the " + which + " here";
         double top = rows * cell;
         board.text(new Vec2(-LEFT + 4, top + 12), 5, -1, title, Ink.TEXT);

@@ -33,6 +33,37 @@ class MountCommandsTest {
         assertThat(checked.code()).as(checked.out() + checked.err()).isZero();
     }
 
+    /** Pins, the links that are drawn and the weights on them, as told for the crank cart with two of its zones. */
+    @Test
+    void whatPlaceSaysToPutIntoAMechanismsFilePassesTheCheck(@TempDir Path folder) throws IOException {
+        String yaml = Files.readString(Path.of("geometry/crank-cart.yaml"))
+                .replaceFirst("\n  places:(\n    - .*)+", "")
+                .replace("[mid-12-long, heavy-18, heavy-25]", "[heavy-25]");
+        Path file = folder.resolve("cart.yaml");
+        Files.writeString(file, yaml);
+        Path map = folder.resolve("map.svg");
+        Cli.Outcome found = Cli.run("place", file.toString(), "--candidates", "300", "--map", map.toString());
+        assertThat(found.code()).as(found.out() + found.err()).isZero();
+        assertThat(map).content().contains("<svg", "Largest utilisation with the frame pin here");
+        assertThat(folder.resolve("map-tank.svg")).doesNotExist();
+        for (String key : new String[] {"frame-pin", "tank-pin"}) {
+            Matcher told = Pattern.compile("\n    " + key + ": (\\[.*])\n").matcher(found.out());
+            assertThat(told.find()).isTrue();
+            yaml = yaml.replaceFirst("\n    " + key + ": \\[[^\\]]*]", "\n    " + key + ": " + told.group(1));
+        }
+        yaml = yaml.replaceFirst("(?s)actuator: \\{kind.*?}}}", "actuator: heavy-25}");
+        Matcher links = Pattern.compile("\nlinks:\n(  - .*\n)+").matcher(found.out());
+        assertThat(links.find()).isTrue();
+        yaml = yaml.replaceFirst("\nlinks:\n(  - .*\n)+", links.group());
+        Matcher weight =
+                Pattern.compile("\n  - \\{name: (link weight), centre: (.*)}\n").matcher(found.out());
+        assertThat(weight.find()).isTrue();
+        yaml = yaml.replaceFirst("(name: link weight.*centre: )\\[.*]", "$1" + weight.group(2));
+        Files.writeString(file, yaml);
+        Cli.Outcome checked = Cli.run("check", file.toString());
+        assertThat(checked.code()).as(checked.out() + checked.err()).isZero();
+    }
+
     @Test
     void saysWhatWouldOpenItWhenNothingFits() {
         Cli.Outcome outcome = Cli.run("place", "too-small", "--candidates", "20000");
