@@ -148,7 +148,9 @@ class ChecksTest {
 
     @Test
     void howFullPassesAtTheAnswerAndFailsJustAboveIt() throws CannotComputeException {
-        String weak = Examples.BOX.replace("push: 12 kN", "push: 5 kN").replace("c0: 19 kN", "c0: 60 kN");
+        String weak = Examples.BOX
+                .replace("push: 12 kN, pull: 12 kN", "push: 5 kN, pull: 40 kN, hold: 40 kN")
+                .replace("c0: 19 kN", "c0: 60 kN");
         Result result = check(weak);
         HowFull answer = Objects.requireNonNull(result.howFull());
         assertThat(answer.fill()).isBetween(0.2, 0.95);
