@@ -129,4 +129,43 @@ class TimedChecksTest {
         assertThat(find(twice, "slide/bearings").demand()).isPositive();
         assertThat(check(actuator, "").findings()).noneMatch(f -> f.id().startsWith("slide"));
     }
+
+    /**
+     * By hand, without friction: twice the cake and the box, either as it lay flat or heaped 5 degrees to the dump side at 35 degrees
+     * of tilt and 30 of repose; moment about the pivot over the actuator's arm. Source: centroid of a trapezium.
+     */
+    @Test
+    void forceOfACakeInOneSlide() throws CannotComputeException {
+        String quiet = "friction: {pivot: 0, pins: 0}\ndump: {cake: one-slide}\n";
+        Result result = check("pull: 12 kN, hold: 15 kN", quiet);
+        // packed to 60 % of 2650 kg/m3 in water; 1400 kg/m3 of slurry holds (1400 - 1000) / 1650 of solids by volume
+        double depth = 400.0 / 1650 / 0.6;
+        double cake = 2 * depth * (0.6 * 2650 + 0.4 * 1000);
+        double box = 5 * 0.004 * 7850;
+        double tan = Math.tan(Math.toRadians(5));
+        double tilt = Math.toRadians(35);
+        double most = 0;
+        for (double lean : new double[] {0, tan}) {
+            double x = lean / (12 * depth);
+            double y = 0.5 + depth / 2 + lean * lean / (24 * depth);
+            double firstX = cake * (x - 0.4) + box * -0.4;
+            double firstY = cake * (y - 0.4) + box * 0.5;
+            double lever = firstX * Math.cos(tilt) + firstY * Math.sin(tilt);
+            double pinX = 0.4 - 0.85 * Math.cos(tilt);
+            double pinY = 0.4 + 0.85 * Math.sin(tilt);
+            double length = Math.hypot(pinX + 0.6, pinY + 0.5);
+            double arm = ((pinX + 0.6) * (pinY - 0.4) - (pinY + 0.5) * (pinX - 0.4)) / length;
+            most = Math.max(most, Math.abs(9.80665 * lever / arm));
+        }
+        Finding actuator = find(result, "slide/actuator");
+        assertThat(actuator.demand()).isCloseTo(most, within(1e-6 * most));
+        assertThat(actuator.capacity()).isEqualTo(15_000);
+        assertThat(find(result, "slide/bearings").capacity()).isEqualTo(19_000);
+        Result bare = Checker.check(Examples.read(Examples.BOX
+                        .replace("repose: 30 deg", "repose: 30 deg, release: 35 deg")
+                        .replaceFirst(", c0: 19 kN", "")
+                + quiet));
+        assertThat(find(bare, "slide/actuator").note()).isEqualTo("not checked: actuator.hold missing");
+        assertThat(find(bare, "slide/bearings").verdict()).isEqualTo(Verdict.NOT_CHECKED);
+    }
 }
