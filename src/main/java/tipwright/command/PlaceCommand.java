@@ -35,6 +35,7 @@ import tipwright.report.Style;
         footer = {
             "  tipwright place                          the demo",
             "  tipwright place my-tank.yaml",
+            "  tipwright place crank-cart               a mechanism, each pin with a zone by its name",
             "  tipwright place my-tank.yaml --candidates 50000000     a finer grid; Ctrl-C keeps the best so far"
         })
 final class PlaceCommand implements Callable<Integer> {

@@ -97,8 +97,8 @@ record TiltLoads(
         if (design.drive() instanceof Straight straight) {
             return straight;
         }
-        throw new CannotComputeException(
-                design.name() + ": mounts can be placed for a straight drive only; this design has another one");
+        throw new CannotComputeException(design.name()
+                + ": the map that follows a drag is for a straight drive only; this design has another one");
     }
 
     private static double[] shares(Design design, Straight straight) {

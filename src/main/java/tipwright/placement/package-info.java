@@ -4,9 +4,9 @@
  * tipwright.placement.PlacementMap} tells the utilisation over a zone, {@link tipwright.placement.Tolerance} what a weld that is
  * off does.
  *
- * <p>Allowed input: a design with a straight drive whose tank turns about its pivot. The load of the tank depends on the tilt
- * alone, so it is worked out once; a candidate then costs a closed form at each tilt, friction included. Every answer is checked
- * again by the full check.
+ * <p>Allowed input: a design with any drive. The load of the tank depends on the tilt alone, so it is worked out once; a candidate
+ * of a straight drive then costs a closed form at each tilt, friction included, and one of another mechanism the general analysis.
+ * Every answer is checked again by the full check.
  */
 @NullMarked
 package tipwright.placement;

@@ -148,6 +148,7 @@ class MechanismSearchTest {
     @CsvSource({
         "kerb-swing, second-frame-pin, -410, -150",
         "knee-stand, knee, -430, -10",
+        "rail-pusher, pivot, 480, 150",
         "slide-back, tie-tank-pin, -340, 160",
         "rail-pusher, slider-pin, -580, -430",
         "six-link, link-tank, -190, 140"

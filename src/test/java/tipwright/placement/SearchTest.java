@@ -63,6 +63,19 @@ class SearchTest {
         assertThat(two.fitting()).isEqualTo(one.fitting());
     }
 
+    @Test
+    void zonesByNameAreTheSameAsByTheirOwnKeys() throws CannotComputeException {
+        String named = ZONES.replace("  frame-pin: {outline", "  places:\n    - {pin: frame-pin, zone: {outline")
+                .replace("  tank-pin: {outline", "    - {pin: tank-pin, zone: {outline")
+                .replace("]]}\n", "]]}}\n");
+        assertThat(placer(1, 20_000).place(box(named)).answers().stream()
+                        .map(Answer::spot)
+                        .toList())
+                .isEqualTo(placer(1, 20_000).place(box(ZONES)).answers().stream()
+                        .map(Answer::spot)
+                        .toList());
+    }
+
     /**
      * On a circle of tank pins about the pivot nothing is free but the frame pin. With a tilt range of almost nothing the force is
      * least where the arm is longest: the actuator square to the arm. Source: F = M / r, r at most the arm; elementary.
