@@ -25,7 +25,10 @@ final class AnyPlacer {
     private static final int EVERY_TILT = 100_000;
     private static final int STARTS = 3;
     private static final int AIM_STARTS = 2;
-    private static final int GENERATIONS = 45;
+    /** Generations of a start: some anyhow, and some that the actuators share. */
+    private static final int GENERATIONS = 30;
+
+    private static final int SHARED_GENERATIONS = 150;
     private static final double STEP = 0.06;
     /** Starts that are worked on between two looks at whether to stop; the same on any number of threads. */
     private static final int TOGETHER = 4;
@@ -178,7 +181,12 @@ final class AnyPlacer {
 
     private Better better(int actuator, Aim aim, double scale, List<Vec2> start, long mine) {
         ToDoubleFunction<double[]> cost = coarse.over(actuator, aim, scale);
-        double[] found = coarse.least(cost, start, STEP, mine, GENERATIONS);
+        double[] found = coarse.least(
+                cost,
+                start,
+                STEP,
+                mine,
+                GENERATIONS + SHARED_GENERATIONS / task.listed().size());
         double[] end = found == null ? AnyCost.coordinates(start) : found;
         List<Vec2> at = coarse.places(end, false);
         double utilisation = coarse.over(actuator, Aim.UTILISATION, 1).applyAsDouble(end);
