@@ -49,7 +49,7 @@ class PumpReliefTest {
     /** What stalls the drive bounds the fill too. */
     @Test
     void aWeakPumpDoesNotLiftAFullTank() throws CannotComputeException {
-        Design weak = Examples.read(oil("double", "flow: 6 L/min, relief: 20 bar"));
+        Design weak = Examples.read(oil("double", "flow: 6 L/min, relief: 20 bar") + "what-if: {lock-valve: yes}\n");
         Result result = Checker.check(weak);
         assertThat(result.findings()).anyMatch(f -> f.id().startsWith("stall") && f.verdict() == Verdict.FAIL);
         assertThat(Objects.requireNonNull(result.howFull()).fill()).isLessThan(0.8);
