@@ -25,6 +25,8 @@ final class Fullness {
     private static final double STEP = 0.1;
     private static final double CLOSE = 0.001;
     private static final double DENSITY_CLOSE = 5;
+    private static final int TRIES = 8;
+    private static final double ALMOST = 0.995;
     private static final double COARSEST = Math.toRadians(2);
 
     /** Checks whose verdict no fill changes, or where more fill is no reason. */
@@ -79,11 +81,18 @@ final class Fullness {
         Set<String> always = new HashSet<>();
         Rules inTime = new InTime(always);
         Slurry full = design.slurry().withFill(1);
-        boolean holds = firstFailure(design, quick.fill(), inTime) == null
-                && (Double.isNaN(quick.densityWhenFull())
-                        || !fails(design, full.withDensity(quick.densityWhenFull()), inTime));
-        if (holds) {
-            return quick;
+        double dense = quick.densityWhenFull();
+        List<Finding> filled = inTime.findings(Analyser.analyse(design.withSlurry(full.withFill(quick.fill()))));
+        if (failure(filled) == null) {
+            List<Finding> densest =
+                    Double.isNaN(dense) ? List.of() : inTime.findings(brim(design, full.withDensity(dense)));
+            if (failure(densest) == null) {
+                return quick;
+            }
+            if (quick.fill() == 1) {
+                double own = full.mixtureDensity();
+                return answer(design, 1, denser(design, filled, own, densest, dense), null);
+            }
         }
         // What fails with an empty tank too is not for the fill to mend.
         Analysis empty = Analyser.analyse(design.withSlurry(design.slurry().withFill(0)));
@@ -92,6 +101,54 @@ final class Fullness {
                 .map(Finding::id)
                 .forEach(always::add);
         return of(design, inTime);
+    }
+
+    private static Analysis brim(Design design, Slurry slurry) throws CannotComputeException {
+        return Analyser.analyse(design.withSlurry(slurry));
+    }
+
+    /**
+     * The densest slurry with which the full tank passes in time too, between one that does and one that does not, kg/m3: by
+     * straight lines through the utilisation of the check that fails, which cost few tries.
+     */
+    private static double denser(
+            Design design, List<Finding> passing, double passes, List<Finding> failing, double fails)
+            throws CannotComputeException {
+        List<Finding> below = passing;
+        List<Finding> above = failing;
+        double good = passes;
+        double bad = fails;
+        Rules inTime = new InTime(Set.of());
+        Finding stops = failure(above);
+        for (int i = 0; i < TRIES && stops != null && bad - good > DENSITY_CLOSE; i++) {
+            double low = used(below, stops.id());
+            double high = Math.min(used(above, stops.id()), 2);
+            double share = high > low ? ALMOST * (1 - low) / (high - low) : 0.5;
+            double next = good + (bad - good) * Math.max(0.1, Math.min(0.9, share));
+            List<Finding> found =
+                    inTime.findings(brim(design, design.slurry().withFill(1).withDensity(next)));
+            Finding failure = failure(found);
+            if (failure == null) {
+                good = next;
+                below = found;
+                if (used(found, stops.id()) > ALMOST * ALMOST) {
+                    break;
+                }
+            } else {
+                bad = next;
+                above = found;
+                stops = failure;
+            }
+        }
+        return good;
+    }
+
+    private static double used(List<Finding> findings, String id) {
+        return findings.stream()
+                .filter(f -> f.id().equals(id) && !Double.isNaN(f.utilisation()))
+                .mapToDouble(Finding::utilisation)
+                .findFirst()
+                .orElse(0.5);
     }
 
     private static @Nullable HowFull of(Design design, Rules rules) throws CannotComputeException {
@@ -143,12 +200,15 @@ final class Fullness {
     }
 
     private static @Nullable String firstFailure(Design design, Rules rules) throws CannotComputeException {
-        for (Finding f : rules.findings(Analyser.analyse(design))) {
-            if (f.verdict() == Verdict.FAIL) {
-                return f.title();
-            }
-        }
-        return null;
+        Finding failure = failure(rules.findings(Analyser.analyse(design)));
+        return failure == null ? null : failure.title();
+    }
+
+    private static @Nullable Finding failure(List<Finding> findings) {
+        return findings.stream()
+                .filter(f -> f.verdict() == Verdict.FAIL)
+                .findFirst()
+                .orElse(null);
     }
 
     /** Between plain liquid and nothing but settled cake. */
