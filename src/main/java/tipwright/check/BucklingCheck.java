@@ -4,7 +4,6 @@ package tipwright.check;
 import java.util.ArrayList;
 import java.util.List;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Balance;
 import tipwright.design.Actuator;
 import tipwright.design.PlacedActuator;
 import tipwright.design.TelescopicCylinder;
@@ -68,13 +67,11 @@ final class BucklingCheck implements Check {
             return make.missing(part, "actuator.rod missing" + stages);
         }
         double factor = analysis.design().factors().buckling();
-        Findings.Worst worst = Sweep.rows(analysis, row -> {
-            double push = 0;
-            for (Balance b : Sweep.balances(row)) {
-                push = Math.max(push, b.force() / sharing);
-            }
-            return push / Column.actuator(actuator, row.pose().length());
-        });
+        Findings.Worst worst = Sweep.rows(
+                analysis,
+                row -> Sweep.push(row)
+                        / sharing
+                        / Column.actuator(actuator, row.pose().length()));
         double length = Sweep.poseAt(analysis, worst.tilt()).length();
         double capacity = Column.actuator(actuator, length);
         double demand = worst.value() * capacity;

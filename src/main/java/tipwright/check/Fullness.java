@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check;
 
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
@@ -15,7 +15,6 @@ import tipwright.geometry.Range;
 import tipwright.geometry.Vec3;
 import tipwright.load.Contents;
 import tipwright.time.CycleTimer;
-import tipwright.time.Timing;
 
 /**
  * Finds how full the tank may be: the largest fill at which every check that looks at the load passes. It goes down from full in
@@ -55,10 +54,7 @@ final class Fullness {
     private record InTime(Set<String> leftOut) implements Rules {
         @Override
         public List<Finding> findings(Analysis analysis) {
-            Timing timing = CycleTimer.time(analysis);
-            return Checks.all().stream()
-                    .filter(c -> !OTHER.contains(c.id()))
-                    .flatMap(c -> c.run(analysis, timing).stream())
+            return Checks.run(analysis, CycleTimer.time(analysis), OTHER).stream()
                     .filter(f -> !leftOut.contains(f.id()))
                     .toList();
         }
@@ -78,33 +74,30 @@ final class Fullness {
         if (quick == null) {
             return null;
         }
-        Set<String> always = new HashSet<>();
-        Rules inTime = new InTime(always);
+        Rules inTime = new InTime(Set.of());
         Slurry full = design.slurry().withFill(1);
         double dense = quick.densityWhenFull();
-        List<Finding> filled = inTime.findings(Analyser.analyse(design.withSlurry(full.withFill(quick.fill()))));
+        List<Finding> filled = findings(design, full.withFill(quick.fill()), inTime);
         if (failure(filled) == null) {
-            List<Finding> densest =
-                    Double.isNaN(dense) ? List.of() : inTime.findings(brim(design, full.withDensity(dense)));
+            List<Finding> densest = Double.isNaN(dense) ? List.of() : findings(design, full.withDensity(dense), inTime);
             if (failure(densest) == null) {
                 return quick;
             }
             if (quick.fill() == 1) {
                 double own = full.mixtureDensity();
-                return answer(design, 1, denser(design, filled, own, densest, dense), null);
+                return answer(design, 1, denser(design, inTime, filled, own, densest, dense), null);
             }
         }
         // What fails with an empty tank too is not for the fill to mend.
-        Analysis empty = Analyser.analyse(design.withSlurry(design.slurry().withFill(0)));
-        inTime.findings(empty).stream()
+        Set<String> always = findings(design, full.withFill(0), inTime).stream()
                 .filter(f -> f.verdict() == Verdict.FAIL)
                 .map(Finding::id)
-                .forEach(always::add);
-        return of(design, inTime);
+                .collect(Collectors.toSet());
+        return of(design, new InTime(always));
     }
 
-    private static Analysis brim(Design design, Slurry slurry) throws CannotComputeException {
-        return Analyser.analyse(design.withSlurry(slurry));
+    private static List<Finding> findings(Design design, Slurry slurry, Rules rules) throws CannotComputeException {
+        return rules.findings(Analyser.analyse(design.withSlurry(slurry)));
     }
 
     /**
@@ -112,21 +105,19 @@ final class Fullness {
      * straight lines through the utilisation of the check that fails, which cost few tries.
      */
     private static double denser(
-            Design design, List<Finding> passing, double passes, List<Finding> failing, double fails)
+            Design design, Rules inTime, List<Finding> passing, double passes, List<Finding> failing, double fails)
             throws CannotComputeException {
         List<Finding> below = passing;
         List<Finding> above = failing;
         double good = passes;
         double bad = fails;
-        Rules inTime = new InTime(Set.of());
         Finding stops = failure(above);
         for (int i = 0; i < TRIES && stops != null && bad - good > DENSITY_CLOSE; i++) {
             double low = used(below, stops.id());
             double high = Math.min(used(above, stops.id()), 2);
             double share = high > low ? ALMOST * (1 - low) / (high - low) : 0.5;
             double next = good + (bad - good) * Math.max(0.1, Math.min(0.9, share));
-            List<Finding> found =
-                    inTime.findings(brim(design, design.slurry().withFill(1).withDensity(next)));
+            List<Finding> found = findings(design, design.slurry().withFill(1).withDensity(next), inTime);
             Finding failure = failure(found);
             if (failure == null) {
                 good = next;
@@ -196,11 +187,7 @@ final class Fullness {
 
     private static @Nullable String firstFailure(Design design, double fill, Rules rules)
             throws CannotComputeException {
-        return firstFailure(design.withSlurry(design.slurry().withFill(fill)), rules);
-    }
-
-    private static @Nullable String firstFailure(Design design, Rules rules) throws CannotComputeException {
-        Finding failure = failure(rules.findings(Analyser.analyse(design)));
+        Finding failure = failure(findings(design, design.slurry().withFill(fill), rules));
         return failure == null ? null : failure.title();
     }
 
@@ -235,7 +222,7 @@ final class Fullness {
     }
 
     private static boolean fails(Design design, Slurry slurry, Rules rules) throws CannotComputeException {
-        return firstFailure(design.withSlurry(slurry), rules) != null;
+        return failure(findings(design, slurry, rules)) != null;
     }
 
     private static HowFull answer(Design design, double fill, double density, @Nullable String limit) {

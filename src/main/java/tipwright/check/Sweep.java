@@ -38,6 +38,15 @@ final class Sweep {
         return List.of(row.rest(), row.raise(), row.lower());
     }
 
+    /** The largest push at rest, raising and lowering, of all actuators together, N; 0: none. */
+    static double push(Row row) {
+        double push = 0;
+        for (Balance b : balances(row)) {
+            push = Math.max(push, b.force());
+        }
+        return push;
+    }
+
     /** The pose at a tilt of the table; the first when there is none. */
     static Pose poseAt(Analysis analysis, double tilt) {
         for (Pose p : analysis.poses()) {

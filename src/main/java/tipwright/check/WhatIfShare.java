@@ -116,8 +116,8 @@ final class WhatIfShare {
         if (known.isEmpty()) {
             return List.of();
         }
-        Findings.Worst worst =
-                Sweep.rows(analysis, row -> push(row) / bears(known, row.pose().length()));
+        Findings.Worst worst = Sweep.rows(
+                analysis, row -> Sweep.push(row) / bears(known, row.pose().length()));
         double length = Sweep.poseAt(analysis, worst.tilt()).length();
         double capacity = bears(known, length);
         return List.of(make.compare(
@@ -132,14 +132,6 @@ final class WhatIfShare {
 
     private static double bears(List<Actuator> known, double length) {
         return known.stream().mapToDouble(a -> Column.actuator(a, length)).min().orElse(Double.POSITIVE_INFINITY);
-    }
-
-    private static double push(Row row) {
-        double push = 0;
-        for (Balance b : Sweep.balances(row)) {
-            push = Math.max(push, b.force());
-        }
-        return push;
     }
 
     /** A pin of the one that carries all; nothing where it is not known, which the pin check tells. */

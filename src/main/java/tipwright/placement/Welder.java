@@ -122,7 +122,11 @@ public final class Welder {
         }
     }
 
-    /** Which way each coordinate is off in the corners that are tried: -1 or 1 [corner][coordinate]. */
+    /**
+     * Which way each coordinate is off in the corners that are tried: -1 or 1 [corner][coordinate].
+     *
+     * @param swings one for each coordinate, in their order
+     */
     private List<double[]> corners(List<Tolerance.Swing> swings) {
         List<double[]> all = new ArrayList<>();
         if (coordinates <= ALL_CORNERS) {
@@ -139,9 +143,8 @@ public final class Welder {
             double[] up = new double[coordinates];
             double[] down = new double[coordinates];
             boolean moves = false;
-            for (Tolerance.Swing s : swings) {
-                int i = trial.places().indexOf(s.name());
-                double slope = s.slopes().getOrDefault(limit, 0.0);
+            for (int i = 0; i < coordinates; i++) {
+                double slope = swings.get(i).slopes().getOrDefault(limit, 0.0);
                 moves |= slope != 0;
                 up[i] = slope < 0 ? -1 : 1;
                 down[i] = -up[i];

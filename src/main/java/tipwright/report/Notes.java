@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.report;
 
+import java.util.Comparator;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import tipwright.check.Finding;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
@@ -28,8 +31,12 @@ public final class Notes {
             Map.entry("MPa", Kind.PRESSURE),
             Map.entry("bar", Kind.PRESSURE));
 
-    private static final Pattern QUANTITY = Pattern.compile(
-            "(?<![\\w.])(-?\\d+(?:\\.\\d+)?) (N m|N/mm|mm|kN|N|kg|m2|L/s|L|m/s|Pa|kPa|MPa|bar)(?![\\w/])");
+    /** The longest unit first, so that 'N m' is not taken for 'N'. */
+    private static final Pattern QUANTITY = Pattern.compile("(?<![\\w.])-?\\d+(?:\\.\\d+)? ("
+            + KINDS.keySet().stream()
+                    .sorted(Comparator.comparing(String::length).reversed())
+                    .collect(Collectors.joining("|"))
+            + ")(?![\\w/])");
 
     private Notes() {}
 
@@ -40,10 +47,8 @@ public final class Notes {
 
     private static String us(String note) {
         return QUANTITY.matcher(note).replaceAll(found -> {
-            String unit = found.group(2);
-            Kind kind = KINDS.get(unit);
             try {
-                return kind == null ? found.group() : Matcher.quoteReplacement(us(found.group(), kind));
+                return Matcher.quoteReplacement(us(found.group(), Objects.requireNonNull(KINDS.get(found.group(1)))));
             } catch (QuantityException e) {
                 return Matcher.quoteReplacement(found.group());
             }
