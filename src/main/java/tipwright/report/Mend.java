@@ -12,6 +12,9 @@ public final class Mend {
     private static final String ARM =
             "move the pins so that the actuator passes the pivot further off ('place' searches for them)";
 
+    private static final String NEARER = "pins nearer to or further from each other";
+    private static final String BOX = " ('actuators' tries those of the parts box)";
+
     private Mend() {}
 
     /** A sentence; where a larger capacity would do, it tells how large. Empty when there is nothing to say. */
@@ -45,16 +48,13 @@ public final class Mend {
     /** By how much the actuator is too long or too short; demand is what is left of the stroke, capacity the margin wanted. */
     private static String stroke(Finding f, UnitSystem units) {
         double lacking = f.capacity() - f.demand();
-        String other = "pins nearer to or further from each other";
         if (!(lacking > 0)) {
-            return "a little more room at that end of the stroke, or " + other;
+            return "a little more room at that end of the stroke, or " + NEARER;
         }
         String much = Quantities.show(lacking, f.kind(), units);
         return f.id().contains("drawn-out")
-                ? "an actuator with " + much
-                        + " more stroke ('actuators' tries those of the parts box), a shorter tilt, or " + other
-                : "an actuator that is " + much + " shorter drawn in ('actuators' tries those of the parts box), or "
-                        + other;
+                ? "an actuator with " + much + " more stroke" + BOX + ", a shorter tilt, or " + NEARER
+                : "an actuator that is " + much + " shorter drawn in" + BOX + ", or " + NEARER;
     }
 
     /** Whether the utilisation is demand over allowed capacity; some rules go another way. */
@@ -68,15 +68,14 @@ public final class Mend {
         return switch (family) {
             case "push", "pull", "hold" -> "a stronger actuator{needed}, or " + ARM + ", or less in the tank";
             case "stall" -> "a stronger or better supplied actuator, or " + ARM + ", or less in the tank";
-            case "stroke",
-                    "reach" -> "an actuator of another length or stroke, or pins nearer to or further from each other";
+            case "reach" -> "an actuator of another length or stroke, or " + NEARER;
             case "buckling" -> "a thicker or shorter rod{needed}, or " + ARM;
             case "transmission" -> ARM;
             case "over-centre" -> "a pivot further out or higher, a shorter tilt, or a drive that can also pull";
             case "bearing-static", "bush" -> "larger bearings{needed}, or bearings further apart";
             case "bearing-housing" -> "a stronger housing{needed}, or its base turned so that the load presses onto it";
             case "shaft", "pin" -> "a thicker or harder shaft or pin, or less overhang and gap";
-            case "slide" -> "a stronger carriage{needed}, or a longer one";
+            case "slide" -> "an actuator that holds more, larger bearings, or the cake washed loose before it tips";
             case "link" -> "a thicker or shorter link{needed}";
             case "assist" -> "a spring that is longer drawn out, or its pins elsewhere";
             case "duty", "cycle-time" -> "a faster actuator or one rated for more on-time, or fewer dumps an hour";

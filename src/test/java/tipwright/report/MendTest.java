@@ -72,4 +72,18 @@ class MendTest {
             }
         }
     }
+
+    /** A cake that comes down at once is a load, not a part that slides. */
+    @Test
+    void aCakeThatSlidesAtOnceIsHeldOrLoosened() throws CannotComputeException {
+        Design design = Examples.read(Examples.BOX
+                        .replace("c0: 19 kN", "c0: 2 kN")
+                        .replace("repose: 30 deg", "repose: 30 deg, release: 35 deg")
+                + "dump: {cake: one-slide}\n");
+        List<Finding> slides = Checker.findings(design).stream()
+                .filter(f -> f.id().startsWith("slide") && f.verdict() == Verdict.FAIL)
+                .toList();
+        assertThat(slides).isNotEmpty().allSatisfy(f -> assertThat(Mend.of(f, design.limits(), UnitSystem.METRIC))
+                .contains("larger bearings", "cake washed loose"));
+    }
 }
