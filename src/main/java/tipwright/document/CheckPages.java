@@ -9,8 +9,6 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
-import tipwright.report.Mend;
-import tipwright.report.Notes;
 
 /** Every check: a table, then how each was worked out. */
 final class CheckPages {
@@ -45,7 +43,7 @@ final class CheckPages {
 
     private String why(Finding f) {
         String before = "not checked: ";
-        String note = Notes.of(f, units);
+        String note = f.note().show(units);
         return note.startsWith(before) ? note.substring(before.length()) : note;
     }
 
@@ -107,7 +105,7 @@ final class CheckPages {
                     Words.sign(f.verdict()) + " " + f.verdict().word(),
                     Words.show(f, f.demand(), units),
                     Words.show(f, f.capacity(), units),
-                    f.verdict() == Verdict.NOT_CHECKED ? why(f) : Notes.of(f, units));
+                    f.verdict() == Verdict.NOT_CHECKED ? why(f) : f.note().show(units));
         }
         grid.to(page);
     }
@@ -133,7 +131,7 @@ final class CheckPages {
         if (Double.isFinite(f.demand()) && Double.isFinite(f.capacity())) {
             String demand = Words.show(f, f.demand(), units);
             String capacity = Words.show(f, f.capacity(), units);
-            numbers = Mend.byRatio(f)
+            numbers = f.byRatio()
                     ? ": " + demand + " / (" + capacity + " / " + factor(f) + ") = " + Words.used(f)
                     : ": demand " + demand + ", capacity " + capacity + ", by the rule " + Words.used(f) + " used";
         }
@@ -142,7 +140,7 @@ final class CheckPages {
         String worked = check.worked(dossier.analysis(), f, units);
         String put = worked.isEmpty() ? "" : ". Put in: " + worked;
         return f.title() + numbers + at + ": " + f.verdict().word()
-                + (f.note().isEmpty() ? "" : "; " + Notes.of(f, units)) + put + ".";
+                + (f.note().isEmpty() ? "" : "; " + f.note().show(units)) + put + ".";
     }
 
     private static String family(String id) {

@@ -149,7 +149,8 @@ final class Finish {
         if (!answers.isEmpty()) {
             for (Finding f : answers.get(0).failed()) {
                 if (rechecker.everywhere(f)) {
-                    notes.add("fails wherever the mounts are: " + f.title() + " (" + f.note() + ")");
+                    notes.add("fails wherever the mounts are: " + f.title() + " ("
+                            + f.note().metric() + ")");
                 }
             }
         }

@@ -37,7 +37,7 @@ public final class Mend {
                 && f.demand() > 0
                 && f.capacity() > 0
                 && Double.isFinite(f.capacity())
-                && byRatio(f);
+                && f.byRatio();
         if (!decides) {
             return "";
         }
@@ -55,12 +55,6 @@ public final class Mend {
         return f.id().contains("drawn-out")
                 ? "an actuator with " + much + " more stroke" + BOX + ", a shorter tilt, or " + NEARER
                 : "an actuator that is " + much + " shorter drawn in" + BOX + ", or " + NEARER;
-    }
-
-    /** Whether the utilisation is demand over allowed capacity; some rules go another way. */
-    public static boolean byRatio(Finding f) {
-        double ratio = f.demand() / (f.capacity() / f.factor());
-        return Math.abs(ratio - f.utilisation()) <= 1e-6 * Math.max(1, Math.abs(ratio));
     }
 
     private static String way(String id) {

@@ -4,6 +4,7 @@ package tipwright.check.actuator;
 import java.util.ArrayList;
 import java.util.List;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
@@ -14,8 +15,7 @@ import tipwright.design.drive.Assist;
 import tipwright.design.drive.LineSpring;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
-import tipwright.quantity.Quantities;
-import tipwright.quantity.UnitSystem;
+import tipwright.quantity.Text;
 
 /** Whether springs stay within the lengths that they are made for. */
 public final class AssistCheck implements Check {
@@ -58,21 +58,17 @@ public final class AssistCheck implements Check {
     }
 
     private static Finding one(Findings make, Analysis analysis, String name, LineSpring spring) {
-        Findings.Worst worst = new Findings.Worst(Double.NEGATIVE_INFINITY, Double.NaN, null);
-        double most = Double.NEGATIVE_INFINITY;
-        for (Pose pose : analysis.poses()) {
+        Extreme worst = Extreme.largest(analysis, pose -> {
             double length = length(analysis, pose, spring);
-            double over = Math.max(length - spring.longest(), spring.shortest() - length);
-            if (over > worst.value()) {
-                worst = new Findings.Worst(over, pose.tilt(), null);
-            }
-            most = Math.max(most, Math.abs(spring.push(length)));
-        }
+            return Math.max(length - spring.longest(), spring.shortest() - length);
+        });
+        double most = Extreme.largest(analysis, pose -> Math.abs(spring.push(length(analysis, pose, spring))))
+                .value();
         double range = spring.longest() - spring.shortest();
         double utilisation = 1 + worst.value() / range;
         Verdict verdict = worst.value() > 0 ? Verdict.FAIL : Verdict.PASS;
-        String note = (worst.value() > 0 ? "it is out of its range by this much" : "way left at its nearer end")
-                + "; gives up to " + Quantities.show(most, Kind.FORCE, UnitSystem.METRIC);
+        String how = worst.value() > 0 ? "it is out of its range by this much" : "way left at its nearer end";
+        Text note = Text.of(how + "; gives up to {}", Text.amount(most, Kind.FORCE));
         return make.given(name, Math.abs(worst.value()), range, 1, Kind.LENGTH, utilisation, worst, verdict, note);
     }
 

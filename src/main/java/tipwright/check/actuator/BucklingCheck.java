@@ -4,10 +4,10 @@ package tipwright.check.actuator;
 import java.util.ArrayList;
 import java.util.List;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
 import tipwright.check.rule.Worked;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
@@ -51,7 +51,7 @@ public final class BucklingCheck implements Check {
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         int index = Findings.number(finding);
         Actuator actuator = analysis.design().drive().actuators().get(index).actuator();
-        double length = Sweep.poseAt(analysis, finding.tilt()).length();
+        double length = finding.worst().pose(analysis).length();
         return new Worked(analysis, finding, units).column(actuator, length);
     }
 
@@ -73,12 +73,12 @@ public final class BucklingCheck implements Check {
             return make.missing(part, "actuator.rod missing" + stages);
         }
         double factor = analysis.design().factors().buckling();
-        Findings.Worst worst = Sweep.rows(
-                analysis,
-                row -> Sweep.push(row)
+        Extreme worst = Extreme.largest(
+                analysis.cases(),
+                (row, b) -> Math.max(0, b.force())
                         / sharing
                         / Column.actuator(actuator, row.pose().length()));
-        double length = Sweep.poseAt(analysis, worst.tilt()).length();
+        double length = worst.pose(analysis).length();
         double capacity = Column.actuator(actuator, length);
         double demand = worst.value() * capacity;
         String how = Column.byStages(actuator)

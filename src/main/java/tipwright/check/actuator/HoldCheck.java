@@ -3,10 +3,11 @@ package tipwright.check.actuator;
 
 import java.util.List;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
+import tipwright.analysis.MotionDirection;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
 import tipwright.check.rule.Worked;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.quantity.Kind;
@@ -56,7 +57,10 @@ public final class HoldCheck implements Check {
             Double hold = a.ratedHold();
             return hold == null ? 0 : hold;
         });
-        Findings.Worst worst = Sweep.rows(analysis, r -> Math.abs(r.rest().force()));
+        Extreme worst = Extreme.largest(
+                analysis.cases(),
+                MotionDirection.RESTING,
+                r -> Math.abs(r.rest().force()));
         double factor = analysis.design().factors().service();
         return List.of(make.compare("", worst.value(), rated, factor, Kind.FORCE, worst, "stopped and holding"));
     }

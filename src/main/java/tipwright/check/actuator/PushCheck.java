@@ -3,11 +3,10 @@ package tipwright.check.actuator;
 
 import java.util.List;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Balance;
+import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
 import tipwright.check.rule.Worked;
 import tipwright.quantity.Kind;
 import tipwright.quantity.UnitSystem;
@@ -49,14 +48,10 @@ public final class PushCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
-        Findings.Worst worst = Sweep.rows(analysis, row -> {
-            double push = Double.NEGATIVE_INFINITY;
-            for (Balance b : Sweep.balances(row)) {
-                push = Math.max(push, b.force());
-            }
-            return push / rated(analysis, row.pose().length());
-        });
-        double rated = rated(analysis, Sweep.poseAt(analysis, worst.tilt()).length());
+        Extreme worst = Extreme.largest(
+                analysis.cases(),
+                (row, b) -> b.force() / rated(analysis, row.pose().length()));
+        double rated = rated(analysis, worst.pose(analysis).length());
         return List.of(make.compare(
                 "",
                 Math.max(0, worst.value()) * rated,

@@ -3,6 +3,7 @@ package tipwright.check.actuator;
 
 import java.util.List;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.Stop;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
@@ -46,7 +47,7 @@ public final class ReachCheck implements Check {
         double from = analysis.design().tilt().from();
         double utilisation = stop == null ? 0 : 1 + (wanted - reached) / (wanted - from);
         Verdict verdict = stop == null ? Verdict.PASS : Verdict.FAIL;
-        Findings.Worst at = new Findings.Worst(reached, reached, null);
+        Extreme at = Extreme.at(reached, reached);
         String note = stop == null ? "no dead centre, no jam" : stop.why();
         return List.of(make.given("", wanted, reached, 1, Kind.ANGLE, utilisation, at, verdict, note));
     }

@@ -4,13 +4,12 @@ package tipwright.check.bearing;
 import java.util.ArrayList;
 import java.util.List;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Balance;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.JointPlan;
 import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
 import tipwright.check.rule.Worked;
 import tipwright.design.joint.PlainBush;
 import tipwright.design.joint.Support;
@@ -92,7 +91,7 @@ public final class BushCheck implements Check {
             return make.missing(part, timing.missing());
         }
         double slide = fastest(timing) * turning(analysis) * bush.bore() / 2;
-        Findings.Worst worst = pressure(analysis, i, bush);
+        Extreme worst = pressure(analysis, i, bush);
         return make.compare(
                 part,
                 worst.value() * slide,
@@ -142,13 +141,14 @@ public final class BushCheck implements Check {
         if (allowed == null) {
             return make.missing(part, "bearing.pressure missing");
         }
-        Findings.Worst worst = pressure(analysis, i, bush);
+        Extreme worst = pressure(analysis, i, bush);
         double factor = analysis.design().factors().bush();
         return make.compare(part, worst.value(), allowed, factor, Kind.PRESSURE, worst, "mean pressure, load over d b");
     }
 
-    private static Findings.Worst pressure(Analysis analysis, int i, PlainBush bush) {
+    private static Extreme pressure(Analysis analysis, int i, PlainBush bush) {
         double area = bush.bore() * bush.length();
-        return Sweep.balances(analysis, (Balance b) -> b.bearings().get(i).xy().norm() / area);
+        return Extreme.largest(
+                analysis.cases(), (row, b) -> b.bearings().get(i).xy().norm() / area);
     }
 }

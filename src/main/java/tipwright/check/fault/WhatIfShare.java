@@ -3,16 +3,16 @@ package tipwright.check.fault;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
+import tipwright.analysis.Extreme;
+import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Row;
 import tipwright.check.actuator.Ratings;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.actuator.Actuator;
@@ -24,6 +24,7 @@ import tipwright.design.joint.PlainBush;
 import tipwright.design.joint.Support;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.strength.Column;
 import tipwright.strength.EquivalentLoad;
 import tipwright.strength.PinStress;
@@ -66,26 +67,21 @@ final class WhatIfShare {
     }
 
     private Finding carriesAll() {
-        Findings.Worst worst = Sweep.rows(analysis, row -> {
-            double most = 0;
-            for (Balance b : Sweep.balances(row)) {
-                most = Math.max(most, Math.abs(b.force()) / one(row, b.force()));
-            }
-            return most;
-        });
+        Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> Math.abs(b.force()) / one(row, b.force()));
         Double stiffness = design.whatIf().torsion();
-        double torque = Sweep.rows(
-                        analysis, r -> Math.abs(r.rest().force() * r.pose().arm()))
+        double torque = Extreme.largest(
+                        analysis.cases(),
+                        MotionDirection.RESTING,
+                        r -> Math.abs(r.rest().force() * r.pose().arm()))
                 .value();
-        String twist = stiffness == null
-                ? String.format(Locale.ROOT, "twists the cradle with up to %.0f N m", torque / 2)
-                : String.format(
-                        Locale.ROOT, "twists the cradle by up to %.2f deg", Math.toDegrees(torque / 2 / stiffness));
+        Text twist = stiffness == null
+                ? Text.of("twists the cradle with up to {}", Text.amount(torque / 2, Kind.MOMENT, "N m", 0))
+                : Text.of("twists the cradle by up to {}", Text.degrees(torque / 2 / stiffness, 2));
         return fault("one carries all", worst, twist);
     }
 
     /** Over its moving rating an actuator stalls, which is close; over what it holds it fails. */
-    private Finding fault(String part, Findings.Worst worst, String note) {
+    private Finding fault(String part, Extreme worst, Text note) {
         double factor = design.factors().service();
         double holds = Double.POSITIVE_INFINITY;
         for (PlacedActuator p : actuators) {
@@ -106,7 +102,7 @@ final class WhatIfShare {
                 utilisation,
                 worst,
                 Verdict.CLOSE,
-                "it stalls, but holds; " + note);
+                Text.words("it stalls, but holds; ").plus(note));
     }
 
     /** What the weakest actuator alone bears, N. */
@@ -124,9 +120,10 @@ final class WhatIfShare {
         if (known.isEmpty()) {
             return List.of();
         }
-        Findings.Worst worst = Sweep.rows(
-                analysis, row -> Sweep.push(row) / bears(known, row.pose().length()));
-        double length = Sweep.poseAt(analysis, worst.tilt()).length();
+        Extreme worst = Extreme.largest(
+                analysis.cases(),
+                (row, b) -> Math.max(0, b.force()) / bears(known, row.pose().length()));
+        double length = worst.pose(analysis).length();
         double capacity = bears(known, length);
         return List.of(make.compare(
                 "rod when one carries all",
@@ -147,7 +144,7 @@ final class WhatIfShare {
         if (joint == null) {
             return List.of();
         }
-        Findings.Worst worst = Sweep.balances(analysis, b -> PinStress.combined(joint, Math.abs(b.force())));
+        Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> PinStress.combined(joint, Math.abs(b.force())));
         return List.of(make.compare(
                 name + " when one carries all",
                 worst.value(),
@@ -164,8 +161,9 @@ final class WhatIfShare {
         if (c0 == null) {
             return make.missing(part, "bearing.c0 missing");
         }
-        Findings.Worst worst = Sweep.balances(
-                analysis, b -> oneSided(b, bearing, l -> EquivalentLoad.ofRest(l.xy().norm(), Math.abs(l.z()))));
+        Extreme worst = Extreme.largest(
+                analysis.cases(),
+                (row, b) -> oneSided(b, bearing, l -> EquivalentLoad.ofRest(l.xy().norm(), Math.abs(l.z()))));
         return make.compare(
                 part,
                 worst.value(),
@@ -183,7 +181,7 @@ final class WhatIfShare {
             return make.missing(part, "bearing.pressure missing");
         }
         double area = bush.bore() * bush.length();
-        Findings.Worst worst = Sweep.balances(analysis, b -> oneSided(b, bearing, l -> l.xy().norm() / area));
+        Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> oneSided(b, bearing, l -> l.xy().norm() / area));
         return make.compare(
                 part,
                 worst.value(),
@@ -222,25 +220,22 @@ final class WhatIfShare {
             return make.missing(part, "what-if.torsion missing; with a stiff cradle one carries all");
         }
         double step = design.whatIf().runsAhead();
-        Findings.Worst worst = Sweep.rows(analysis, row -> {
+        Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> {
             double arm = row.pose().arm();
             double forced = stiffness * step / (arm * arm);
+            double mean = b.force() / actuators.size();
             double most = 0;
-            for (Balance b : Sweep.balances(row)) {
-                double mean = b.force() / actuators.size();
-                for (double force : new double[] {mean + forced, mean - forced}) {
-                    most = Math.max(most, Math.abs(force) / one(row, force));
-                }
+            for (double force : new double[] {mean + forced, mean - forced}) {
+                most = Math.max(most, Math.abs(force) / one(row, force));
             }
             return most;
         });
-        double arm = Math.abs(Sweep.poseAt(analysis, worst.tilt()).arm());
-        String note = String.format(
-                Locale.ROOT,
-                "%.1f mm ahead twists the cradle by %.2f deg and shifts %.0f N from one to the other",
-                step * 1e3,
-                Math.toDegrees(step / arm),
-                stiffness * step / (arm * arm));
+        double arm = Math.abs(worst.pose(analysis).arm());
+        Text note = Text.of(
+                "{} ahead twists the cradle by {} and shifts {} from one to the other",
+                Text.amount(step, Kind.LENGTH, "mm", 1),
+                Text.degrees(step / arm, 2),
+                Text.amount(stiffness * step / (arm * arm), Kind.FORCE, "N", 0));
         return fault(part, worst, note);
     }
 }

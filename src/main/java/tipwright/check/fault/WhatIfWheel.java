@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
@@ -43,18 +44,15 @@ final class WhatIfWheel {
                     rules.stream().filter(c -> !"clearance".equals(c.id())).forEach(c -> all.addAll(c.run(leaning)));
                 } catch (CannotComputeException stuck) {
                     String why = String.valueOf(stuck.getMessage());
-                    return make.given(PART, 1, 0, 1, Kind.RATIO, 2, Findings.Worst.NOWHERE, Verdict.FAIL, why);
+                    return make.given(PART, 1, 0, 1, Kind.RATIO, 2, Extreme.NOWHERE, Verdict.FAIL, why);
                 }
             }
         }
         Finding worst = all.get(0);
         for (Finding f : all) {
-            if (worse(f, worst)) {
-                worst = f;
-            }
+            worst = f.worseThan(worst) ? f : worst;
         }
         String note = "worst there: " + worst.title();
-        Findings.Worst at = new Findings.Worst(worst.demand(), worst.tilt(), worst.loadCase());
         return make.given(
                 PART,
                 worst.demand(),
@@ -62,19 +60,9 @@ final class WhatIfWheel {
                 worst.factor(),
                 worst.kind(),
                 worst.utilisation(),
-                at,
+                worst.worst(),
                 worst.verdict(),
                 note);
-    }
-
-    private static boolean worse(Finding f, Finding than) {
-        if (f.verdict() == Verdict.NOT_CHECKED) {
-            return false;
-        }
-        int verdicts = f.verdict().compareTo(than.verdict());
-        return than.verdict() == Verdict.NOT_CHECKED
-                || verdicts > 0
-                || (verdicts == 0 && f.utilisation() > than.utilisation());
     }
 
     /** The slope either way, rad; level where the distance is not known. */

@@ -3,6 +3,7 @@ package tipwright.check.joint;
 
 import java.util.List;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
@@ -55,7 +56,7 @@ public final class LugCheck implements Check {
     }
 
     private static List<Finding> all(Findings make, String name, Lug lug, JointLoad load, double factor) {
-        Findings.Worst most = load.worst(held -> held.force().xy().norm());
+        Extreme most = load.worst(held -> held.force().xy().norm());
         double force = most.value();
         double tear = SHEAR_YIELD * lug.yield();
         return List.of(

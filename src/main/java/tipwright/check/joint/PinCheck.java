@@ -6,17 +6,17 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.JointPlan;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
 import tipwright.check.rule.Worked;
 import tipwright.design.drive.Drive;
 import tipwright.design.drive.Straight;
 import tipwright.design.joint.PinJoint;
 import tipwright.quantity.Kind;
-import tipwright.quantity.Quantities;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.strength.PinStress;
 
@@ -54,8 +54,8 @@ public final class PinCheck implements Check {
             PinJoint joint = analysis.design().drive().pinJoint(part.name());
             if (joint != null && finding.id().equals(id() + "/" + part.shown().replace(' ', '-'))) {
                 Worked worked = new Worked(analysis, finding, units);
-                return worked.row()
-                        .map(r -> worked.pin(joint, part.load().applyAsDouble(Worked.worst(r, part.load()))))
+                return worked.balance()
+                        .map(b -> worked.pin(joint, part.load().applyAsDouble(b)))
                         .orElse("");
             }
         }
@@ -100,15 +100,19 @@ public final class PinCheck implements Check {
     private static Finding one(Findings make, Analysis analysis, Part part) {
         Drive drive = analysis.design().drive();
         PinJoint joint = drive.pinJoint(part.name());
-        double most = Sweep.balances(analysis, part.load()).value();
-        String bears = "bears up to " + Quantities.show(most, Kind.FORCE, UnitSystem.METRIC);
+        double most = Extreme.largest(analysis.cases(), (row, b) -> part.load().applyAsDouble(b))
+                .value();
+        Text bears = Text.of("bears up to {}", Text.amount(most, Kind.FORCE));
         if (joint == null) {
-            return make.missing(part.shown(), drive.pinKey(part.name()) + " missing; it " + bears);
+            return make.missing(
+                    part.shown(),
+                    Text.words(drive.pinKey(part.name()) + " missing; it ").plus(bears));
         }
-        Findings.Worst worst = Sweep.balances(
-                analysis, b -> PinStress.combined(joint, part.load().applyAsDouble(b)));
+        Extreme worst = Extreme.largest(
+                analysis.cases(),
+                (row, b) -> PinStress.combined(joint, part.load().applyAsDouble(b)));
         double factor = analysis.design().factors().pin();
-        String note = "combined stress against yield; " + bears;
+        Text note = Text.words("combined stress against yield; ").plus(bears);
         return make.compare(part.shown(), worst.value(), joint.yield(), factor, Kind.PRESSURE, worst, note);
     }
 }

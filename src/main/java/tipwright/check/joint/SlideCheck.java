@@ -6,7 +6,9 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.Forces;
+import tipwright.analysis.MotionDirection;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
@@ -70,7 +72,7 @@ public final class SlideCheck implements Check {
                     1,
                     Kind.FORCE,
                     0,
-                    Findings.Worst.NOWHERE,
+                    Extreme.NOWHERE,
                     Verdict.PASS,
                     "the cake does not let go within the tilt range, or there is none"));
         }
@@ -102,7 +104,7 @@ public final class SlideCheck implements Check {
                 bearing = Math.max(bearing, EquivalentLoad.ofRest(load.xy().norm(), Math.abs(load.z())));
             }
         }
-        Findings.Worst worst = new Findings.Worst(most, tilt, "one slide");
+        Extreme worst = new Extreme(most, tilt, "one slide", MotionDirection.RESTING);
         Double hold = hold(design);
         String note = "all of the cake slides at once, its weight taken with the shock factor";
         all.add(

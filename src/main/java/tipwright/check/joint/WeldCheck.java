@@ -2,14 +2,15 @@
 package tipwright.check.joint;
 
 import java.util.List;
-import java.util.Locale;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.design.joint.Fastening;
 import tipwright.design.joint.FilletWeld;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.strength.WeldGroup;
 
 /** Fillet welds at the joints. */
@@ -56,16 +57,15 @@ public final class WeldCheck implements Check {
 
     private static Finding one(Findings make, String name, FilletWeld weld, JointLoad load, double factor) {
         WeldGroup group = new WeldGroup(weld);
-        Findings.Worst worst = load.worst(held -> group.most(held.force(), held.at()));
+        Extreme worst = load.worst(held -> group.most(held.force(), held.at()));
         double throat = 0.707 * weld.leg();
         double capacity = WeldGroup.allowed(weld.leg(), weld.electrode()) / throat;
-        String note = Double.isFinite(worst.value())
-                ? String.format(
-                        Locale.ROOT,
-                        "stress on the throat; %.0f N/mm on %.0f mm of weld",
-                        worst.value() / 1000,
-                        1000 * group.length())
-                : "a single seam cannot bear bending about itself; weld both sides";
+        Text note = Double.isFinite(worst.value())
+                ? Text.of(
+                        "stress on the throat; {} on {} of weld",
+                        Text.amount(worst.value(), Kind.STIFFNESS, "N/mm", 0),
+                        Text.amount(group.length(), Kind.LENGTH, "mm", 0))
+                : Text.words("a single seam cannot bear bending about itself; weld both sides");
         return make.compare(name, worst.value() / throat, capacity, factor, Kind.PRESSURE, worst, note);
     }
 }
