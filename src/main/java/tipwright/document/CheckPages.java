@@ -6,15 +6,13 @@ import java.util.List;
 import tipwright.check.Checks;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
 
 /** Every check: a table, then how each was worked out. */
 final class CheckPages {
-    private static final List<String> ROOM = List.of("clearance", "landing");
-    private static final List<String> STAND = List.of("tip-over", "hang");
-
     private final Dossier dossier;
     private final UnitSystem units;
 
@@ -76,17 +74,18 @@ final class CheckPages {
 
     /** Clearances and where the load lands. */
     void room(Markup page) {
-        group(page, "Clearances", ROOM);
+        group(page, "Clearances", Trait.ABOUT_SURROUNDINGS);
     }
 
     /** Tipping over and hanging. */
     void stand(Markup page) {
-        group(page, "Standing and hanging", STAND);
+        group(page, "Standing and hanging", Trait.ABOUT_STANDING);
     }
 
-    private void group(Markup page, String caption, List<String> ids) {
+    private void group(Markup page, String caption, Trait trait) {
         List<Finding> all = dossier.checked().result().findings().stream()
-                .filter(f -> ids.contains(family(f.id())))
+                .filter(f ->
+                        Checks.of(f).filter(c -> c.traits().contains(trait)).isPresent())
                 .toList();
         if (all.isEmpty()) {
             page.line("p", "Not checked: the design gives nothing to check it by.");

@@ -131,7 +131,7 @@ final class Finish {
         List<Finding> findings = rechecker.findings(spot);
         Finding governing = null;
         for (Finding f : findings) {
-            boolean same = (f.id() + "/").startsWith(spot.governing().check() + "/");
+            boolean same = Limit.of(f) == spot.governing();
             if (same && (governing == null || f.utilisation() > governing.utilisation())) {
                 governing = f;
             }

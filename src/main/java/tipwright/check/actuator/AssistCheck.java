@@ -3,13 +3,16 @@ package tipwright.check.actuator;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Limits;
 import tipwright.design.drive.Anchor;
 import tipwright.design.drive.Assist;
 import tipwright.design.drive.LineSpring;
@@ -43,6 +46,16 @@ public final class AssistCheck implements Check {
     @Override
     public String source() {
         return "maker's rating";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a spring that is longer drawn out, or its pins elsewhere");
     }
 
     @Override

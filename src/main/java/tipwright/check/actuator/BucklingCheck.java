@@ -3,16 +3,21 @@ package tipwright.check.actuator;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Worked;
+import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.actuator.TelescopicCylinder;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.strength.Column;
 
@@ -45,6 +50,21 @@ public final class BucklingCheck implements Check {
     @Override
     public String source() {
         return "Euler and J. B. Johnson columns (Hibbeler, Mechanics of Materials, ch. 13; Faires); stepped: beam theory";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Fix.of("a thicker or shorter rod{}, or " + Fix.ARM, finding, limits);
+    }
+
+    @Override
+    public String bound(String id) {
+        return "rod buckling";
     }
 
     @Override

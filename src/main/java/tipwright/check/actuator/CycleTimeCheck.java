@@ -8,6 +8,7 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.TimedCheck;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Limits;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.time.Cycle;
@@ -39,6 +40,11 @@ public final class CycleTimeCheck implements TimedCheck {
     @Override
     public String source() {
         return "kinematics; strip integral of Torricelli's law for the outflow";
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a faster actuator or one rated for more on-time, or fewer dumps an hour");
     }
 
     @Override

@@ -3,13 +3,16 @@ package tipwright.check.actuator;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.StrokeTime;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -42,6 +45,16 @@ public final class DutyCheck implements Check {
     @Override
     public String source() {
         return "maker's rating; ten minutes for the rated duty: IEC 60034-1, S3 (from memory)";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a faster actuator or one rated for more on-time, or fewer dumps an hour");
     }
 
     @Override

@@ -3,6 +3,7 @@ package tipwright.check.actuator;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Extreme;
@@ -11,7 +12,9 @@ import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Limits;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -41,6 +44,21 @@ public final class OverCentreCheck implements Check {
     @Override
     public String source() {
         return "common practice, no source";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.BOUNDS_MOUNTS);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a pivot further out or higher, a shorter tilt, or a drive that can also pull");
+    }
+
+    @Override
+    public String bound(String id) {
+        return "over centre";
     }
 
     @Override

@@ -2,13 +2,18 @@
 package tipwright.check.actuator;
 
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Worked;
+import tipwright.design.Limits;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 
 /** Largest push while moving, friction included. */
@@ -38,6 +43,21 @@ public final class PushCheck implements Check {
     @Override
     public String source() {
         return "maker's rating; virtual work F = W (dh/dtilt) / (dL/dtilt)";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Fix.of(Fix.STRONGER, finding, limits);
+    }
+
+    @Override
+    public String bound(String id) {
+        return "push";
     }
 
     @Override

@@ -2,14 +2,19 @@
 package tipwright.check.actuator;
 
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.Stop;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Limits;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 
 /** Whether the linkage gets to the full tilt at all. */
 public final class ReachCheck implements Check {
@@ -36,6 +41,21 @@ public final class ReachCheck implements Check {
     @Override
     public String source() {
         return "kinematics of planar mechanisms (from memory)";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.BOUNDS_MOUNTS);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("an actuator of another length or stroke, or " + Fix.NEARER);
+    }
+
+    @Override
+    public String bound(String id) {
+        return "dead centre or locked";
     }
 
     @Override

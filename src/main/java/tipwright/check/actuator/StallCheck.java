@@ -8,8 +8,10 @@ import tipwright.analysis.Extreme;
 import tipwright.analysis.MotionDirection;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Fix;
 import tipwright.check.rule.TimedCheck;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Limits;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.time.Cycle;
@@ -45,6 +47,11 @@ public final class StallCheck implements TimedCheck {
     @Override
     public String source() {
         return "linear load lines of a brushed motor; v = Q/A; the 1 %: common practice, no source";
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a stronger or better supplied actuator, or " + Fix.ARM + ", or less in the tank");
     }
 
     @Override

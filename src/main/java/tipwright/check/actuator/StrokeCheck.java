@@ -3,13 +3,17 @@ package tipwright.check.actuator;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Worked;
+import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.quantity.Kind;
@@ -45,10 +49,32 @@ public final class StrokeCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.BOUNDS_MOUNTS);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        double lacking = finding.needs() - finding.has();
+        if (!(lacking > 0)) {
+            return Text.words("a little more room at that end of the stroke, or " + Fix.NEARER);
+        }
+        Text much = Text.amount(lacking, Kind.LENGTH);
+        return drawnIn(finding.id())
+                ? Text.of("an actuator that is {} shorter drawn in" + Fix.BOX + ", or " + Fix.NEARER, much)
+                : Text.of("an actuator with {} more stroke" + Fix.BOX + ", a shorter tilt, or " + Fix.NEARER, much);
+    }
+
+    @Override
+    public String bound(String id) {
+        return drawnIn(id) ? "too long drawn in" : "stroke too short";
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         double length = finding.worst().pose(analysis).length();
         Worked worked = new Worked(analysis, finding, units);
-        boolean in = finding.id().endsWith("drawn-in");
+        boolean in = drawnIn(finding.id());
         double end = in ? length - finding.demand() : length + finding.demand();
         String limit = worked.show(end, Kind.LENGTH);
         String there = worked.show(length, Kind.LENGTH);
@@ -69,6 +95,10 @@ public final class StrokeCheck implements Check {
             all.add(end(make, "drawn out", margin, a.closed() + a.stroke() - longest.value(), longest));
         }
         return all;
+    }
+
+    private static boolean drawnIn(String id) {
+        return id.endsWith("drawn-in");
     }
 
     private static List<PlacedActuator> distinct(Analysis analysis) {

@@ -2,12 +2,15 @@
 package tipwright.check.actuator;
 
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.check.rule.Worked;
 import tipwright.design.Limits;
@@ -45,6 +48,21 @@ public final class TransmissionCheck implements Check {
     @Override
     public String source() {
         return "limits: common practice, no source; sin(angle) from the cosine rule";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.BOUNDS_MOUNTS);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words(Fix.ARM);
+    }
+
+    @Override
+    public String bound(String id) {
+        return "angle to the arm";
     }
 
     @Override

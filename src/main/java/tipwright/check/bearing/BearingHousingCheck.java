@@ -4,6 +4,7 @@ package tipwright.check.bearing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
@@ -11,6 +12,9 @@ import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
+import tipwright.design.Limits;
 import tipwright.design.joint.BallInsert;
 import tipwright.design.joint.HousingStrength;
 import tipwright.design.joint.Support;
@@ -47,6 +51,21 @@ public final class BearingHousingCheck implements Check {
     @Override
     public String source() {
         return "maker's figures; no generic derating by angle is given in a standard";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Fix.of("a stronger housing{}, or its base turned so that the load presses onto it", finding, limits);
+    }
+
+    @Override
+    public String bound(String id) {
+        return "bearing housing";
     }
 
     @Override

@@ -2,15 +2,20 @@
 package tipwright.check.bearing;
 
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Worked;
+import tipwright.design.Limits;
 import tipwright.design.joint.BallInsert;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.strength.EquivalentLoad;
 
@@ -39,6 +44,21 @@ public final class BearingStaticCheck implements Check {
     @Override
     public String source() {
         return "ISO 76:2006 (P0 and s0)";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Fix.of("larger bearings{}, or bearings further apart", finding, limits);
+    }
+
+    @Override
+    public String bound(String id) {
+        return "bearing";
     }
 
     @Override

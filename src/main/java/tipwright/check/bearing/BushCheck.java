@@ -3,6 +3,7 @@ package tipwright.check.bearing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.JointPlan;
@@ -10,10 +11,14 @@ import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Worked;
+import tipwright.design.Limits;
 import tipwright.design.joint.PlainBush;
 import tipwright.design.joint.Support;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.time.Cycle;
 import tipwright.time.Moment;
@@ -49,6 +54,21 @@ public final class BushCheck implements Check {
     @Override
     public String source() {
         return "projected-area pressure (R. L. Mott, Machine Elements in Mechanical Design, plain bearings); maker's limit";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Fix.of("larger bearings{}, or bearings further apart", finding, limits);
+    }
+
+    @Override
+    public String bound(String id) {
+        return "plain bush";
     }
 
     @Override

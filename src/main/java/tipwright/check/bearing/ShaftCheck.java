@@ -3,16 +3,20 @@ package tipwright.check.bearing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Worked;
+import tipwright.design.Limits;
 import tipwright.design.joint.Shaft;
 import tipwright.design.joint.Support;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.strength.Beam;
 import tipwright.strength.PinStress;
@@ -44,6 +48,21 @@ public final class ShaftCheck implements Check {
     @Override
     public String source() {
         return "beam theory and von Mises (Shigley, Mechanical Engineering Design)";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a thicker or harder shaft or pin, or less overhang and gap");
+    }
+
+    @Override
+    public String bound(String id) {
+        return "pivot shaft";
     }
 
     @Override

@@ -5,13 +5,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
+import tipwright.design.Limits;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -46,6 +49,16 @@ public final class ClearanceCheck implements Check {
     @Override
     public String source() {
         return "plane geometry; the gap wanted: common practice, no source";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.SLOW, Trait.ABOUT_SURROUNDINGS);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("move or cut back the part that is too near, or end the tilt sooner");
     }
 
     @Override

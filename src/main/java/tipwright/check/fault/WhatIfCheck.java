@@ -3,10 +3,15 @@ package tipwright.check.fault;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
+import tipwright.design.Limits;
+import tipwright.quantity.Text;
 import tipwright.time.Timing;
 
 /** What could go wrong: each trouble has a verdict of its own. */
@@ -49,6 +54,22 @@ public final class WhatIfCheck implements Check {
     public String source() {
         return "orifice equation, Cd 0.62 and oil of 870 kg/m3 from memory; suddenly released load on an undamped spring"
                 + " overshoots by the step (Roark, from memory); statics";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.NEEDS_TIME);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return switch (finding.id().substring(finding.id().indexOf('/') + 1)) {
+            case "lost-power", "load-let-go-at-once" -> Fix.of(
+                    "an actuator that holds more{}, or " + Fix.ARM, finding, limits);
+            case "burst-hose" -> Text.words("a lock valve screwed to the cylinder, or a narrower way out of it");
+            case "wheel-sinks" -> Text.words("as for the check that is named");
+            default -> Fix.part(finding, limits);
+        };
     }
 
     @Override

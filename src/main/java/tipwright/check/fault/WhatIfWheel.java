@@ -11,6 +11,7 @@ import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.around.Site;
@@ -41,7 +42,9 @@ final class WhatIfWheel {
                 Site sunk = site.leaning(bounded(site.grade() + grade), bounded(site.crossSlope() + cross));
                 try {
                     Analysis leaning = Analyser.analyse(coarse(design.withSite(sunk)));
-                    rules.stream().filter(c -> !"clearance".equals(c.id())).forEach(c -> all.addAll(c.run(leaning)));
+                    rules.stream()
+                            .filter(c -> !c.traits().contains(Trait.SLOW))
+                            .forEach(c -> all.addAll(c.run(leaning)));
                 } catch (CannotComputeException stuck) {
                     String why = String.valueOf(stuck.getMessage());
                     return make.given(PART, 1, 0, 1, Kind.RATIO, 2, Extreme.NOWHERE, Verdict.FAIL, why);

@@ -2,11 +2,14 @@
 package tipwright.check.joint;
 
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
+import tipwright.design.Limits;
 import tipwright.design.joint.Bolts;
 import tipwright.design.joint.Fastening;
 import tipwright.quantity.Kind;
@@ -39,6 +42,16 @@ public final class BoltCheck implements Check {
     @Override
     public String source() {
         return "EN 1993-1-8 table 3.4 (from memory); elastic method: Shigley, Mechanical Engineering Design (from memory)";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("larger, stronger or more bolts, or bolts further apart");
     }
 
     @Override

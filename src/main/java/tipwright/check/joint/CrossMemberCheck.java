@@ -3,13 +3,16 @@ package tipwright.check.joint;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
 import tipwright.design.Design;
+import tipwright.design.Limits;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.around.CrossMember;
 import tipwright.design.around.Frame;
@@ -50,6 +53,16 @@ public final class CrossMemberCheck implements Check {
     @Override
     public String source() {
         return "beam theory; Bredt; von Mises; limit of the deflection: common practice, no source";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a deeper or thicker tube, or the pin nearer to its supports");
     }
 
     @Override

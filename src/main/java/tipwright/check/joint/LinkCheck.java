@@ -4,6 +4,7 @@ package tipwright.check.joint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
@@ -12,8 +13,11 @@ import tipwright.analysis.Mechanism;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Worked;
 import tipwright.design.Design;
+import tipwright.design.Limits;
 import tipwright.design.drive.Assist;
 import tipwright.design.drive.LineSpring;
 import tipwright.design.drive.LinkSection;
@@ -54,6 +58,16 @@ public final class LinkCheck implements Check {
     public String source() {
         return "Euler and J. B. Johnson columns (Hibbeler, Mechanics of Materials, ch. 13; Faires); with bending: the sum of"
                 + " shares of AISC's allowable stress design (from memory)";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Fix.of("a thicker or shorter link{}", finding, limits);
     }
 
     @Override

@@ -2,14 +2,18 @@
 package tipwright.check.joint;
 
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
+import tipwright.design.Limits;
 import tipwright.design.joint.Fastening;
 import tipwright.design.joint.Lug;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.strength.LugStress;
 
 /** Lugs at the joints. */
@@ -40,6 +44,16 @@ public final class LugCheck implements Check {
     @Override
     public String source() {
         return "elementary lug rules, tear-out length conservative against ASME BTH-1 (from memory)";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a thicker lug, or more of it around the hole");
     }
 
     @Override

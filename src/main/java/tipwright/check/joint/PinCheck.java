@@ -3,6 +3,7 @@ package tipwright.check.joint;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
@@ -11,7 +12,9 @@ import tipwright.analysis.JointPlan;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Worked;
+import tipwright.design.Limits;
 import tipwright.design.drive.Drive;
 import tipwright.design.drive.Straight;
 import tipwright.design.joint.PinJoint;
@@ -46,6 +49,21 @@ public final class PinCheck implements Check {
     @Override
     public String source() {
         return "Shigley, Mechanical Engineering Design (pin between lug and cheeks); von Mises";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a thicker or harder shaft or pin, or less overhang and gap");
+    }
+
+    @Override
+    public String bound(String id) {
+        return "actuator pin";
     }
 
     @Override

@@ -3,6 +3,7 @@ package tipwright.check.joint;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
@@ -12,8 +13,10 @@ import tipwright.analysis.MotionDirection;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
+import tipwright.design.Limits;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.BallInsert;
 import tipwright.design.tank.Dump;
@@ -21,6 +24,7 @@ import tipwright.geometry.Vec3;
 import tipwright.load.Contents;
 import tipwright.load.EmptyTank;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.strength.EquivalentLoad;
 
 /** A cake that lets go at once and is caught by the tank's end or door. */
@@ -50,6 +54,16 @@ public final class SlideCheck implements Check {
     @Override
     public String source() {
         return "load put on suddenly: twice the static one (energy balance of a spring, any text on strength of materials)";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("an actuator that holds more, larger bearings, or the cake washed loose before it tips");
     }
 
     @Override

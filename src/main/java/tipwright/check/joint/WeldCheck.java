@@ -2,11 +2,14 @@
 package tipwright.check.joint;
 
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
+import tipwright.design.Limits;
 import tipwright.design.joint.Fastening;
 import tipwright.design.joint.FilletWeld;
 import tipwright.quantity.Kind;
@@ -40,6 +43,16 @@ public final class WeldCheck implements Check {
     @Override
     public String source() {
         return "line method: Shigley, Mechanical Engineering Design, tables 9-1 and 9-2; 0.30 FEXX: AISC ASD, AWS D1.1";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a larger or longer weld, or legs further apart");
     }
 
     @Override

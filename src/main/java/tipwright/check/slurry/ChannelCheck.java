@@ -7,6 +7,7 @@ import tipwright.analysis.Extreme;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.TimedCheck;
+import tipwright.design.Limits;
 import tipwright.design.around.Channel;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -40,6 +41,11 @@ public final class ChannelCheck implements TimedCheck {
     @Override
     public String source() {
         return "balance of volumes; outflow by the strip integral of Torricelli's law";
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a wider or deeper channel, a smaller opening, or a slower tilt");
     }
 
     @Override

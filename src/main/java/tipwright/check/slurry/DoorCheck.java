@@ -3,6 +3,7 @@ package tipwright.check.slurry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
@@ -13,11 +14,15 @@ import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
+import tipwright.design.Limits;
 import tipwright.design.tank.Door;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec3;
 import tipwright.load.Fill;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 
 /** Hinge and latches of a closed door under the slurry. */
 public final class DoorCheck implements Check {
@@ -45,6 +50,16 @@ public final class DoorCheck implements Check {
     @Override
     public String source() {
         return "hydrostatics of plane surfaces; maker's ratings";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Fix.of("stronger hinges or latches{}, or more latches", finding, limits);
     }
 
     @Override

@@ -3,11 +3,13 @@ package tipwright.check.slurry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
 import tipwright.load.Emptying;
@@ -40,6 +42,16 @@ public final class EmptiesCheck implements Check {
     @Override
     public String source() {
         return "hydrostatics; angle of repose of the settled solids (common practice, no source for wet grit)";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of();
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("more tilt, a steeper floor, or a door as high as the tank");
     }
 
     @Override

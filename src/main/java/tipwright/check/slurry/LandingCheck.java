@@ -3,6 +3,7 @@ package tipwright.check.slurry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Extreme;
@@ -11,6 +12,8 @@ import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
+import tipwright.design.Limits;
 import tipwright.design.around.Receiver;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec2;
@@ -49,6 +52,16 @@ public final class LandingCheck implements Check {
     @Override
     public String source() {
         return "Torricelli and free fall (elementary); the distance wanted: common practice, no source";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.ABOUT_SURROUNDINGS);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("move the pit or bin, or the machine, or let it run out more slowly");
     }
 
     @Override

@@ -9,6 +9,7 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.TimedCheck;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
+import tipwright.design.Limits;
 import tipwright.design.tank.Vent;
 import tipwright.load.Contents;
 import tipwright.quantity.Kind;
@@ -47,6 +48,11 @@ public final class VentCheck implements TimedCheck {
     @Override
     public String source() {
         return "orifice equation for air at small vacuum (from memory); 2 kPa: common practice, no source";
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a larger vent");
     }
 
     @Override

@@ -3,14 +3,17 @@ package tipwright.check.standing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
 import tipwright.check.standing.Footprint.Mass;
 import tipwright.design.Design;
+import tipwright.design.Limits;
 import tipwright.design.around.Frame;
 import tipwright.design.around.Site;
 import tipwright.geometry.Moments;
@@ -49,6 +52,16 @@ public final class HangCheck implements Check {
     @Override
     public String source() {
         return "statics of a hanging body; the limit: common practice, no source";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.ABOUT_STANDING);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("the lifting eye above the centre of mass, or a second leg on the sling");
     }
 
     @Override

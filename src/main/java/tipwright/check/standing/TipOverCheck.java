@@ -3,12 +3,15 @@ package tipwright.check.standing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
 import tipwright.design.Design;
+import tipwright.design.Limits;
 import tipwright.design.around.Footing;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -43,6 +46,16 @@ public final class TipOverCheck implements Check {
     @Override
     public String source() {
         return "statics of a rigid body on a plane; factor and equal springs: common practice, no source";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.ABOUT_STANDING);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a wider stance or outriggers, weight low down on the far side, or less in the tank");
     }
 
     @Override

@@ -8,9 +8,11 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Fix;
 import tipwright.check.rule.TimedCheck;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
+import tipwright.design.Limits;
 import tipwright.design.actuator.ElectricActuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.supply.Battery;
@@ -50,6 +52,18 @@ public final class ElectricalCheck implements TimedCheck {
     @Override
     public String source() {
         return "Ohm's law; ASTM B258 (wire gauge); maker's ratings; 10 % drop: common practice, no source";
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return switch (finding.id().substring(finding.id().indexOf('/') + 1)) {
+            case "current" -> Text.words("a stronger actuator, or " + Fix.ARM + ", or less in the tank");
+            case "fuse" -> Fix.of("a larger fuse{}, as the cable and the actuator allow", finding, limits);
+            case "cable" -> Fix.of("a thicker cable{}, or a smaller fuse", finding, limits);
+            case "voltage-drop" -> Text.words("a thicker or shorter cable");
+            case "battery" -> Text.words("a larger battery, or a charge more often");
+            default -> Text.words("a thicker or shorter cable, the right fuse, or a larger supply");
+        };
     }
 
     @Override

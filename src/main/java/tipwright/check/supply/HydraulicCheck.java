@@ -11,6 +11,7 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.TimedCheck;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
+import tipwright.design.Limits;
 import tipwright.design.actuator.Cylinder;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.actuator.TelescopicCylinder;
@@ -52,6 +53,11 @@ public final class HydraulicCheck implements TimedCheck {
     @Override
     public String source() {
         return "p = F/A, P = p Q; counterbalance 1.3 times the load: common practice, no source; ISO 4413 (from memory)";
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a larger bore, a pump and hoses that fit it, or a relief valve set as the cylinder allows");
     }
 
     @Override
