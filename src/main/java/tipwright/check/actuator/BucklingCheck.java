@@ -58,6 +58,11 @@ public final class BucklingCheck implements Check {
     }
 
     @Override
+    public String part(Finding finding) {
+        return "rod";
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Fix.of("a thicker or shorter rod{}, or " + Fix.ARM, finding, limits);
     }

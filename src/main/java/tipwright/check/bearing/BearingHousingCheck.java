@@ -59,6 +59,11 @@ public final class BearingHousingCheck implements Check {
     }
 
     @Override
+    public String part(Finding finding) {
+        return "housing of " + finding.id().substring(id().length() + 1).replace('-', ' ');
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Fix.of("a stronger housing{}, or its base turned so that the load presses onto it", finding, limits);
     }

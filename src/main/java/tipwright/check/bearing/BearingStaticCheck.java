@@ -52,6 +52,11 @@ public final class BearingStaticCheck implements Check {
     }
 
     @Override
+    public String part(Finding finding) {
+        return "bearing " + (Findings.number(finding) + 1);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Fix.of("larger bearings{}, or bearings further apart", finding, limits);
     }

@@ -83,7 +83,7 @@ public final class WhatIfCheck implements Check {
         List<Finding> all = new ArrayList<>(WhatIfFall.find(make, analysis));
         all.add(WhatIfLetGo.find(make, analysis));
         all.add(WhatIfWheel.find(make, analysis, rules));
-        all.addAll(WhatIfShare.find(make, analysis));
+        all.addAll(WhatIfShare.find(make, analysis, rules));
         return all;
     }
 }

@@ -2,35 +2,31 @@
 package tipwright.check.fault;
 
 import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
-import org.jspecify.annotations.Nullable;
+import java.util.Map;
+import java.util.Set;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Balance;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Row;
 import tipwright.check.actuator.Ratings;
+import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
-import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
-import tipwright.design.joint.BallInsert;
-import tipwright.design.joint.Bearing;
-import tipwright.design.joint.PinJoint;
-import tipwright.design.joint.PlainBush;
-import tipwright.design.joint.Support;
-import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
-import tipwright.strength.Column;
-import tipwright.strength.EquivalentLoad;
-import tipwright.strength.PinStress;
 
 /** Actuators side by side that do not share equally: one carries all, or one runs ahead of the others. */
 final class WhatIfShare {
+    private static final String ALL = " when one carries all";
+
     private final Findings make;
     private final Analysis analysis;
     private final Design design;
@@ -43,25 +39,14 @@ final class WhatIfShare {
         this.actuators = design.drive().actuators();
     }
 
-    static List<Finding> find(Findings make, Analysis analysis) {
+    static List<Finding> find(Findings make, Analysis analysis, List<Check> rules) {
         WhatIfShare share = new WhatIfShare(make, analysis);
         if (share.actuators.size() < 2) {
             return List.of();
         }
         List<Finding> all = new ArrayList<>();
         all.add(share.carriesAll());
-        all.addAll(share.rod());
-        all.addAll(share.pin("frame pin", share.design.drive().framePinJoint()));
-        all.addAll(share.pin("moving pin", share.design.drive().tankPinJoint()));
-        List<Support> supports = share.design.pivot().bearings();
-        for (int i = 0; i < supports.size(); i++) {
-            Bearing bearing = supports.get(i).bearing();
-            if (bearing instanceof BallInsert insert) {
-                all.add(share.bearing(i, insert));
-            } else if (bearing instanceof PlainBush bush) {
-                all.add(share.bush(i, bush));
-            }
-        }
+        all.addAll(share.parts(rules));
         all.add(share.ahead());
         return all;
     }
@@ -111,106 +96,36 @@ final class WhatIfShare {
         return Math.max(together / actuators.size(), 1e-9);
     }
 
-    /** The weakest rod under the whole push; nothing where no rod is known, which the buckling check tells. */
-    private List<Finding> rod() {
-        List<Actuator> known = actuators.stream()
-                .map(PlacedActuator::actuator)
-                .filter(Column::known)
-                .toList();
-        if (known.isEmpty()) {
-            return List.of();
+    /**
+     * Every part that bears the actuators' force, by its own check: what it bears with the whole force on the worst-placed actuator.
+     * Parts that bear no more than when all share are left out; those that their own check cannot tell are named together.
+     */
+    private List<Finding> parts(List<Check> rules) {
+        List<Finding> all = new ArrayList<>();
+        Set<String> unknown = new LinkedHashSet<>();
+        List<Analysis> alone =
+                actuators.stream().map(a -> OneAlone.of(analysis, a)).toList();
+        for (Check check : rules) {
+            if (check.traits().contains(Trait.BEARS_DRIVE)) {
+                Map<String, Finding> worst = new LinkedHashMap<>();
+                for (Analysis one : alone) {
+                    check.run(one).forEach(f -> worst.merge(f.id(), f, (a, b) -> b.worseThan(a) ? b : a));
+                }
+                Set<Finding> shared = new HashSet<>(check.run(analysis));
+                for (Finding f : worst.values()) {
+                    if (f.verdict() == Verdict.NOT_CHECKED) {
+                        unknown.add(check.part(f));
+                    } else if (!shared.contains(f)) {
+                        all.add(make.of(check.part(f) + ALL, f));
+                    }
+                }
+            }
         }
-        Extreme worst = Extreme.largest(
-                analysis.cases(),
-                (row, b) -> Math.max(0, b.force()) / bears(known, row.pose().length()));
-        double length = worst.pose(analysis).length();
-        double capacity = bears(known, length);
-        return List.of(make.compare(
-                "rod when one carries all",
-                worst.value() * capacity,
-                capacity,
-                design.factors().buckling(),
-                Kind.FORCE,
-                worst,
-                "the whole push on one rod, against buckling"));
-    }
-
-    private static double bears(List<Actuator> known, double length) {
-        return known.stream().mapToDouble(a -> Column.actuator(a, length)).min().orElse(Double.POSITIVE_INFINITY);
-    }
-
-    /** A pin of the one that carries all; nothing where it is not known, which the pin check tells. */
-    private List<Finding> pin(String name, @Nullable PinJoint joint) {
-        if (joint == null) {
-            return List.of();
+        if (!unknown.isEmpty()) {
+            all.add(make.missing(
+                    "other parts" + ALL, "what their own checks cannot tell: " + String.join(", ", unknown)));
         }
-        Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> PinStress.combined(joint, Math.abs(b.force())));
-        return List.of(make.compare(
-                name + " when one carries all",
-                worst.value(),
-                joint.yield(),
-                design.factors().pin(),
-                Kind.PRESSURE,
-                worst,
-                "combined stress against yield"));
-    }
-
-    private Finding bearing(int bearing, BallInsert insert) {
-        String part = part(bearing);
-        Double c0 = insert.c0();
-        if (c0 == null) {
-            return make.missing(part, "bearing.c0 missing");
-        }
-        Extreme worst = Extreme.largest(
-                analysis.cases(),
-                (row, b) -> oneSided(b, bearing, l -> EquivalentLoad.ofRest(l.xy().norm(), Math.abs(l.z()))));
-        return make.compare(
-                part,
-                worst.value(),
-                c0,
-                design.factors().bearingStatic(),
-                Kind.FORCE,
-                worst,
-                "static equivalent load against C0");
-    }
-
-    private Finding bush(int bearing, PlainBush bush) {
-        String part = part(bearing);
-        Double allowed = bush.pressure();
-        if (allowed == null) {
-            return make.missing(part, "bearing.pressure missing");
-        }
-        double area = bush.bore() * bush.length();
-        Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> oneSided(b, bearing, l -> l.xy().norm() / area));
-        return make.compare(
-                part,
-                worst.value(),
-                allowed,
-                design.factors().bush(),
-                Kind.PRESSURE,
-                worst,
-                "mean pressure, load over d b");
-    }
-
-    private static String part(int bearing) {
-        return "bearing " + (bearing + 1) + " when one carries all";
-    }
-
-    /** What the load of a bearing asks when the worst-placed actuator carries all: its force moves along z. */
-    private double oneSided(Balance b, int bearing, ToDoubleFunction<Vec3> asks) {
-        List<Support> supports = design.pivot().bearings();
-        double span = supports.get(1).z() - supports.get(0).z();
-        double mean =
-                actuators.stream().mapToDouble(PlacedActuator::z).average().orElse(0);
-        Vec3 load = b.bearings().get(bearing);
-        double worst = 0;
-        for (PlacedActuator p : actuators) {
-            double share = (bearing == 1 ? 1 : -1) * (p.z() - mean) / span;
-            double x = load.x() + share * b.drive().x();
-            double y = load.y() + share * b.drive().y();
-            worst = Math.max(worst, asks.applyAsDouble(new Vec3(x, y, load.z())));
-        }
-        return worst;
+        return all;
     }
 
     private Finding ahead() {

@@ -57,6 +57,12 @@ public final class PinCheck implements Check {
     }
 
     @Override
+    public String part(Finding finding) {
+        String pin = finding.id().substring(id().length() + 1).replace('-', ' ');
+        return pin.equals("tank pin") || pin.equals("rod pin") ? "moving pin" : pin;
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("a thicker or harder shaft or pin, or less overhang and gap");
     }

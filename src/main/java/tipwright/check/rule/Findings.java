@@ -98,6 +98,23 @@ public final class Findings {
                 note);
     }
 
+    /** What another check found, as this one's. */
+    public Finding of(String part, Finding other) {
+        return new Finding(
+                id(part),
+                title(part),
+                other.demand(),
+                other.capacity(),
+                other.factor(),
+                other.kind(),
+                other.sense(),
+                other.utilisation(),
+                other.worst(),
+                other.verdict(),
+                other.source(),
+                other.note());
+    }
+
     /** What cannot be checked, and the key that is missing. */
     public Finding missing(String part, Text what) {
         return new Finding(
