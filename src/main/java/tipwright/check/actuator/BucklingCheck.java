@@ -5,13 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
+import tipwright.check.rule.Usage;
 import tipwright.check.rule.Worked;
+import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
@@ -97,18 +98,26 @@ public final class BucklingCheck implements Check {
             String stages = actuator instanceof TelescopicCylinder ? ", and actuator.stages: bore missing" : "";
             return make.missing(part, "actuator.rod missing" + stages);
         }
-        double factor = analysis.design().factors().buckling();
-        Extreme worst = Extreme.largest(
-                analysis.cases(),
-                (row, b) -> Math.max(0, b.force())
-                        / sharing
-                        / Column.actuator(actuator, row.pose().length()));
-        double length = worst.pose(analysis).length();
-        double capacity = Column.actuator(actuator, length);
-        double demand = worst.value() * capacity;
         String how = Column.byStages(actuator)
                 ? "each stage as far as it is out"
                 : actuator.tube() == null ? "bare rod over the whole length" : "rod and body";
-        return make.compare(part, demand, capacity, factor, Kind.FORCE, worst, how);
+        return make.worst(
+                part,
+                analysis,
+                (row, b) -> usage(
+                        b.force() / sharing,
+                        actuator,
+                        row.pose().length(),
+                        analysis.design().factors()),
+                Text.words(how));
+    }
+
+    /**
+     * An actuator under a push in N; a pull does not buckle it.
+     *
+     * @param length pin to pin, m
+     */
+    static Usage usage(double push, Actuator actuator, double length, Factors factors) {
+        return new Usage(Math.max(0, push), Column.actuator(actuator, length), factors.buckling(), Kind.FORCE);
     }
 }

@@ -115,8 +115,13 @@ public final class StrokeCheck implements Check {
         return all;
     }
 
+    /** Share of a margin in m that is used up, by what is left of the stroke in m: over 2, how far it is short of half of it. */
+    static double used(double left, double margin) {
+        return left > margin / 2 ? margin / left : 2 + (margin / 2 - left) / Math.max(margin, 1e-3);
+    }
+
     private static Finding end(Findings make, String part, double margin, double left, Extreme at) {
-        double utilisation = left > margin / 2 ? margin / left : 2 + (margin / 2 - left) / Math.max(margin, 1e-3);
+        double utilisation = used(left, margin);
         Extreme worst = Extreme.at(left, at.tilt());
         String note = left < 0
                 ? "the actuator is too " + ("drawn in".equals(part) ? "long" : "short") + " by this much"
