@@ -12,11 +12,17 @@ import java.util.Arrays;
  * along s = (m pi / L)^2 and g = s + (n / R)^2, from memory; held against the pinched cylinder of Lindberg, Olson and Cowper (1969).
  */
 final class ShellSeries {
-    /** The series around the shell ends where the patch's half width holds this many radians of the wave. */
-    private static final double FINEST = 60;
+    /** The series around the shell ends where the half width holds this many radians of the wave: 1e-4 of the greatest stress. */
+    private static final double FINEST = 40;
 
     private static final int MOST = 40_000;
+    private static final int LOADS = 3;
+
+    /** Forces along and around, moments along and around, how far it moves. */
     private static final int RESULTS = 5;
+
+    /** These, shear and twist. */
+    private static final int ALL = RESULTS + 2;
 
     private final CylinderShell shell;
     private final ShellPatch patch;
@@ -35,53 +41,67 @@ final class ShellSeries {
     }
 
     /**
-     * Forces at every meeting of some places along and some angles around.
+     * Forces of unit loads at every meeting of some places along and some angles around.
      *
      * @param places along the shell from its first end, m
      * @param angles around from the patch's middle, rad
-     * @return [place][angle]
+     * @return [place][angle][force of 1 N, moment of 1 N m around, moment along]
      */
-    ShellForces[][] forces(PatchLoad load, double[] places, double[] angles) {
-        double a = patch.halfLength();
-        double b = patch.halfWidth();
-        double even = load.force() / (4 * a * b);
-        double tip = 3 * load.along() / (4 * b * a * a);
-        double roll = 3 * load.around() / (4 * a * b * b);
-        double[][][] sums = new double[places.length][angles.length][RESULTS + 2];
-        double half = b / shell.radius();
+    ShellForces[][][] units(double[] places, double[] angles) {
+        double half = patch.halfWidth() / shell.radius();
         int last = (int) Math.min(MOST, Math.ceil(FINEST / half));
-        ShellWave wave = new ShellWave(shell.length(), patch.place() - a, patch.place() + a);
-        double[][] table = new double[places.length][4 * (RESULTS + 2)];
+        double[][][] sums = new double[places.length][angles.length][LOADS * ALL];
+        double[][] table = new double[places.length][4 * ALL];
+        ShellWave wave =
+                new ShellWave(shell.length(), patch.place() - patch.halfLength(), patch.place() + patch.halfLength());
         for (int n = 0; n <= last; n++) {
             harmonic(n, wave, places, table);
             double steady = n == 0 ? half / Math.PI : 2 / Math.PI * Math.sin(n * half) / n;
             double slanted =
                     n == 0 ? 0 : 2 / (Math.PI * half) * (Math.sin(n * half) / n - half * Math.cos(n * half)) / n;
-            for (int j = 0; j < angles.length; j++) {
-                double cos = Math.cos(n * angles[j]);
-                double sin = Math.sin(n * angles[j]);
-                double k = n / shell.radius();
-                double direct = steady * cos;
-                double twist = -k * steady * sin;
-                double rolled = roll * slanted * sin;
-                double rolledTwist = roll * k * slanted * cos;
-                for (int i = 0; i < places.length; i++) {
-                    double[] t = table[i];
-                    double[] s = sums[i][j];
-                    for (int r = 0; r < RESULTS; r++) {
-                        s[r] += direct * (even * t[4 * r] + tip * t[4 * r + 1]) + rolled * t[4 * r];
-                    }
-                    for (int r = RESULTS; r < RESULTS + 2; r++) {
-                        s[r] += twist * (even * t[4 * r + 2] + tip * t[4 * r + 3]) + rolledTwist * t[4 * r + 2];
-                    }
+            add(n, steady, slanted, angles, table, sums);
+        }
+        return scaled(sums);
+    }
+
+    private void add(int n, double steady, double slanted, double[] angles, double[][] table, double[][][] sums) {
+        double k = n / shell.radius();
+        for (int j = 0; j < angles.length; j++) {
+            double cos = Math.cos(n * angles[j]);
+            double sin = Math.sin(n * angles[j]);
+            for (int i = 0; i < table.length; i++) {
+                double[] t = table[i];
+                double[] s = sums[i][j];
+                for (int r = 0; r < RESULTS; r++) {
+                    s[r] += steady * cos * t[4 * r];
+                    s[ALL + r] += slanted * sin * t[4 * r];
+                    s[2 * ALL + r] += steady * cos * t[4 * r + 1];
+                }
+                // Shear and twist go with the slopes both along and around.
+                for (int r = RESULTS; r < ALL; r++) {
+                    s[r] -= k * steady * sin * t[4 * r + 2];
+                    s[ALL + r] += k * slanted * cos * t[4 * r + 2];
+                    s[2 * ALL + r] -= k * steady * sin * t[4 * r + 3];
                 }
             }
         }
-        ShellForces[][] all = new ShellForces[places.length][angles.length];
-        for (int i = 0; i < places.length; i++) {
-            for (int j = 0; j < angles.length; j++) {
-                double[] s = sums[i][j];
-                all[i][j] = new ShellForces(s[0], s[1], s[5], s[2], s[3], s[6], s[4]);
+    }
+
+    /** Pressure of the unit loads: even for the force, slanted for the moments. */
+    private ShellForces[][][] scaled(double[][][] sums) {
+        double a = patch.halfLength();
+        double b = patch.halfWidth();
+        double[] pressure = {1 / (4 * a * b), 3 / (4 * a * b * b), 3 / (4 * b * a * a)};
+        ShellForces[][][] all = new ShellForces[sums.length][sums[0].length][LOADS];
+        for (int i = 0; i < sums.length; i++) {
+            for (int j = 0; j < sums[i].length; j++) {
+                for (int load = 0; load < LOADS; load++) {
+                    double[] s = new double[ALL];
+                    for (int r = 0; r < ALL; r++) {
+                        s[r] = pressure[load] * sums[i][j][load * ALL + r];
+                    }
+                    all[i][j][load] = new ShellForces(s[0], s[1], s[5], s[2], s[3], s[6], s[4]);
+                }
             }
         }
         return all;
@@ -145,8 +165,8 @@ final class ShellSeries {
         double et = membrane / shell.radius();
         double hr = fr * g2r - fi * g2i;
         double hi = fr * g2i + fi * g2r;
-        double[] cr = new double[RESULTS + 2];
-        double[] ci = new double[RESULTS + 2];
+        double[] cr = new double[ALL];
+        double[] ci = new double[ALL];
         // N along: E t s k^2 / (R g^2); N around: E t s^2 / (R g^2); M along, M around; w; N and M of shear and twist.
         cr[0] = n == 0 ? 0 : et * k2 * (fr * sr - fi * si);
         ci[0] = n == 0 ? 0 : et * k2 * (fr * si + fi * sr);
@@ -164,7 +184,7 @@ final class ShellSeries {
         ci[6] = -d * (1 - nu) * hi;
         for (int i = 0; i < places.length; i++) {
             wave.at(places[i]);
-            for (int r = 0; r < RESULTS + 2; r++) {
+            for (int r = 0; r < ALL; r++) {
                 for (int load = 0; load < 4; load++) {
                     // The conjugate pole adds as much again of the real part.
                     table[i][4 * r + load] += 2 * (cr[r] * wave.answer[2 * load] - ci[r] * wave.answer[2 * load + 1]);
@@ -207,7 +227,7 @@ final class ShellSeries {
                 part[1] = tipped * sin;
                 part[2] = steady * cos;
                 part[3] = tipped * cos;
-                for (int r = 0; r < RESULTS + 2; r++) {
+                for (int r = 0; r < ALL; r++) {
                     for (int load = 0; load < 4; load++) {
                         table[i][4 * r + load] += result[r] * part[load];
                     }

@@ -96,9 +96,13 @@ final class ShellWave {
         if (kr * distance > 45) {
             return;
         }
-        double decay = factor * Math.exp(-kr * distance);
-        double er = decay * Math.cos(ki * distance);
-        double ei = -decay * Math.sin(ki * distance);
+        double er = factor;
+        double ei = 0;
+        if (distance != 0) {
+            double decay = factor * Math.exp(-kr * distance);
+            er = decay * Math.cos(ki * distance);
+            ei = -decay * Math.sin(ki * distance);
+        }
         double ar = er * inverseR - ei * inverseI;
         double ai = er * inverseI + ei * inverseR;
         double half = (to - from) / 2;

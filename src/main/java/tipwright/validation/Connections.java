@@ -81,8 +81,7 @@ final class Connections {
     private static void torsion(Figures figures) {
         for (int ratio : new int[] {1, 2, 3, 10}) {
             figures.add(
-                    "torsion-" + ratio,
-                    () -> TorsionSection.rectangle(ratio, 1).constant() / ratio);
+                    "torsion-" + ratio, () -> TorsionSection.rectangle(ratio, 1).constant() / ratio);
         }
         figures.add("torsion-stress-1", () -> TorsionSection.rectangle(1, 1).modulus());
         figures.add("torsion-stress-2", () -> TorsionSection.rectangle(2, 1).modulus() / 2);

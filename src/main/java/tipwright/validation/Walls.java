@@ -47,7 +47,8 @@ final class Walls {
         CylinderShell shell = new CylinderShell(0.3, 0.003, 0.6, 3e9, 0.3);
         ShellPatch patch = new ShellPatch(shell, 0.3, 0.0003, 0.0003);
         PatchLoad one = new PatchLoad(1, 0, 0);
-        double moved = patch.at(one, 0.3, 0).moved() + patch.at(one, 0.3, Math.PI).moved();
+        double moved =
+                patch.at(one, 0.3, 0).moved() + patch.at(one, 0.3, Math.PI).moved();
         return moved * 3e9 * 0.003;
     }
 
@@ -106,7 +107,11 @@ final class Walls {
 
     /** Greatest bending stress over q s^2 / t^2 with s the width; pressure 1 at the bottom. */
     private static double beta(double width, double height, Edge sides, Edge bottom, Edge top, double high) {
-        return Plate.steel(width, height, 0.01, sides, bottom, top).under(1, high).direct() * 1e-4 / (width * width);
+        return Plate.steel(width, height, 0.01, sides, bottom, top)
+                        .under(1, high)
+                        .direct()
+                * 1e-4
+                / (width * width);
     }
 
     private static double alpha(double width, double height, Edge edge, double high) {
@@ -117,8 +122,8 @@ final class Walls {
         Edge held = Edge.SUPPORTED;
         double modulus = 27.5e6 * PSI;
         double width = 177.2 * INCH;
-        return figure.applyAsDouble(
-                new Plate(width, 39.3 * INCH, 0.39 * INCH, modulus, 0.3, held, held, held, 0).under(0.19 * PSI, 0.19 * PSI));
+        return figure.applyAsDouble(new Plate(width, 39.3 * INCH, 0.39 * INCH, modulus, 0.3, held, held, held, 0)
+                .under(0.19 * PSI, 0.19 * PSI));
     }
 
     private static StiffenedWall stiffened() {
@@ -126,7 +131,9 @@ final class Walls {
     }
 
     private static void vacuum(Figures figures) {
-        figures.add("long-tube", () -> new OutsidePressure(13.5 * INCH, 0.375 * INCH, 40, 29e6 * PSI, 0.29).critical() / PSI);
+        figures.add(
+                "long-tube",
+                () -> new OutsidePressure(13.5 * INCH, 0.375 * INCH, 40, 29e6 * PSI, 0.29).critical() / PSI);
         figures.add("drum-290", () -> cavesIn(290, 0.61, 380));
         figures.add("drum-505", () -> cavesIn(505, 0.91, 250));
         figures.add("drum-571-851", () -> cavesIn(571, 1.21, 851));
