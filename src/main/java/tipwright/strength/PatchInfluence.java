@@ -11,9 +11,9 @@ public final class PatchInfluence {
     private final List<Layer> layers;
 
     /**
-     * One wall looked at: its thickness, m, and the forces of unit loads in it, [point][force, around, along].
+     * One wall looked at: its thickness, m, and the forces of unit loads at points of it.
      */
-    record Layer(double wall, ShellForces[][] units) {}
+    record Layer(double wall, List<UnitForces> units) {}
 
     PatchInfluence(List<Layer> layers) {
         this.layers = List.copyOf(layers);
@@ -32,8 +32,8 @@ public final class PatchInfluence {
         double moved = 0;
         for (Layer layer : layers) {
             double wall = layer.wall();
-            for (ShellForces[] units : layer.units()) {
-                ShellForces f = ShellForces.under(load, units);
+            for (UnitForces units : layer.units()) {
+                ShellForces f = units.under(load);
                 equivalent = Math.max(equivalent, f.equivalent(wall));
                 moved = Math.max(moved, Math.abs(f.moved()));
                 for (int face = -1; face <= 1; face += 2) {

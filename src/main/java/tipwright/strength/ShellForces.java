@@ -14,28 +14,6 @@ package tipwright.strength;
  */
 public record ShellForces(double nx, double nphi, double nxphi, double mx, double mphi, double mxphi, double moved) {
 
-    /**
-     * The forces of a load out of those of its parts.
-     *
-     * @param units of a force of 1 N, and moments of 1 N m around and along
-     */
-    static ShellForces under(PatchLoad load, ShellForces[] units) {
-        ShellForces f = units[0];
-        ShellForces r = units[1];
-        ShellForces t = units[2];
-        double a = load.force();
-        double b = load.around();
-        double c = load.along();
-        return new ShellForces(
-                a * f.nx + b * r.nx + c * t.nx,
-                a * f.nphi + b * r.nphi + c * t.nphi,
-                a * f.nxphi + b * r.nxphi + c * t.nxphi,
-                a * f.mx + b * r.mx + c * t.mx,
-                a * f.mphi + b * r.mphi + c * t.mphi,
-                a * f.mxphi + b * r.mxphi + c * t.mxphi,
-                a * f.moved + b * r.moved + c * t.moved);
-    }
-
     /** Stress around the shell on its outer face (face 1) or its inner one (face -1), Pa. */
     public double around(double wall, int face) {
         return nphi / wall + face * 6 * mphi / (wall * wall);

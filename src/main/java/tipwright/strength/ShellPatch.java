@@ -36,8 +36,7 @@ public record ShellPatch(CylinderShell shell, double place, double halfLength, d
      * @param angle around from the footprint's middle, rad
      */
     public ShellForces at(PatchLoad load, double place, double angle) {
-        ShellForces[][][] units = new ShellSeries(shell, this).units(new double[] {place}, new double[] {angle});
-        return ShellForces.under(load, units[0][0]);
+        return new ShellSeries(shell, this).units(new double[] {place}, new double[] {angle})[0][0].under(load);
     }
 
     /**
@@ -52,12 +51,11 @@ public record ShellPatch(CylinderShell shell, double place, double halfLength, d
             places[i] = place + STEPS[i] * halfLength;
             angles[i] = STEPS[i] * halfWidth / shell.radius();
         }
-        List<ShellForces[]> points = new ArrayList<>();
-        for (ShellForces[][] row : new ShellSeries(shell, this).units(places, angles)) {
+        List<UnitForces> points = new ArrayList<>();
+        for (UnitForces[] row : new ShellSeries(shell, this).units(places, angles)) {
             points.addAll(List.of(row));
         }
-        return new PatchInfluence(
-                List.of(new PatchInfluence.Layer(shell.wall(), points.toArray(new ShellForces[0][]))));
+        return new PatchInfluence(List.of(new PatchInfluence.Layer(shell.wall(), points)));
     }
 
     /** The most that the wall under the footprint sees. */

@@ -45,9 +45,9 @@ final class ShellSeries {
      *
      * @param places along the shell from its first end, m
      * @param angles around from the patch's middle, rad
-     * @return [place][angle][force of 1 N, moment of 1 N m around, moment along]
+     * @return [place][angle]
      */
-    ShellForces[][][] units(double[] places, double[] angles) {
+    UnitForces[][] units(double[] places, double[] angles) {
         double half = patch.halfWidth() / shell.radius();
         int last = (int) Math.min(MOST, Math.ceil(FINEST / half));
         double[][][] sums = new double[places.length][angles.length][LOADS * ALL];
@@ -88,23 +88,30 @@ final class ShellSeries {
     }
 
     /** Pressure of the unit loads: even for the force, slanted for the moments. */
-    private ShellForces[][][] scaled(double[][][] sums) {
+    private UnitForces[][] scaled(double[][][] sums) {
         double a = patch.halfLength();
         double b = patch.halfWidth();
         double[] pressure = {1 / (4 * a * b), 3 / (4 * a * b * b), 3 / (4 * b * a * a)};
-        ShellForces[][][] all = new ShellForces[sums.length][sums[0].length][LOADS];
+        UnitForces[][] all = new UnitForces[sums.length][sums[0].length];
         for (int i = 0; i < sums.length; i++) {
             for (int j = 0; j < sums[i].length; j++) {
-                for (int load = 0; load < LOADS; load++) {
-                    double[] s = new double[ALL];
-                    for (int r = 0; r < ALL; r++) {
-                        s[r] = pressure[load] * sums[i][j][load * ALL + r];
-                    }
-                    all[i][j][load] = new ShellForces(s[0], s[1], s[5], s[2], s[3], s[6], s[4]);
-                }
+                double[] s = sums[i][j];
+                all[i][j] = new UnitForces(
+                        forces(s, 0, pressure[0]), forces(s, ALL, pressure[1]), forces(s, 2 * ALL, pressure[2]));
             }
         }
         return all;
+    }
+
+    private static ShellForces forces(double[] s, int first, double p) {
+        return new ShellForces(
+                p * s[first],
+                p * s[first + 1],
+                p * s[first + 5],
+                p * s[first + 2],
+                p * s[first + 3],
+                p * s[first + 6],
+                p * s[first + 4]);
     }
 
     private void harmonic(int n, ShellWave wave, double[] places, double[][] table) {
