@@ -22,8 +22,8 @@ public final class ViscosityIndex {
 
     /** The two columns of the table: viscosity at 40 C, mm2/s, of oils of index 0 and of index 100. */
     private static final class Table {
-        static final double[] ZERO = column("L");
-        static final double[] HUNDRED = column("H");
+        private static final double[] ZERO = column("L");
+        private static final double[] HUNDRED = column("H");
 
         private static double[] column(String name) {
             try (@Nullable InputStream in = ViscosityIndex.class.getResourceAsStream("viscosity-index.txt")) {
