@@ -17,7 +17,7 @@ public record HingePair(double left, double right) {
 
     /** Share of a force at a place along the hinge line that the left bearing carries; the right one has the rest. */
     public double share(double place) {
-        return (right - place) / (right - left);
+        return new Beam(left, right).first(new double[] {place}, new double[] {1});
     }
 
     /**

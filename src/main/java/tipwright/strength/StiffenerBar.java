@@ -25,10 +25,8 @@ public record StiffenerBar(double area, double inertia, double middle, double he
 
     /** A rectangular tube with square corners, m. */
     public static StiffenerBar tube(double height, double width, double wall) {
-        double innerHeight = height - 2 * wall;
-        double innerWidth = width - 2 * wall;
-        double area = height * width - innerHeight * innerWidth;
-        double inertia = (width * Math.pow(height, 3) - innerWidth * Math.pow(innerHeight, 3)) / 12;
+        double area = height * width - (height - 2 * wall) * (width - 2 * wall);
+        double inertia = new RectangularTube(height, width, wall).inertia();
         return new StiffenerBar(area, inertia, height / 2, height);
     }
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 /**
- * The rules of strength under the checks: shells, plates, welds, bolts, tubes, stops. Plain functions in SI units over immutable
- * records; each tells its source and where it holds. What is outside a rule's range raises an IllegalArgumentException: it is for the
- * caller to say 'cannot tell' instead of asking.
+ * Strength of one part under a given load, as pure functions in SI: beams, tubes, pins, lugs, welds, bolts, columns, round and flat
+ * walls, fatigue, stops. No load cases and no tilts: whoever calls has found the load. Each tells its source and where it holds; what is
+ * outside a rule's range raises an IllegalArgumentException, so that the caller says 'cannot tell' instead of asking.
  */
 @NullMarked
 package tipwright.strength;
