@@ -14,6 +14,7 @@ import tipwright.design.Design;
 import tipwright.design.Dump;
 import tipwright.design.Opening;
 import tipwright.design.PlacedActuator;
+import tipwright.geometry.Bisection;
 import tipwright.geometry.NotConvergedException;
 import tipwright.load.Contents;
 import tipwright.load.LoadState;
@@ -133,15 +134,9 @@ public final class CycleTimer {
         if (fits(design, mechanism.length(high)) || !fits(design, mechanism.length(low))) {
             return high;
         }
-        while (high - low > 1e-9) {
-            double middle = 0.5 * (low + high);
-            if (fits(design, mechanism.length(middle))) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        String what = "the tilt, rad, at which the stroke ends";
+        return Bisection.between(low, high, 1e-9, what, tilt -> fits(design, mechanism.length(tilt)))
+                .good();
     }
 
     private static boolean fits(Design design, double length) {

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Gravity;
 import tipwright.design.Tank;
 import tipwright.design.Vent;
+import tipwright.geometry.NotConvergedException;
 import tipwright.geometry.Vec3;
 
 /**
@@ -82,7 +83,12 @@ public final class Outlet {
         double atLow = free;
         double atHigh = rate(tilt, up, level - suction(free, air)) - free;
         double rate = free;
-        for (int i = 0; i < LIMIT && atHigh < -CLOSE * free && high - low > CLOSE * free; i++) {
+        for (int i = 0; atHigh < -CLOSE * free && high - low > CLOSE * free; i++) {
+            if (i == LIMIT) {
+                throw new NotConvergedException(
+                        "did not converge: how much slurry leaves and how much air comes in at a tilt of "
+                                + Math.rint(Math.toDegrees(tilt) * 100) / 100 + " deg");
+            }
             rate = (low * atHigh - high * atLow) / (atHigh - atLow);
             double at = rate(tilt, up, level - suction(rate, air)) - rate;
             if (Math.abs(at) <= CLOSE * free) {
