@@ -6,6 +6,7 @@ import java.util.List;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Pose;
 import tipwright.design.Actuator;
+import tipwright.design.Alike;
 import tipwright.design.PlacedActuator;
 import tipwright.quantity.Kind;
 import tipwright.quantity.UnitSystem;
@@ -74,7 +75,7 @@ final class StrokeCheck implements Check {
         for (PlacedActuator p : analysis.design().drive().actuators()) {
             boolean known = false;
             for (PlacedActuator q : all) {
-                known |= q.actuator().equals(p.actuator());
+                known |= Alike.parts(q.actuator(), p.actuator());
             }
             if (!known) {
                 all.add(p);
