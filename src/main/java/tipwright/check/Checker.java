@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
+import tipwright.check.rule.Finding;
 import tipwright.design.Design;
 import tipwright.geometry.NotConvergedException;
 import tipwright.time.CycleTimer;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import tipwright.analysis.Analysis;
+import tipwright.check.rule.Finding;
 import tipwright.time.CycleTimer;
 import tipwright.time.Timing;
 

@@ -2,7 +2,7 @@
 package tipwright.command;
 
 import tipwright.check.Result;
-import tipwright.check.Verdict;
+import tipwright.check.rule.Verdict;
 
 /** Exit codes; the help of every command lists them. */
 final class Exit {

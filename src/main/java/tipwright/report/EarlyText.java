@@ -4,8 +4,8 @@ package tipwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import tipwright.check.Early;
-import tipwright.check.Finding;
-import tipwright.check.Verdict;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 
 /** What is known at once, for a person who waits; no verdict yet, because that needs the dump in time too. */

@@ -13,7 +13,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
 import tipwright.check.Checker;
-import tipwright.check.Finding;
+import tipwright.check.rule.Finding;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.actuator.PlacedActuator;
 
 /** A part is the same part in whatever units it is typed. */
 class AlikeTest {
