@@ -75,7 +75,7 @@ public final class Outlet {
 
     /**
      * Looks for the flow at which slurry and air agree; the slurry's flow falls and the air's rises with the vacuum. Regula falsi,
-     * with the Illinois rule against one end that stays.
+     * with the Illinois rule against one end that stays; halving where that is slow, which is with next to no air.
      */
     private Flow balanced(double tilt, Vec3 up, double level, double free, double air) {
         double low = 0;
@@ -89,7 +89,7 @@ public final class Outlet {
                         "did not converge: how much slurry leaves and how much air comes in at a tilt of "
                                 + Math.rint(Math.toDegrees(tilt) * 100) / 100 + " deg");
             }
-            rate = (low * atHigh - high * atLow) / (atHigh - atLow);
+            rate = i < LIMIT / 2 ? (low * atHigh - high * atLow) / (atHigh - atLow) : 0.5 * (low + high);
             double at = rate(tilt, up, level - suction(rate, air)) - rate;
             if (Math.abs(at) <= CLOSE * free) {
                 break;

@@ -82,7 +82,8 @@ class HelpTest {
         NotConvergedException lost = new NotConvergedException("did not converge: the level of 2 m3 of slurry");
         String sentence = "tipwright: did not converge: the level of 2 m3 of slurry" + System.lineSeparator();
         assertThat(ending(lost)).isEqualTo(sentence);
-        assertThat(ending(new IllegalStateException(new IllegalStateException(lost)))).isEqualTo(sentence);
+        assertThat(ending(new IllegalStateException(new IllegalStateException(lost))))
+                .isEqualTo(sentence);
     }
 
     @Test
