@@ -20,7 +20,6 @@ import tipwright.report.CsvReport;
 import tipwright.report.JsonReport;
 import tipwright.report.Style;
 import tipwright.report.TextReport;
-import tipwright.report.WholeFile;
 
 /** Reads a design, checks it and writes the answer. */
 final class CheckRun {
@@ -60,6 +59,10 @@ final class CheckRun {
             return problems(bad.problems());
         }
         Reading.Good good = (Reading.Good) source.reading();
+        Outputs outputs = Outputs.sparing(source);
+        if (file != null) {
+            outputs.spare(file);
+        }
         Result result;
         try {
             result = Checker.check(good.design());
@@ -70,7 +73,13 @@ final class CheckRun {
         List<String> remarks = good.warnings().stream().map(Problem::text).toList();
         Checked checked = new Checked(result, good.assumptions(), remarks);
         boolean colour = file == null && terminal.colour();
-        write(checked, form, new Style(colour, shown.units(good)), file);
+        Style style = new Style(colour, shown.units(good));
+        if (file == null) {
+            print(checked, form, style);
+        } else {
+            outputs.write(file, stream -> write(checked, form, style, stream));
+            out.println(checked.result().verdict().word() + ": written to " + file);
+        }
         return Exit.of(result.verdict());
     }
 
@@ -85,17 +94,9 @@ final class CheckRun {
         return Exit.NOT_UNDERSTOOD;
     }
 
-    private void write(Checked checked, Form form, Style style, @Nullable Path file) throws FailedException {
+    private void print(Checked checked, Form form, Style style) throws FailedException {
         try {
-            if (file == null) {
-                write(checked, form, style, out);
-                if (out.checkError()) {
-                    throw new IOException("the output could not be written, the disk may be full");
-                }
-            } else {
-                WholeFile.write(file, stream -> write(checked, form, style, stream));
-                out.println(checked.result().verdict().word() + ": written to " + file);
-            }
+            write(checked, form, style, out);
         } catch (IOException e) {
             throw new FailedException(String.valueOf(e.getMessage()), e);
         }
