@@ -8,11 +8,15 @@ public final class Signs {
     /** Stands for a sign that the typeface lacks. */
     private static final int LACKING = '#';
 
+    /** The last two places of each plane are no characters. Source: Unicode Standard, 23.7 Noncharacters (from memory). */
+    private static final int NONE = 0xfffe;
+
     private Signs() {}
 
-    /** Whether a terminal, a viewer or a printer might obey a character instead of showing it; line breaks too. */
+    /** Whether a terminal, a viewer or a printer might obey a character or choke on it; line breaks too. */
     public static boolean isObeyed(int character) {
-        return switch (Character.getType(character)) {
+        boolean none = (character & NONE) == NONE;
+        return none || switch (Character.getType(character)) {
             case Character.CONTROL,
                     Character.FORMAT,
                     Character.SURROGATE,

@@ -23,7 +23,10 @@ public final class Drawing {
      */
     public static int stills(FrameOrder order, Map<String, String> environment) throws IOException {
         try (Screen screen = Screen.open(environment)) {
-            return run(STILLS, order.arguments(), screen.name());
+            ProcessBuilder builder = new ProcessBuilder(DrawingJava.command(STILLS, order.arguments()))
+                    .redirectOutput(ProcessBuilder.Redirect.INHERIT)
+                    .redirectError(ProcessBuilder.Redirect.INHERIT);
+            return run(builder, screen.name());
         }
     }
 
@@ -60,11 +63,8 @@ public final class Drawing {
                             + " pictures without one");
         }
         List<String> arguments = List.of(design.name(), Boolean.toString(design.shipped()));
-        return run(WINDOW, arguments, environment.getOrDefault("DISPLAY", ""));
-    }
-
-    private static int run(String program, List<String> arguments, String display) throws IOException {
-        return run(new ProcessBuilder(DrawingJava.command(program, arguments)).inheritIO(), display);
+        ProcessBuilder builder = new ProcessBuilder(DrawingJava.command(WINDOW, arguments)).inheritIO();
+        return run(builder, environment.getOrDefault("DISPLAY", ""));
     }
 
     private static int run(ProcessBuilder builder, String display) throws IOException {

@@ -4,6 +4,7 @@ package tipwright.viewer.start;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
@@ -15,17 +16,18 @@ final class Screen implements AutoCloseable {
     private static final int MISSING = 127;
 
     /**
-     * Runs Xvfb for as long as its own input is open: the system closes that when this process ends, however it ends.
+     * Runs Xvfb until its own input ends, which the system sees to when this process ends, however it ends; then whatever still
+     * draws gets a second to notice too. A line in the input means that nothing draws any more.
      */
     private static final String KEEPER =
             """
             command -v Xvfb >/dev/null || exit 127
             Xvfb -displayfd 1 -screen 0 1280x800x24 -nolisten tcp -noreset &
             display=$!
-            trap 'kill "$display" 2>/dev/null' EXIT
+            trap 'kill "$display" 2>/dev/null; wait "$display"' EXIT
             trap 'exit 1' HUP INT TERM
             exec >/dev/null
-            while kill -0 "$display" && read -r line; do :; done
+            read -r done || sleep 1
             """;
 
     private final @Nullable Process virtual;
@@ -89,7 +91,9 @@ final class Screen implements AutoCloseable {
             return;
         }
         try {
-            virtual.getOutputStream().close();
+            try (OutputStream out = virtual.getOutputStream()) {
+                out.write('\n');
+            }
             if (!virtual.waitFor(5, TimeUnit.SECONDS)) {
                 virtual.destroy();
             }

@@ -41,6 +41,7 @@ public final class StillProgram {
 
     /** Runs an order as written by {@link FrameOrder}. */
     public static void main(String[] args) {
+        endWithTheStarter();
         int code;
         try {
             code = new StillProgram(FrameOrder.of(args)).run();
@@ -56,6 +57,22 @@ public final class StillProgram {
             code = 3;
         }
         Runtime.getRuntime().halt(code);
+    }
+
+    /** Nobody wants the pictures any more once the program that started this one is gone, and its end of the input with it. */
+    private static void endWithTheStarter() {
+        Thread watch = new Thread(() -> {
+            try {
+                while (System.in.read() >= 0) {
+                    // Nothing is said here.
+                }
+            } catch (IOException gone) {
+                // As at its end.
+            }
+            Runtime.getRuntime().halt(3);
+        });
+        watch.setDaemon(true);
+        watch.start();
     }
 
     private int run() throws IOException, CannotComputeException, BlankPictureException {
