@@ -12,7 +12,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
-import tipwright.design.Straight;
+import tipwright.design.drive.Straight;
 import tipwright.drawing.Drawing;
 import tipwright.drawing.Png;
 import tipwright.drawing.Svg;
