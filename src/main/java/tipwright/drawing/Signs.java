@@ -16,14 +16,15 @@ public final class Signs {
     /** Whether a terminal, a viewer or a printer might obey a character or choke on it; line breaks too. */
     public static boolean isObeyed(int character) {
         boolean none = (character & NONE) == NONE;
-        return none || switch (Character.getType(character)) {
-            case Character.CONTROL,
-                    Character.FORMAT,
-                    Character.SURROGATE,
-                    Character.LINE_SEPARATOR,
-                    Character.PARAGRAPH_SEPARATOR -> true;
-            default -> false;
-        };
+        return none
+                || switch (Character.getType(character)) {
+                    case Character.CONTROL,
+                            Character.FORMAT,
+                            Character.SURROGATE,
+                            Character.LINE_SEPARATOR,
+                            Character.PARAGRAPH_SEPARATOR -> true;
+                    default -> false;
+                };
     }
 
     /** A text with a blank for everything that might be obeyed. */

@@ -85,16 +85,20 @@ class InputsKeptTest {
                 "svg: tolerance --runs 1 --plot",
                 "svg: place --candidates 1 --map",
                 "png: place --candidates 1 --map",
-                "pdf: compare silt-trailer --out",
-                "html: compare silt-trailer --out"
+                "pdf: compare silt-trailer DESIGN --out",
+                "html: compare silt-trailer DESIGN --out"
             })
     void everyOptionThatWrites(String words) throws IOException {
         String end = words.substring(0, words.indexOf(':'));
         for (String target : spellings(end)) {
-            List<String> line = new ArrayList<>(
-                    List.of(words.substring(words.indexOf(':') + 2).split(" ")));
+            String design = folder.resolve("a." + end).toString();
+            List<String> line = new ArrayList<>(List.of(words.substring(words.indexOf(':') + 2)
+                    .replace("DESIGN", design)
+                    .split(" ")));
             line.add(target);
-            line.add(folder.resolve("a." + end).toString());
+            if (!words.contains("DESIGN")) {
+                line.add(design);
+            }
             refused(line.toArray(new String[0]));
         }
     }

@@ -41,7 +41,8 @@ public final class WindowProgram {
         while (last.getCause() != null) {
             last = last.getCause();
         }
-        return last instanceof UnsupportedOperationException ? "it does not answer" : String.valueOf(last.getMessage());
+        String said = String.valueOf(last.getMessage());
+        return said.contains("open DISPLAY") ? "it does not answer" : said;
     }
 
     /** What the drawing library starts: not the class with the main method, or Java would start the library before that. */
