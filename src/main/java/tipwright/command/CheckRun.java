@@ -24,7 +24,6 @@ import tipwright.report.EarlyText;
 import tipwright.report.JsonReport;
 import tipwright.report.Style;
 import tipwright.report.TextReport;
-import tipwright.report.WholeFile;
 
 /** Reads a design, checks it and writes the answer. */
 final class CheckRun {
@@ -81,6 +80,10 @@ final class CheckRun {
         boolean colour = file == null && terminal.colour();
         Style style = new Style(colour, shown.units(good));
         boolean watched = file == null && form == Form.TEXT && terminal.interactive();
+        Outputs outputs = Outputs.sparing(source);
+        if (file != null) {
+            outputs.spare(file);
+        }
         Result result;
         try {
             result = Checker.check(good.design(), listener.apply(early -> {
@@ -94,7 +97,12 @@ final class CheckRun {
             return Exit.CANNOT_COMPUTE;
         }
         Checked checked = new Checked(result, good.assumptions(), remarks);
-        write(checked, form, style, file);
+        if (file == null) {
+            print(checked, form, style);
+        } else {
+            outputs.write(file, stream -> write(checked, form, style, stream));
+            out.println(checked.result().verdict().word() + ": written to " + file);
+        }
         return Exit.of(result);
     }
 
@@ -109,17 +117,9 @@ final class CheckRun {
         return Exit.NOT_UNDERSTOOD;
     }
 
-    private void write(Checked checked, Form form, Style style, @Nullable Path file) throws FailedException {
+    private void print(Checked checked, Form form, Style style) throws FailedException {
         try {
-            if (file == null) {
-                write(checked, form, style, out);
-                if (out.checkError()) {
-                    throw new IOException("the output could not be written, the disk may be full");
-                }
-            } else {
-                WholeFile.write(file, stream -> write(checked, form, style, stream));
-                out.println(checked.result().verdict().word() + ": written to " + file);
-            }
+            write(checked, form, style, out);
         } catch (IOException e) {
             throw new FailedException(String.valueOf(e.getMessage()), e);
         }

@@ -3,6 +3,7 @@ package tipwright.command;
 
 import java.io.FileDescriptor;
 import java.io.PrintWriter;
+import java.util.List;
 
 /** Entry point of the program. */
 public final class Main {
@@ -10,10 +11,18 @@ public final class Main {
 
     /** Runs a command line and ends with its exit code; without arguments it checks the shipped demo design. */
     public static void main(String[] args) {
+        // Pictures and texts are drawn without a display; the programs that do show something are started apart.
+        System.setProperty("java.awt.headless", "true");
         PrintWriter out = Outlet.writer(FileDescriptor.out);
         PrintWriter err = Outlet.writer(FileDescriptor.err);
         Terminal terminal = new Terminal(interactive(), System.getenv());
-        int code = CommandRun.run(args, out, err, terminal);
+        String fault = Locality.here().fault(List.of(args));
+        int code = Exit.NOT_UNDERSTOOD;
+        if (fault == null) {
+            code = CommandRun.run(args, out, err, terminal);
+        } else {
+            err.println("tipwright: " + fault);
+        }
         out.flush();
         err.flush();
         if (code != 0) {
