@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Mesh;
-import tipwright.geometry.MeshCheck;
 import tipwright.geometry.Polyhedron;
 import tipwright.geometry.Range;
 import tipwright.geometry.ShapeException;
@@ -46,14 +45,11 @@ final class MeshLoader {
         }
         try {
             Mesh mesh = Stl.read(reader.bytes(file, LARGEST));
-            String fault = MeshCheck.fault(mesh);
-            if (fault == null && unit != null) {
-                fault = size(mesh, unit);
-            }
+            Vec3 place = read.get("at") instanceof Vec3 given ? given : Vec3.ZERO;
+            Solid solid = Polyhedron.of(mesh, unit == null ? 1 : unit.factor(), place);
+            String fault = unit == null ? null : size(mesh, unit);
             if (fault == null) {
-                return unit != null && read.get("at") instanceof Vec3 place
-                        ? Polyhedron.of(mesh.placed(unit.factor(), place))
-                        : null;
+                return unit != null && read.get("at") instanceof Vec3 ? solid : null;
             }
             problems.add(sources.nearest(at), at, Say.quoted(file) + ": " + fault);
         } catch (IOException | StlException | ShapeException unread) {
