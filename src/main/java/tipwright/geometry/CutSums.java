@@ -51,41 +51,26 @@ final class CutSums {
         double a = x * p[t] + y * p[t + 1] + z * p[t + 2] - level;
         double b = x * p[t + 3] + y * p[t + 4] + z * p[t + 5] - level;
         double c = x * p[t + 6] + y * p[t + 7] + z * p[t + 8] - level;
-        if (a <= 0) {
-            if (b <= 0) {
-                all(t);
-                if (c > 0) {
-                    corner(t + 6, t, t + 3, c, a, b, -1);
-                }
-            } else if (c <= 0) {
-                all(t);
-                corner(t + 3, t + 6, t, b, c, a, -1);
-            } else {
-                corner(t, t + 3, t + 6, a, b, c, 1);
-            }
-        } else if (b <= 0) {
-            if (c <= 0) {
-                all(t);
-                corner(t, t + 3, t + 6, a, b, c, -1);
-            } else {
-                corner(t + 3, t + 6, t, b, c, a, 1);
-            }
-        } else if (c <= 0) {
-            corner(t + 6, t, t + 3, c, a, b, 1);
+        // the triangle is turned so that the corner that is alone on its side comes first
+        switch ((a <= 0 ? 1 : 0) + (b <= 0 ? 2 : 0) + (c <= 0 ? 4 : 0)) {
+            case 1 -> part(t, t + 3, t + 6, a / (a - b), a / (a - c), 0);
+            case 2 -> part(t + 3, t + 6, t, b / (b - c), b / (b - a), 0);
+            case 4 -> part(t + 6, t, t + 3, c / (c - a), c / (c - b), 0);
+            case 6 -> part(t, t + 3, t + 6, a / (a - b), a / (a - c), 1);
+            case 5 -> part(t + 3, t + 6, t, b / (b - c), b / (b - a), 1);
+            case 3 -> part(t + 6, t, t + 3, c / (c - a), c / (c - b), 1);
+            case 7 -> part(t, t + 3, t + 6, 0, 0, 1);
+            default -> {}
         }
     }
 
-    private void all(int t) {
-        piece(t, t + 3, t + 6, 1, 1, 1);
-    }
-
-    /** Adds, or takes away, the corner at a, which alone is on its side of the plane; heights in m. */
-    private void corner(int a, int b, int c, double ha, double hb, double hc, int sign) {
-        piece(a, b, c, ha / (ha - hb), ha / (ha - hc), sign);
-    }
-
-    /** The corner at a, as far as these shares of the edges to b and c. */
-    private void piece(int a, int b, int c, double s, double t, int sign) {
+    /**
+     * Adds a part of a triangle.
+     *
+     * @param s share of the edge from a to b that the cut-off corner at a takes, t that of the edge to c
+     * @param whole 0 to add that corner, 1 to add the triangle without it
+     */
+    private void part(int a, int b, int c, double s, double t, int whole) {
         double[] p = corners;
         double ax = p[a];
         double ay = p[a + 1];
@@ -96,18 +81,25 @@ final class CutSums {
         double vx = p[c] - ax;
         double vy = p[c + 1] - ay;
         double vz = p[c + 2] - az;
-        double half = 0.5 * sign * s * t;
-        double mx = half * (uy * vz - uz * vy);
-        double my = half * (uz * vx - ux * vz);
-        double mz = half * (ux * vy - uy * vx);
-        double v = ((ax - px) * mx + (ay - py) * my + (az - pz) * mz) / 3;
-        volume += v;
-        x4 += v * (px + 3 * ax + s * ux + t * vx);
-        y4 += v * (py + 3 * ay + s * uy + t * vy);
-        z4 += v * (pz + 3 * az + s * uz + t * vz);
-        nx += mx;
-        ny += my;
-        nz += mz;
+        double mx = uy * vz - uz * vy;
+        double my = uz * vx - ux * vz;
+        double mz = ux * vy - uy * vx;
+        double v = ((ax - px) * mx + (ay - py) * my + (az - pz) * mz) / 6;
+        // corner taken off counts negative
+        double cut = (1 - 2 * whole) * s * t;
+        double some = v * cut;
+        double all = v * whole;
+        double kept = all + some;
+        double alongU = all + some * s;
+        double alongV = all + some * t;
+        double half = 0.5 * (whole + cut);
+        volume += kept;
+        x4 += kept * (px + 3 * ax) + alongU * ux + alongV * vx;
+        y4 += kept * (py + 3 * ay) + alongU * uy + alongV * vy;
+        z4 += kept * (pz + 3 * az) + alongU * uz + alongV * vz;
+        nx += half * mx;
+        ny += half * my;
+        nz += half * mz;
     }
 
     /** Adds what of the triangle at an offset is below both planes. */
