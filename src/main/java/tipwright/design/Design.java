@@ -3,6 +3,32 @@ package tipwright.design;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tipwright.design.around.Channel;
+import tipwright.design.around.Footing;
+import tipwright.design.around.Frame;
+import tipwright.design.around.Ground;
+import tipwright.design.around.Mounts;
+import tipwright.design.around.Receiver;
+import tipwright.design.around.SidePart;
+import tipwright.design.around.Site;
+import tipwright.design.around.Use;
+import tipwright.design.around.WhatIf;
+import tipwright.design.drive.Assist;
+import tipwright.design.drive.Drive;
+import tipwright.design.drive.LinkPart;
+import tipwright.design.drive.LinkSection;
+import tipwright.design.drive.TiltRange;
+import tipwright.design.joint.Fastening;
+import tipwright.design.joint.Friction;
+import tipwright.design.joint.Pivot;
+import tipwright.design.key.Counted;
+import tipwright.design.key.Note;
+import tipwright.design.key.Preset;
+import tipwright.design.supply.Supply;
+import tipwright.design.tank.Cases;
+import tipwright.design.tank.Dump;
+import tipwright.design.tank.Slurry;
+import tipwright.design.tank.Tank;
 
 /**
  * A whole design as read from its file; SI inside, points measured with the tank stowed.

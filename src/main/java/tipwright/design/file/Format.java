@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
-import tipwright.design.Choice;
 import tipwright.design.Design;
+import tipwright.design.key.Choice;
 
 /** Knows where each key of the format belongs. */
 final class Format {
