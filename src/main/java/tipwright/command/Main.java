@@ -13,7 +13,11 @@ public final class Main {
         PrintWriter out = Outlet.writer(FileDescriptor.out);
         PrintWriter err = Outlet.writer(FileDescriptor.err);
         Terminal terminal = new Terminal(interactive(), System.getenv());
-        int code = CommandRun.run(args, out, err, terminal);
+        int code;
+        try (StillAtWork told = StillAtWork.on(err, Boolean.getBoolean("tipwright.watched"))) {
+            code = CommandRun.run(args, out, err, terminal);
+            told.stop();
+        }
         out.flush();
         err.flush();
         if (code != 0) {

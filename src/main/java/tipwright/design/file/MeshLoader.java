@@ -20,7 +20,15 @@ import tipwright.quantity.UnitLabel;
 
 /** Fills a mesh interior from the STL file that it names. */
 final class MeshLoader {
+    /** Bytes; a million triangles in binary STL. */
     private static final int LARGEST = 50_000_000;
+
+    private static final String TOO_LARGE = FolderFiles.tooLarge(LARGEST);
+
+    private static final String SMALLER =
+            ", the most for a mesh: a million triangles in binary STL; export it again with fewer triangles (a larger "
+                    + "deviation from the true shape), or as binary STL if it is text";
+
     private static final double LONGEST = 100;
     private static final double SHORTEST = 0.01;
 
@@ -53,7 +61,9 @@ final class MeshLoader {
             }
             problems.add(sources.nearest(at), at, Say.quoted(file) + ": " + fault);
         } catch (IOException | StlException | ShapeException unread) {
-            problems.add(sources.nearest(at), at, Say.quoted(file) + ": " + unread.getMessage());
+            String said = String.valueOf(unread.getMessage());
+            String advice = said.equals(TOO_LARGE) ? SMALLER : "";
+            problems.add(sources.nearest(at), at, Say.quoted(file) + ": " + said + advice);
         }
         return null;
     }
