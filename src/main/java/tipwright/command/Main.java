@@ -14,7 +14,7 @@ public final class Main {
         PrintWriter err = Outlet.writer(FileDescriptor.err);
         Terminal terminal = new Terminal(interactive(), System.getenv());
         int code;
-        try (StillAtWork told = StillAtWork.on(err, Boolean.getBoolean("tipwright.watched"))) {
+        try (StillAtWork told = StillAtWork.on(err, watched())) {
             code = CommandRun.run(args, out, err, terminal);
             told.stop();
         }
@@ -32,5 +32,11 @@ public final class Main {
         return launcher == null
                 ? Runtime.version().feature() < 22 && System.console() != null
                 : Boolean.parseBoolean(launcher);
+    }
+
+    /** Whether a person sees the error output; where no launcher tells, it is taken to go where the output goes. */
+    private static boolean watched() {
+        String launcher = System.getProperty("tipwright.watched");
+        return launcher == null ? interactive() : Boolean.parseBoolean(launcher);
     }
 }
