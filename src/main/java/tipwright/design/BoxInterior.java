@@ -14,7 +14,7 @@ import tipwright.quantity.Kind;
  */
 @Choice("box")
 public record BoxInterior(
-        @Note("Along x, y and z, inside") @Measured(value = Kind.LENGTH, above = "0 mm") Vec3 size,
+        @Note("Along x, y and z, inside") @Measured(value = Kind.LENGTH, above = "0 mm", within = true) Vec3 size,
         @Note("Its middle, tank stowed") @Measured(Kind.LENGTH) Vec3 centre)
         implements Interior {
     @Override

@@ -30,8 +30,8 @@ final class Binder {
         this.reader = reader;
         this.sources = sources;
         problems = reader.problems();
-        quantities = new QuantityBinder(problems);
-        vectors = new VectorBinder(problems, quantities);
+        quantities = new QuantityBinder(reader);
+        vectors = new VectorBinder(reader, quantities);
         words = new WordBinder(problems);
         keys = new KeyRules(problems);
         choices = new ChoiceBinder(problems, this);
