@@ -3,6 +3,34 @@ package tipwright.design;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tipwright.design.around.Channel;
+import tipwright.design.around.Footing;
+import tipwright.design.around.Frame;
+import tipwright.design.around.Ground;
+import tipwright.design.around.Mounts;
+import tipwright.design.around.Receiver;
+import tipwright.design.around.SidePart;
+import tipwright.design.around.Site;
+import tipwright.design.around.Use;
+import tipwright.design.around.WhatIf;
+import tipwright.design.drive.Assist;
+import tipwright.design.drive.Drive;
+import tipwright.design.drive.LinkPart;
+import tipwright.design.drive.LinkSection;
+import tipwright.design.drive.TiltRange;
+import tipwright.design.joint.Fastening;
+import tipwright.design.joint.Friction;
+import tipwright.design.joint.Pivot;
+import tipwright.design.key.Counted;
+import tipwright.design.key.Note;
+import tipwright.design.key.Preset;
+import tipwright.design.supply.Supply;
+import tipwright.design.tank.Cases;
+import tipwright.design.tank.Dump;
+import tipwright.design.tank.Slurry;
+import tipwright.design.tank.Tank;
+import tipwright.design.tape.NamedPoints;
+import tipwright.design.tape.Tape;
 
 /**
  * A whole design as read from its file; SI inside, points measured with the tank stowed.
@@ -14,6 +42,10 @@ public record Design(
         @Note("Version of this file format: 1") @Counted(atLeast = 1, atMost = 1) int tipwright,
         @Note("What the machine is called") String name,
         @Note("What it is for, in a sentence") @Nullable String about,
+        @Note("The tape that the points were measured with") @Nullable Tape tape,
+        @Note("Points by name, as the tape gives them; wherever a point is asked for, a name will do")
+                @Nullable
+                NamedPoints points,
         @Note("The ground or deck it stands on") @Preset Site site,
         @Note("The tank: its inside, its weight, its openings") Tank tank,
         @Note("What is in the tank") Slurry slurry,
@@ -95,6 +127,8 @@ public record Design(
                 tipwright,
                 name,
                 about,
+                tape,
+                points,
                 site,
                 tank,
                 slurry,

@@ -3,8 +3,8 @@ package tipwright.load;
 
 import java.util.ArrayList;
 import java.util.List;
-import tipwright.design.Cases;
 import tipwright.design.Design;
+import tipwright.design.tank.Cases;
 import tipwright.geometry.Vec3;
 
 /**

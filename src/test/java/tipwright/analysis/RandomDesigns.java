@@ -5,33 +5,33 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Attached;
-import tipwright.design.BallInsert;
-import tipwright.design.BoxInterior;
-import tipwright.design.Cases;
-import tipwright.design.CylinderInterior;
 import tipwright.design.Design;
-import tipwright.design.Dump;
-import tipwright.design.ElectricActuator;
 import tipwright.design.Factors;
-import tipwright.design.Friction;
-import tipwright.design.Interior;
 import tipwright.design.Limits;
-import tipwright.design.Opening;
-import tipwright.design.Outflow;
-import tipwright.design.Pivot;
-import tipwright.design.PlacedActuator;
-import tipwright.design.PrismInterior;
-import tipwright.design.Rod;
-import tipwright.design.Site;
-import tipwright.design.Slurry;
-import tipwright.design.Straight;
-import tipwright.design.Support;
-import tipwright.design.Tank;
-import tipwright.design.TiltRange;
-import tipwright.design.Use;
-import tipwright.design.Wall;
-import tipwright.design.WhatIf;
+import tipwright.design.actuator.ElectricActuator;
+import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Rod;
+import tipwright.design.around.Site;
+import tipwright.design.around.Use;
+import tipwright.design.around.WhatIf;
+import tipwright.design.drive.Straight;
+import tipwright.design.drive.TiltRange;
+import tipwright.design.joint.BallInsert;
+import tipwright.design.joint.Friction;
+import tipwright.design.joint.Pivot;
+import tipwright.design.joint.Support;
+import tipwright.design.tank.Attached;
+import tipwright.design.tank.BoxInterior;
+import tipwright.design.tank.Cases;
+import tipwright.design.tank.CylinderInterior;
+import tipwright.design.tank.Dump;
+import tipwright.design.tank.Interior;
+import tipwright.design.tank.Opening;
+import tipwright.design.tank.Outflow;
+import tipwright.design.tank.PrismInterior;
+import tipwright.design.tank.Slurry;
+import tipwright.design.tank.Tank;
+import tipwright.design.tank.Wall;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 
@@ -70,6 +70,8 @@ public final class RandomDesigns {
         return new Design(
                 1,
                 "seeded",
+                null,
+                null,
                 null,
                 new Site(in(-0.1, 0.1), in(-0.06, 0.06), 0),
                 new Tank(

@@ -11,6 +11,9 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
 import tipwright.analysis.Pose;
+import tipwright.check.bearing.BushCheck;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.time.CycleTimer;
 
 /** A bush whose maker gives pressure times speed is held to it. Source: pV = p omega d/2 (elementary). */

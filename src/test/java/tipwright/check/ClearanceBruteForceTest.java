@@ -11,6 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
+import tipwright.check.clearance.Clearance;
+import tipwright.check.clearance.ClearanceTest;
 import tipwright.geometry.Vec2;
 
 /** Gaps of a tank of any outline against brute force on dense outlines. */

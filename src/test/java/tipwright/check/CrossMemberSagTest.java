@@ -9,6 +9,8 @@ import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
+import tipwright.check.joint.CrossMemberCheck;
+import tipwright.check.rule.Sweep;
 
 /**
  * The cross member bends most between the pins or towards its middle, not at the pins. Source: tables of beams on two supports in

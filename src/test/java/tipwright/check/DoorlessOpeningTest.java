@@ -8,6 +8,9 @@ import org.junit.jupiter.api.Test;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
+import tipwright.check.slurry.DoorCheck;
 
 /** An opening that opens on the way has been shut until then: what shuts it is asked for, one opening at a time. */
 class DoorlessOpeningTest {

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
+import tipwright.check.rule.Finding;
 import tipwright.time.CycleTimer;
 import tipwright.time.Timing;
 

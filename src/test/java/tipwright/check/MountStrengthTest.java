@@ -14,8 +14,13 @@ import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Examples;
 import tipwright.analysis.Row;
-import tipwright.design.Fastening;
+import tipwright.check.joint.JointLoad;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
+import tipwright.design.joint.Fastening;
 import tipwright.geometry.Vec3;
+import tipwright.strength.PinStress;
+import tipwright.strength.RectangularTube;
 
 /** Welds, bolts, lugs, shaft and cross member under the real joint forces. */
 class MountStrengthTest {

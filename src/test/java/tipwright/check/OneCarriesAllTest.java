@@ -10,6 +10,12 @@ import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
+import tipwright.check.actuator.BucklingCheck;
+import tipwright.check.fault.WhatIfCheck;
+import tipwright.check.joint.PinCheck;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Verdict;
 import tipwright.geometry.Vec3;
 import tipwright.time.CycleTimer;
 
@@ -27,7 +33,7 @@ class OneCarriesAllTest {
     }
 
     private static List<Finding> faults(Analysis analysis) {
-        return new WhatIfCheck()
+        return new WhatIfCheck(List.of())
                 .run(analysis, CycleTimer.time(analysis)).stream()
                         .filter(f -> f.id().contains("when-one-carries-all"))
                         .toList();

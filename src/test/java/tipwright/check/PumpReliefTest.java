@@ -12,6 +12,8 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 
 /** What the power pack's own relief valve, its motor and its valves mean for the cylinders. */

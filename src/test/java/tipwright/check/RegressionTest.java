@@ -13,8 +13,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
+import tipwright.check.clearance.Clearance;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
-import tipwright.design.TiltRange;
+import tipwright.design.drive.TiltRange;
 import tipwright.quantity.UnitSystem;
 
 /**

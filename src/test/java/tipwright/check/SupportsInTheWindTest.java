@@ -9,6 +9,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
+import tipwright.check.rule.Finding;
+import tipwright.check.standing.TipOverCheck;
 
 /** The wind that may tip a machine over presses on the supports it is blown onto. */
 class SupportsInTheWindTest {

@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 
 /** Checks that need the dump in time, on a box with hand-worked figures. */
 class TimedChecksTest {

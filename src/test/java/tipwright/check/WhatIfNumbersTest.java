@@ -18,6 +18,8 @@ import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Examples;
 import tipwright.analysis.Row;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 
 /** What the notes of the troubles say in figures, worked out here. Source: orifice formula and statics, from memory. */
 class WhatIfNumbersTest {

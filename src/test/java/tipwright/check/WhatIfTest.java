@@ -12,6 +12,8 @@ import tipwright.analysis.CaseResult;
 import tipwright.analysis.Examples;
 import tipwright.analysis.Gravity;
 import tipwright.analysis.Row;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 
 /** What goes wrong on a small design, against hand calculation. */

@@ -15,8 +15,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
 import tipwright.check.Checker;
-import tipwright.check.Finding;
-import tipwright.check.Verdict;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.geometry.Vec2;
 

@@ -11,10 +11,10 @@ import org.junit.jupiter.api.Test;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
 import tipwright.check.Checker;
-import tipwright.check.Finding;
-import tipwright.check.Verdict;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
-import tipwright.design.Straight;
+import tipwright.design.drive.Straight;
 import tipwright.geometry.Vec2;
 
 /** The search on problems whose answer is known, and against the full check. */

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
 import tipwright.check.Checker;
-import tipwright.check.Finding;
+import tipwright.check.rule.Finding;
 import tipwright.design.Design;
 import tipwright.geometry.Vec2;
 

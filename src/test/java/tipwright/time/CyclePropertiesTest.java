@@ -19,10 +19,10 @@ import tipwright.analysis.Examples;
 import tipwright.analysis.RandomDesigns;
 import tipwright.analysis.Row;
 import tipwright.design.Design;
-import tipwright.design.ElectricActuator;
-import tipwright.design.PlacedActuator;
-import tipwright.design.Straight;
-import tipwright.design.TiltRange;
+import tipwright.design.actuator.ElectricActuator;
+import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.drive.Straight;
+import tipwright.design.drive.TiltRange;
 
 /** What holds for every dump: seeded designs of all tank shapes. */
 class CyclePropertiesTest {

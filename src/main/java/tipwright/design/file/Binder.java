@@ -7,11 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Actuator;
-import tipwright.design.Counted;
-import tipwright.design.FromParts;
-import tipwright.design.ListedActuator;
-import tipwright.design.Measured;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.actuator.ListedActuator;
+import tipwright.design.key.Counted;
+import tipwright.design.key.FromParts;
+import tipwright.design.key.Measured;
+import tipwright.design.tape.NamedPoints;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 
@@ -167,6 +168,9 @@ final class Binder {
                     path,
                     "a name from the parts files is needed here, or the fields in { }; found " + node.words());
             return null;
+        }
+        if (type == NamedPoints.class) {
+            return reader.points().read(node, path, quantities);
         }
         if (type.isSealed()) {
             return choices.read(type, node, path, at, Set.of());

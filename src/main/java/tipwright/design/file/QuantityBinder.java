@@ -2,7 +2,7 @@
 package tipwright.design.file;
 
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Measured;
+import tipwright.design.key.Measured;
 import tipwright.quantity.Estimate;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
@@ -12,6 +12,9 @@ import tipwright.quantity.QuantityException;
 final class QuantityBinder {
     private static final double LONGEST = 1000;
     private static final double SHORTEST = 1e-6;
+
+    /** Exact where nothing else is said. */
+    static final Usual NONE = (si, unit) -> 0;
 
     private final Reader reader;
     private final Problems problems;
@@ -24,17 +27,22 @@ final class QuantityBinder {
     /** The SI value; null with a problem noted. */
     @Nullable
     Double read(Measured measured, Node node, String path) {
-        return read(measured, node, path, path, 0);
+        return read(measured, node, path, path, NONE);
+    }
+
+    /** The doubt of a value where none is written with it. */
+    interface Usual {
+        /** Standard doubt, SI, of a value in SI that is written in this unit; 0: none. */
+        double of(double si, String unit);
     }
 
     /**
      * The SI value; null with a problem noted.
      *
      * @param own path of this value alone, such as 'pivot.at.x'
-     * @param usual standard doubt where none is written, SI; 0: none
      */
     @Nullable
-    Double read(Measured measured, Node node, String path, String own, double usual) {
+    Double read(Measured measured, Node node, String path, String own, Usual usual) {
         if (!(node instanceof Node.Scalar scalar)) {
             problems.add(
                     node.place(),
@@ -55,7 +63,7 @@ final class QuantityBinder {
             double value = read.si();
             String wrong = limits(measured, text, value);
             if (wrong == null) {
-                double doubt = read.doubt() > 0 ? read.doubt() : usual;
+                double doubt = read.doubt() > 0 ? read.doubt() : usual.of(value, read.unit());
                 return doubt > 0 ? reader.doubtful(new Uncertain(own, text, measured.value(), value, doubt)) : value;
             }
             problems.add(node.place(), path, Say.quoted(text) + " is " + wrong);

@@ -3,7 +3,7 @@ package tipwright.design.file;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Measured;
+import tipwright.design.key.Measured;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
@@ -52,7 +52,7 @@ final class VectorBinder {
         boolean good = true;
         for (int i = 0; i < size; i++) {
             Node item = list.items().get(i);
-            Double value = direction ? plain(item, path) : quantities.read(measured, item, path, path + COORDINATES[i], 0);
+            Double value = direction ? plain(item, path) : quantities.read(measured, item, path, path + COORDINATES[i], QuantityBinder.NONE);
             good &= value != null;
             c[i] = value == null ? 0 : value;
         }

@@ -39,6 +39,11 @@ public final class Adjusted {
         return misfit[reading];
     }
 
+    /** How much of an error in a reading shows in its misfit, 0 to 1. */
+    public double redundancy(int reading) {
+        return redundancy[reading];
+    }
+
     /** Readings more than were needed. */
     public int spare() {
         return spare;

@@ -2,9 +2,9 @@
 package tipwright.design.tape;
 
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Measured;
-import tipwright.design.Note;
-import tipwright.design.Preset;
+import tipwright.design.key.Measured;
+import tipwright.design.key.Note;
+import tipwright.design.key.Preset;
 import tipwright.quantity.Kind;
 
 /**

@@ -8,8 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import tipwright.design.Bearing;
-import tipwright.design.PlainBush;
+import tipwright.design.joint.Bearing;
+import tipwright.design.joint.PlainBush;
 
 /** Mistakes in a design's own parts files are told with the parts file's name and line. */
 class PartsErrorTest {
