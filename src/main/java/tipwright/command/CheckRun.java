@@ -15,6 +15,7 @@ import tipwright.check.Checker;
 import tipwright.check.Result;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
+import tipwright.doubt.Doubter;
 import tipwright.report.Checked;
 import tipwright.report.CsvReport;
 import tipwright.report.JsonReport;
@@ -68,7 +69,11 @@ final class CheckRun {
             return Exit.CANNOT_COMPUTE;
         }
         List<String> remarks = good.warnings().stream().map(Problem::text).toList();
-        Checked checked = new Checked(result, good.assumptions(), remarks);
+        Checked checked = new Checked(
+                result,
+                good.assumptions(),
+                remarks,
+                form == Form.CSV ? null : Doubter.ask(good, result.findings()));
         boolean colour = file == null && terminal.colour();
         write(checked, form, new Style(colour, shown.units(good)), file);
         return Exit.of(result.verdict());

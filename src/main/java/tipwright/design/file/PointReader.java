@@ -196,7 +196,7 @@ final class PointReader {
         boolean steps = spec.has(How.STEP);
         String wrong = null;
         if (line && (distances > 0 || steps)) {
-            wrong = "'between' places the point by itself; take out the other distances";
+            wrong = "take out the other distances, since 'between' places the point by itself";
         } else if (!line && !steps && distances < 2) {
             wrong = distances == 0
                     ? "nothing places this point; give distances from two points or more, such as " + SAMPLE

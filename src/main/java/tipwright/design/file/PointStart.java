@@ -45,8 +45,7 @@ final class PointStart {
         if (first.how() == How.ALONG) {
             Vec2 along = at(first, 1).xy().minus(at(first, 0).xy());
             return along.norm() < SHORTEST
-                    ? wrong(first, "'" + first.to().get(0) + "' and '" + first.to().get(1)
-                            + "' are at the same place; a line needs two places")
+                    ? wrong(first, "a line needs two places; '" + first.to().get(0) + "' and '" + first.to().get(1) + "' are the same")
                     : at(first, 0).xy().plus(along.unit().times(first.length()));
         }
         return crossing();
@@ -98,7 +97,8 @@ final class PointStart {
     private @Nullable Vec2 cannotMeet() {
         Mark a = spec.marks().get(0);
         Mark b = spec.marks().get(1);
-        String pair = "'" + a.said() + "' (" + a.to().get(0) + ") and '" + b.said() + "' (" + b.to().get(0) + ") cannot meet: ";
+        String pair = "these cannot meet: '" + a.said() + "' (" + a.to().get(0) + ") and '" + b.said() + "' ("
+                + b.to().get(0) + "); ";
         if (a.side() != null || b.side() != null) {
             return wrong(b, pair + "the one does not reach the other; measure both again");
         }
@@ -133,7 +133,7 @@ final class PointStart {
             problems.add(
                     spec.place(),
                     spec.path(),
-                    "'side: " + side.word() + "' does not tell the two places apart that fit, " + both(one, other)
+                    "the two places that fit are not told apart by 'side: " + side.word() + "', " + both(one, other)
                             + "; write 'side: "
                             + (side.axis() == 0 ? "above' or 'side: below'" : "towards-dump' or 'side: away-from-dump'"));
             return null;

@@ -25,9 +25,16 @@ final class SchemaPoints {
                         "anyOf",
                         List.of(
                                 length(),
-                                Map.of("type", "string", "pattern", "^[0-9]+ ?(ga|gauge)$"),
-                                Map.of("type", "string", "pattern", "^[0-9][-0-9 ./]*( mm| in)? plate$"))));
+                                text("^[0-9]+ ?(ga|gauge)$"),
+                                text("^[0-9][-0-9 ./]*( mm| in)? plate$"))));
         return all;
+    }
+
+    private static Map<String, Object> text(String pattern) {
+        Map<String, Object> text = new LinkedHashMap<>();
+        text.put("type", "string");
+        text.put("pattern", pattern);
+        return text;
     }
 
     private static Map<String, Object> length() {

@@ -91,7 +91,7 @@ final class TapeNotes {
         to.add(
                 mark.place(),
                 mark.path(),
-                "'" + mark.said() + "' spoils the rest: by the others, " + name(first) + " is "
+                "this reading spoils the rest: '" + mark.said() + "'; by the others, " + name(first) + " is "
                         + say(mark.length() + error) + then + "; measure it again, or take it out");
     }
 
