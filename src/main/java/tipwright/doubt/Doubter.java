@@ -110,13 +110,13 @@ public final class Doubter {
         Double high = up.get(f.id());
         Double low = down.get(f.id());
         double own = f.utilisation();
-        if (Double.isNaN(own) || Double.isInfinite(own) || (high == null && low == null)) {
+        if (Double.isNaN(own) || Double.isInfinite(own)) {
             return 0;
         }
-        if (high == null || low == null) {
-            return high == null ? own - low : high - own;
+        if (high != null && low != null) {
+            return (high - low) / 2;
         }
-        return (high - low) / 2;
+        return high != null ? high - own : low != null ? own - low : 0;
     }
 
     private static double wanted(double margin, double spread, Sureness.Influence first) {
