@@ -12,6 +12,7 @@ import tipwright.design.actuator.ListedActuator;
 import tipwright.design.key.Counted;
 import tipwright.design.key.FromParts;
 import tipwright.design.key.Measured;
+import tipwright.design.tank.UsualSlurry;
 import tipwright.design.tape.NamedPoints;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
@@ -91,9 +92,20 @@ final class Binder {
         for (int i = 0; i < values.length; i++) {
             Shape.Key key = shape.keys().get(i);
             values[i] = key.loaded() ? reader.loaded(type, read, path, sources) : read.get(key.name());
+            if (values[i] == null && good && key.givenElsewhere()) {
+                values[i] = notYet(key.type());
+            }
             loaded &= !key.loaded() || values[i] != null;
         }
         return loaded ? shape.make(values) : null;
+    }
+
+    /** What stands for a value that the record works out from its other keys; null for types that may be null. */
+    private static @Nullable Object notYet(Class<?> type) {
+        if (type == Vec3.class) {
+            return new Vec3(Double.NaN, Double.NaN, Double.NaN);
+        }
+        return type == double.class ? Double.NaN : null;
     }
 
     private @Nullable Object preset(Shape.Key key, String path, Place at) {
@@ -171,6 +183,9 @@ final class Binder {
         }
         if (type == NamedPoints.class) {
             return reader.points().read(node, path, quantities);
+        }
+        if (type == UsualSlurry.class) {
+            return UsualBinder.read(reader, node, path);
         }
         if (type.isSealed()) {
             return choices.read(type, node, path, at, Set.of());

@@ -85,6 +85,7 @@ public final class DesignFile {
         reader.points().tell(warnings);
         Rules.check(reader.bound(), sources, problems, warnings);
         if (read instanceof Design design && problems.isEmpty()) {
+            WorkedOut.tell(design, reader);
             List<SourceFile> files = new ArrayList<>(List.of(file));
             files.addAll(reader.sources());
             return new Reading.Good(

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.key.Counted;
 import tipwright.design.key.FromParts;
 import tipwright.design.key.Measured;
+import tipwright.design.tank.UsualSlurry;
 import tipwright.design.tape.NamedPoints;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
@@ -111,6 +112,11 @@ final class SchemaValues {
         }
         if (type == NamedPoints.class) {
             return SchemaPoints.named();
+        }
+        if (type == UsualSlurry.class) {
+            Map<String, Object> kinds = new LinkedHashMap<>();
+            kinds.put("enum", UsualSlurry.all().stream().map(UsualSlurry::name).toList());
+            return kinds;
         }
         if (type.isRecord() || type.isSealed()) {
             Map<String, Object> group = writer.reference(type);

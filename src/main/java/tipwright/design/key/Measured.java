@@ -36,4 +36,7 @@ public @interface Measured {
 
     /** Whether a Vec2 or Vec3 is no place of the machine: the sizes of a box, or a place within a part. */
     boolean within() default false;
+
+    /** Whether it may be left out where another key of the record gives it; it is then not a number until the record sets it. */
+    boolean given() default false;
 }

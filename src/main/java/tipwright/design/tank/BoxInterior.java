@@ -24,4 +24,10 @@ public record BoxInterior(
     public Solid solid() {
         return Polyhedron.box(size, centre);
     }
+
+    @Override
+    public Interior inside(double wall, boolean outside) {
+        Vec3 walls = new Vec3(2 * wall, 2 * wall, 2 * wall);
+        return outside ? new BoxInterior(size.minus(walls), centre) : this;
+    }
 }
