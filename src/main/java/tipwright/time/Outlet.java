@@ -3,7 +3,7 @@ package tipwright.time;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.analysis.Gravity;
+import tipwright.load.Gravity;
 import tipwright.design.tank.Tank;
 import tipwright.design.tank.Vent;
 import tipwright.geometry.NotConvergedException;

@@ -2,7 +2,7 @@
 package tipwright.time;
 
 import java.util.List;
-import tipwright.analysis.Gravity;
+import tipwright.load.Gravity;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec3;
 

@@ -11,7 +11,7 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Examples;
-import tipwright.analysis.Gravity;
+import tipwright.load.Gravity;
 import tipwright.analysis.Row;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;

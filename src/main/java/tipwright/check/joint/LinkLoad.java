@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
-import tipwright.analysis.Gravity;
+import tipwright.load.Gravity;
 import tipwright.analysis.JointPlan;
 import tipwright.analysis.LinkPlan;
 import tipwright.analysis.Mechanism;

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.CaseResult;
-import tipwright.analysis.Gravity;
+import tipwright.load.Gravity;
 import tipwright.analysis.Row;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.Rod;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
-import tipwright.analysis.Gravity;
+import tipwright.load.Gravity;
 import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;

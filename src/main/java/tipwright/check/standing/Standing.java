@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Gravity;
+import tipwright.load.Gravity;
 import tipwright.analysis.Pose;
 import tipwright.check.rule.Findings;
 import tipwright.check.standing.Footprint.Mass;
