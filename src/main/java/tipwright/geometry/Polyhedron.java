@@ -92,6 +92,11 @@ public final class Polyhedron implements Solid {
         return wet.volume() <= 0 ? Moments.NOTHING : wet;
     }
 
+    /** Volume properties of the part below both planes; the section is that of the first. */
+    public Moments below(Plane a, Plane b) {
+        return Corner.below(tree, a, b);
+    }
+
     @Override
     public Moments whole() {
         return whole;

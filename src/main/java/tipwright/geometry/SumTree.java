@@ -151,6 +151,61 @@ final class SumTree {
         return TriangleSums.moments(wet, n, level, origin);
     }
 
+    /** Half of the diagonal of the box around everything, m. */
+    double reach() {
+        return new Vec3(boxes[3], boxes[4], boxes[5]).norm();
+    }
+
+    /** Middle of that box, m. */
+    Vec3 middle() {
+        return origin.plus(new Vec3(boxes[0], boxes[1], boxes[2]));
+    }
+
+    /**
+     * Sums of the surface that is below both planes, m.
+     *
+     * @param a first plane, its level from the origin of the sums
+     * @param b second plane, likewise
+     */
+    double[] belowBoth(Plane a, Plane b) {
+        double[] wet = new double[TriangleSums.SIZE];
+        TriangleClip clip = new TriangleClip(corners);
+        int node = 0;
+        while (node < nodes) {
+            int inA = side(node, a);
+            int inB = inA > 0 ? 1 : side(node, b);
+            if (inA > 0 || inB > 0) {
+                node = after[node];
+            } else if (inA < 0 && inB < 0) {
+                for (int k = 0; k < TriangleSums.SIZE; k++) {
+                    wet[k] += sums[TriangleSums.SIZE * node + k];
+                }
+                node = after[node];
+            } else {
+                if (after[node] == node + 1) {
+                    for (int i = start[node]; i < end[node]; i++) {
+                        clip.add(wet, 9 * i, a, b);
+                    }
+                }
+                node++;
+            }
+        }
+        return wet;
+    }
+
+    Vec3 origin() {
+        return origin;
+    }
+
+    /** -1: the node is below the plane, 1: above, 0: the plane meets its box. */
+    private int side(int node, Plane plane) {
+        int b = 6 * node;
+        Vec3 n = plane.normal();
+        double height = n.x() * boxes[b] + n.y() * boxes[b + 1] + n.z() * boxes[b + 2] - plane.level();
+        double reach = Math.abs(n.x()) * boxes[b + 3] + Math.abs(n.y()) * boxes[b + 4] + Math.abs(n.z()) * boxes[b + 5];
+        return height > reach ? 1 : height <= -reach ? -1 : 0;
+    }
+
     private void clip(double[] wet, int t, Vec3 n, double level) {
         double a = height(t, n, level);
         double b = height(t + 3, n, level);

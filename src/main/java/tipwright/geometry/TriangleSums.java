@@ -67,14 +67,28 @@ final class TriangleSums {
      * @param origin of the frame of the sums, m
      */
     static Moments moments(double[] sums, Vec3 n, double level, Vec3 origin) {
-        Vec3 apex = n.times(level);
-        Vec3 area = new Vec3(sums[1], sums[2], sums[3]);
-        double onArea = apex.dot(area);
+        return from(sums, n.times(level), -n.dot(area(sums)), origin);
+    }
+
+    /**
+     * Volume properties of what the summed triangles and flat caps that all pass through one point enclose.
+     *
+     * @param apex that point, m, in the frame of the sums
+     * @param section to be told with them, m2
+     * @param origin of the frame of the sums, m
+     */
+    static Moments from(double[] sums, Vec3 apex, double section, Vec3 origin) {
+        double onArea = apex.dot(area(sums));
         double volume = sums[0] - onArea / 3;
         double x = first(sums, 0, apex.x(), apex, onArea);
         double y = first(sums, 1, apex.y(), apex, onArea);
         double z = first(sums, 2, apex.z(), apex, onArea);
-        return new Moments(volume, new Vec3(x, y, z).plus(origin.times(volume)), -n.dot(area));
+        return new Moments(volume, new Vec3(x, y, z).plus(origin.times(volume)), section);
+    }
+
+    /** Sum of the area vectors, m2. */
+    static Vec3 area(double[] sums) {
+        return new Vec3(sums[1], sums[2], sums[3]);
     }
 
     private static double first(double[] sums, int axis, double own, Vec3 apex, double onArea) {

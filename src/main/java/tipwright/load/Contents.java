@@ -82,7 +82,12 @@ public final class Contents {
      * repose, from there on at that slope. Source: angle of repose of a cohesionless heap; common practice, no source for the wet value.
      */
     public Filled heap(double tilt, double volume, double guess) {
-        return Level.filling(solid, heapNormal(tilt, slope(tilt)), volume, guess);
+        return heap(tilt, slope(tilt), volume, guess);
+    }
+
+    /** Solids whose surface slopes down to the dump side at an angle, rad. */
+    Filled heap(double tilt, double slope, double volume, double guess) {
+        return Level.filling(solid, heapNormal(tilt, slope), volume, guess);
     }
 
     /** Slope of the surface of solids that settled at the first tilt, rad: what it has tipped since, at most their repose. */

@@ -50,7 +50,7 @@ public final class JsonReport {
         json.text("design", analysis.design().name());
         json.text("verdict", result.verdict().word());
         json.list("warnings", checked.warnings());
-        new JsonRows(json).write(analysis.cases());
+        new JsonRows(json).write(analysis);
         new JsonPeaks(json).write(analysis);
         json.each("checks", result.findings(), this::check);
         new JsonCycle(json).write(result.timing());

@@ -7,8 +7,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * The dump in time.
  *
- * @param cycles by load case: first 'draining', the normal dump; then 'held', where nothing leaves; then 'caked' where solids settle,
- *     the last two unless the design leaves them out. Empty when the time is not known
+ * @param cycles by load case: first 'draining', the normal dump; then 'held', where nothing leaves; where solids settle 'caked',
+ *     'settled' and 'slid'; then the design's own fixed loads. All but the first unless the design leaves them out. Empty when the
+ *     time is not known
  * @param missing the key that is missing when the time is not known; else null
  */
 public record Timing(List<Cycle> cycles, @Nullable String missing) {

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.geometry;
+
+/** Clips triangles by two planes and adds what is below both to surface sums. A workspace for one cut. */
+final class TriangleClip {
+    /** A triangle cut by two planes has five corners at the most. */
+    private static final int MOST = 3 * 6;
+
+    private final double[] corners;
+    private double[] from = new double[MOST];
+    private double[] to = new double[MOST];
+
+    /** @param corners coordinates, m, [9 * triangle + 3 * corner + axis] */
+    TriangleClip(double[] corners) {
+        this.corners = corners;
+    }
+
+    /** Adds the part of the triangle at an offset. */
+    void add(double[] sums, int at, Plane a, Plane b) {
+        System.arraycopy(corners, at, from, 0, 9);
+        int count = cut(cut(9, a), b);
+        double[] p = from;
+        for (int i = 6; i < count; i += 3) {
+            TriangleSums.add(sums, 0, p[0], p[1], p[2], p[i - 3], p[i - 2], p[i - 1], p[i], p[i + 1], p[i + 2]);
+        }
+    }
+
+    /** Leaves what is below a plane; returns how many coordinates that has. */
+    private int cut(int count, Plane plane) {
+        Vec3 n = plane.normal();
+        int kept = 0;
+        for (int i = 0; i < count; i += 3) {
+            int j = i + 3 == count ? 0 : i + 3;
+            double here = n.x() * from[i] + n.y() * from[i + 1] + n.z() * from[i + 2] - plane.level();
+            double next = n.x() * from[j] + n.y() * from[j + 1] + n.z() * from[j + 2] - plane.level();
+            if (here <= 0) {
+                to[kept++] = from[i];
+                to[kept++] = from[i + 1];
+                to[kept++] = from[i + 2];
+            }
+            if (here <= 0 != next <= 0) {
+                double s = here / (here - next);
+                for (int k = 0; k < 3; k++) {
+                    to[kept++] = from[i + k] + s * (from[j + k] - from[i + k]);
+                }
+            }
+        }
+        double[] swap = from;
+        from = to;
+        to = swap;
+        return kept;
+    }
+}
