@@ -76,8 +76,8 @@ final class Layers {
 
     /** Levels of the tilt before. */
     private static final class Guess {
-        private double cake = Double.NaN;
-        private double water = Double.NaN;
+        private final Ahead cake = new Ahead();
+        private final Ahead water = new Ahead();
     }
 
     private Filled run(double tilt, double repose, Guess guess) {
@@ -85,14 +85,14 @@ final class Layers {
         if (slope == 0) {
             return settled;
         }
-        Filled cake = contents.heap(tilt, slope, settled.moments().volume(), guess.cake);
-        guess.cake = cake.plane().level();
+        Filled cake = contents.heap(tilt, slope, settled.moments().volume(), guess.cake.at(tilt));
+        guess.cake.found(tilt, cake.plane().level());
         return cake;
     }
 
     private LoadState at(double tilt, Filled cake, Guess guess) {
-        Filled over = bed.water(cake, contents.up(tilt), water, guess.water);
-        guess.water = over.plane().level();
+        Filled over = bed.water(cake, contents.up(tilt), water, guess.water.at(tilt));
+        guess.water.found(tilt, over.plane().level());
         return weights.layers(cake, over, design.slurry().liquidDensity());
     }
 

@@ -26,10 +26,10 @@ final class Settler {
     LoadCase held(double normalTo) {
         double volume = contents.slurryVolume();
         List<LoadState> states = new ArrayList<>(tilts.length);
-        double guess = Double.NaN;
+        Ahead ahead = new Ahead();
         for (double tilt : tilts) {
-            Filled filled = contents.liquid(tilt, volume, guess);
-            guess = filled.plane().level();
+            Filled filled = contents.liquid(tilt, volume, ahead.at(tilt));
+            ahead.found(tilt, filled.plane().level());
             states.add(weights.liquid(filled));
         }
         return new LoadCase(
@@ -39,15 +39,15 @@ final class Settler {
     LoadCase draining() {
         double start = contents.slurryVolume();
         double volume = start;
-        double guess = Double.NaN;
+        Ahead ahead = new Ahead();
         List<LoadState> states = new ArrayList<>(tilts.length);
         for (double tilt : tilts) {
             Filled filled = contents.liquidAtLip(tilt);
             if (filled == null || filled.moments().volume() >= volume) {
-                filled = contents.liquid(tilt, volume, guess);
+                filled = contents.liquid(tilt, volume, ahead.at(tilt));
             }
             volume = Math.min(volume, filled.moments().volume());
-            guess = filled.plane().level();
+            ahead.found(tilt, filled.plane().level());
             states.add(weights.liquid(filled));
         }
         return new LoadCase(
@@ -57,12 +57,12 @@ final class Settler {
     LoadCase heaped() {
         double start = contents.cakeVolume();
         double volume = start;
-        double guess = Double.NaN;
+        Ahead ahead = new Ahead();
         List<LoadState> states = new ArrayList<>(tilts.length);
         for (double tilt : tilts) {
-            Heap.Lying lying = heap.at(tilt, volume, guess);
+            Heap.Lying lying = heap.at(tilt, volume, ahead.at(tilt));
             volume = Math.min(volume, lying.moments().volume());
-            guess = lying.surface().level();
+            ahead.found(tilt, lying.surface().level());
             states.add(cake(lying));
         }
         return new LoadCase(

@@ -52,10 +52,10 @@ final class Upsets {
         double mass =
                 design.slurry().mixtureDensity() * slurry + design.slurry().liquidDensity() * (full - slurry);
         List<LoadState> states = new ArrayList<>(tilts.length);
-        double guess = Double.NaN;
+        Ahead ahead = new Ahead();
         for (double tilt : tilts) {
-            Filled filled = contents.liquid(tilt, full, guess);
-            guess = filled.plane().level();
+            Filled filled = contents.liquid(tilt, full, ahead.at(tilt));
+            ahead.found(tilt, filled.plane().level());
             states.add(weights.liquid(filled, mass / full));
         }
         return new LoadCase(
@@ -68,18 +68,26 @@ final class Upsets {
 
     private double rim() {
         Vec3 up = contents.up(contents.start());
-        Vec3 middle = contents.solid().whole().centroid();
         double full = contents.capacity();
         for (Opening opening : design.tank().openings()) {
             boolean open = opening.door() == null && opening.opensAt() <= contents.start() + TiltGrid.SAME;
-            boolean above = up.dot(opening.middle()) > up.dot(middle)
-                    && Math.abs(opening.areaVector().unit().dot(up)) > UPRIGHT;
-            if (open && above) {
+            if (open && facesUp(opening, up)) {
                 Plane rim = new Plane(up, opening.lip(up));
                 full = Math.min(full, contents.solid().below(rim).volume());
             }
         }
         return full;
+    }
+
+    /** By its normal; where only corners are given, by its plane and by lying over the middle of the tank. */
+    private boolean facesUp(Opening opening, Vec3 up) {
+        Vec3 out = opening.normal();
+        if (out != null) {
+            return out.unit().dot(up) > UPRIGHT;
+        }
+        Vec3 middle = contents.solid().whole().centroid();
+        return up.dot(opening.middle().minus(middle)) > 0
+                && Math.abs(opening.areaVector().unit().dot(up)) > UPRIGHT;
     }
 
     /**
