@@ -17,12 +17,47 @@ final class TriangleClip {
 
     /** Adds the part of the triangle at an offset. */
     void add(double[] sums, int at, Plane a, Plane b) {
-        System.arraycopy(corners, at, from, 0, 9);
-        int count = cut(cut(9, a), b);
-        double[] p = from;
+        double[] p = corners;
+        int inA = side(at, a);
+        int inB = inA > 0 ? 1 : side(at, b);
+        if (inA > 0 || inB > 0) {
+            return;
+        }
+        if (inA < 0 && inB < 0) {
+            TriangleSums.add(
+                    sums,
+                    0,
+                    p[at],
+                    p[at + 1],
+                    p[at + 2],
+                    p[at + 3],
+                    p[at + 4],
+                    p[at + 5],
+                    p[at + 6],
+                    p[at + 7],
+                    p[at + 8]);
+            return;
+        }
+        System.arraycopy(p, at, from, 0, 9);
+        int count = inA < 0 ? 9 : cut(9, a);
+        count = inB < 0 ? count : cut(count, b);
+        p = from;
         for (int i = 6; i < count; i += 3) {
             TriangleSums.add(sums, 0, p[0], p[1], p[2], p[i - 3], p[i - 2], p[i - 1], p[i], p[i + 1], p[i + 2]);
         }
+    }
+
+    /** -1: the triangle is below the plane, 1: above, 0: the plane cuts it. */
+    private int side(int t, Plane plane) {
+        double i = height(t, plane);
+        double j = height(t + 3, plane);
+        double k = height(t + 6, plane);
+        return Math.max(i, Math.max(j, k)) <= 0 ? -1 : Math.min(i, Math.min(j, k)) > 0 ? 1 : 0;
+    }
+
+    private double height(int at, Plane plane) {
+        Vec3 n = plane.normal();
+        return n.x() * corners[at] + n.y() * corners[at + 1] + n.z() * corners[at + 2] - plane.level();
     }
 
     /** Leaves what is below a plane; returns how many coordinates that has. */

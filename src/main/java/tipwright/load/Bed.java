@@ -12,15 +12,17 @@ import tipwright.geometry.Solid;
 import tipwright.geometry.Vec3;
 
 /**
- * The inside of a tank cut by two planes: free water over settled solids, or a part of them. A curved tank is cut as a fine mesh;
+ * The inside of a tank cut by two planes: free water over settled solids, or a part of them. A workspace: it keeps its mesh. A curved tank is cut as a fine mesh;
  * what comes of it is brought to the volume and the centroid that the exact solid has for all that is on that side of the cake.
  */
 final class Bed {
     /** Largest distance of the mesh from the true surface over the size of the tank. */
-    private static final double SAG_SHARE = 1.0 / 800;
+    private static final double SAG_SHARE = 1.0 / 200;
 
     private final Solid solid;
     private @Nullable Polyhedron mesh;
+    private @Nullable Plane lastOver;
+    private Moments lastRough = Moments.NOTHING;
 
     Bed(Solid solid) {
         this.solid = solid;
@@ -57,9 +59,18 @@ final class Bed {
                 whole.first().minus(cake.moments().first()),
                 0);
         Plane over = new Plane(cake.plane().normal().times(-1), -cake.plane().level());
-        Moments rough = body.below(over);
+        Moments rough = rough(body, over);
         Range range = solid.extent(up);
         return Level.filling(p -> matched(body.below(p, over), rough, room), range, room, up, volume, guess);
+    }
+
+    /** What the mesh holds over a cake; a stuck one is asked for at every tilt. */
+    private Moments rough(Polyhedron body, Plane over) {
+        if (!over.equals(lastOver)) {
+            lastRough = body.below(over);
+            lastOver = over;
+        }
+        return lastRough;
     }
 
     /** A part of a rough body as the same share of the exact one. */
