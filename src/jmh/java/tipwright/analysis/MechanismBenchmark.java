@@ -15,7 +15,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import tipwright.design.Design;
-import tipwright.design.TiltRange;
+import tipwright.design.drive.TiltRange;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
 import tipwright.geometry.Vec3;

@@ -17,6 +17,7 @@ import org.openjdk.jmh.annotations.Warmup;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
+import tipwright.check.clearance.Clearance;
 import tipwright.design.Design;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;

@@ -19,11 +19,11 @@ import org.openjdk.jmh.annotations.Warmup;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
-import tipwright.design.Cases;
 import tipwright.design.Design;
-import tipwright.design.TiltRange;
+import tipwright.design.drive.TiltRange;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
+import tipwright.design.tank.Cases;
 import tipwright.geometry.Vec2;
 
 /**

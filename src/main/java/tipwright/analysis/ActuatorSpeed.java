@@ -2,10 +2,10 @@
 package tipwright.analysis;
 
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Actuator;
-import tipwright.design.ElectricActuator;
-import tipwright.design.HydraulicActuator;
-import tipwright.design.TelescopicCylinder;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.actuator.ElectricActuator;
+import tipwright.design.actuator.HydraulicActuator;
+import tipwright.design.actuator.TelescopicCylinder;
 
 /**
  * Speed of an actuator under load.

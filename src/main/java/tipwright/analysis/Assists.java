@@ -3,12 +3,12 @@ package tipwright.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
-import tipwright.design.Anchor;
-import tipwright.design.Assist;
-import tipwright.design.Counterweight;
 import tipwright.design.Design;
-import tipwright.design.LineSpring;
-import tipwright.design.TorsionSpring;
+import tipwright.design.drive.Anchor;
+import tipwright.design.drive.Assist;
+import tipwright.design.drive.Counterweight;
+import tipwright.design.drive.LineSpring;
+import tipwright.design.drive.TorsionSpring;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.linkage.Joint;

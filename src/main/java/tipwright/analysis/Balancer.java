@@ -6,7 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
-import tipwright.design.PlacedActuator;
+import tipwright.design.actuator.PlacedActuator;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.linkage.Linkage;

@@ -2,8 +2,8 @@
 package tipwright.analysis;
 
 import java.util.List;
-import tipwright.design.Pivot;
-import tipwright.design.Support;
+import tipwright.design.joint.Pivot;
+import tipwright.design.joint.Support;
 
 /**
  * Shares a load between two bearings that are not in the plane of the actuator and the centroid. Add every force on what the

@@ -4,11 +4,11 @@ package tipwright.analysis;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
-import tipwright.design.Drive;
-import tipwright.design.Guide;
-import tipwright.design.PinJoint;
-import tipwright.design.Rod;
-import tipwright.design.Support;
+import tipwright.design.actuator.Rod;
+import tipwright.design.drive.Drive;
+import tipwright.design.joint.Guide;
+import tipwright.design.joint.PinJoint;
+import tipwright.design.joint.Support;
 import tipwright.linkage.Reactor;
 
 /**

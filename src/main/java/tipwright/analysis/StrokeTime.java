@@ -3,8 +3,8 @@ package tipwright.analysis;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Actuator;
-import tipwright.design.PlacedActuator;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.actuator.PlacedActuator;
 
 /**
  * How long the actuator runs for one dump when every tilt is met with the load that slows it most: an upper estimate, without the

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
+import tipwright.check.rule.Finding;
 import tipwright.design.Design;
 import tipwright.time.CycleTimer;
 import tipwright.time.Timing;

@@ -1,9 +1,46 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import tipwright.analysis.Analysis;
+import tipwright.check.actuator.AssistCheck;
+import tipwright.check.actuator.BucklingCheck;
+import tipwright.check.actuator.CycleTimeCheck;
+import tipwright.check.actuator.DutyCheck;
+import tipwright.check.actuator.HoldCheck;
+import tipwright.check.actuator.OverCentreCheck;
+import tipwright.check.actuator.PullCheck;
+import tipwright.check.actuator.PushCheck;
+import tipwright.check.actuator.ReachCheck;
+import tipwright.check.actuator.StallCheck;
+import tipwright.check.actuator.StrokeCheck;
+import tipwright.check.actuator.TransmissionCheck;
+import tipwright.check.bearing.BearingHousingCheck;
+import tipwright.check.bearing.BearingStaticCheck;
+import tipwright.check.bearing.BushCheck;
+import tipwright.check.bearing.ShaftCheck;
+import tipwright.check.clearance.ClearanceCheck;
+import tipwright.check.fault.WhatIfCheck;
+import tipwright.check.joint.BoltCheck;
+import tipwright.check.joint.CrossMemberCheck;
+import tipwright.check.joint.LinkCheck;
+import tipwright.check.joint.LugCheck;
+import tipwright.check.joint.PinCheck;
+import tipwright.check.joint.SlideCheck;
+import tipwright.check.joint.WeldCheck;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.slurry.ChannelCheck;
+import tipwright.check.slurry.DoorCheck;
+import tipwright.check.slurry.EmptiesCheck;
+import tipwright.check.slurry.LandingCheck;
+import tipwright.check.slurry.VentCheck;
+import tipwright.check.standing.HangCheck;
+import tipwright.check.standing.TipOverCheck;
+import tipwright.check.supply.ElectricalCheck;
+import tipwright.check.supply.HydraulicCheck;
 import tipwright.time.Timing;
 
 /** The registry of checks. */
@@ -12,6 +49,13 @@ public final class Checks {
 
     /** All checks, in the order in which they are shown. */
     public static List<Check> all() {
+        List<Check> all = new ArrayList<>(rules());
+        all.add(24, new WhatIfCheck(rules()));
+        return List.copyOf(all);
+    }
+
+    /** All but the what-ifs, which run them anew under another condition. */
+    private static List<Check> rules() {
         return List.of(
                 new ReachCheck(),
                 new StrokeCheck(),
@@ -37,7 +81,6 @@ public final class Checks {
                 new ChannelCheck(),
                 new DoorCheck(),
                 new EmptiesCheck(),
-                new WhatIfCheck(),
                 new ClearanceCheck(),
                 new LandingCheck(),
                 new TipOverCheck(),

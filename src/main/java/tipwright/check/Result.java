@@ -4,6 +4,8 @@ package tipwright.check;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.time.Timing;
 
 /**

@@ -8,10 +8,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
-import tipwright.design.Cases;
 import tipwright.design.Design;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
+import tipwright.design.tank.Cases;
 import tipwright.viewer.start.DesignName;
 
 /**

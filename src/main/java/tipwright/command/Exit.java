@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.command;
 
-import tipwright.check.Verdict;
+import tipwright.check.rule.Verdict;
 
 /** Exit codes; the help of every command lists them. */
 final class Exit {

@@ -9,8 +9,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import tipwright.check.Check;
 import tipwright.check.Checks;
+import tipwright.check.rule.Check;
 import tipwright.quantity.Spelling;
 import tipwright.report.Prose;
 

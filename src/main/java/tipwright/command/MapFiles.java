@@ -11,7 +11,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
-import tipwright.design.Straight;
+import tipwright.design.drive.Straight;
 import tipwright.drawing.Drawing;
 import tipwright.drawing.Png;
 import tipwright.drawing.Svg;

@@ -16,10 +16,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import tipwright.design.MeshInterior;
 import tipwright.design.file.Beside;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
+import tipwright.design.tank.MeshInterior;
 import tipwright.quantity.Spelling;
 import tipwright.report.WholeFile;
 

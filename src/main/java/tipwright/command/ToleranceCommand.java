@@ -15,7 +15,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
-import tipwright.design.Mounts;
+import tipwright.design.around.Mounts;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
 import tipwright.drawing.Svg;

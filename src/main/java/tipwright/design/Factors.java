@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design;
 
+import tipwright.design.key.Measured;
+import tipwright.design.key.Note;
 import tipwright.quantity.Kind;
 
 /** Safety factors; utilisation = demand / (capacity / factor). Source of the presets: common practice, no source. */

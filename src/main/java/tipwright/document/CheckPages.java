@@ -3,10 +3,10 @@ package tipwright.document;
 
 import java.util.ArrayList;
 import java.util.List;
-import tipwright.check.Check;
 import tipwright.check.Checks;
-import tipwright.check.Finding;
-import tipwright.check.Verdict;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.Mend;

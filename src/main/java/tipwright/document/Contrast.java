@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
-import tipwright.design.Actuator;
+import tipwright.design.actuator.Actuator;
 import tipwright.report.Cautions;
 import tipwright.report.Checked;
 import tipwright.report.Comparison;

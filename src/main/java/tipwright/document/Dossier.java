@@ -4,8 +4,8 @@ package tipwright.document;
 import java.util.Comparator;
 import java.util.List;
 import tipwright.analysis.Analysis;
-import tipwright.check.Finding;
-import tipwright.check.Verdict;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.report.Checked;
 

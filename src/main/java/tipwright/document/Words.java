@@ -3,8 +3,8 @@ package tipwright.document;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import tipwright.check.Finding;
-import tipwright.check.Verdict;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;

@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Cases;
+import tipwright.design.tank.Cases;
 import tipwright.design.Design;
-import tipwright.design.Opening;
+import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec3;
 
 /** Works out the load cases of one fill of a design. */

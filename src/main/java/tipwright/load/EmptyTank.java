@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.load;
 
-import tipwright.design.Attached;
-import tipwright.design.Opening;
-import tipwright.design.Tank;
-import tipwright.design.Wall;
-import tipwright.design.Weighed;
+import tipwright.design.tank.Attached;
+import tipwright.design.tank.Opening;
+import tipwright.design.tank.Tank;
+import tipwright.design.tank.Wall;
+import tipwright.design.tank.Weighed;
 import tipwright.geometry.Skin;
 import tipwright.geometry.Solid;
 import tipwright.geometry.Vec3;

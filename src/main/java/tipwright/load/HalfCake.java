@@ -4,7 +4,7 @@ package tipwright.load;
 import java.util.ArrayList;
 import java.util.List;
 import tipwright.design.Design;
-import tipwright.design.Opening;
+import tipwright.design.tank.Opening;
 import tipwright.geometry.Filled;
 import tipwright.geometry.Moments;
 import tipwright.geometry.Plane;

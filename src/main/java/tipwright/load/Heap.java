@@ -3,7 +3,7 @@ package tipwright.load;
 
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
-import tipwright.design.Opening;
+import tipwright.design.tank.Opening;
 import tipwright.geometry.Filled;
 import tipwright.geometry.MeshCut;
 import tipwright.geometry.Moments;

@@ -3,7 +3,7 @@ package tipwright.load;
 
 import java.util.ArrayList;
 import java.util.List;
-import tipwright.design.Cases;
+import tipwright.design.tank.Cases;
 import tipwright.design.Design;
 
 /**

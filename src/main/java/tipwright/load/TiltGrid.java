@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.NavigableSet;
 import java.util.TreeSet;
 import tipwright.design.Design;
-import tipwright.design.Opening;
-import tipwright.design.Slurry;
+import tipwright.design.tank.Opening;
+import tipwright.design.tank.Slurry;
 
 /**
  * The tilts at which a design is worked out: those of its steps, and both sides of each tilt at which the contents change at once.

@@ -6,7 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
-import tipwright.design.Opening;
+import tipwright.design.tank.Opening;
 import tipwright.geometry.Filled;
 import tipwright.geometry.Plane;
 import tipwright.geometry.Solid;

@@ -3,7 +3,7 @@ package tipwright.placement;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.check.Finding;
+import tipwright.check.rule.Finding;
 import tipwright.design.Design;
 
 /**

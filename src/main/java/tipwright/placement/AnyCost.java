@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Actuator;
+import tipwright.design.actuator.Actuator;
 import tipwright.geometry.Vec2;
 
 /**

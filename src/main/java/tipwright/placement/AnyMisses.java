@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.ListedActuator;
+import tipwright.design.actuator.ListedActuator;
 import tipwright.geometry.Vec2;
 
 /**

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
-import tipwright.design.Drive;
-import tipwright.design.ListedActuator;
-import tipwright.design.Mounts;
-import tipwright.design.Wants;
-import tipwright.design.Zone;
+import tipwright.design.actuator.ListedActuator;
+import tipwright.design.around.Mounts;
+import tipwright.design.around.Wants;
+import tipwright.design.around.Zone;
+import tipwright.design.drive.Drive;
 import tipwright.geometry.Vec2;
 
 /**

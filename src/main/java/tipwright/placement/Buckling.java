@@ -2,8 +2,8 @@
 package tipwright.placement;
 
 import org.jspecify.annotations.Nullable;
-import tipwright.check.Column;
-import tipwright.design.Actuator;
+import tipwright.design.actuator.Actuator;
+import tipwright.strength.Column;
 
 /**
  * Buckling load of an actuator over its length, from a table: the load of a stepped column has no closed form.

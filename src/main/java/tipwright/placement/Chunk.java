@@ -3,7 +3,7 @@ package tipwright.placement;
 
 import java.util.ArrayList;
 import java.util.List;
-import tipwright.design.Drive;
+import tipwright.design.drive.Drive;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
 

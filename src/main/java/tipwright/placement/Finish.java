@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import tipwright.check.Finding;
-import tipwright.check.Verdict;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 
 /** Makes answers of the grid's best: refined, checked in full, the best for each aim and other good compromises. */

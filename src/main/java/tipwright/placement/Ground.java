@@ -4,8 +4,8 @@ package tipwright.placement;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.KeepOut;
-import tipwright.design.Zone;
+import tipwright.design.around.KeepOut;
+import tipwright.design.around.Zone;
 import tipwright.geometry.Vec2;
 
 /**

@@ -3,10 +3,10 @@ package tipwright.placement;
 
 import java.util.Comparator;
 import java.util.List;
-import tipwright.design.BallInsert;
 import tipwright.design.Design;
-import tipwright.design.HousingStrength;
-import tipwright.design.Support;
+import tipwright.design.joint.BallInsert;
+import tipwright.design.joint.HousingStrength;
+import tipwright.design.joint.Support;
 import tipwright.geometry.Vec2;
 
 /** How much a load asks of a bearing's housing by its direction, as the check of the housing does. Immutable. */

@@ -4,16 +4,16 @@ package tipwright.placement;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.ActuatorSpeed;
-import tipwright.check.PinStress;
-import tipwright.design.Actuator;
-import tipwright.design.BallInsert;
-import tipwright.design.Bearing;
 import tipwright.design.Design;
 import tipwright.design.Factors;
-import tipwright.design.ListedActuator;
-import tipwright.design.PinJoint;
-import tipwright.design.PlainBush;
-import tipwright.design.Shaft;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.actuator.ListedActuator;
+import tipwright.design.joint.BallInsert;
+import tipwright.design.joint.Bearing;
+import tipwright.design.joint.PinJoint;
+import tipwright.design.joint.PlainBush;
+import tipwright.design.joint.Shaft;
+import tipwright.strength.PinStress;
 
 /**
  * Utilisation of every limit for candidates with one actuator, by the rules of the checks. Immutable; writes into arrays that its

@@ -6,10 +6,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tipwright.analysis.Analysis;
-import tipwright.check.Check;
 import tipwright.check.Checks;
-import tipwright.check.Finding;
-import tipwright.check.Verdict;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 
 /** What bounds the mounts, by the checks themselves. */
 final class LimitChecks {

@@ -8,14 +8,14 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
-import tipwright.check.Finding;
 import tipwright.check.Result;
-import tipwright.check.Verdict;
-import tipwright.design.Actuator;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
-import tipwright.design.ElectricActuator;
-import tipwright.design.ListedActuator;
-import tipwright.design.PlacedActuator;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.actuator.ElectricActuator;
+import tipwright.design.actuator.ListedActuator;
+import tipwright.design.actuator.PlacedActuator;
 import tipwright.time.Cycle;
 
 /** Tries listed actuators in a design whose pins stay where they are. */

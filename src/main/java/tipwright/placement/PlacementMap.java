@@ -8,11 +8,11 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
-import tipwright.design.Drive;
-import tipwright.design.KeepOut;
-import tipwright.design.Mounts;
-import tipwright.design.Straight;
-import tipwright.design.Zone;
+import tipwright.design.around.KeepOut;
+import tipwright.design.around.Mounts;
+import tipwright.design.around.Zone;
+import tipwright.design.drive.Drive;
+import tipwright.design.drive.Straight;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Strut;
 

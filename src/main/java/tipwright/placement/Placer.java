@@ -9,7 +9,7 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
-import tipwright.design.Straight;
+import tipwright.design.drive.Straight;
 import tipwright.geometry.Vec2;
 
 /**

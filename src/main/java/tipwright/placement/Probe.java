@@ -2,11 +2,11 @@
 package tipwright.placement;
 
 import tipwright.analysis.CannotComputeException;
-import tipwright.design.Actuator;
 import tipwright.design.Design;
-import tipwright.design.ListedActuator;
-import tipwright.design.Mounts;
-import tipwright.design.Straight;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.actuator.ListedActuator;
+import tipwright.design.around.Mounts;
+import tipwright.design.drive.Straight;
 import tipwright.geometry.Vec2;
 
 /** Tells the utilisation of a design with its pins elsewhere, fast enough to follow a drag. Mutable inside: owned by one caller. */

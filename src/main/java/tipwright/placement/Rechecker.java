@@ -8,8 +8,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
-import tipwright.check.Finding;
-import tipwright.check.Verdict;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 
 /**

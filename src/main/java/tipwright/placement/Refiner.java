@@ -4,7 +4,7 @@ package tipwright.placement;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Drive;
+import tipwright.design.drive.Drive;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
 

@@ -2,8 +2,8 @@
 package tipwright.placement;
 
 import java.util.List;
-import tipwright.design.Actuator;
 import tipwright.design.Design;
+import tipwright.design.actuator.Actuator;
 import tipwright.geometry.Vec2;
 
 /**

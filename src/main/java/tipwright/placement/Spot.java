@@ -3,7 +3,7 @@ package tipwright.placement;
 
 import java.util.List;
 import tipwright.design.Design;
-import tipwright.design.ListedActuator;
+import tipwright.design.actuator.ListedActuator;
 import tipwright.geometry.Vec2;
 
 /**

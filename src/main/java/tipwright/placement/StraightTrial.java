@@ -4,12 +4,12 @@ package tipwright.placement;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
-import tipwright.design.Actuator;
 import tipwright.design.Design;
-import tipwright.design.ListedActuator;
-import tipwright.design.Mounts;
-import tipwright.design.Slurry;
-import tipwright.design.Straight;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.actuator.ListedActuator;
+import tipwright.design.around.Mounts;
+import tipwright.design.drive.Straight;
+import tipwright.design.tank.Slurry;
 import tipwright.geometry.Vec2;
 
 /** A straight drive tried by its closed form: microseconds a try. Mutable inside: owned by one caller. */

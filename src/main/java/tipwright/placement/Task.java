@@ -4,12 +4,12 @@ package tipwright.placement;
 import java.util.List;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
-import tipwright.design.Drive;
-import tipwright.design.ListedActuator;
-import tipwright.design.Mounts;
-import tipwright.design.Straight;
-import tipwright.design.TiltRange;
-import tipwright.design.Wants;
+import tipwright.design.actuator.ListedActuator;
+import tipwright.design.around.Mounts;
+import tipwright.design.around.Wants;
+import tipwright.design.drive.Drive;
+import tipwright.design.drive.Straight;
+import tipwright.design.drive.TiltRange;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
 

@@ -10,14 +10,14 @@ import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
-import tipwright.design.Actuator;
 import tipwright.design.Design;
-import tipwright.design.Friction;
-import tipwright.design.PinJoint;
-import tipwright.design.PlacedActuator;
-import tipwright.design.Rod;
-import tipwright.design.Straight;
-import tipwright.design.Support;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Rod;
+import tipwright.design.drive.Straight;
+import tipwright.design.joint.Friction;
+import tipwright.design.joint.PinJoint;
+import tipwright.design.joint.Support;
 import tipwright.geometry.Vec2;
 
 /**

@@ -5,8 +5,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
-import tipwright.design.Slurry;
-import tipwright.design.Straight;
+import tipwright.design.drive.Straight;
+import tipwright.design.tank.Slurry;
 
 /** Tries a design with its mounts a little off, or with another load. */
 sealed interface Trial permits StraightTrial, AnyTrial {

@@ -6,8 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Actuator;
-import tipwright.design.ListedActuator;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.actuator.ListedActuator;
 
 /**
  * A change that would open what does not fit.

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
-import tipwright.design.Slurry;
+import tipwright.design.tank.Slurry;
 
 /** Works out what welds that are off do. Mutable inside: owned by one caller. */
 public final class Welder {

@@ -6,8 +6,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Pose;
-import tipwright.design.Actuator;
-import tipwright.design.Support;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.joint.Support;
 
 /** About a dozen tilts with the worst of all load cases at each. */
 final class EnvelopeSection {

@@ -6,7 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
-import tipwright.design.Support;
+import tipwright.design.joint.Support;
 
 /** The largest force in each load case, and the largest load of each bearing. */
 final class ForceSection {

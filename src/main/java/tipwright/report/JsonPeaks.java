@@ -5,7 +5,7 @@ import java.io.IOException;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Pose;
-import tipwright.design.Actuator;
+import tipwright.design.actuator.Actuator;
 
 /** The worst of all load cases, friction included: over all tilts, and at each. */
 final class JsonPeaks {

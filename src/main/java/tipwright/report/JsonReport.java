@@ -10,11 +10,11 @@ import java.io.Writer;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Stop;
-import tipwright.check.Finding;
 import tipwright.check.HowFull;
 import tipwright.check.Result;
-import tipwright.check.Verdict;
-import tipwright.design.Support;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
+import tipwright.design.joint.Support;
 import tipwright.load.Emptying;
 
 /** A result as JSON under names that stay. Source of the form: RFC 8259. */

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.report;
 
-import tipwright.check.Finding;
-import tipwright.check.Verdict;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;

@@ -3,10 +3,10 @@ package tipwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import tipwright.check.Finding;
-import tipwright.check.Verdict;
-import tipwright.design.Actuator;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
+import tipwright.design.actuator.Actuator;
 import tipwright.placement.PartsBox;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;

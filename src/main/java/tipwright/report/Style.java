@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.report;
 
-import tipwright.check.Verdict;
+import tipwright.check.rule.Verdict;
 import tipwright.quantity.UnitSystem;
 
 /**

@@ -4,7 +4,7 @@ package tipwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import tipwright.design.Design;
-import tipwright.design.Straight;
+import tipwright.design.drive.Straight;
 import tipwright.placement.Limit;
 import tipwright.placement.Tolerance;
 

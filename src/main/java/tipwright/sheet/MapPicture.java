@@ -2,7 +2,7 @@
 package tipwright.sheet;
 
 import java.util.List;
-import tipwright.design.KeepOut;
+import tipwright.design.around.KeepOut;
 import tipwright.drawing.Drawing;
 import tipwright.drawing.Pen;
 import tipwright.geometry.Vec2;

@@ -10,11 +10,11 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Row;
-import tipwright.design.Actuator;
 import tipwright.design.Design;
-import tipwright.design.Dump;
-import tipwright.design.Opening;
-import tipwright.design.PlacedActuator;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.tank.Dump;
+import tipwright.design.tank.Opening;
 import tipwright.load.Contents;
 import tipwright.load.LoadState;
 

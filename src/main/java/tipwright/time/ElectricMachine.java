@@ -3,8 +3,8 @@ package tipwright.time;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Battery;
-import tipwright.design.ElectricActuator;
+import tipwright.design.actuator.ElectricActuator;
+import tipwright.design.supply.Battery;
 
 /**
  * Electric actuators side by side on one battery and one cable; each carries an equal share, the slowest sets the speed.

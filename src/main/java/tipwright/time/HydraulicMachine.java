@@ -3,10 +3,10 @@ package tipwright.time;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.HandPump;
-import tipwright.design.HydraulicActuator;
-import tipwright.design.Orifice;
-import tipwright.design.Pump;
+import tipwright.design.actuator.HydraulicActuator;
+import tipwright.design.supply.HandPump;
+import tipwright.design.supply.Orifice;
+import tipwright.design.supply.Pump;
 
 /**
  * Cylinders side by side on one pump.

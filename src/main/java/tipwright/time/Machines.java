@@ -3,17 +3,17 @@ package tipwright.time;
 
 import java.util.ArrayList;
 import java.util.List;
-import tipwright.design.Actuator;
-import tipwright.design.Battery;
 import tipwright.design.Design;
-import tipwright.design.ElectricActuator;
-import tipwright.design.HandPump;
-import tipwright.design.HandWinch;
-import tipwright.design.HydraulicActuator;
-import tipwright.design.PlacedActuator;
-import tipwright.design.Pump;
-import tipwright.design.Supply;
-import tipwright.design.TelescopicCylinder;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.actuator.ElectricActuator;
+import tipwright.design.actuator.HydraulicActuator;
+import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.TelescopicCylinder;
+import tipwright.design.supply.Battery;
+import tipwright.design.supply.HandPump;
+import tipwright.design.supply.HandWinch;
+import tipwright.design.supply.Pump;
+import tipwright.design.supply.Supply;
 
 /** Puts actuators and supply together. */
 final class Machines {

@@ -4,8 +4,8 @@ package tipwright.time;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Gravity;
-import tipwright.design.Tank;
-import tipwright.design.Vent;
+import tipwright.design.tank.Tank;
+import tipwright.design.tank.Vent;
 import tipwright.geometry.Vec3;
 
 /**

@@ -3,7 +3,7 @@ package tipwright.time;
 
 import java.util.List;
 import tipwright.analysis.Gravity;
-import tipwright.design.Opening;
+import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec3;
 
 /**

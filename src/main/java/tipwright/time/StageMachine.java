@@ -3,9 +3,9 @@ package tipwright.time;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Orifice;
-import tipwright.design.Pump;
-import tipwright.design.TelescopicCylinder;
+import tipwright.design.actuator.TelescopicCylinder;
+import tipwright.design.supply.Orifice;
+import tipwright.design.supply.Pump;
 
 /**
  * Telescopic cylinders side by side on one pump: at each length the area of the stage that moves counts. They come back by

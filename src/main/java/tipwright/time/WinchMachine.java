@@ -2,8 +2,8 @@
 package tipwright.time;
 
 import java.util.List;
-import tipwright.design.Actuator;
-import tipwright.design.HandWinch;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.supply.HandWinch;
 
 /** A crank turned by hand at a steady pace; stalls over the actuators' rated force. Power is what the hand gives to the load. */
 final class WinchMachine implements Machine {

@@ -2,8 +2,8 @@
 package tipwright.validation;
 
 import java.util.List;
-import tipwright.design.Opening;
-import tipwright.design.Outflow;
+import tipwright.design.tank.Opening;
+import tipwright.design.tank.Outflow;
 import tipwright.geometry.Vec3;
 import tipwright.time.Rim;
 

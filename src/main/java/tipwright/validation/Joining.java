@@ -2,12 +2,12 @@
 package tipwright.validation;
 
 import java.util.List;
-import tipwright.check.BoltGroup;
-import tipwright.check.WeldGroup;
-import tipwright.design.Bolts;
-import tipwright.design.FilletWeld;
+import tipwright.design.joint.Bolts;
+import tipwright.design.joint.FilletWeld;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.strength.BoltGroup;
+import tipwright.strength.WeldGroup;
 
 /** Welds and bolts. */
 final class Joining {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.validation;
 
-import tipwright.design.Slurry;
+import tipwright.design.tank.Slurry;
 
 /** Densities of mixtures and settled beds. */
 final class Slurries {

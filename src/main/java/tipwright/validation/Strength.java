@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.validation;
 
-import tipwright.check.Beam;
-import tipwright.check.Column;
-import tipwright.check.LugStress;
-import tipwright.check.PinStress;
-import tipwright.check.RectangularTube;
-import tipwright.design.Lug;
+import tipwright.design.joint.Lug;
+import tipwright.strength.Beam;
+import tipwright.strength.Column;
+import tipwright.strength.LugStress;
+import tipwright.strength.PinStress;
+import tipwright.strength.RectangularTube;
 
 /** Columns, pins, lugs and beams. */
 final class Strength {

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.validation;
 
-import tipwright.design.Cable;
-import tipwright.design.HydraulicActuator;
-import tipwright.design.Rod;
+import tipwright.design.actuator.HydraulicActuator;
+import tipwright.design.actuator.Rod;
+import tipwright.design.supply.Cable;
 
 /** Cables and cylinders. */
 final class Supplies {

@@ -2,8 +2,8 @@
 package tipwright.validation;
 
 import java.util.List;
-import tipwright.check.Footprint;
-import tipwright.check.SupportLoads;
+import tipwright.check.standing.Footprint;
+import tipwright.check.standing.SupportLoads;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 

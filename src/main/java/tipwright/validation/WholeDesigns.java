@@ -5,12 +5,12 @@ import tipwright.analysis.Analyser;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Row;
 import tipwright.check.Checker;
-import tipwright.check.EquivalentLoad;
-import tipwright.check.Finding;
+import tipwright.check.rule.Finding;
 import tipwright.design.Design;
 import tipwright.design.file.Beside;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
+import tipwright.strength.EquivalentLoad;
 import tipwright.time.Cycle;
 import tipwright.time.CycleTimer;
 

@@ -3,6 +3,7 @@ package tipwright.analysis;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -10,16 +11,16 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import tipwright.design.Anchor;
-import tipwright.design.Assist;
-import tipwright.design.Cases;
-import tipwright.design.Counterweight;
 import tipwright.design.Design;
-import tipwright.design.LineSpring;
-import tipwright.design.TiltRange;
-import tipwright.design.TorsionSpring;
+import tipwright.design.drive.Anchor;
+import tipwright.design.drive.Assist;
+import tipwright.design.drive.Counterweight;
+import tipwright.design.drive.LineSpring;
+import tipwright.design.drive.TiltRange;
+import tipwright.design.drive.TorsionSpring;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
+import tipwright.design.tank.Cases;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 
@@ -63,9 +64,7 @@ class AssistEnergyTest {
             throws CannotComputeException, IOException {
         String weight =
                 "  - {kind: counterweight, name: more, body: BODY, mass: 60 kg, centre: [-400 mm, -200 mm, 100 mm]}\n";
-        String text = (ASSISTS + (body.equals("frame") ? "" : weight))
-                .replace("BODY", body)
-                .replace("PIN", pin);
+        String text = swap((ASSISTS + (body.equals("frame") ? "" : weight)), "BODY", body, "PIN", pin);
         Design design = with(name, text)
                 .withCases(new Cases(List.of("held", "draining", "heaped", "caked", "heel"), List.of()));
         List<Assist> assists = design.assists();

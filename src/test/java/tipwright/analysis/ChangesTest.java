@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tipwright.design.Design;
-import tipwright.design.TiltRange;
+import tipwright.design.drive.TiltRange;
 
 /** What changes at one tilt is worked out on both of its sides, whatever the step. */
 class ChangesTest {

@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
-import tipwright.design.Cases;
 import tipwright.design.Design;
-import tipwright.design.TiltRange;
+import tipwright.design.drive.TiltRange;
+import tipwright.design.tank.Cases;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 

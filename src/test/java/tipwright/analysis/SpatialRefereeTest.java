@@ -16,8 +16,8 @@ import org.ode4j.ode.DSliderJoint;
 import org.ode4j.ode.DWorld;
 import org.ode4j.ode.OdeHelper;
 import tipwright.design.Design;
-import tipwright.design.Pivot;
-import tipwright.design.Support;
+import tipwright.design.joint.Pivot;
+import tipwright.design.joint.Support;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 

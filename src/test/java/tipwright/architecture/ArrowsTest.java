@@ -35,10 +35,11 @@ class ArrowsTest {
         table.put("geometry", List.of("quantity"));
         table.put("linkage", List.of("geometry"));
         table.put("design", List.of("quantity", "geometry", "linkage"));
+        table.put("strength", List.of("design", "geometry"));
         table.put("load", List.of("design", "geometry"));
         table.put("analysis", List.of("design", "load", "linkage", "geometry"));
         table.put("time", List.of("analysis", "design", "load", "linkage", "geometry"));
-        table.put("check", List.of("time", "analysis", "design", "load", "geometry", "quantity"));
+        table.put("check", List.of("time", "analysis", "strength", "design", "load", "geometry", "quantity"));
         table.put("drawing", List.of("geometry"));
         List<String> below = new ArrayList<>(table.keySet());
         for (String upper : List.of("placement", "validation", "sheet", "report", "document", "viewer", "command")) {

@@ -15,7 +15,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import tipwright.design.Choice;
+import tipwright.design.key.Choice;
 
 /** The program holds nothing that neither it nor a test uses; private members are the compiler's business. */
 class UsedTest {

@@ -2,12 +2,16 @@
 package tipwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static tipwright.Swap.swap;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
+import tipwright.check.slurry.DoorCheck;
 
 /** An opening that opens on the way has been shut until then: what shuts it is asked for, one opening at a time. */
 class DoorlessOpeningTest {
@@ -21,7 +25,7 @@ class DoorlessOpeningTest {
             "    - {name: sluice, rim: circle, diameter: 200 mm, centre: [0.5 m, 0.62 m, 0 m], normal: x, opens-at: 40 deg}\n";
 
     private static List<Finding> doors(String openings) throws CannotComputeException {
-        return new DoorCheck().run(Analyser.analyse(Examples.read(Examples.BOX.replace(TOP, openings))));
+        return new DoorCheck().run(Analyser.analyse(Examples.read(swap(Examples.BOX, TOP, openings))));
     }
 
     @Test

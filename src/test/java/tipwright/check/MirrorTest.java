@@ -15,10 +15,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
-import tipwright.design.Bolts;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
-import tipwright.design.FilletWeld;
-import tipwright.design.Footing;
+import tipwright.design.around.Footing;
+import tipwright.design.joint.Bolts;
+import tipwright.design.joint.FilletWeld;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 

@@ -13,6 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.quantity.Kind;
 
 /**

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tipwright.analysis.Examples;
 import tipwright.design.Design;
-import tipwright.design.TiltRange;
+import tipwright.design.drive.TiltRange;
 import tipwright.geometry.Range;
 import tipwright.geometry.Solid;
 import tipwright.geometry.Vec3;

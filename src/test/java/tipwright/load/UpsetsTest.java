@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Geometry;
 import tipwright.analysis.Examples;
-import tipwright.design.Cases;
+import tipwright.design.tank.Cases;
 import tipwright.design.Design;
 import tipwright.geometry.Vec3;
 

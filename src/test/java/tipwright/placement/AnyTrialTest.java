@@ -13,7 +13,7 @@ import tipwright.analysis.Analyser;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Row;
 import tipwright.design.Design;
-import tipwright.design.Straight;
+import tipwright.design.drive.Straight;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
 import tipwright.geometry.Vec2;

@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import tipwright.design.BellCrank;
-import tipwright.design.Counterweight;
 import tipwright.design.Design;
-import tipwright.design.LinkPart;
+import tipwright.design.drive.BellCrank;
+import tipwright.design.drive.Counterweight;
+import tipwright.design.drive.LinkPart;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
 import tipwright.geometry.Vec2;

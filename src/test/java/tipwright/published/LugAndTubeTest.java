@@ -7,14 +7,14 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
-import tipwright.check.Beam;
-import tipwright.check.BoltGroup;
-import tipwright.check.LugStress;
-import tipwright.check.RectangularTube;
-import tipwright.design.Bolts;
-import tipwright.design.Lug;
+import tipwright.design.joint.Bolts;
+import tipwright.design.joint.Lug;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.strength.Beam;
+import tipwright.strength.BoltGroup;
+import tipwright.strength.LugStress;
+import tipwright.strength.RectangularTube;
 
 /** Lugs, bolts, tubes and beams against handbook figures. */
 class LugAndTubeTest {

@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import tipwright.design.Slurry;
+import tipwright.design.tank.Slurry;
 
 /** Density of mixtures. */
 class SlurryDensityTest {

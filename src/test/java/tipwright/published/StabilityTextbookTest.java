@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import tipwright.check.Footprint;
-import tipwright.check.SupportLoads;
+import tipwright.check.standing.Footprint;
+import tipwright.check.standing.SupportLoads;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 

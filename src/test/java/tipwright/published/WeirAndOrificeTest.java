@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import tipwright.design.Opening;
-import tipwright.design.Outflow;
+import tipwright.design.tank.Opening;
+import tipwright.design.tank.Outflow;
 import tipwright.geometry.Vec3;
 import tipwright.time.Rim;
 

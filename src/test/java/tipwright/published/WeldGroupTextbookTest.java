@@ -7,10 +7,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
-import tipwright.check.WeldGroup;
-import tipwright.design.FilletWeld;
+import tipwright.design.joint.FilletWeld;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.strength.WeldGroup;
 
 /** Fillet weld groups as lines, against handbook formulas and figures. */
 class WeldGroupTextbookTest {

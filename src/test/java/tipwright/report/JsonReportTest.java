@@ -14,9 +14,9 @@ import org.junit.jupiter.api.Test;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Row;
 import tipwright.analysis.Stop;
-import tipwright.check.Finding;
 import tipwright.check.HowFull;
-import tipwright.check.Verdict;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.load.Emptying;
 
 /** The names and numbers that other programs rely on. */

@@ -2,14 +2,15 @@
 package tipwright.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static tipwright.Swap.swap;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
 import tipwright.check.Checker;
-import tipwright.check.Finding;
-import tipwright.check.Verdict;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
@@ -29,8 +30,7 @@ class MendTest {
     }
 
     private static Design box(String actuator) {
-        return Examples.read(
-                Examples.BOX.replace("closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN", actuator));
+        return Examples.read(swap(Examples.BOX, "closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN", actuator));
     }
 
     @Test
@@ -76,10 +76,9 @@ class MendTest {
     /** A cake that comes down at once is a load, not a part that slides. */
     @Test
     void aCakeThatSlidesAtOnceIsHeldOrLoosened() throws CannotComputeException {
-        Design design = Examples.read(Examples.BOX
-                        .replace("c0: 19 kN", "c0: 2 kN")
-                        .replace("repose: 30 deg", "repose: 30 deg, release: 35 deg")
-                + "dump: {cake: one-slide}\n");
+        Design design = Examples.read(
+                swap(Examples.BOX, "c0: 19 kN", "c0: 2 kN", "repose: 30 deg", "repose: 30 deg, release: 35 deg")
+                        + "dump: {cake: one-slide}\n");
         List<Finding> slides = Checker.findings(design).stream()
                 .filter(f -> f.id().startsWith("slide") && f.verdict() == Verdict.FAIL)
                 .toList();

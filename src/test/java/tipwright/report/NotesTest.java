@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tipwright.check.Checker;
-import tipwright.check.Finding;
+import tipwright.check.rule.Finding;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
 import tipwright.quantity.UnitSystem;

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Stop;
 import tipwright.check.HowFull;
-import tipwright.check.Verdict;
+import tipwright.check.rule.Verdict;
 import tipwright.load.Emptying;
 import tipwright.quantity.UnitSystem;
 

@@ -10,7 +10,7 @@ import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
-import tipwright.design.TelescopicCylinder;
+import tipwright.design.actuator.TelescopicCylinder;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
 

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design.file;
 
-import tipwright.design.Actuator;
-import tipwright.design.ElectricActuator;
-import tipwright.design.HydraulicActuator;
-import tipwright.design.Rod;
-import tipwright.design.TelescopicCylinder;
-import tipwright.design.Tube;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.actuator.ElectricActuator;
+import tipwright.design.actuator.HydraulicActuator;
+import tipwright.design.actuator.Rod;
+import tipwright.design.actuator.TelescopicCylinder;
+import tipwright.design.actuator.Tube;
 import tipwright.quantity.Kind;
 
 /** An actuator's parts must fit into each other; in the design or in a parts file. */

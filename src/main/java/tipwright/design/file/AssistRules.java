@@ -3,12 +3,12 @@ package tipwright.design.file;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Anchor;
-import tipwright.design.Assist;
-import tipwright.design.Counterweight;
-import tipwright.design.GasSpring;
-import tipwright.design.LineSpring;
-import tipwright.design.TorsionSpring;
+import tipwright.design.drive.Anchor;
+import tipwright.design.drive.Assist;
+import tipwright.design.drive.Counterweight;
+import tipwright.design.drive.GasSpring;
+import tipwright.design.drive.LineSpring;
+import tipwright.design.drive.TorsionSpring;
 import tipwright.linkage.Joint;
 import tipwright.linkage.Skeleton;
 import tipwright.quantity.Kind;

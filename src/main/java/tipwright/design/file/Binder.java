@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Actuator;
-import tipwright.design.Counted;
-import tipwright.design.FromParts;
-import tipwright.design.ListedActuator;
-import tipwright.design.Measured;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.actuator.ListedActuator;
+import tipwright.design.key.Counted;
+import tipwright.design.key.FromParts;
+import tipwright.design.key.Measured;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 

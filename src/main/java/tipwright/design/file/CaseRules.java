@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import tipwright.design.Cases;
+import tipwright.design.tank.Cases;
 
 /** Names of load cases must be known, and some case must remain. */
 final class CaseRules {

@@ -6,7 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Choice;
+import tipwright.design.key.Choice;
 
 /** Reads a record of a sealed interface, told apart by a key ('shape: box') or by being the only key ('straight: {...}'). */
 final class ChoiceBinder {

@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
-import tipwright.design.Choice;
 import tipwright.design.Design;
+import tipwright.design.key.Choice;
 
 /** Knows where each key of the format belongs. */
 final class Format {
@@ -43,7 +43,7 @@ final class Format {
                 homes.add(path.isEmpty() ? "the top of the file" : path);
             }
             String below = Paths.key(path, own.name());
-            if (own.type().isRecord() && own.type().getPackage().equals(record.getPackage())) {
+            if (own.type().isRecord() && own.type().getPackageName().startsWith(Design.class.getPackageName())) {
                 look(key, own.type(), below, homes);
             } else if (own.type().isSealed()) {
                 Choice choice = own.type().getAnnotation(Choice.class);

@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Anchor;
-import tipwright.design.Free;
-import tipwright.design.FreePin;
+import tipwright.design.drive.Anchor;
+import tipwright.design.drive.Free;
+import tipwright.design.drive.FreePin;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
 

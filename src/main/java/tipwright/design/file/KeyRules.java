@@ -6,7 +6,7 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import tipwright.design.ExactlyOne;
+import tipwright.design.key.ExactlyOne;
 import tipwright.quantity.Spelling;
 
 /** Judges which keys stand in a group. */

@@ -4,10 +4,10 @@ package tipwright.design.file;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.BoxSection;
-import tipwright.design.LinkSection;
-import tipwright.design.RoundSection;
-import tipwright.design.Section;
+import tipwright.design.drive.BoxSection;
+import tipwright.design.drive.LinkSection;
+import tipwright.design.drive.RoundSection;
+import tipwright.design.drive.Section;
 import tipwright.linkage.Skeleton;
 import tipwright.quantity.Kind;
 

@@ -4,9 +4,9 @@ package tipwright.design.file;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import tipwright.design.KeepOut;
-import tipwright.design.ListedActuator;
-import tipwright.design.Zone;
+import tipwright.design.actuator.ListedActuator;
+import tipwright.design.around.KeepOut;
+import tipwright.design.around.Zone;
 import tipwright.geometry.Vec2;
 
 /** Zones must hold some area, rows of holes a pitch, and listed actuators each a name of its own. */

@@ -3,8 +3,8 @@ package tipwright.design.file;
 
 import java.util.ArrayList;
 import java.util.List;
-import tipwright.design.CylinderInterior;
 import tipwright.design.Design;
+import tipwright.design.tank.CylinderInterior;
 
 /** Leaves out defaults that play no part in a design. */
 final class Omitted {

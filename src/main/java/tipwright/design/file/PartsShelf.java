@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Actuator;
-import tipwright.design.Bearing;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.joint.Bearing;
 
 /** Named actuators and bearings from the parts files: the design's own first, then those that came with the program. */
 final class PartsShelf {

@@ -4,9 +4,9 @@ package tipwright.design.file;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import tipwright.design.BallInsert;
-import tipwright.design.Bearing;
-import tipwright.design.HousingStrength;
+import tipwright.design.joint.BallInsert;
+import tipwright.design.joint.Bearing;
+import tipwright.design.joint.HousingStrength;
 import tipwright.quantity.Kind;
 
 /** Two bearings apart from each other that fit the shaft. */

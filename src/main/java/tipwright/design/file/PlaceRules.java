@@ -4,9 +4,9 @@ package tipwright.design.file;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import tipwright.design.Drive;
-import tipwright.design.PinZone;
-import tipwright.design.Zone;
+import tipwright.design.around.PinZone;
+import tipwright.design.around.Zone;
+import tipwright.design.drive.Drive;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
 

@@ -2,7 +2,7 @@
 package tipwright.design.file;
 
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Measured;
+import tipwright.design.key.Measured;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.QuantityException;

@@ -3,8 +3,8 @@ package tipwright.design.file;
 
 import java.util.ArrayList;
 import java.util.List;
-import tipwright.design.FromParts;
-import tipwright.design.Measured;
+import tipwright.design.key.FromParts;
+import tipwright.design.key.Measured;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;

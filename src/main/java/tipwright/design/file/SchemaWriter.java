@@ -9,10 +9,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import tipwright.design.Choice;
 import tipwright.design.Design;
-import tipwright.design.ExactlyOne;
-import tipwright.design.Note;
+import tipwright.design.key.Choice;
+import tipwright.design.key.ExactlyOne;
+import tipwright.design.key.Note;
 import tipwright.quantity.Kind;
 
 /**

@@ -10,11 +10,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Choice;
-import tipwright.design.Loaded;
-import tipwright.design.Measured;
-import tipwright.design.Note;
-import tipwright.design.Preset;
+import tipwright.design.key.Choice;
+import tipwright.design.key.Loaded;
+import tipwright.design.key.Measured;
+import tipwright.design.key.Note;
+import tipwright.design.key.Preset;
 
 /**
  * A record as the file's format sees it.

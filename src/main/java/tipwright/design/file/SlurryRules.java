@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design.file;
 
-import tipwright.design.Slurry;
+import tipwright.design.tank.Slurry;
 import tipwright.quantity.Kind;
 
 /** What goes into the tank must fit and must be able to settle. */

@@ -3,11 +3,11 @@ package tipwright.design.file;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Attached;
-import tipwright.design.CylinderInterior;
-import tipwright.design.Interior;
-import tipwright.design.PrismInterior;
-import tipwright.design.Tank;
+import tipwright.design.tank.Attached;
+import tipwright.design.tank.CylinderInterior;
+import tipwright.design.tank.Interior;
+import tipwright.design.tank.PrismInterior;
+import tipwright.design.tank.Tank;
 import tipwright.geometry.ShapeException;
 import tipwright.geometry.Solid;
 

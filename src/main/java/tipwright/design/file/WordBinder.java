@@ -4,7 +4,7 @@ package tipwright.design.file;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.Counted;
+import tipwright.design.key.Counted;
 
 /** Reads words, texts, whole numbers and yes or no. */
 final class WordBinder {

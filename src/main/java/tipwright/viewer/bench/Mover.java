@@ -3,7 +3,7 @@ package tipwright.viewer.bench;
 
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
-import tipwright.design.Straight;
+import tipwright.design.drive.Straight;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;

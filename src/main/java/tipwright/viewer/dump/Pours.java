@@ -4,7 +4,7 @@ package tipwright.viewer.dump;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
-import tipwright.design.Opening;
+import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec3;
 import tipwright.load.Contents;
 

@@ -6,7 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.ActuatorSpeed;
 import tipwright.analysis.Row;
-import tipwright.design.PlacedActuator;
+import tipwright.design.actuator.PlacedActuator;
 import tipwright.time.Cycle;
 import tipwright.time.CycleTimer;
 import tipwright.time.Moment;

@@ -7,7 +7,7 @@ import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.transform.Affine;
 import tipwright.design.Design;
-import tipwright.design.Support;
+import tipwright.design.joint.Support;
 import tipwright.geometry.Forms;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.Vec2;

@@ -2,7 +2,7 @@
 package tipwright.viewer.scene;
 
 import javafx.scene.paint.Color;
-import tipwright.check.Verdict;
+import tipwright.check.rule.Verdict;
 
 /**
  * Colours, chosen so that they differ in lightness as well as in hue. Source: M. Okabe and K. Ito, Color Universal Design (2008),

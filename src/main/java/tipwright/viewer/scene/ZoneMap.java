@@ -14,7 +14,7 @@ import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.KeepOut;
+import tipwright.design.around.KeepOut;
 import tipwright.geometry.Vec2;
 import tipwright.placement.PlacementMap;
 import tipwright.sheet.MapShades;

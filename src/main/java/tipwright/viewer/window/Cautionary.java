@@ -5,7 +5,7 @@ import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import tipwright.check.Verdict;
+import tipwright.check.rule.Verdict;
 import tipwright.report.Cautions;
 import tipwright.viewer.dump.Instant;
 

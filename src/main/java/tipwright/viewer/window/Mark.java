@@ -9,7 +9,7 @@ import javafx.scene.shape.Polygon;
 import javafx.scene.shape.Polyline;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.StrokeLineCap;
-import tipwright.check.Verdict;
+import tipwright.check.rule.Verdict;
 import tipwright.viewer.scene.Theme;
 
 /** The shapes of the verdicts, so that nobody has to go by colour: a ticked disc, a triangle, a crossed square, a hollow ring. */

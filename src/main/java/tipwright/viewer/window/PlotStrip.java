@@ -6,7 +6,7 @@ import java.util.function.ToDoubleFunction;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import tipwright.analysis.Row;
-import tipwright.design.Actuator;
+import tipwright.design.actuator.Actuator;
 import tipwright.quantity.Kind;
 import tipwright.viewer.dump.Dump;
 import tipwright.viewer.dump.Instant;

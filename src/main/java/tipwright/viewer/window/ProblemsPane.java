@@ -5,7 +5,7 @@ import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
-import tipwright.check.Verdict;
+import tipwright.check.rule.Verdict;
 import tipwright.viewer.dump.Instant;
 
 /** In place of the picture when there is nothing to draw: what is wrong with the file, and where. */

@@ -3,7 +3,7 @@ package tipwright.viewer.window;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
-import tipwright.check.Verdict;
+import tipwright.check.rule.Verdict;
 import tipwright.viewer.scene.Theme;
 
 /** The look of the window's controls, from the theme's colours. */

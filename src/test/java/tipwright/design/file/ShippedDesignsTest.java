@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tipwright.check.Checker;
-import tipwright.check.Verdict;
+import tipwright.check.rule.Verdict;
 
 /** Every design and part that is shipped is read without a problem, and passes or fails as it says. */
 class ShippedDesignsTest {

@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.actuator;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Worked;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.TelescopicCylinder;
+import tipwright.quantity.Kind;
+import tipwright.quantity.UnitSystem;
+import tipwright.strength.Column;
+
+/** Rod buckling at every tilt with the length there. */
+public final class BucklingCheck implements Check {
+    @Override
+    public String id() {
+        return "buckling";
+    }
+
+    @Override
+    public String title() {
+        return "Rod buckling";
+    }
+
+    @Override
+    public String rule() {
+        return "At every tilt the push is within the buckling load of the actuator, pinned at both ends, at its length there;"
+                + " without the body's dimensions the rod is taken over the whole length. A telescopic cylinder is taken stage by"
+                + " stage where their bores are given; what overlaps counts once, play between the stages does not.";
+    }
+
+    @Override
+    public String formula() {
+        return "Euler pi^2 E I / L^2; Johnson A Sy (1 - Sy (L/k)^2 / (4 pi^2 E)) when L/k < sqrt(2 pi^2 E / Sy); rod and"
+                + " body: lowest root of sin(k1 L1) cos(k2 L2)/k1 + cos(k1 L1) sin(k2 L2)/k2 = 0, k = sqrt(P/EI);"
+                + " stages: bow and slope passed on from one to the next, lowest P that brings the bow back to the far pin";
+    }
+
+    @Override
+    public String source() {
+        return "Euler and J. B. Johnson columns (Hibbeler, Mechanics of Materials, ch. 13; Faires); stepped: beam theory";
+    }
+
+    @Override
+    public String worked(Analysis analysis, Finding finding, UnitSystem units) {
+        int index = Findings.number(finding);
+        Actuator actuator = analysis.design().drive().actuators().get(index).actuator();
+        double length = Sweep.poseAt(analysis, finding.tilt()).length();
+        return new Worked(analysis, finding, units).column(actuator, length);
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Findings make = new Findings(this, analysis.design().limits());
+        List<PlacedActuator> actuators = analysis.design().drive().actuators();
+        List<Finding> all = new ArrayList<>();
+        for (int i = 0; i < actuators.size(); i++) {
+            String part = actuators.size() == 1 ? "" : "actuator " + (i + 1);
+            all.add(one(make, part, analysis, actuators.get(i).actuator(), actuators.size()));
+        }
+        return all;
+    }
+
+    private static Finding one(Findings make, String part, Analysis analysis, Actuator actuator, int sharing) {
+        if (!Column.known(actuator)) {
+            String stages = actuator instanceof TelescopicCylinder ? ", and actuator.stages: bore missing" : "";
+            return make.missing(part, "actuator.rod missing" + stages);
+        }
+        double factor = analysis.design().factors().buckling();
+        Findings.Worst worst = Sweep.rows(
+                analysis,
+                row -> Sweep.push(row)
+                        / sharing
+                        / Column.actuator(actuator, row.pose().length()));
+        double length = Sweep.poseAt(analysis, worst.tilt()).length();
+        double capacity = Column.actuator(actuator, length);
+        double demand = worst.value() * capacity;
+        String how = Column.byStages(actuator)
+                ? "each stage as far as it is out"
+                : actuator.tube() == null ? "bare rod over the whole length" : "rod and body";
+        return make.compare(part, demand, capacity, factor, Kind.FORCE, worst, how);
+    }
+}

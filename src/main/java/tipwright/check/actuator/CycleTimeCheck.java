@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.actuator;
+
+import java.util.List;
+import java.util.Locale;
+import tipwright.analysis.Analysis;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.TimedCheck;
+import tipwright.check.rule.Verdict;
+import tipwright.quantity.Kind;
+import tipwright.time.Cycle;
+import tipwright.time.Timing;
+
+/** Time got against time wanted. */
+public final class CycleTimeCheck implements TimedCheck {
+    @Override
+    public String id() {
+        return "cycle-time";
+    }
+
+    @Override
+    public String title() {
+        return "Time of a dump";
+    }
+
+    @Override
+    public String rule() {
+        return "The normal dump, from stowed over raising, running out and holding back to stowed, takes no longer than the"
+                + " time wanted (dump.cycle-time); without a time wanted there is nothing to check.";
+    }
+
+    @Override
+    public String formula() {
+        return "t = integral of dL / v(F) up and back + time until drained at full tilt + hold";
+    }
+
+    @Override
+    public String source() {
+        return "kinematics; strip integral of Torricelli's law for the outflow";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis, Timing timing) {
+        Double wanted = analysis.design().dump().cycleTime();
+        if (wanted == null) {
+            return List.of();
+        }
+        Findings make = new Findings(this, analysis.design().limits());
+        Cycle cycle = timing.dump();
+        if (cycle == null) {
+            return List.of(make.missing("", String.valueOf(timing.missing())));
+        }
+        if (!cycle.complete()) {
+            return List.of(make.given(
+                    "",
+                    Double.POSITIVE_INFINITY,
+                    wanted,
+                    1,
+                    Kind.TIME,
+                    Double.POSITIVE_INFINITY,
+                    Findings.Worst.NOWHERE,
+                    Verdict.FAIL,
+                    "it never gets through: it stalls, does not come back or does not run out"));
+        }
+        String note =
+                String.format(Locale.ROOT, "raises in %.0f s, comes back in %.0f s", cycle.raise(), cycle.lower());
+        return List.of(make.compare("", cycle.total(), wanted, 1, Kind.TIME, Findings.Worst.NOWHERE, note));
+    }
+}

@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.actuator;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.CaseResult;
+import tipwright.analysis.Row;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Verdict;
+import tipwright.quantity.Kind;
+
+/** Where the load passes over the pivot and the actuator's force changes sign. */
+public final class OverCentreCheck implements Check {
+    @Override
+    public String id() {
+        return "over-centre";
+    }
+
+    @Override
+    public String title() {
+        return "Load passing over the pivot";
+    }
+
+    @Override
+    public String rule() {
+        return "Where the centroid passes over the pivot the rod goes from push to pull and the slack in the pins lets the tank"
+                + " fall through: close with an actuator that can pull, a failure with a single-acting cylinder.";
+    }
+
+    @Override
+    public String formula() {
+        return "F(tilt) = 0 at rest, by load case";
+    }
+
+    @Override
+    public String source() {
+        return "common practice, no source";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Findings make = new Findings(this, analysis.design().limits());
+        boolean pushesUp = analysis.poses().get(0).arm() > 0;
+        List<String> crossings = new ArrayList<>();
+        int toPull = 0;
+        for (CaseResult result : analysis.cases()) {
+            double at = crossing(result.rows());
+            if (!Double.isNaN(at)) {
+                crossings.add(String.format(Locale.ROOT, "%s %.1f deg", result.name(), Math.toDegrees(at)));
+                toPull += result.rows().get(0).rest().force() > 0 ? 1 : 0;
+            }
+        }
+        Findings.Worst push = Sweep.rows(analysis, r -> r.rest().force());
+        Findings.Worst pull = Sweep.rows(analysis, r -> -r.rest().force());
+        Findings.Worst back = pushesUp ? pull : push;
+        double force = Math.max(0, back.value());
+        double rated = pushesUp
+                ? Ratings.pull(analysis.design())
+                : Ratings.push(
+                        analysis.design(), Sweep.poseAt(analysis, push.tilt()).length());
+        boolean both = push.value() > 0 && pull.value() > 0;
+        if (!both) {
+            String note = (pull.value() > 0 ? "it pulls" : "it pushes") + " all the way; nothing falls through";
+            return List.of(make.given("", force, rated, 1, Kind.FORCE, 0, Findings.Worst.NOWHERE, Verdict.PASS, note));
+        }
+        boolean holds = rated > 0;
+        double utilisation = holds ? force / rated : 2;
+        Verdict verdict = holds ? Verdict.CLOSE : Verdict.FAIL;
+        String note = crossings.isEmpty()
+                ? leaving(push, pull, holds)
+                : passing(String.join(", ", crossings), toPull, crossings.size(), holds);
+        return List.of(make.given("", force, rated, 1, Kind.FORCE, utilisation, back, verdict, note));
+    }
+
+    private static String passing(String list, int toPull, int all, boolean holds) {
+        if (!holds) {
+            return "this cylinder cannot hold back a tank that passes over the pivot at: " + list;
+        }
+        String from = toPull == all ? "from push to pull at: " : toPull == 0 ? "from pull to push at: " : "turns at: ";
+        return from + list + "; slack in the pins lets the tank drop there, go slowly";
+    }
+
+    /** No load passes over the pivot as it tips, but one leaves and the other is on the other side of it. */
+    private static String leaving(Findings.Worst push, Findings.Worst pull, boolean holds) {
+        String what = "it pushes with the " + push.loadCase() + " load and pulls with the " + pull.loadCase() + " load";
+        return holds
+                ? what + "; slack in the pins lets the tank jump as the load leaves, let it leave slowly"
+                : what + ", which this cylinder cannot hold back";
+    }
+
+    /** First tilt at which the force at rest changes sign, rad; NaN when it does not. */
+    static double crossing(List<Row> rows) {
+        for (int i = 1; i < rows.size(); i++) {
+            double a = rows.get(i - 1).rest().force();
+            double b = rows.get(i).rest().force();
+            if (a != 0 && a * b <= 0) {
+                double share = a / (a - b);
+                return rows.get(i - 1).tilt()
+                        + share * (rows.get(i).tilt() - rows.get(i - 1).tilt());
+            }
+        }
+        return Double.NaN;
+    }
+}

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.actuator;
+
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Verdict;
+import tipwright.check.rule.Worked;
+import tipwright.quantity.Kind;
+import tipwright.quantity.UnitSystem;
+
+/** Largest pull while moving, friction included. */
+public final class PullCheck implements Check {
+    @Override
+    public String id() {
+        return "pull";
+    }
+
+    @Override
+    public String title() {
+        return "Pull of the actuator";
+    }
+
+    @Override
+    public String rule() {
+        return "The largest pull over all load cases and tilts, with friction either way, is within the rated pull;"
+                + " a single-acting cylinder has none.";
+    }
+
+    @Override
+    public String formula() {
+        return "F_pull / (n F_rated / service factor)";
+    }
+
+    @Override
+    public String source() {
+        return "maker's rating; virtual work F = W (dh/dtilt) / (dL/dtilt)";
+    }
+
+    @Override
+    public String worked(Analysis analysis, Finding finding, UnitSystem units) {
+        return new Worked(analysis, finding, units).force();
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Findings make = new Findings(this, analysis.design().limits());
+        Findings.Worst worst = Sweep.balances(analysis, b -> -b.force());
+        double demand = Math.max(0, worst.value());
+        double rated = Ratings.pull(analysis.design());
+        double factor = analysis.design().factors().service();
+        if (demand == 0) {
+            return List.of(make.given(
+                    "", 0, rated, factor, Kind.FORCE, 0, Findings.Worst.NOWHERE, Verdict.PASS, "it never pulls"));
+        }
+        String note = rated > 0 ? "rod in tension" : "rod in tension, but this cylinder cannot pull";
+        return List.of(make.compare("", demand, rated, factor, Kind.FORCE, worst, note));
+    }
+}

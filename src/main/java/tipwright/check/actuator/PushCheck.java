@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.actuator;
+
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Worked;
+import tipwright.quantity.Kind;
+import tipwright.quantity.UnitSystem;
+
+/** Largest push while moving, friction included. */
+public final class PushCheck implements Check {
+    @Override
+    public String id() {
+        return "push";
+    }
+
+    @Override
+    public String title() {
+        return "Push of the actuator";
+    }
+
+    @Override
+    public String rule() {
+        return "The largest push over all load cases and tilts, with friction either way, is within the rated push;"
+                + " actuators side by side share it equally; a telescopic cylinder at the area of the stage that moves; a cylinder at the pump's relief"
+                + " setting where that is lower than its own.";
+    }
+
+    @Override
+    public String formula() {
+        return "F_push / (n F_rated / service factor)";
+    }
+
+    @Override
+    public String source() {
+        return "maker's rating; virtual work F = W (dh/dtilt) / (dL/dtilt)";
+    }
+
+    @Override
+    public String worked(Analysis analysis, Finding finding, UnitSystem units) {
+        return new Worked(analysis, finding, units).force();
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Findings make = new Findings(this, analysis.design().limits());
+        Findings.Worst worst = Sweep.rows(analysis, row -> {
+            double push = Double.NEGATIVE_INFINITY;
+            for (Balance b : Sweep.balances(row)) {
+                push = Math.max(push, b.force());
+            }
+            return push / rated(analysis, row.pose().length());
+        });
+        double rated = rated(analysis, Sweep.poseAt(analysis, worst.tilt()).length());
+        return List.of(make.compare(
+                "",
+                Math.max(0, worst.value()) * rated,
+                rated,
+                analysis.design().factors().service(),
+                Kind.FORCE,
+                worst,
+                worst.value() > 0 ? "rod in compression" : "the actuator never pushes"));
+    }
+
+    private static double rated(Analysis analysis, double length) {
+        return Ratings.push(analysis.design(), length);
+    }
+}

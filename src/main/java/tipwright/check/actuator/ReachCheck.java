@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.actuator;
+
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Stop;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.Verdict;
+import tipwright.quantity.Kind;
+
+/** Whether the linkage gets to the full tilt at all. */
+public final class ReachCheck implements Check {
+    @Override
+    public String id() {
+        return "reach";
+    }
+
+    @Override
+    public String title() {
+        return "Gets to the full tilt";
+    }
+
+    @Override
+    public String rule() {
+        return "The linkage moves over the whole tilt range without jamming, locking or passing a dead centre.";
+    }
+
+    @Override
+    public String formula() {
+        return "the constraint Jacobian stays regular and dL/dtilt keeps its sign";
+    }
+
+    @Override
+    public String source() {
+        return "kinematics of planar mechanisms (from memory)";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Findings make = new Findings(this, analysis.design().limits());
+        double wanted = analysis.design().tilt().to();
+        Stop stop = analysis.stop();
+        double reached = stop == null ? wanted : stop.tilt();
+        double from = analysis.design().tilt().from();
+        double utilisation = stop == null ? 0 : 1 + (wanted - reached) / (wanted - from);
+        Verdict verdict = stop == null ? Verdict.PASS : Verdict.FAIL;
+        Findings.Worst at = new Findings.Worst(reached, reached, null);
+        String note = stop == null ? "no dead centre, no jam" : stop.why();
+        return List.of(make.given("", wanted, reached, 1, Kind.ANGLE, utilisation, at, verdict, note));
+    }
+}

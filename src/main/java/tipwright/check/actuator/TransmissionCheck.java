@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.actuator;
+
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Pose;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Verdict;
+import tipwright.check.rule.Worked;
+import tipwright.design.Limits;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Quantities;
+import tipwright.quantity.UnitSystem;
+
+/** Angle between the actuator and the arm of its moving pin. */
+public final class TransmissionCheck implements Check {
+    /** Angles that differ by less are the same: a push along a guide is square at every tilt but for rounding, rad. */
+    private static final double ALIKE = 1e-6;
+
+    @Override
+    public String id() {
+        return "transmission";
+    }
+
+    @Override
+    public String title() {
+        return "Angle of actuator to arm";
+    }
+
+    @Override
+    public String rule() {
+        return "The angle between the actuator's line and the arm about which its moving pin turns does not get small: then much force"
+                + " moves little.";
+    }
+
+    @Override
+    public String formula() {
+        return "sin(angle) = |dL/dtilt| / |d pin/dtilt|, with a straight drive |dL/dtilt| / arm; fails under one limit, is close under another";
+    }
+
+    @Override
+    public String source() {
+        return "limits: common practice, no source; sin(angle) from the cosine rule";
+    }
+
+    @Override
+    public String worked(Analysis analysis, Finding finding, UnitSystem units) {
+        Pose pose = Sweep.poseAt(analysis, finding.tilt());
+        Worked worked = new Worked(analysis, finding, units);
+        double speed = Math.abs(pose.arm()) / Math.sin(pose.transmission());
+        return "sin(angle) = " + worked.show(Math.abs(pose.arm()), Kind.LENGTH) + " / "
+                + worked.show(speed, Kind.LENGTH) + " = " + Quantities.number(Math.sin(pose.transmission()));
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Limits limits = analysis.design().limits();
+        Pose worst = analysis.poses().get(0);
+        for (Pose p : analysis.poses()) {
+            worst = p.transmission() < worst.transmission() - ALIKE ? p : worst;
+        }
+        double angle = worst.transmission();
+        double utilisation = limits.transmissionFail() / angle;
+        Verdict verdict = angle < limits.transmissionFail()
+                ? Verdict.FAIL
+                : angle < limits.transmissionWarn() ? Verdict.CLOSE : Verdict.PASS;
+        String note = verdict == Verdict.PASS
+                ? "the actuator pushes well across its arm"
+                : "the actuator points almost at the pivot; move a mount so that it pushes more across the arm";
+        return List.of(new Findings(this, limits)
+                .given(
+                        "",
+                        angle,
+                        limits.transmissionFail(),
+                        1,
+                        Kind.ANGLE,
+                        utilisation,
+                        new Findings.Worst(angle, worst.tilt(), null),
+                        verdict,
+                        note));
+    }
+}

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.bearing;
+
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
+import tipwright.analysis.Row;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Worked;
+import tipwright.design.joint.BallInsert;
+import tipwright.geometry.Vec3;
+import tipwright.quantity.Kind;
+import tipwright.quantity.UnitSystem;
+import tipwright.strength.EquivalentLoad;
+
+/** Static safety of ball inserts. */
+public final class BearingStaticCheck implements Check {
+    @Override
+    public String id() {
+        return "bearing-static";
+    }
+
+    @Override
+    public String title() {
+        return "Ball insert, static safety";
+    }
+
+    @Override
+    public String rule() {
+        return "The static equivalent load of each ball insert, at rest and moving, keeps the wanted static safety.";
+    }
+
+    @Override
+    public String formula() {
+        return "P0 = max(0.6 Fr + 0.5 Fa, Fr); s0 = C0 / P0";
+    }
+
+    @Override
+    public String source() {
+        return "ISO 76:2006 (P0 and s0)";
+    }
+
+    @Override
+    public String worked(Analysis analysis, Finding finding, UnitSystem units) {
+        return new Worked(analysis, finding, units).bearing(Findings.number(finding));
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        return BearingParts.each(
+                this, analysis, BallInsert.class, (make, part, i, bearing) -> one(make, part, analysis, i, bearing));
+    }
+
+    private static Finding one(Findings make, String part, Analysis analysis, int i, BallInsert insert) {
+        Double c0 = insert.c0();
+        if (c0 == null) {
+            return make.missing(part, "bearing.c0 missing");
+        }
+        Findings.Worst worst = Sweep.rows(analysis, row -> equivalent(row, i));
+        double factor = analysis.design().factors().bearingStatic();
+        return make.compare(part, worst.value(), c0, factor, Kind.FORCE, worst, "static equivalent load against C0");
+    }
+
+    private static double equivalent(Row row, int bearing) {
+        double worst = 0;
+        for (Balance b : Sweep.balances(row)) {
+            Vec3 load = b.bearings().get(bearing);
+            worst = Math.max(worst, EquivalentLoad.ofRest(load.xy().norm(), Math.abs(load.z())));
+        }
+        return worst;
+    }
+}

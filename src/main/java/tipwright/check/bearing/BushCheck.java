@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.bearing;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
+import tipwright.analysis.JointPlan;
+import tipwright.analysis.Pose;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Worked;
+import tipwright.design.joint.PlainBush;
+import tipwright.design.joint.Support;
+import tipwright.quantity.Kind;
+import tipwright.quantity.UnitSystem;
+import tipwright.time.Cycle;
+import tipwright.time.Moment;
+import tipwright.time.Timing;
+
+/** Pressure in plain bushes. */
+public final class BushCheck implements Check {
+    private static final String SPEED = "-speed";
+    private static final double SHORT = 1e-4;
+
+    @Override
+    public String id() {
+        return "bush";
+    }
+
+    @Override
+    public String title() {
+        return "Plain bush, pressure";
+    }
+
+    @Override
+    public String rule() {
+        return "The mean pressure in each plain bush is within what its material bears; a tank turns so slowly that pressure"
+                + " governs; pressure times speed is looked at where the maker gives a limit for it: the largest pressure times"
+                + " the fastest turning of the normal dump and of the others.";
+    }
+
+    @Override
+    public String formula() {
+        return "p = F / (d b); pV = p omega d/2";
+    }
+
+    @Override
+    public String source() {
+        return "projected-area pressure (R. L. Mott, Machine Elements in Mechanical Design, plain bearings); maker's limit";
+    }
+
+    @Override
+    public String worked(Analysis analysis, Finding finding, UnitSystem units) {
+        if (finding.id().endsWith(SPEED)) {
+            return "";
+        }
+        int index = Findings.number(finding);
+        if (analysis.design().pivot().bearings().get(index).bearing() instanceof PlainBush bush) {
+            return new Worked(analysis, finding, units).bush(index, bush.bore(), bush.length());
+        }
+        return "";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        return BearingParts.each(
+                this, analysis, PlainBush.class, (make, part, i, bearing) -> one(make, part, analysis, i, bearing));
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis, Timing timing) {
+        List<Finding> all = new ArrayList<>(run(analysis));
+        Findings make = new Findings(this, analysis.design().limits());
+        List<Support> supports = analysis.design().pivot().bearings();
+        for (int i = 0; i < supports.size(); i++) {
+            if (supports.get(i).bearing() instanceof PlainBush bush) {
+                Double limit = bush.pressureVelocity();
+                if (limit != null) {
+                    all.add(sliding(make, "bearing " + (i + 1) + " speed", analysis, timing, i, bush, limit));
+                }
+            }
+        }
+        return all;
+    }
+
+    private static Finding sliding(
+            Findings make, String part, Analysis analysis, Timing timing, int i, PlainBush bush, double limit) {
+        if (timing.missing() != null) {
+            return make.missing(part, timing.missing());
+        }
+        double slide = fastest(timing) * turning(analysis) * bush.bore() / 2;
+        Findings.Worst worst = pressure(analysis, i, bush);
+        return make.compare(
+                part,
+                worst.value() * slide,
+                limit,
+                analysis.design().factors().bush(),
+                Kind.PRESSURE_VELOCITY,
+                worst,
+                "largest pressure times the fastest that the shaft slides in it");
+    }
+
+    /** Fastest tilting of all dumps, rad/s. */
+    private static double fastest(Timing timing) {
+        double most = 0;
+        for (Cycle cycle : timing.cycles()) {
+            for (int k = 1; k < cycle.moments().size(); k++) {
+                Moment before = cycle.moments().get(k - 1);
+                Moment now = cycle.moments().get(k);
+                double time = now.time() - before.time();
+                if (time > SHORT) {
+                    most = Math.max(most, Math.abs(now.tilt() - before.tilt()) / time);
+                }
+            }
+        }
+        return most;
+    }
+
+    /** How much the pivot turns in its bearings for each turn of the tank, at the most. */
+    private static double turning(Analysis analysis) {
+        JointPlan pivot = analysis.mechanism().joints().get(analysis.mechanism().pivot());
+        double most = 0;
+        for (int k = 1; k < analysis.poses().size(); k++) {
+            Pose before = analysis.poses().get(k - 1);
+            Pose now = analysis.poses().get(k);
+            double turned = turn(now, pivot) - turn(before, pivot);
+            most = Math.max(most, Math.abs(turned / (now.tilt() - before.tilt())));
+        }
+        return most;
+    }
+
+    private static double turn(Pose pose, JointPlan pivot) {
+        return pose.bodies().get(pivot.b()).turn()
+                - pose.bodies().get(pivot.a()).turn();
+    }
+
+    private static Finding one(Findings make, String part, Analysis analysis, int i, PlainBush bush) {
+        Double allowed = bush.pressure();
+        if (allowed == null) {
+            return make.missing(part, "bearing.pressure missing");
+        }
+        Findings.Worst worst = pressure(analysis, i, bush);
+        double factor = analysis.design().factors().bush();
+        return make.compare(part, worst.value(), allowed, factor, Kind.PRESSURE, worst, "mean pressure, load over d b");
+    }
+
+    private static Findings.Worst pressure(Analysis analysis, int i, PlainBush bush) {
+        double area = bush.bore() * bush.length();
+        return Sweep.balances(analysis, (Balance b) -> b.bearings().get(i).xy().norm() / area);
+    }
+}

@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.bearing;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Worked;
+import tipwright.design.joint.Shaft;
+import tipwright.design.joint.Support;
+import tipwright.geometry.Vec3;
+import tipwright.quantity.Kind;
+import tipwright.quantity.UnitSystem;
+import tipwright.strength.Beam;
+import tipwright.strength.PinStress;
+
+/** Pivot shaft or stubs between bearing and tank. */
+public final class ShaftCheck implements Check {
+    @Override
+    public String id() {
+        return "shaft";
+    }
+
+    @Override
+    public String title() {
+        return "Pivot shaft";
+    }
+
+    @Override
+    public String rule() {
+        return "At each bearing the shaft bears its load over the overhang from the bearing's middle to where the tank grips"
+                + " it, in bending and shear together. A shaft that goes through both bearings bends as a beam between bearings"
+                + " and grips.";
+    }
+
+    @Override
+    public String formula() {
+        return "M = F overhang; sigma = 32 M / (pi d^3); tau = 4 F / (3 A); sqrt(sigma^2 + 3 tau^2) <= yield / factor";
+    }
+
+    @Override
+    public String source() {
+        return "beam theory and von Mises (Shigley, Mechanical Engineering Design)";
+    }
+
+    @Override
+    public String worked(Analysis analysis, Finding finding, UnitSystem units) {
+        Shaft shaft = analysis.design().pivot().shaft();
+        if (shaft == null || !shaft.carriedAt().isEmpty()) {
+            return "";
+        }
+        int index = Findings.number(finding);
+        Worked worked = new Worked(analysis, finding, units);
+        return worked.row()
+                .map(r -> Worked.worst(r, b -> b.bearings().get(index).xy().norm()))
+                .map(b -> b.bearings().get(index).xy().norm())
+                .map(load -> worked.bar(shaft.diameter(), load * shaft.overhang(), load))
+                .orElse("");
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Findings make = new Findings(this, analysis.design().limits());
+        Shaft shaft = analysis.design().pivot().shaft();
+        if (shaft == null) {
+            return List.of(make.missing("", "pivot.shaft missing"));
+        }
+        if (!shaft.carriedAt().isEmpty()) {
+            return List.of(through(make, analysis, shaft));
+        }
+        List<Finding> all = new ArrayList<>();
+        for (int k = 0; k < analysis.design().pivot().bearings().size(); k++) {
+            int i = k;
+            Findings.Worst worst = Sweep.balances(analysis, (Balance b) -> {
+                double load = b.bearings().get(i).xy().norm();
+                return PinStress.combined(shaft.diameter(), load * shaft.overhang(), load);
+            });
+            all.add(make.compare(
+                    "at bearing " + (i + 1),
+                    worst.value(),
+                    shaft.yield(),
+                    analysis.design().factors().shaft(),
+                    Kind.PRESSURE,
+                    worst,
+                    "combined stress against yield"));
+        }
+        return all;
+    }
+
+    /** One shaft through both bearings: a beam that the bearings push on and that rests where the tank grips it. */
+    private static Finding through(Findings make, Analysis analysis, Shaft shaft) {
+        Beam beam = new Beam(shaft.carriedAt().get(0), shaft.carriedAt().get(1));
+        double[] bearings = analysis.design().pivot().bearings().stream()
+                .mapToDouble(Support::z)
+                .toArray();
+        double[] places = {bearings[0], bearings[1], beam.from(), beam.to()};
+        Findings.Worst worst = Sweep.balances(analysis, b -> {
+            double[] x = b.bearings().stream().mapToDouble(Vec3::x).toArray();
+            double[] y = b.bearings().stream().mapToDouble(Vec3::y).toArray();
+            double moment = 0;
+            double shear = 0;
+            for (double at : places) {
+                moment = Math.max(moment, Math.hypot(beam.moment(at, bearings, x), beam.moment(at, bearings, y)));
+                shear = Math.max(shear, Math.hypot(beam.shear(at, bearings, x), beam.shear(at, bearings, y)));
+            }
+            return PinStress.combined(shaft.diameter(), moment, shear);
+        });
+        return make.compare(
+                "through both bearings",
+                worst.value(),
+                shaft.yield(),
+                analysis.design().factors().shaft(),
+                Kind.PRESSURE,
+                worst,
+                "largest bending with largest shear, against yield");
+    }
+}

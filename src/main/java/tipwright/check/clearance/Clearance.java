@@ -1,0 +1,176 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.clearance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Geometry;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.JointPlan;
+import tipwright.geometry.Vec2;
+
+/**
+ * The gaps between all that moves and all that it could run into: tank and attached parts, links and actuators, against frame
+ * members, obstacles and ground, and against each other where they are not one body. Within the pin zone of a joint that two
+ * parts share they may touch.
+ */
+public final class Clearance {
+    private static final double REST_OFF = Math.toRadians(3);
+    private static final double FARTHEST = 0.5;
+    private static final double STEP = 5e-3;
+    private static final double FINE = 0.1e-3;
+
+    private final Analysis analysis;
+    private final Motions motions;
+    private final double wanted;
+    private final double pinZone;
+    private final List<Vec2> ways = List.of(new Vec2(0, -1), new Vec2(0, 1), new Vec2(-1, 0), new Vec2(1, 0));
+
+    private Clearance(Analysis analysis) {
+        this.analysis = analysis;
+        motions = new Motions(analysis);
+        wanted = analysis.design().limits().clearance();
+        pinZone = analysis.design().limits().pinZone();
+    }
+
+    /**
+     * The smallest gap of one pair over the tilt range.
+     *
+     * @param moving what moves
+     * @param other what it could run into
+     * @param rest whether the stowed tank lies on it, so that only touching it again counts
+     * @param gap m; 0 when they touch or overlap
+     * @param tilt where it is smallest, or where they first touch, rad
+     * @param moves how the other one would have to be moved for the wanted gap, shortest first; empty: no need or no way found
+     */
+    public record Gap(String moving, String other, boolean rest, double gap, double tilt, List<Move> moves) {}
+
+    /**
+     * A way to make room.
+     *
+     * @param towards unit vector in the side view
+     * @param by m
+     */
+    public record Move(Vec2 towards, double by) {}
+
+    /** All pairs whose places along the pivot axis overlap. */
+    public static List<Gap> of(Analysis analysis) {
+        return new Clearance(analysis).all();
+    }
+
+    private List<Gap> all() {
+        List<Solo> parts = Sides.of(analysis, motions);
+        List<Gap> gaps = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            for (int j = i + 1; j < parts.size(); j++) {
+                Solo a = parts.get(i);
+                Solo b = parts.get(j);
+                if (a.kind().moves() && apart(a, b) && a.zone().overlaps(b.zone())) {
+                    Gap gap = pair(a, b);
+                    if (gap != null) {
+                        gaps.add(gap);
+                    }
+                }
+            }
+        }
+        return gaps;
+    }
+
+    /** Whether two parts can come near each other: not one body, and not the two halves of an actuator. */
+    private static boolean apart(Solo a, Solo b) {
+        if (a.kind().actuator() || b.kind().actuator()) {
+            return !(a.kind().actuator() && b.kind().actuator());
+        }
+        return a.body() != b.body();
+    }
+
+    private @Nullable Gap pair(Solo a, Solo b) {
+        Zone common = a.zone().and(b.zone());
+        Geometry first = a.outline().within(common);
+        Geometry second = b.outline().within(common);
+        for (Vec2 pin : shared(a, b)) {
+            first = Flat.without(first, a.own(pin), pinZone);
+            second = Flat.without(second, b.own(pin), pinZone);
+        }
+        if (first.isEmpty() || second.isEmpty()) {
+            return null;
+        }
+        boolean rest = b.kind() == Solo.Kind.REST;
+        GapSearch search = new GapSearch(motions, first, a.path(), second, b.path(), rest ? 0 : wanted);
+        double from = rest ? offTheRest(search) : 0;
+        GapSearch.Gap found = search.smallest(from);
+        boolean tight = !rest && found.gap() < wanted;
+        List<Move> moves = tight && !b.kind().moves() && b.kind() != Solo.Kind.GROUND ? moves(search) : List.of();
+        return new Gap(a.name(), b.name(), rest, found.gap(), motions.tilt(found.pose()), moves);
+    }
+
+    /** First pose at which it has come off the rest; the first of all, where it touches, when it has not soon. */
+    private double offTheRest(GapSearch search) {
+        for (int i = 0; i <= motions.last() && motions.tilt(i) - motions.tilt(0) <= REST_OFF; i++) {
+            if (search.at(i) > 0) {
+                return i;
+            }
+        }
+        return 0;
+    }
+
+    /** Stowed places of the pins that two parts share; the frame's members all count as the frame. */
+    private List<Vec2> shared(Solo a, Solo b) {
+        List<Vec2> pins = new ArrayList<>();
+        if (b.kind() == Solo.Kind.OBSTACLE || b.kind() == Solo.Kind.GROUND) {
+            return pins;
+        }
+        if (a.kind().actuator() || b.kind().actuator()) {
+            Solo half = a.kind().actuator() ? a : b;
+            Solo other = a.kind().actuator() ? b : a;
+            if (half.body() == other.body()) {
+                pins.add(half.kind() == Solo.Kind.TUBE ? motions.framePin() : motions.tankPin());
+            }
+            return pins;
+        }
+        for (JointPlan joint : analysis.mechanism().joints()) {
+            if (Set.of(joint.a(), joint.b()).equals(Set.of(a.body(), b.body()))) {
+                pins.add(joint.at());
+            }
+        }
+        return pins;
+    }
+
+    /** The shortest shifts of the second part, down, up, back and forward, that make the gap wanted. */
+    private List<Move> moves(GapSearch search) {
+        List<Move> moves = new ArrayList<>();
+        for (Vec2 way : ways) {
+            double by = shift(search, way);
+            if (!Double.isNaN(by)) {
+                moves.add(new Move(way, by));
+            }
+        }
+        moves.sort((p, q) -> Double.compare(p.by(), q.by()));
+        return moves;
+    }
+
+    /** How far to go one way until the gap is as wanted, m; NaN when that is too far. */
+    private double shift(GapSearch search, Vec2 way) {
+        double tight = 0;
+        double by = 0;
+        double gap = 0;
+        while (gap < wanted) {
+            if (by > FARTHEST) {
+                return Double.NaN;
+            }
+            tight = by;
+            by += Math.max(wanted - gap, STEP);
+            gap = search.shifted(way.times(by)).smallest(0).gap();
+        }
+        while (by - tight > FINE) {
+            double middle = 0.5 * (by + tight);
+            if (search.shifted(way.times(middle)).smallest(0).gap() < wanted) {
+                tight = middle;
+            } else {
+                by = middle;
+            }
+        }
+        return by;
+    }
+}

@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.clearance;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import tipwright.analysis.Analysis;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.Verdict;
+import tipwright.design.Design;
+import tipwright.geometry.Vec2;
+import tipwright.quantity.Kind;
+
+/** Nothing that moves runs into anything. */
+public final class ClearanceCheck implements Check {
+    private static final int LISTED = 3;
+
+    @Override
+    public String id() {
+        return "clearance";
+    }
+
+    @Override
+    public String title() {
+        return "Clearance";
+    }
+
+    @Override
+    public String rule() {
+        return "Over the whole tilt the outlines of tank, attached parts, links and actuators keep the gap wanted to frame"
+                + " members, obstacles, ground and each other, where they overlap along the pivot. Round a shared pin they may"
+                + " touch; a part that the stowed tank lies on may be touched until the tank has come off it.";
+    }
+
+    @Override
+    public String formula() {
+        return "smallest distance of the two outlines over the tilt >= limits.clearance";
+    }
+
+    @Override
+    public String source() {
+        return "plane geometry; the gap wanted: common practice, no source";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Design design = analysis.design();
+        Findings make = new Findings(this, design.limits());
+        if (!Sides.any(design)) {
+            return List.of(make.missing("", "frame.members, obstacles and ground missing"));
+        }
+        Map<String, List<Clearance.Gap>> byMover = new LinkedHashMap<>();
+        for (Clearance.Gap gap : Clearance.of(analysis)) {
+            byMover.computeIfAbsent(gap.moving(), m -> new ArrayList<>()).add(gap);
+        }
+        List<Finding> all = new ArrayList<>();
+        double wanted = design.limits().clearance();
+        byMover.forEach((mover, gaps) -> all.addAll(mover(make, mover, gaps, wanted)));
+        if (all.isEmpty()) {
+            all.add(make.missing("", "nothing that moves overlaps anything else along the pivot"));
+        }
+        return all;
+    }
+
+    /** One finding for the nearest neighbour, with the next ones named, and one for each other that is too near. */
+    private static List<Finding> mover(Findings make, String mover, List<Clearance.Gap> gaps, double wanted) {
+        List<Finding> all = new ArrayList<>();
+        List<Clearance.Gap> free = new ArrayList<>();
+        for (Clearance.Gap gap : gaps) {
+            if (gap.gap() <= 0 || (!gap.rest() && gap.gap() < wanted)) {
+                all.add(found(make, mover + " to " + gap.other(), gap, wanted, tooNear(gap)));
+            } else if (!gap.rest()) {
+                free.add(gap);
+            }
+        }
+        if (!free.isEmpty()) {
+            free.sort((p, q) -> Double.compare(p.gap(), q.gap()));
+            List<String> list = new ArrayList<>();
+            for (Clearance.Gap gap : free.subList(0, Math.min(LISTED, free.size()))) {
+                list.add(String.format(
+                        Locale.ROOT,
+                        "%s %.0f mm at %.0f deg",
+                        gap.other(),
+                        1000 * gap.gap(),
+                        Math.toDegrees(gap.tilt())));
+            }
+            all.add(found(make, mover, free.get(0), wanted, "nearest: " + String.join(", ", list)));
+        }
+        return all;
+    }
+
+    private static Finding found(Findings make, String part, Clearance.Gap gap, double wanted, String note) {
+        Findings.Worst at = new Findings.Worst(gap.gap(), gap.tilt(), null);
+        double demand = gap.rest() ? Math.max(wanted, 1e-6) : wanted;
+        if (gap.gap() > 0 && demand <= 0) {
+            return make.given(part, demand, gap.gap(), 1, Kind.LENGTH, 0, at, Verdict.PASS, note);
+        }
+        double utilisation = gap.gap() > 0 ? demand / gap.gap() : Double.POSITIVE_INFINITY;
+        Verdict verdict = utilisation > 1 ? Verdict.FAIL : Verdict.PASS;
+        return make.given(part, demand, gap.gap(), 1, Kind.LENGTH, utilisation, at, verdict, note);
+    }
+
+    private static String tooNear(Clearance.Gap gap) {
+        double tilt = Math.toDegrees(gap.tilt());
+        String what = gap.gap() > 0
+                ? String.format(Locale.ROOT, "%.1f mm at %.1f deg", 1000 * gap.gap(), tilt)
+                : String.format(Locale.ROOT, "they touch from %.1f deg", tilt);
+        if (gap.moves().isEmpty()) {
+            return gap.rest() ? what + ": the tank does not come off it" : what;
+        }
+        List<String> ways = new ArrayList<>();
+        for (Clearance.Move move : gap.moves()) {
+            ways.add(String.format(Locale.ROOT, "%.0f mm %s", Math.ceil(1000 * move.by()), word(move.towards())));
+        }
+        return what + "; move the " + gap.other() + " " + String.join(" or ", ways);
+    }
+
+    private static String word(Vec2 towards) {
+        if (towards.x() == 0) {
+            return towards.y() > 0 ? "up" : "down";
+        }
+        return towards.x() > 0 ? "towards the dump side" : "away from the dump side";
+    }
+}

@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.clearance;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.algorithm.ConvexHull;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.geom.util.GeometryFixer;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import tipwright.analysis.Placement;
+import tipwright.check.standing.Footprint;
+import tipwright.geometry.Mesh;
+import tipwright.geometry.MeshCut;
+import tipwright.geometry.Plane;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+
+/** Makes and moves flat outlines. */
+public final class Flat {
+    private static final int QUARTER = 8;
+    private static final GeometryFactory FACTORY = new GeometryFactory();
+
+    private Flat() {}
+
+    /** An area with these corners, either way round; a crossing outline is mended. */
+    public static Geometry polygon(List<Vec2> corners) {
+        Coordinate[] ring = new Coordinate[corners.size() + 1];
+        for (int i = 0; i < ring.length; i++) {
+            Vec2 p = corners.get(i % corners.size());
+            ring[i] = new Coordinate(p.x(), p.y());
+        }
+        Geometry made = FACTORY.createPolygon(ring);
+        return made.isValid() ? made : GeometryFixer.fix(made);
+    }
+
+    /** A rectangle along x from one end to the other, half its width to each side. */
+    static Geometry bar(double from, double to, double half) {
+        return polygon(List.of(new Vec2(from, -half), new Vec2(to, -half), new Vec2(to, half), new Vec2(from, half)));
+    }
+
+    private static Geometry disc(Vec2 middle, double radius) {
+        return FACTORY.createPoint(new Coordinate(middle.x(), middle.y())).buffer(radius, QUARTER);
+    }
+
+    static Geometry nothing() {
+        return FACTORY.createPolygon();
+    }
+
+    /** Swollen by a wall. */
+    static Geometry thick(Geometry area, double wall) {
+        return wall > 0 && !area.isEmpty() ? area.buffer(wall, QUARTER) : area;
+    }
+
+    /** Without what lies within a radius of a point; itself when nothing does. */
+    static Geometry without(Geometry area, Vec2 middle, double radius) {
+        boolean near = area.distance(FACTORY.createPoint(new Coordinate(middle.x(), middle.y()))) < radius;
+        return near ? area.difference(disc(middle, radius)) : area;
+    }
+
+    /**
+     * Silhouette along z of the part of a mesh that lies in a zone.
+     *
+     * @param convex whether the solid is, so that the hull of the points is the silhouette
+     */
+    static Geometry silhouette(Mesh mesh, Zone zone, boolean convex) {
+        return convex ? hull(mesh, zone) : joined(mesh, zone);
+    }
+
+    /** Of the corners in the zone, and of where the edges go through its ends. */
+    private static Geometry hull(Mesh mesh, Zone zone) {
+        List<Coordinate> points = new ArrayList<>();
+        double[] xyz = mesh.xyz();
+        for (int i = 0; i < xyz.length; i += 3) {
+            if (xyz[i + 2] >= zone.from() && xyz[i + 2] <= zone.to()) {
+                points.add(new Coordinate(xyz[i], xyz[i + 1]));
+            }
+        }
+        for (int edge = 0; edge < mesh.corners().length; edge++) {
+            int next = edge % 3 == 2 ? edge - 2 : edge + 1;
+            Vec3 a = mesh.vertex(mesh.corners()[edge]);
+            Vec3 b = mesh.vertex(mesh.corners()[next]);
+            crossing(points, a, b, zone.from());
+            crossing(points, a, b, zone.to());
+        }
+        Geometry hull = new ConvexHull(points.toArray(new Coordinate[0]), FACTORY).getConvexHull();
+        return hull.getDimension() == 2 ? hull : nothing();
+    }
+
+    private static void crossing(List<Coordinate> points, Vec3 a, Vec3 b, double z) {
+        double share = (z - a.z()) / (b.z() - a.z());
+        if (share > 0 && share < 1) {
+            Vec3 p = a.plus(b.minus(a).times(share));
+            points.add(new Coordinate(p.x(), p.y()));
+        }
+    }
+
+    /** The body between the two ends of the zone, closed there, so that the inside counts too. */
+    private static Geometry joined(Mesh mesh, Zone zone) {
+        Mesh part = cut(cut(mesh, 1, zone.to()), -1, -zone.from());
+        List<Geometry> pieces = new ArrayList<>();
+        for (int t = 0; t < part.triangles(); t++) {
+            List<Vec2> piece = new ArrayList<>();
+            for (int c = 0; c < 3; c++) {
+                piece.add(part.vertex(part.corners()[3 * t + c]).xy());
+            }
+            List<Vec2> hull = Footprint.hull(piece);
+            if (hull.size() > 2) {
+                pieces.add(polygon(hull));
+            }
+        }
+        return pieces.isEmpty() ? nothing() : OverlayNGRobust.union(pieces);
+    }
+
+    private static Mesh cut(Mesh mesh, int sign, double limit) {
+        return Double.isInfinite(limit) ? mesh : MeshCut.below(mesh, new Plane(new Vec3(0, 0, sign), limit));
+    }
+
+    /** A part in the axes of another: moved as the one is placed, then seen from the other. */
+    public static Geometry seenFrom(Geometry part, Placement placed, Placement viewer) {
+        double turn = placed.turn() - viewer.turn();
+        Vec2 shift = placed.origin().minus(viewer.origin()).tilted(-viewer.turn());
+        double c = Math.cos(turn);
+        double s = Math.sin(turn);
+        return new AffineTransformation(c, s, shift.x(), -s, c, shift.y()).transform(part);
+    }
+}

@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.clearance;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Mechanism;
+import tipwright.analysis.Placement;
+import tipwright.analysis.Pose;
+import tipwright.geometry.Vec2;
+
+/**
+ * Where the bodies and the two halves of an actuator are, also between two poses. Between poses a body turns evenly about the pole
+ * of its displacement, which is exact for the tank on a fixed pivot; other
+ * bodies do not turn quite evenly with the tilt, which puts them off by up to some 0.3 mm at 1 degree a step, falling with its square. Source: plane kinematics, pole of
+ * a finite displacement (from memory).
+ */
+final class Motions {
+    private final List<Pose> poses;
+    private final Mechanism mechanism;
+    private final Vec2 framePin;
+    private final Vec2 tankPin;
+
+    Motions(Analysis analysis) {
+        poses = analysis.poses();
+        mechanism = analysis.mechanism();
+        Pose first = poses.get(0);
+        framePin = back(first.bodies().get(mechanism.actuatorFrom()), first.framePin());
+        tankPin = back(first.bodies().get(mechanism.actuatorTo()), first.tankPin());
+    }
+
+    /** A way to move, by the number of the pose, fractions between poses. */
+    interface Path {
+        Placement at(double pose);
+    }
+
+    /** Last pose. */
+    int last() {
+        return poses.size() - 1;
+    }
+
+    /** rad at a pose or between. */
+    double tilt(double pose) {
+        int i = below(pose);
+        double f = pose - i;
+        double here = poses.get(i).tilt();
+        return f > 0 ? here + f * (poses.get(i + 1).tilt() - here) : here;
+    }
+
+    /** Where the actuator's fixed pin is on its body, m, stowed. */
+    Vec2 framePin() {
+        return framePin;
+    }
+
+    /** Where the actuator's moving pin is on its body, m, stowed. */
+    Vec2 tankPin() {
+        return tankPin;
+    }
+
+    /** The path of a body by its number; number 0 stands still. */
+    Path body(int number) {
+        if (number == 0) {
+            return pose -> poses.get(0).bodies().get(0);
+        }
+        return pose -> {
+            int i = below(pose);
+            Placement a = poses.get(i).bodies().get(number);
+            double f = pose - i;
+            return f > 0 ? between(a, poses.get(i + 1).bodies().get(number), f) : a;
+        };
+    }
+
+    /** The path of the actuator's tube: its datum at the fixed pin, x towards the moving pin. */
+    Path tube() {
+        return pose -> actuator(pose, true);
+    }
+
+    /** The path of the actuator's rod: its datum at the moving pin, x away from the fixed pin. */
+    Path rod() {
+        return pose -> actuator(pose, false);
+    }
+
+    private Placement actuator(double pose, boolean tube) {
+        Vec2 from = body(mechanism.actuatorFrom()).at(pose).place(framePin);
+        Vec2 to = body(mechanism.actuatorTo()).at(pose).place(tankPin);
+        Vec2 u = to.minus(from);
+        return new Placement("actuator", tube ? from : to, -Math.atan2(u.y(), u.x()));
+    }
+
+    private int below(double pose) {
+        return Math.min((int) pose, last());
+    }
+
+    private static Vec2 back(Placement body, Vec2 p) {
+        return p.minus(body.origin()).tilted(-body.turn());
+    }
+
+    /** A share of the way from one placement to the next. */
+    static Placement between(Placement a, Placement b, double f) {
+        double turn = Math.IEEEremainder(b.turn() - a.turn(), 2 * Math.PI);
+        if (Math.abs(turn) < 1e-9) {
+            Vec2 origin = a.origin().plus(b.origin().minus(a.origin()).times(f));
+            return new Placement(a.body(), origin, a.turn() + f * turn);
+        }
+        Vec2 half = b.origin().minus(a.origin()).times(0.5);
+        double reach = 1 / Math.tan(turn / 2);
+        Vec2 pole = a.origin().plus(half).plus(new Vec2(half.y(), -half.x()).times(reach));
+        return new Placement(a.body(), a.origin().tiltedAbout(pole, f * turn), a.turn() + f * turn);
+    }
+
+    /** How far each point of something has moved at most since the first pose, m [pose]. */
+    double[] travel(Path path, Vec2 middle, double reach) {
+        double[] sum = new double[poses.size()];
+        Placement before = path.at(0);
+        for (int i = 1; i < sum.length; i++) {
+            Placement now = path.at(i);
+            double turn = Math.abs(Math.IEEEremainder(now.turn() - before.turn(), 2 * Math.PI));
+            double shift = now.place(middle).minus(before.place(middle)).norm();
+            sum[i] = sum[i - 1] + 1.01 * (shift + turn * reach);
+            before = now;
+        }
+        return sum;
+    }
+
+    /** Numbers of the bodies with this name; none when the mechanism has no such body. */
+    List<Integer> named(String body) {
+        List<Integer> found = new ArrayList<>();
+        for (int i = 0; i < mechanism.bodies().size(); i++) {
+            if (mechanism.bodies().get(i).equals(body)) {
+                found.add(i);
+            }
+        }
+        return found;
+    }
+}

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.fault;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.time.Timing;
+
+/** What could go wrong: each trouble has a verdict of its own. */
+public final class WhatIfCheck implements Check {
+    private final List<Check> rules;
+
+    /**
+     * The what-ifs.
+     *
+     * @param rules that are run anew where a wheel sinks
+     */
+    public WhatIfCheck(List<Check> rules) {
+        this.rules = List.copyOf(rules);
+    }
+
+    @Override
+    public String id() {
+        return "what-if";
+    }
+
+    @Override
+    public String title() {
+        return "What if";
+    }
+
+    @Override
+    public String rule() {
+        return "A hose bursts: a lock valve holds the load, or it sinks no faster than allowed. Power is lost: the actuator"
+                + " holds. The load lets go at once: the actuator bears the recoil. A wheel sinks: every check is made anew"
+                + " on the slope that follows. Of several actuators one carries all, or one runs ahead: it bears that.";
+    }
+
+    @Override
+    public String formula() {
+        return "burst: v = Cd a sqrt(2 p / rho) / A, sinking at v F / W; let go: F = 2 F_empty - F_loaded; wheel:"
+                + " slope = atan(drop / track); ahead by s: F/n + k s / r^2 with r = dL/dtilt and twist stiffness k";
+    }
+
+    @Override
+    public String source() {
+        return "orifice equation, Cd 0.62 and oil of 870 kg/m3 from memory; suddenly released load on an undamped spring"
+                + " overshoots by the step (Roark, from memory); statics";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        return List.of();
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis, Timing timing) {
+        Findings make = new Findings(this, analysis.design().limits());
+        List<Finding> all = new ArrayList<>(WhatIfFall.find(make, analysis));
+        all.add(WhatIfLetGo.find(make, analysis));
+        all.add(WhatIfWheel.find(make, analysis, rules));
+        all.addAll(WhatIfShare.find(make, analysis));
+        return all;
+    }
+}

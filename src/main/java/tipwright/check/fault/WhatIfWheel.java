@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.fault;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analyser;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.CannotComputeException;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.Verdict;
+import tipwright.design.Design;
+import tipwright.design.around.Site;
+import tipwright.design.around.WhatIf;
+import tipwright.design.drive.TiltRange;
+import tipwright.quantity.Kind;
+
+/** A wheel sinks: every check is made anew on the slope that follows, to each side and to each end. */
+final class WhatIfWheel {
+    private static final String PART = "wheel sinks";
+    private static final double COARSEST = Math.toRadians(2);
+    private static final double STEEPEST = Math.toRadians(45);
+
+    private WhatIfWheel() {}
+
+    static Finding find(Findings make, Analysis analysis, List<Check> rules) {
+        Design design = analysis.design();
+        WhatIf whatIf = design.whatIf();
+        double[] across = slopes(whatIf.wheelDrop(), whatIf.track());
+        double[] along = slopes(whatIf.wheelDrop(), whatIf.wheelbase());
+        if (across.length + along.length == 2) {
+            return make.missing(PART, "what-if.track missing");
+        }
+        List<Finding> all = new ArrayList<>();
+        for (double cross : across) {
+            for (double grade : along) {
+                Site site = design.site();
+                Site sunk = site.leaning(bounded(site.grade() + grade), bounded(site.crossSlope() + cross));
+                try {
+                    Analysis leaning = Analyser.analyse(coarse(design.withSite(sunk)));
+                    rules.stream().filter(c -> !"clearance".equals(c.id())).forEach(c -> all.addAll(c.run(leaning)));
+                } catch (CannotComputeException stuck) {
+                    String why = String.valueOf(stuck.getMessage());
+                    return make.given(PART, 1, 0, 1, Kind.RATIO, 2, Findings.Worst.NOWHERE, Verdict.FAIL, why);
+                }
+            }
+        }
+        Finding worst = all.get(0);
+        for (Finding f : all) {
+            if (worse(f, worst)) {
+                worst = f;
+            }
+        }
+        String note = "worst there: " + worst.title();
+        Findings.Worst at = new Findings.Worst(worst.demand(), worst.tilt(), worst.loadCase());
+        return make.given(
+                PART,
+                worst.demand(),
+                worst.capacity(),
+                worst.factor(),
+                worst.kind(),
+                worst.utilisation(),
+                at,
+                worst.verdict(),
+                note);
+    }
+
+    private static boolean worse(Finding f, Finding than) {
+        if (f.verdict() == Verdict.NOT_CHECKED) {
+            return false;
+        }
+        int verdicts = f.verdict().compareTo(than.verdict());
+        return than.verdict() == Verdict.NOT_CHECKED
+                || verdicts > 0
+                || (verdicts == 0 && f.utilisation() > than.utilisation());
+    }
+
+    /** The slope either way, rad; level where the distance is not known. */
+    private static double[] slopes(double drop, @Nullable Double distance) {
+        if (distance == null) {
+            return new double[] {0};
+        }
+        double slope = Math.atan(drop / distance);
+        return new double[] {slope, -slope};
+    }
+
+    private static double bounded(double slope) {
+        return Math.max(-STEEPEST, Math.min(STEEPEST, slope));
+    }
+
+    private static Design coarse(Design design) {
+        TiltRange t = design.tilt();
+        return design.withTilt(
+                new TiltRange(t.from(), t.to(), Math.max(t.step(), Math.min(COARSEST, t.to() - t.from()))));
+    }
+}

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.joint;
+
+import java.util.List;
+import java.util.Locale;
+import tipwright.analysis.Analysis;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.design.joint.Bolts;
+import tipwright.design.joint.Fastening;
+import tipwright.quantity.Kind;
+import tipwright.strength.BoltGroup;
+
+/** Bolts at the joints. */
+public final class BoltCheck implements Check {
+    @Override
+    public String id() {
+        return "bolt";
+    }
+
+    @Override
+    public String title() {
+        return "Mount bolts";
+    }
+
+    @Override
+    public String rule() {
+        return "The joint's force makes shear and pull in each bolt; together, in the worst bolt, at the worst tilt and load,"
+                + " they stay below its design strength. No help from friction under the plate, no prying.";
+    }
+
+    @Override
+    public String formula() {
+        return "Fv/FvRd + Ft/(1.4 FtRd) <= 1 / factor and Ft/FtRd <= 1 / factor; FvRd = 0.6 fu As/1.25 (0.5 where it is not like class 8.8), FtRd = 0.9 fu As/1.25";
+    }
+
+    @Override
+    public String source() {
+        return "EN 1993-1-8 table 3.4 (from memory); elastic method: Shigley, Mechanical Engineering Design (from memory)";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Findings make = new Findings(this, analysis.design().limits());
+        double factor = analysis.design().factors().bolt();
+        return FasteningParts.each(
+                make,
+                analysis,
+                "bolts",
+                Fastening::bolts,
+                b -> b.at().z(),
+                (name, bolts, load) -> List.of(one(make, name, bolts, load, factor)));
+    }
+
+    private static Finding one(Findings make, String name, Bolts bolts, JointLoad load, double factor) {
+        BoltGroup group = new BoltGroup(bolts);
+        double[] worstLoad = new double[3];
+        Findings.Worst worst = load.worst(held -> {
+            double share = group.share(held.force(), held.at());
+            if (share > worstLoad[0]) {
+                worstLoad[0] = share;
+                for (BoltGroup.Load l : group.loads(held.force(), held.at())) {
+                    worstLoad[1] = Math.max(worstLoad[1], l.shear());
+                    worstLoad[2] = Math.max(worstLoad[2], l.pull());
+                }
+            }
+            return share;
+        });
+        String note = Double.isFinite(worst.value())
+                ? String.format(
+                        Locale.ROOT,
+                        "share of its design strength; up to %.1f kN shear and %.1f kN pull in one bolt",
+                        worstLoad[1] / 1000,
+                        worstLoad[2] / 1000)
+                : "bolts in one line cannot bear a moment about that line";
+        return make.compare(name, worst.value(), 1, factor, Kind.RATIO, worst, note);
+    }
+}

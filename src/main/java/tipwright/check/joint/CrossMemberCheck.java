@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.joint;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
+import tipwright.analysis.Pose;
+import tipwright.analysis.Row;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.Sweep;
+import tipwright.design.Design;
+import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.around.CrossMember;
+import tipwright.design.around.Frame;
+import tipwright.geometry.Vec2;
+import tipwright.quantity.Kind;
+import tipwright.strength.Beam;
+import tipwright.strength.RectangularTube;
+
+/** The rectangular tube under the actuator's frame pin. */
+public final class CrossMemberCheck implements Check {
+    /** Places along the span where its bending is looked at; an even number, so that the middle is one. */
+    private static final int PARTS = 400;
+
+    @Override
+    public String id() {
+        return "cross-member";
+    }
+
+    @Override
+    public String title() {
+        return "Cross member under the frame pin";
+    }
+
+    @Override
+    public String rule() {
+        return "The tube bends between its ends under the pin's force, both ways, and is twisted where the pin sits beside its"
+                + " middle. Ends: free to bend, held against twist. Its stress stays below yield, its bending below a share of"
+                + " the span.";
+    }
+
+    @Override
+    public String formula() {
+        return "sigma = Mx/Sx + My/Sy; tau = T/(2 A t) + V/(2 h t); sqrt(sigma^2 + 3 tau^2) <= yield / factor; deflection ="
+                + " P b x (L^2 - b^2 - x^2)/(6 E I L)";
+    }
+
+    @Override
+    public String source() {
+        return "beam theory; Bredt; von Mises; limit of the deflection: common practice, no source";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Design design = analysis.design();
+        Findings make = new Findings(this, design.limits());
+        Frame frame = design.frame();
+        CrossMember tube = frame == null ? null : frame.crossMember();
+        if (tube == null) {
+            return List.of(make.missing("", "frame.cross-member missing"));
+        }
+        if (analysis.mechanism().actuatorFrom() != 0) {
+            return List.of(make.missing("", "the actuator is not pinned to the frame"));
+        }
+        double from = Math.min(tube.z().get(0), tube.z().get(1));
+        double to = Math.max(tube.z().get(0), tube.z().get(1));
+        double[] places = design.drive().actuators().stream()
+                .mapToDouble(PlacedActuator::z)
+                .toArray();
+        for (double z : places) {
+            if (!(z > from && z < to)) {
+                return List.of(make.missing("", "an actuator sits beyond the ends in frame.cross-member.z"));
+            }
+        }
+        Bent bent = new Bent(tube, new Beam(from, to), places);
+        Findings.Worst stress = Sweep.rows(analysis, row -> most(row, bent::stress));
+        Findings.Worst sag = Sweep.rows(analysis, row -> most(row, bent::sag));
+        String note = String.format(
+                Locale.ROOT, "1/%.0f of the span", tube.span() / Math.max(sag.value(), 1e-9 * tube.span()));
+        return List.of(
+                make.compare(
+                        "stress",
+                        stress.value(),
+                        tube.yield(),
+                        design.factors().crossMember(),
+                        Kind.PRESSURE,
+                        stress,
+                        "combined stress against yield"),
+                make.compare(
+                        "bending", sag.value(), design.limits().deflection() * tube.span(), 1, Kind.LENGTH, sag, note));
+    }
+
+    private interface Value {
+        double of(Pose pose, double force);
+    }
+
+    private static double most(Row row, Value value) {
+        double most = 0;
+        for (Balance b : Sweep.balances(row)) {
+            most = Math.max(most, value.of(row.pose(), b.force()));
+        }
+        return most;
+    }
+
+    /** The tube under equal shares of the actuators' force. */
+    private static final class Bent {
+        private final CrossMember tube;
+        private final RectangularTube section;
+        private final Beam beam;
+        private final double[] places;
+        /** Deflection where it is largest along the tube, by 1 N at each place and a stiffness of 1 N m2, m. */
+        private final double supple;
+
+        Bent(CrossMember tube, Beam beam, double[] places) {
+            this.tube = tube;
+            this.beam = beam;
+            this.places = places;
+            section = new RectangularTube(tube.height(), tube.width(), tube.wall());
+            double most = 0;
+            for (int i = 1; i < PARTS; i++) {
+                double z = beam.from() + (beam.to() - beam.from()) * i / PARTS;
+                most = Math.max(most, beam.deflection(z, places, even(1), 1));
+            }
+            supple = most;
+        }
+
+        private double[] even(double each) {
+            double[] all = new double[places.length];
+            Arrays.fill(all, each);
+            return all;
+        }
+
+        private Vec2 each(Pose pose, double force) {
+            return pose.framePin().minus(pose.tankPin()).unit().times(force / places.length);
+        }
+
+        double stress(Pose pose, double force) {
+            Vec2 f = each(pose, force);
+            double[] down = even(f.y());
+            double[] level = even(f.x());
+            double[] twist = even(pose.framePin().minus(tube.at()).cross(f));
+            double worst = 0;
+            for (double z : places) {
+                double sigma = Math.abs(beam.moment(z, places, down)) / section.modulus()
+                        + Math.abs(beam.moment(z, places, level)) / section.modulusAcross();
+                double torque = Math.max(Math.abs(beam.first(places, twist)), Math.abs(beam.second(places, twist)));
+                double pushY = Math.max(Math.abs(beam.first(places, down)), Math.abs(beam.second(places, down)));
+                double pushX = Math.max(Math.abs(beam.first(places, level)), Math.abs(beam.second(places, level)));
+                double across = section.shearAcross(pushX);
+                double tau = section.torsion(torque) + Math.max(section.shear(pushY), across);
+                worst = Math.max(worst, Math.sqrt(sigma * sigma + 3 * tau * tau));
+            }
+            return worst;
+        }
+
+        double sag(Pose pose, double force) {
+            Vec2 f = each(pose, force);
+            return supple / tube.modulus() * Math.hypot(f.y() / section.inertia(), f.x() / section.inertiaAcross());
+        }
+    }
+}

@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.joint;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
+import tipwright.analysis.JointPlan;
+import tipwright.analysis.Mechanism;
+import tipwright.analysis.Placement;
+import tipwright.analysis.Pose;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.Sweep;
+import tipwright.design.Design;
+import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.drive.Drive;
+import tipwright.design.joint.Fastening;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+
+/** The force of one joint on the body that a fastening holds it to, in that body's axes as stowed. */
+public final class JointLoad {
+    private static final String TANK_PIN = "tank-pin";
+
+    private final Analysis analysis;
+    private final Source source;
+    private final int body;
+    private final double z;
+
+    /** Force on the body in space, N, and where it acts in the side view, m. */
+    private interface Source {
+        Acting at(Pose pose, Balance balance);
+    }
+
+    private record Acting(Vec3 force, Vec2 at) {}
+
+    /**
+     * A force on a body.
+     *
+     * @param force N, in the body's axes as stowed
+     * @param at m, as stowed
+     */
+    public record Held(Vec3 force, Vec3 at) {}
+
+    private JointLoad(Analysis analysis, Source source, int body, double z) {
+        this.analysis = analysis;
+        this.source = source;
+        this.body = body;
+        this.z = z;
+    }
+
+    /**
+     * The load of a fastening.
+     *
+     * @param near z of the fastening, m: picks the actuator
+     * @return null when there is no such joint, or not on that body, or when it is a slide, whose couple no single place bears
+     */
+    public static @Nullable JointLoad of(Analysis analysis, Fastening fastening, double near) {
+        Mechanism m = analysis.mechanism();
+        String joint = fastening.joint();
+        boolean tankPin = joint.equals(TANK_PIN)
+                && m.joints().stream().noneMatch(j -> j.name().equals(TANK_PIN));
+        if (joint.equals(Drive.FRAME_PIN) || joint.equals(Drive.ROD_PIN) || tankPin) {
+            return pin(analysis, fastening, near);
+        }
+        if (joint.equals("bearing-1") || joint.equals("bearing-2")) {
+            return bearing(analysis, fastening, joint.endsWith("1") ? 0 : 1);
+        }
+        for (int i = 0; i < m.joints().size(); i++) {
+            JointPlan plan = m.joints().get(i);
+            if (plan.name().equals(joint) && i != m.pivot() && !plan.slide()) {
+                return named(analysis, fastening, i, near);
+            }
+        }
+        return null;
+    }
+
+    private static @Nullable JointLoad pin(Analysis analysis, Fastening fastening, double near) {
+        Mechanism m = analysis.mechanism();
+        boolean fixed = fastening.joint().equals(Drive.FRAME_PIN);
+        int body = fixed ? m.actuatorFrom() : m.actuatorTo();
+        if (body(m, fastening, body) != body) {
+            return null;
+        }
+        List<PlacedActuator> actuators = analysis.design().drive().actuators();
+        double share = 1.0 / actuators.size();
+        Source source = (pose, balance) -> {
+            Vec2 u = pose.tankPin().minus(pose.framePin()).unit();
+            Vec2 f = u.times((fixed ? -share : share) * balance.force());
+            return new Acting(new Vec3(f.x(), f.y(), 0), fixed ? pose.framePin() : pose.tankPin());
+        };
+        double z = actuators.get(0).z();
+        for (PlacedActuator a : actuators) {
+            z = Math.abs(a.z() - near) < Math.abs(z - near) ? a.z() : z;
+        }
+        return new JointLoad(analysis, source, body, z);
+    }
+
+    private static @Nullable JointLoad bearing(Analysis analysis, Fastening fastening, int i) {
+        Mechanism m = analysis.mechanism();
+        JointPlan pivot = m.joints().get(m.pivot());
+        int housing = Math.min(pivot.a(), pivot.b());
+        int body = body(m, fastening, housing);
+        if (body != pivot.a() && body != pivot.b()) {
+            return null;
+        }
+        double sign = body == housing ? 1 : -1;
+        Source source = (pose, balance) -> new Acting(balance.bearings().get(i).times(sign), pivot.place(pose));
+        return new JointLoad(
+                analysis,
+                source,
+                body,
+                analysis.design().pivot().bearings().get(i).z());
+    }
+
+    private static @Nullable JointLoad named(Analysis analysis, Fastening fastening, int i, double near) {
+        Mechanism m = analysis.mechanism();
+        Design design = analysis.design();
+        JointPlan joint = m.joints().get(i);
+        int body = body(m, fastening, joint.a());
+        if (body != joint.a() && body != joint.b()) {
+            return null;
+        }
+        boolean twice = design.drive().paired(joint.name());
+        double share = (body == joint.a() ? 1 : -1) * (twice ? 0.5 : 1);
+        Source source = (pose, balance) -> {
+            Vec2 f = balance.joints().get(i).times(share);
+            return new Acting(new Vec3(f.x(), f.y(), 0), joint.place(pose));
+        };
+        double middle = design.drive().actuators().stream()
+                .mapToDouble(PlacedActuator::z)
+                .average()
+                .orElse(0);
+        return new JointLoad(analysis, source, body, twice ? near : middle);
+    }
+
+    private static int body(Mechanism m, Fastening fastening, int own) {
+        String on = fastening.on();
+        if (on == null) {
+            return own;
+        }
+        return on.equals("tank") ? m.tank() : m.bodies().indexOf(on);
+    }
+
+    /** The load at one pose. */
+    public Held at(Pose pose, Balance balance) {
+        Acting acting = source.at(pose, balance);
+        Placement placed = pose.bodies().get(body);
+        Vec2 p = acting.at().minus(placed.origin()).tilted(-placed.turn());
+        return new Held(acting.force().tilted(-placed.turn()), new Vec3(p.x(), p.y(), z));
+    }
+
+    /** Where a value of the load is largest over cases, tilts and ways of moving. */
+    Findings.Worst worst(Value value) {
+        return Sweep.rows(analysis, row -> {
+            double most = 0;
+            for (Balance b : Sweep.balances(row)) {
+                most = Math.max(most, value.of(at(row.pose(), b)));
+            }
+            return most;
+        });
+    }
+
+    /** A number that follows from a load. */
+    interface Value {
+        public double of(Held load);
+    }
+}

@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.joint;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
+import tipwright.analysis.LinkPlan;
+import tipwright.analysis.Mechanism;
+import tipwright.analysis.Row;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Worked;
+import tipwright.design.Design;
+import tipwright.design.drive.Assist;
+import tipwright.design.drive.LineSpring;
+import tipwright.design.drive.LinkSection;
+import tipwright.design.drive.TorsionSpring;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Quantities;
+import tipwright.quantity.UnitSystem;
+
+/** The links of the mechanism, as columns where they are pressed and as bars where they are drawn. */
+public final class LinkCheck implements Check {
+    private static final String TENSION = "-tension";
+
+    @Override
+    public String id() {
+        return "link";
+    }
+
+    @Override
+    public String title() {
+        return "Link";
+    }
+
+    @Override
+    public String rule() {
+        return "A link between two pins is a column pinned at both ends, about its weaker axis, under the largest compression"
+                + " over all tilts, cases and ways of moving; drawn, its section beside the hole stays below yield. Of links"
+                + " on both sides each bears half. Where a weight on the link bends it too, both shares are added, the bending"
+                + " enlarged by the compression. Friction's moment in the pins is left out.";
+    }
+
+    @Override
+    public String formula() {
+        return "Euler pi^2 E I / L^2; Johnson A Sy (1 - Sy (L/k)^2 / (4 pi^2 E)) when L/k < sqrt(2 pi^2 E / Sy); with bending:"
+                + " n P/Pcr + n2 M/(S Sy) / (1 - n P/Pe) <= 1; drawn: T/(A - hole) <= yield / n2";
+    }
+
+    @Override
+    public String source() {
+        return "Euler and J. B. Johnson columns (Hibbeler, Mechanics of Materials, ch. 13; Faires); with bending: the sum of"
+                + " shares of AISC's allowable stress design (from memory)";
+    }
+
+    @Override
+    public String worked(Analysis analysis, Finding finding, UnitSystem units) {
+        for (LinkPlan link : analysis.mechanism().links()) {
+            String name = analysis.mechanism().bodies().get(link.body());
+            LinkSection made = find(analysis.design(), name);
+            if (made != null && finding.id().equals(id() + "/" + name.replace(' ', '-'))) {
+                return new Worked(analysis, finding, units).bars(made, link.length());
+            }
+        }
+        return "";
+    }
+
+    private static @Nullable LinkSection find(Design design, String body) {
+        return design.linkSections().stream()
+                .filter(s -> s.body().equals(body))
+                .findFirst()
+                .orElse(null);
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Findings make = new Findings(this, analysis.design().limits());
+        Mechanism mechanism = analysis.mechanism();
+        List<Finding> all = new ArrayList<>();
+        for (int body = 1; body < mechanism.bodies().size(); body++) {
+            if (body != mechanism.tank() && !mechanism.slides(body)) {
+                all.addAll(one(make, analysis, body));
+            }
+        }
+        return all;
+    }
+
+    private static List<Finding> one(Findings make, Analysis analysis, int body) {
+        String name = analysis.mechanism().bodies().get(body);
+        LinkPlan link = analysis.mechanism().link(body);
+        if (link == null) {
+            return List.of(make.missing(name, "it has more than two pins, so it bends; check it by hand"));
+        }
+        if (analysis.design().assists().stream().anyMatch(a -> springs(a, analysis.mechanism(), body))) {
+            return List.of(make.missing(name, "a spring sits on it, so it bends; check it by hand"));
+        }
+        LinkLoad load = new LinkLoad(analysis, link);
+        LinkSection made = find(analysis.design(), name);
+        if (made == null) {
+            double squeeze = Sweep.rows(analysis, row -> most(row, load, LinkLoad.Borne::squeeze))
+                    .value();
+            String bears = squeeze > 0
+                    ? "it is pressed with up to " + Quantities.show(squeeze, Kind.FORCE, UnitSystem.METRIC)
+                    : "it is only drawn";
+            return List.of(make.missing(name, "link-sections: '" + name + "' missing; " + bears));
+        }
+        LinkBars bars = new LinkBars(made, link.length(), analysis.design().factors());
+        List<Finding> found = new ArrayList<>();
+        found.add(pressed(make, analysis, name, load, bars));
+        Findings.Worst drawn = Sweep.rows(analysis, row -> most(row, load, bars::stress));
+        if (drawn.value() > 0) {
+            found.add(make.compare(
+                    name + TENSION,
+                    drawn.value(),
+                    made.yield(),
+                    analysis.design().factors().lug(),
+                    Kind.PRESSURE,
+                    drawn,
+                    "drawn, beside the hole, against yield"));
+        }
+        return found;
+    }
+
+    private static Finding pressed(Findings make, Analysis analysis, String name, LinkLoad load, LinkBars bars) {
+        Findings.Worst worst = Sweep.rows(analysis, row -> most(row, load, bars::share));
+        LinkLoad.Borne there =
+                Sweep.rowAt(analysis, worst).map(row -> worst(row, load, bars)).orElseThrow();
+        String what = load.sides() == 2 ? "each of the two" : "it";
+        String note = !(there.squeeze() > 0)
+                ? "it is only drawn"
+                : there.bend() > 0
+                        ? what + " is pressed, and bent by its own weight with "
+                                + Quantities.show(there.bend(), Kind.MOMENT, UnitSystem.METRIC)
+                        : what + " as a column about its weaker axis";
+        return make.given(
+                name,
+                Math.max(0, there.squeeze()),
+                bars.buckling(),
+                analysis.design().factors().buckling(),
+                Kind.FORCE,
+                Math.max(0, worst.value()),
+                worst,
+                make.verdict(worst.value()),
+                note);
+    }
+
+    private static boolean springs(Assist assist, Mechanism mechanism, int body) {
+        String name = mechanism.bodies().get(body);
+        return assist instanceof LineSpring line
+                ? line.from().body().equals(name) || line.to().body().equals(name)
+                : assist instanceof TorsionSpring torsion && mechanism.has(body, torsion.pin());
+    }
+
+    private interface Value {
+        double of(LinkLoad.Borne load);
+    }
+
+    private static double most(Row row, LinkLoad load, Value value) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (Balance b : Sweep.balances(row)) {
+            most = Math.max(most, value.of(load.at(row.pose(), b)));
+        }
+        return most;
+    }
+
+    private static LinkLoad.Borne worst(Row row, LinkLoad load, LinkBars bars) {
+        LinkLoad.Borne worst = load.at(row.pose(), row.rest());
+        for (Balance b : Sweep.balances(row)) {
+            LinkLoad.Borne other = load.at(row.pose(), b);
+            worst = bars.share(other) > bars.share(worst) ? other : worst;
+        }
+        return worst;
+    }
+}

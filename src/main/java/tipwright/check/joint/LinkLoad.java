@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.joint;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
+import tipwright.analysis.Gravity;
+import tipwright.analysis.JointPlan;
+import tipwright.analysis.LinkPlan;
+import tipwright.analysis.Mechanism;
+import tipwright.analysis.Placement;
+import tipwright.analysis.Pose;
+import tipwright.design.drive.Counterweight;
+import tipwright.geometry.Vec2;
+
+/** What a link between two pins bears along its line, and what its own weight bends it with; of links on both sides: one of them. */
+final class LinkLoad {
+    private final Analysis analysis;
+    private final LinkPlan link;
+    private final int sides;
+    private final List<Integer> joints = new ArrayList<>();
+    private final List<Counterweight> weights;
+
+    /**
+     * A load of one link.
+     *
+     * @param squeeze largest compression between its pins, N; negative: it is drawn all along
+     * @param draw largest tension, N; negative: it is pressed all along
+     * @param bend largest moment of its own weight between or beyond its pins, N m
+     */
+    record Borne(double squeeze, double draw, double bend) {}
+
+    LinkLoad(Analysis analysis, LinkPlan link) {
+        this.analysis = analysis;
+        this.link = link;
+        boolean twice = true;
+        Mechanism mechanism = analysis.mechanism();
+        for (int i = 0; i < mechanism.joints().size(); i++) {
+            JointPlan joint = mechanism.joints().get(i);
+            if (joint.a() == link.body() || joint.b() == link.body()) {
+                twice &= i == mechanism.pivot() || analysis.design().drive().paired(joint.name());
+            }
+            if (link.endAt(joint)) {
+                joints.add(i);
+            }
+        }
+        this.sides = twice ? 2 : 1;
+        String name = mechanism.bodies().get(link.body());
+        this.weights = analysis.design().assists().stream()
+                .filter(a -> a instanceof Counterweight w && w.body().equals(name))
+                .map(Counterweight.class::cast)
+                .toList();
+    }
+
+    /** How many of it there are, one on each side or one alone. */
+    int sides() {
+        return sides;
+    }
+
+    /** The load at one pose. The end without the actuator tells the forces; the weights give the other end's. */
+    Borne at(Pose pose, Balance balance) {
+        Placement placed = pose.bodies().get(link.body());
+        Vec2 from = placed.place(link.end());
+        Vec2 along = placed.place(link.other()).minus(from).unit();
+        Vec2 force = Vec2.ZERO;
+        for (int i : joints) {
+            boolean first = analysis.mechanism().joints().get(i).a() == link.body();
+            force = force.plus(balance.joints().get(i).times(first ? 1 : -1));
+        }
+        double near = force.dot(along);
+        double far = near;
+        double bend = 0;
+        for (Counterweight w : weights) {
+            Vec2 pull = analysis.design().site().up().xy().times(-w.mass() * Gravity.G);
+            Vec2 place = placed.place(w.centre().xy()).minus(from);
+            far += pull.dot(along);
+            bend += bending(place.dot(along), along.cross(place), along.cross(pull), pull.dot(along));
+        }
+        return new Borne(Math.max(near, far) / sides, Math.max(-near, -far) / sides, bend / sides);
+    }
+
+    /** Largest moment of a load at a place along and beside the line, by its parts across and along it, N m. */
+    private double bending(double along, double beside, double across, double with) {
+        double length = link.length();
+        double moment = along < 0
+                ? -along * across
+                : along > length ? (along - length) * across : across * along * (length - along) / length;
+        return Math.abs(moment) + Math.abs(with * beside);
+    }
+}

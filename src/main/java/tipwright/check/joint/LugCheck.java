@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.joint;
+
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.design.joint.Fastening;
+import tipwright.design.joint.Lug;
+import tipwright.quantity.Kind;
+import tipwright.strength.LugStress;
+
+/** Lugs at the joints. */
+public final class LugCheck implements Check {
+    private static final double SHEAR_YIELD = 1 / Math.sqrt(3);
+
+    @Override
+    public String id() {
+        return "lug";
+    }
+
+    @Override
+    public String title() {
+        return "Lug";
+    }
+
+    @Override
+    public String rule() {
+        return "The plate round the pin bears the joint's force, taken as a pull towards its free edge whatever its direction:"
+                + " pressed by the pin, torn out in front of it, and pulled apart beside it.";
+    }
+
+    @Override
+    public String formula() {
+        return "F/(d t) and F/((w - d) t) <= yield / factor; F/(2 t (e - d/2)) <= 0.577 yield / factor";
+    }
+
+    @Override
+    public String source() {
+        return "elementary lug rules, tear-out length conservative against ASME BTH-1 (from memory)";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Findings make = new Findings(this, analysis.design().limits());
+        double factor = analysis.design().factors().lug();
+        return FasteningParts.each(
+                make,
+                analysis,
+                "lug",
+                Fastening::lug,
+                l -> 0.0,
+                (name, lug, load) -> all(make, name, lug, load, factor));
+    }
+
+    private static List<Finding> all(Findings make, String name, Lug lug, JointLoad load, double factor) {
+        Findings.Worst most = load.worst(held -> held.force().xy().norm());
+        double force = most.value();
+        double tear = SHEAR_YIELD * lug.yield();
+        return List.of(
+                make.compare(
+                        name + " bearing",
+                        LugStress.bearing(lug, force),
+                        lug.yield(),
+                        factor,
+                        Kind.PRESSURE,
+                        most,
+                        "the pin pressing in its hole"),
+                make.compare(
+                        name + " tear-out",
+                        LugStress.tearOut(lug, force),
+                        tear,
+                        factor,
+                        Kind.PRESSURE,
+                        most,
+                        "shear on the two planes in front of the pin"),
+                make.compare(
+                        name + " net section",
+                        LugStress.netSection(lug, force),
+                        lug.yield(),
+                        factor,
+                        Kind.PRESSURE,
+                        most,
+                        "pull beside the hole"));
+    }
+}

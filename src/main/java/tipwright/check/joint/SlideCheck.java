@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.joint;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.Forces;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.Verdict;
+import tipwright.design.Design;
+import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.joint.BallInsert;
+import tipwright.design.tank.Dump;
+import tipwright.geometry.Vec3;
+import tipwright.load.Contents;
+import tipwright.load.EmptyTank;
+import tipwright.quantity.Kind;
+import tipwright.strength.EquivalentLoad;
+
+/** A cake that lets go at once and is caught by the tank's end or door. */
+public final class SlideCheck implements Check {
+    @Override
+    public String id() {
+        return "slide";
+    }
+
+    @Override
+    public String title() {
+        return "Cake slides at once";
+    }
+
+    @Override
+    public String rule() {
+        return "When all settled solids let go in one slide at the release tilt (dump.cake: one-slide), their weight, taken"
+                + " times the shock factor, once where they lay and once where they come to rest, is within the actuators'"
+                + " holding rating and the bearings' static rating. Apart from the other load cases, and conservative.";
+    }
+
+    @Override
+    public String formula() {
+        return "F with cake weight x 2 (shock factor), at rest";
+    }
+
+    @Override
+    public String source() {
+        return "load put on suddenly: twice the static one (energy balance of a spring, any text on strength of materials)";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Design design = analysis.design();
+        if (design.dump().cake() != Dump.Cake.ONE_SLIDE) {
+            return List.of();
+        }
+        Findings make = new Findings(this, design.limits());
+        Contents contents = new Contents(design);
+        double cake = contents.cakeVolume();
+        double release = design.slurry().release();
+        double last = analysis.poses().get(analysis.poses().size() - 1).tilt();
+        double first = analysis.poses().get(0).tilt();
+        if (!(cake > 0) || release > last) {
+            return List.of(make.given(
+                    "",
+                    0,
+                    Double.NaN,
+                    1,
+                    Kind.FORCE,
+                    0,
+                    Findings.Worst.NOWHERE,
+                    Verdict.PASS,
+                    "the cake does not let go within the tilt range, or there is none"));
+        }
+        try {
+            double tilt = Math.max(first, release);
+            return shocked(make, design, contents, tilt, Forces.of(design, new double[] {first, tilt}));
+        } catch (CannotComputeException unreachable) {
+            return List.of(make.missing("", "the linkage does not reach the release tilt"));
+        }
+    }
+
+    private static List<Finding> shocked(Findings make, Design design, Contents contents, double tilt, Forces forces) {
+        int at = forces.count() - 1;
+        double volume = contents.cakeVolume();
+        double mass = volume * design.slurry().cakeDensity() * design.dump().shock();
+        EmptyTank empty = EmptyTank.of(design.tank(), contents.solid());
+        Vec3 stuck =
+                contents.heap(contents.start(), volume, Double.NaN).moments().centroid();
+        Vec3 slid = contents.heap(tilt, volume, Double.NaN).moments().centroid();
+        List<Finding> all = new ArrayList<>();
+        double most = 0;
+        double bearing = 0;
+        for (Vec3 where : List.of(stuck, slid)) {
+            double total = empty.mass() + mass;
+            Vec3 centroid =
+                    empty.centroid().times(empty.mass()).plus(where.times(mass)).times(1 / total);
+            most = Math.max(most, Math.abs(forces.force(at, total, centroid, 0)));
+            for (Vec3 load : forces.bearings(at, total, centroid)) {
+                bearing = Math.max(bearing, EquivalentLoad.ofRest(load.xy().norm(), Math.abs(load.z())));
+            }
+        }
+        Findings.Worst worst = new Findings.Worst(most, tilt, "one slide");
+        Double hold = hold(design);
+        String note = "all of the cake slides at once, its weight taken with the shock factor";
+        all.add(
+                hold == null
+                        ? make.missing("actuator", "actuator.hold missing")
+                        : make.compare("actuator", most, hold, design.factors().service(), Kind.FORCE, worst, note));
+        Double c0 = c0(design);
+        all.add(
+                c0 == null
+                        ? make.missing("bearings", "bearing.c0 missing or not a ball insert")
+                        : make.compare(
+                                "bearings", bearing, c0, design.factors().bearingStatic(), Kind.FORCE, worst, note));
+        return all;
+    }
+
+    private static @Nullable Double hold(Design design) {
+        double weakest = Double.POSITIVE_INFINITY;
+        for (PlacedActuator p : design.drive().actuators()) {
+            Double hold = p.actuator().ratedHold();
+            if (hold == null) {
+                return null;
+            }
+            weakest = Math.min(weakest, hold);
+        }
+        return weakest * design.drive().actuators().size();
+    }
+
+    private static @Nullable Double c0(Design design) {
+        double weakest = Double.POSITIVE_INFINITY;
+        for (var support : design.pivot().bearings()) {
+            Double c0 = support.bearing() instanceof BallInsert insert ? insert.c0() : null;
+            if (c0 == null) {
+                return null;
+            }
+            weakest = Math.min(weakest, c0);
+        }
+        return weakest;
+    }
+}

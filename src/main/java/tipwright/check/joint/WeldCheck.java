@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.joint;
+
+import java.util.List;
+import java.util.Locale;
+import tipwright.analysis.Analysis;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.design.joint.Fastening;
+import tipwright.design.joint.FilletWeld;
+import tipwright.quantity.Kind;
+import tipwright.strength.WeldGroup;
+
+/** Fillet welds at the joints. */
+public final class WeldCheck implements Check {
+    @Override
+    public String id() {
+        return "weld";
+    }
+
+    @Override
+    public String title() {
+        return "Fillet welds";
+    }
+
+    @Override
+    public String rule() {
+        return "The joint's force makes direct force, bending and torsion in the group of seams; together, at the worst end of"
+                + " a seam, tilt and load, they stay below 0.30 of the electrode's strength on the throat. No allowance for"
+                + " fatigue, poor fusion or the strength of the plate.";
+    }
+
+    @Override
+    public String formula() {
+        return "f = F/L + M c/I + T r/J as vectors; f / (0.707 leg) <= 0.30 FEXX / factor";
+    }
+
+    @Override
+    public String source() {
+        return "line method: Shigley, Mechanical Engineering Design, tables 9-1 and 9-2; 0.30 FEXX: AISC ASD, AWS D1.1";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Findings make = new Findings(this, analysis.design().limits());
+        double factor = analysis.design().factors().weld();
+        return FasteningParts.each(
+                make,
+                analysis,
+                "weld",
+                Fastening::weld,
+                w -> w.at().z(),
+                (name, weld, load) -> List.of(one(make, name, weld, load, factor)));
+    }
+
+    private static Finding one(Findings make, String name, FilletWeld weld, JointLoad load, double factor) {
+        WeldGroup group = new WeldGroup(weld);
+        Findings.Worst worst = load.worst(held -> group.most(held.force(), held.at()));
+        double throat = 0.707 * weld.leg();
+        double capacity = WeldGroup.allowed(weld.leg(), weld.electrode()) / throat;
+        String note = Double.isFinite(worst.value())
+                ? String.format(
+                        Locale.ROOT,
+                        "stress on the throat; %.0f N/mm on %.0f mm of weld",
+                        worst.value() / 1000,
+                        1000 * group.length())
+                : "a single seam cannot bear bending about itself; weld both sides";
+        return make.compare(name, worst.value() / throat, capacity, factor, Kind.PRESSURE, worst, note);
+    }
+}

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.slurry;
+
+import java.util.List;
+import java.util.Locale;
+import tipwright.analysis.Analysis;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.TimedCheck;
+import tipwright.check.rule.Times;
+import tipwright.design.around.Channel;
+import tipwright.quantity.Kind;
+import tipwright.time.Cycle;
+import tipwright.time.Moment;
+import tipwright.time.Timing;
+
+/** Whether what runs out finds room. */
+public final class ChannelCheck implements TimedCheck {
+    @Override
+    public String id() {
+        return "channel";
+    }
+
+    @Override
+    public String title() {
+        return "Channel or pit keeps up";
+    }
+
+    @Override
+    public String rule() {
+        return "What the channel does not carry away at once finds room in what it holds; with no room stated, the largest"
+                + " outflow is within what it carries. Without a channel stated there is nothing to check.";
+    }
+
+    @Override
+    public String formula() {
+        return "d(stored)/dt = Q - capacity, never below nothing; largest stored <= holds";
+    }
+
+    @Override
+    public String source() {
+        return "balance of volumes; outflow by the strip integral of Torricelli's law";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis, Timing timing) {
+        Channel channel = analysis.design().channel();
+        if (channel == null) {
+            return List.of();
+        }
+        Findings make = new Findings(this, analysis.design().limits());
+        Cycle cycle = timing.dump();
+        if (cycle == null) {
+            return List.of(make.missing("", String.valueOf(timing.missing())));
+        }
+        Findings.Worst peak = Times.worst(cycle, Moment::discharge);
+        String note = String.format(
+                Locale.ROOT,
+                "%.1f L/s at the most against %.1f L/s that it carries away",
+                peak.value() * 1000,
+                channel.capacity() * 1000);
+        if (channel.holds() <= 0) {
+            return List.of(make.compare("", peak.value(), channel.capacity(), 1, Kind.FLOW, peak, note));
+        }
+        return List.of(make.compare("", stored(cycle, channel), channel.holds(), 1, Kind.VOLUME, peak, note));
+    }
+
+    private static double stored(Cycle cycle, Channel channel) {
+        double stored = 0;
+        double most = 0;
+        for (int i = 1; i < cycle.moments().size(); i++) {
+            Moment before = cycle.moments().get(i - 1);
+            Moment now = cycle.moments().get(i);
+            double in = Math.max(0, before.volume() - now.volume());
+            stored = Math.max(0, stored + in - channel.capacity() * (now.time() - before.time()));
+            most = Math.max(most, stored);
+        }
+        return most;
+    }
+}

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.slurry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import tipwright.analysis.Analysis;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.Verdict;
+import tipwright.design.Limits;
+import tipwright.load.Emptying;
+import tipwright.quantity.Kind;
+
+/** What stays in the tank at full tilt. */
+public final class EmptiesCheck implements Check {
+    @Override
+    public String id() {
+        return "empties";
+    }
+
+    @Override
+    public String title() {
+        return "Empties";
+    }
+
+    @Override
+    public String rule() {
+        return "At full tilt no more than the allowed share of the slurry is left, as liquid and as settled solids at their"
+                + " angle of repose.";
+    }
+
+    @Override
+    public String formula() {
+        return "V(below the lip at full tilt) / V(filled)";
+    }
+
+    @Override
+    public String source() {
+        return "hydrostatics; angle of repose of the settled solids (common practice, no source for wet grit)";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Findings make = new Findings(this, analysis.design().limits());
+        if (analysis.design().tank().openings().isEmpty()) {
+            return List.of(make.missing("", "tank.openings missing: nothing can leave"));
+        }
+        List<Finding> all = new ArrayList<>();
+        all.add(one(make, analysis, "liquid", analysis.emptying().liquid()));
+        Emptying.Residue cake = analysis.emptying().cake();
+        if (cake != null) {
+            all.add(one(make, analysis, "settled solids", cake));
+        }
+        return all;
+    }
+
+    private static Finding one(Findings make, Analysis analysis, String part, Emptying.Residue residue) {
+        Limits limits = analysis.design().limits();
+        Double needed = residue.tiltNeeded();
+        String note = needed == null
+                ? "no tilt up to 180 deg empties it that far"
+                : String.format(Locale.ROOT, "needs %.1f deg of tilt", Math.toDegrees(needed));
+        double last = analysis.poses().get(analysis.poses().size() - 1).tilt();
+        Findings.Worst at = new Findings.Worst(residue.share(), last, null);
+        if (residue.share() == 0) {
+            return make.given(part, 0, limits.residue(), 1, Kind.RATIO, 0, at, Verdict.PASS, note);
+        }
+        return make.compare(part, residue.share(), limits.residue(), 1, Kind.RATIO, at, note);
+    }
+}

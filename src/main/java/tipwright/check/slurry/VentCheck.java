@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.slurry;
+
+import java.util.List;
+import java.util.Locale;
+import tipwright.analysis.Analysis;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.TimedCheck;
+import tipwright.check.rule.Times;
+import tipwright.check.rule.Verdict;
+import tipwright.design.Design;
+import tipwright.design.tank.Vent;
+import tipwright.load.Contents;
+import tipwright.quantity.Kind;
+import tipwright.time.Cycle;
+import tipwright.time.Moment;
+import tipwright.time.Outlet;
+import tipwright.time.Timing;
+
+/** Whether air gets in while slurry leaves. */
+public final class VentCheck implements TimedCheck {
+    private static final double GENTLE = 2000;
+
+    @Override
+    public String id() {
+        return "vent";
+    }
+
+    @Override
+    public String title() {
+        return "Air gets in";
+    }
+
+    @Override
+    public String rule() {
+        return "A closed tank gets the air it needs while it drains, through its vent and what stands open above the slurry:"
+                + " it runs out, and the vacuum stays under 2 kPa, which thin sheet bears. Never open a door under vacuum"
+                + " or pressure: vent first.";
+    }
+
+    @Override
+    public String formula() {
+        return "dp = rho_air / 2 (Q / sum of Cd A of all air openings)^2";
+    }
+
+    @Override
+    public String source() {
+        return "orifice equation for air at small vacuum (from memory); 2 kPa: common practice, no source";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis, Timing timing) {
+        Findings make = new Findings(this, analysis.design().limits());
+        Vent vent = analysis.design().tank().vent();
+        Cycle cycle = timing.dump();
+        if (cycle == null) {
+            return List.of(make.missing("", String.valueOf(timing.missing())));
+        }
+        if (vent == null) {
+            return List.of(open(make, analysis.design(), cycle));
+        }
+        Findings.Worst vacuum = Times.worst(cycle, Moment::vacuum);
+        if (vent.diameter() <= 0 && vacuum.value() > GENTLE / 2) {
+            return List.of(make.given(
+                    "",
+                    vacuum.value(),
+                    GENTLE,
+                    1,
+                    Kind.PRESSURE,
+                    Double.POSITIVE_INFINITY,
+                    vacuum,
+                    Verdict.FAIL,
+                    "a closed tank without a vent whose opening is under the slurry: it pulls a vacuum and gulps or does not"
+                            + " run at all; fit a vent, and never open it under vacuum"));
+        }
+        String note = String.format(
+                Locale.ROOT,
+                "vacuum while it drains; vent of %.0f mm. Vent it before the door is opened",
+                vent.diameter() * 1000);
+        return List.of(make.compare("", vacuum.value(), GENTLE, 1, Kind.PRESSURE, vacuum, note));
+    }
+
+    /** No vent is stated: fine where air always gets in beside the slurry, else a question. */
+    private static Finding open(Findings make, Design design, Cycle cycle) {
+        Outlet outlet = new Outlet(design.tank(), design.slurry().mixtureDensity());
+        Contents contents = new Contents(design);
+        double level = Double.NaN;
+        for (Moment m : cycle.moments()) {
+            if (m.discharge() > 0) {
+                level = contents.liquid(m.tilt(), m.volume(), level).plane().level();
+                if (outlet.drowned(m.tilt(), contents.up(m.tilt()), level)) {
+                    return make.missing(
+                            "",
+                            String.format(
+                                    Locale.ROOT,
+                                    "tank.vent missing; its opening is all under the slurry at %.0f deg, and the tank is taken"
+                                            + " as open to the air elsewhere",
+                                    Math.toDegrees(m.tilt())));
+                }
+            }
+        }
+        return make.given(
+                "",
+                0,
+                GENTLE,
+                1,
+                Kind.PRESSURE,
+                0,
+                Findings.Worst.NOWHERE,
+                Verdict.PASS,
+                "air gets in beside the slurry all the time");
+    }
+}

@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.standing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Pose;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.standing.Footprint.Mass;
+import tipwright.design.Design;
+import tipwright.design.around.Frame;
+import tipwright.design.around.Site;
+import tipwright.geometry.Moments;
+import tipwright.geometry.Vec3;
+import tipwright.load.Contents;
+import tipwright.load.EmptyTank;
+import tipwright.quantity.Kind;
+
+/** How the stowed unit hangs from its lifting eye. */
+public final class HangCheck implements Check {
+    private static final int REPEATS = 200;
+    private static final double CLOSE = 1e-9;
+
+    @Override
+    public String id() {
+        return "hang";
+    }
+
+    @Override
+    public String title() {
+        return "Hanging from the lifting eye";
+    }
+
+    @Override
+    public String rule() {
+        return "The unit, tank stowed, hangs with its centre of mass under the lifting eye, empty and with the slurry shut in;"
+                + " the slurry's surface stays level and so makes it hang further over.";
+    }
+
+    @Override
+    public String formula() {
+        return "tan(angle) = sqrt(dx^2 + dz^2) / (yEye - yG), repeated with the slurry level at that angle";
+    }
+
+    @Override
+    public String source() {
+        return "statics of a hanging body; the limit: common practice, no source";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Design design = analysis.design();
+        Findings make = new Findings(this, design.limits());
+        Frame frame = design.frame();
+        Vec3 eye = frame == null ? null : frame.liftingEye();
+        if (eye == null) {
+            return List.of(make.missing("", "frame.lifting-eye missing"));
+        }
+        if (WholeUnit.frame(design) == null) {
+            return List.of(make.missing("", "frame.mass or frame.centre missing"));
+        }
+        Pose stowed = analysis.poses().get(0);
+        return List.of(
+                one(make, design, "empty", hang(analysis, stowed, eye, false)),
+                one(make, design, "full", hang(analysis, stowed, eye, true)));
+    }
+
+    private static Finding one(Findings make, Design design, String part, Vec3 up) {
+        double angle = Math.acos(Math.max(-1, Math.min(1, up.y())));
+        String note = angle < Math.toRadians(90) ? leans(up) : "the centre of mass is not below the eye: it turns over";
+        Findings.Worst at = new Findings.Worst(angle, design.tilt().from(), null);
+        return make.compare(part, angle, design.limits().hang(), 1, Kind.ANGLE, at, note);
+    }
+
+    /** Which sides hang low; what rounds to nothing is not said. */
+    private static String leans(Vec3 up) {
+        List<String> sides = new ArrayList<>();
+        side(sides, up.x() < 0 ? "dump" : "back", Math.atan2(Math.abs(up.x()), up.y()));
+        side(sides, up.z() < 0 ? "+z" : "-z", Math.atan2(Math.abs(up.z()), up.y()));
+        return sides.isEmpty() ? "it hangs level" : String.join(", ", sides);
+    }
+
+    private static void side(List<String> sides, String name, double angle) {
+        if (Math.toDegrees(angle) >= 0.05) {
+            sides.add(String.format(Locale.ROOT, "its %s side %.1f deg low", name, Math.toDegrees(angle)));
+        }
+    }
+
+    /** Unit vector from the centre of mass to the eye, which is up when it hangs at rest. */
+    private static Vec3 hang(Analysis analysis, Pose stowed, Vec3 eye, boolean full) {
+        Design design = analysis.design();
+        WholeUnit unit = new WholeUnit(analysis);
+        Contents flat = new Contents(design);
+        EmptyTank empty = EmptyTank.of(design.tank(), flat.solid());
+        Vec3 up = new Vec3(0, 1, 0);
+        for (int i = 0; i < REPEATS; i++) {
+            Mass tank = full ? filled(design, empty, up, stowed) : new Mass(empty.mass(), empty.centroid());
+            Vec3 next = eye.minus(centre(unit.at(stowed, tank.kg(), tank.at(), null)))
+                    .unit();
+            boolean settled = next.minus(up).norm() < CLOSE;
+            up = next;
+            if (settled || !full || up.y() < 0.1) {
+                break;
+            }
+        }
+        return up;
+    }
+
+    private static Mass filled(Design design, EmptyTank empty, Vec3 up, Pose stowed) {
+        Site leaning = new Site(Math.atan2(-up.x(), up.y()), Math.atan2(-up.z(), up.y()), 0);
+        Contents contents = new Contents(design.withSite(leaning));
+        Moments slurry = contents.liquid(stowed.tilt(), contents.slurryVolume(), Double.NaN)
+                .moments();
+        double density = design.slurry().mixtureDensity();
+        double kg = empty.mass() + density * slurry.volume();
+        Vec3 first = empty.centroid().times(empty.mass()).plus(slurry.first().times(density));
+        return new Mass(kg, first.times(1 / kg));
+    }
+
+    private static Vec3 centre(List<Mass> masses) {
+        double kg = 0;
+        Vec3 first = Vec3.ZERO;
+        for (Mass m : masses) {
+            kg += m.kg();
+            first = first.plus(m.at().times(m.kg()));
+        }
+        return first.times(1 / kg);
+    }
+}

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.standing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analysis;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.design.Design;
+import tipwright.design.around.Footing;
+import tipwright.quantity.Kind;
+
+/** Whether the machine stays on its feet. */
+public final class TipOverCheck implements Check {
+    @Override
+    public String id() {
+        return "tip-over";
+    }
+
+    @Override
+    public String title() {
+        return "Tipping over";
+    }
+
+    @Override
+    public String rule() {
+        return "About each edge of the outline that it stands on, at every tilt and load, also with the settled solids stuck to"
+                + " the end, the moments that hold the machine down are larger than those that turn it over: on the site's"
+                + " ground, on the slope asked for whichever way it stands, in the wind over that edge, and no support is"
+                + " overloaded. The wind blows on the tank and on the frame's members, also on those behind others; a member"
+                + " without z reaches as far as those with it. The load in the tank is taken as it lies on the site's ground.";
+    }
+
+    @Override
+    public String formula() {
+        return "overturning / (restoring / factor) about an edge; square to the ground W cos(a) d, along it W sin(a) h, wind"
+                + " p A h; R = a + b x + c z at the supports";
+    }
+
+    @Override
+    public String source() {
+        return "statics of a rigid body on a plane; factor and equal springs: common practice, no source";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis) {
+        Design design = analysis.design();
+        Findings make = new Findings(this, design.limits());
+        Footing footing = design.supports();
+        if (footing == null) {
+            return List.of(make.missing("", "supports missing"));
+        }
+        Double y = level(design, footing);
+        if (y == null) {
+            return List.of(make.missing("", "supports.y missing, and no ground"));
+        }
+        if (WholeUnit.frame(design) == null) {
+            return List.of(make.missing("", "frame.mass or frame.centre missing"));
+        }
+        Standing standing = Standing.of(analysis, footing, y);
+        List<Finding> all = new ArrayList<>();
+        all.add(asItStands(make, design, standing));
+        Double slope = footing.slope();
+        if (slope != null) {
+            all.add(anyWay(make, standing, slope));
+        }
+        all.add(supports(make, footing, standing));
+        return all;
+    }
+
+    private static @Nullable Double level(Design design, Footing footing) {
+        if (footing.y() != null) {
+            return footing.y();
+        }
+        return design.ground() == null ? null : design.ground().y();
+    }
+
+    private static Finding asItStands(Findings make, Design design, Standing s) {
+        String note =
+                s.worstEdge().isEmpty() ? "nothing turns it over on this ground" : "over the edge " + s.worstEdge();
+        note += String.format(
+                Locale.ROOT,
+                "; whichever way it stands it keeps the factor to a slope of %.1f deg and tips at %.1f deg",
+                Math.toDegrees(s.keeps().value()),
+                Math.toDegrees(s.tips()));
+        note += s.wind().isEmpty() ? "" : "; " + s.wind();
+        return make.compare(
+                "as it stands",
+                s.moments().overturning(),
+                s.moments().restoring(),
+                design.factors().tipOver(),
+                Kind.MOMENT,
+                s.worst(),
+                note);
+    }
+
+    private static Finding anyWay(Findings make, Standing s, double slope) {
+        return make.compare(
+                "any way round",
+                slope,
+                s.keeps().value(),
+                1,
+                Kind.ANGLE,
+                s.keeps(),
+                "slope asked for, straight down over the weakest edge");
+    }
+
+    private static Finding supports(Findings make, Footing footing, Standing s) {
+        Double rating = footing.rating();
+        if (rating == null) {
+            String most = Double.isInfinite(s.heaviest().value())
+                    ? "; it tips over"
+                    : String.format(
+                            Locale.ROOT,
+                            "; the most on one is %.1f kN",
+                            s.heaviest().value() / 1000);
+            return make.missing("supports", "supports.rating missing" + most);
+        }
+        String note = s.lifts() == null ? "load on one support" : "load on one support; one lifts off at " + s.lifts();
+        return make.compare("supports", s.heaviest().value(), rating, 1, Kind.FORCE, s.heaviest(), note);
+    }
+}

@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.supply;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analysis;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.TimedCheck;
+import tipwright.check.rule.Times;
+import tipwright.check.rule.Verdict;
+import tipwright.design.Design;
+import tipwright.design.actuator.ElectricActuator;
+import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.supply.Battery;
+import tipwright.design.supply.Cable;
+import tipwright.design.supply.Supply;
+import tipwright.quantity.Kind;
+import tipwright.time.Cycle;
+import tipwright.time.Timing;
+
+/** Current, voltage drop, fuse, cable and battery of electric actuators. */
+public final class ElectricalCheck implements TimedCheck {
+    private static final double DROP = 0.10;
+
+    @Override
+    public String id() {
+        return "electrical";
+    }
+
+    @Override
+    public String title() {
+        return "Electrics";
+    }
+
+    @Override
+    public String rule() {
+        return "The largest current is within the actuators' rated current and the fuse; the cable loses no more than 10 % of"
+                + " the voltage; the fuse, or the current where there is none, is within what the cable may carry; the"
+                + " battery has the charge for at least one dump.";
+    }
+
+    @Override
+    public String formula() {
+        return "i = i0 + (ir - i0) F/Fr for each actuator; drop = 2 L rho (1 + 0.00393 (t - 20 C)) i / A";
+    }
+
+    @Override
+    public String source() {
+        return "Ohm's law; ASTM B258 (wire gauge); maker's ratings; 10 % drop: common practice, no source";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis, Timing timing) {
+        Design design = analysis.design();
+        List<ElectricActuator> actuators = new ArrayList<>();
+        for (PlacedActuator p : design.drive().actuators()) {
+            if (p.actuator() instanceof ElectricActuator e) {
+                actuators.add(e);
+            }
+        }
+        Supply supply = design.supply();
+        if (actuators.isEmpty() || (supply != null && !(supply instanceof Battery))) {
+            return List.of();
+        }
+        Findings make = new Findings(this, design.limits());
+        double rated = 0;
+        for (ElectricActuator e : actuators) {
+            ElectricActuator.Current current = e.current();
+            if (current == null) {
+                return List.of(make.missing("", "actuator.current missing"));
+            }
+            rated += current.rated();
+        }
+        if (timing.missing() != null) {
+            return List.of(make.missing("", timing.missing()));
+        }
+        Findings.Worst peak = Times.worst(timing, m -> m.draw().current());
+        List<Finding> all = new ArrayList<>(figures(make, actuators, supply));
+        all.add(make.compare("current", peak.value(), rated, 1, Kind.CURRENT, peak, "all actuators together"));
+        if (supply instanceof Battery battery) {
+            supply(make, battery, peak, timing, all);
+        } else {
+            all.add(make.missing("supply", "supply missing (battery, cable, fuse)"));
+        }
+        return all;
+    }
+
+    private static void supply(Findings make, Battery battery, Findings.Worst peak, Timing timing, List<Finding> all) {
+        Double fuse = battery.fuse();
+        all.add(
+                fuse == null
+                        ? make.missing("fuse", "supply.fuse missing")
+                        : make.compare(
+                                "fuse", peak.value(), fuse, 1, Kind.CURRENT, peak, "blows when it is passed for long"));
+        Cable cable = battery.cable();
+        if (cable == null) {
+            all.add(make.missing("cable", "supply.cable missing"));
+        } else {
+            double drop = cable.resistance() * peak.value();
+            String note = String.format(
+                    Locale.ROOT,
+                    "%.2f V of %.1f V are lost in the cable at %.1f A",
+                    drop,
+                    battery.voltage(),
+                    peak.value());
+            all.add(make.compare("voltage drop", drop, DROP * battery.voltage(), 1, Kind.VOLTAGE, peak, note));
+            all.add(cable(make, cable, fuse, peak));
+        }
+        all.add(battery(make, battery, timing));
+    }
+
+    private static Finding cable(Findings make, Cable cable, @Nullable Double fuse, Findings.Worst peak) {
+        Double rating = cable.rating();
+        if (rating == null) {
+            return make.missing("cable", "supply.cable.rating missing");
+        }
+        return fuse == null
+                ? make.compare(
+                        "cable", peak.value(), rating, 1, Kind.CURRENT, peak, "largest current; there is no fuse")
+                : make.compare(
+                        "cable",
+                        fuse,
+                        rating,
+                        1,
+                        Kind.CURRENT,
+                        Findings.Worst.NOWHERE,
+                        "the fuse must blow before the cable gets hot");
+    }
+
+    private static Finding battery(Findings make, Battery battery, Timing timing) {
+        Double capacity = battery.capacity();
+        if (capacity == null) {
+            return make.missing("battery", "supply.capacity missing");
+        }
+        double charge = 0;
+        for (Cycle cycle : timing.cycles()) {
+            charge = Math.max(charge, cycle.spent().energy() / battery.voltage());
+        }
+        double usable = capacity * battery.usable();
+        String note = String.format(
+                Locale.ROOT, "%.2f Ah for the dump that takes most: about %d dumps on a charge", charge / 3600, (long)
+                        Math.floor(usable / charge));
+        return make.compare("battery", charge, usable, 1, Kind.CHARGE, Findings.Worst.NOWHERE, note);
+    }
+
+    /** Says so when a maker's figures give more power at the rod than goes in. */
+    private static List<Finding> figures(Findings make, List<ElectricActuator> actuators, @Nullable Supply supply) {
+        for (ElectricActuator e : actuators) {
+            ElectricActuator.Speed speed = e.speed();
+            ElectricActuator.Current current = e.current();
+            Double own = e.voltage();
+            double voltage = own != null ? own : supply instanceof Battery b ? b.voltage() : Double.NaN;
+            if (speed != null && current != null && speed.rated() * e.ratedPush() > voltage * current.rated()) {
+                return List.of(make.given(
+                        "figures",
+                        speed.rated() * e.ratedPush(),
+                        voltage * current.rated(),
+                        1,
+                        Kind.POWER,
+                        speed.rated() * e.ratedPush() / (voltage * current.rated()),
+                        Findings.Worst.NOWHERE,
+                        Verdict.FAIL,
+                        "rated push times rated speed is more than voltage times rated current: one of the actuator's"
+                                + " figures is wrong"));
+            }
+        }
+        return List.of();
+    }
+}

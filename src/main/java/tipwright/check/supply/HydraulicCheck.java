@@ -1,0 +1,163 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.supply;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analysis;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.TimedCheck;
+import tipwright.check.rule.Times;
+import tipwright.check.rule.Verdict;
+import tipwright.design.Design;
+import tipwright.design.actuator.Cylinder;
+import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.TelescopicCylinder;
+import tipwright.design.supply.HandPump;
+import tipwright.design.supply.HandWinch;
+import tipwright.design.supply.Pump;
+import tipwright.design.supply.Supply;
+import tipwright.quantity.Kind;
+import tipwright.time.Moment;
+import tipwright.time.Timing;
+
+/** Pressure, motor, valve flow and lowering of hydraulic cylinders. */
+public final class HydraulicCheck implements TimedCheck {
+    private static final double OVER_LOAD = 1.3;
+
+    @Override
+    public String id() {
+        return "hydraulic";
+    }
+
+    @Override
+    public String title() {
+        return "Hydraulics";
+    }
+
+    @Override
+    public String rule() {
+        return "The largest pressure stays under the relief valve's setting; the pump's motor has the power for it; valve and"
+                + " hoses take the flow either way; a counterbalance valve is set to 1.3 times what the load makes; a load"
+                + " that helps on the way back needs a valve or throttle to hold it.";
+    }
+
+    @Override
+    public String formula() {
+        return "p = F / (A efficiency); P = p Q / efficiency of the pump; flow back = v times the other side's area";
+    }
+
+    @Override
+    public String source() {
+        return "p = F/A, P = p Q; counterbalance 1.3 times the load: common practice, no source; ISO 4413 (from memory)";
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis, Timing timing) {
+        Design design = analysis.design();
+        List<Cylinder> cylinders = new ArrayList<>();
+        for (PlacedActuator p : design.drive().actuators()) {
+            if (p.actuator() instanceof Cylinder c) {
+                cylinders.add(c);
+            }
+        }
+        Supply supply = design.supply();
+        if (cylinders.isEmpty() || supply instanceof HandWinch) {
+            return List.of();
+        }
+        Findings make = new Findings(this, design.limits());
+        if (timing.missing() != null) {
+            return List.of(make.missing("", timing.missing()));
+        }
+        List<Finding> all = new ArrayList<>();
+        Findings.Worst pressure =
+                Times.worst(timing, m -> m.draw().flow() > 0 ? m.draw().pressure() : 0);
+        double relief = relief(cylinders, supply);
+        String note = String.format(Locale.ROOT, "relief valve at %.0f bar", relief / 1e5);
+        all.add(make.compare("pressure", pressure.value(), relief, 1, Kind.PRESSURE, pressure, note));
+        if (supply instanceof Pump pump) {
+            pump(make, pump, analysis, timing, cylinders, all);
+        } else if (supply == null) {
+            all.add(make.missing("supply", "supply missing (pump, motor, valve)"));
+        }
+        return all;
+    }
+
+    private static double relief(List<Cylinder> cylinders, @Nullable Supply supply) {
+        double least = Double.POSITIVE_INFINITY;
+        for (Cylinder h : cylinders) {
+            least = Math.min(least, h.reliefPressure());
+        }
+        Double own = supply instanceof Pump p ? p.relief() : supply instanceof HandPump h ? h.relief() : null;
+        return own == null ? least : Math.min(least, own);
+    }
+
+    private static void pump(
+            Findings make, Pump pump, Analysis analysis, Timing timing, List<Cylinder> cylinders, List<Finding> all) {
+        Findings.Worst shaft = Times.worst(timing, m -> m.draw().shaft());
+        Double motor = pump.motorPower();
+        all.add(
+                motor == null
+                        ? make.missing("motor", "supply.motor-power missing")
+                        : make.compare(
+                                "motor", shaft.value(), motor, 1, Kind.POWER, shaft, "power at the pump's shaft"));
+        Findings.Worst flow =
+                Times.worst(timing, m -> Math.max(m.draw().flow(), m.draw().returned()));
+        Double valve = pump.valveFlow();
+        all.add(
+                valve == null
+                        ? make.missing("valve", "supply.valve-flow missing")
+                        : make.compare("valve", flow.value(), valve, 1, Kind.FLOW, flow, "largest flow, out or back"));
+        Findings.Worst helping = helping(analysis, timing);
+        boolean gravity = byGravity(pump, cylinders);
+        if (helping.value() > 0 && !gravity) {
+            all.add(lowering(make, pump, helping, cylinders, analysis));
+        }
+    }
+
+    /** Whether it comes back through an orifice by its own weight, as said or as is usual where oil cannot pull. */
+    private static boolean byGravity(Pump pump, List<Cylinder> cylinders) {
+        Pump.Lowering said = pump.lowering();
+        boolean pulls = cylinders.stream().allMatch(c -> c.oilArea(0, false) > 0);
+        boolean stages = cylinders.stream().anyMatch(c -> c instanceof TelescopicCylinder);
+        return stages || (said == null ? !pulls : said == Pump.Lowering.GRAVITY);
+    }
+
+    private static Finding lowering(
+            Findings make, Pump pump, Findings.Worst helping, List<Cylinder> cylinders, Analysis analysis) {
+        Double setting = pump.counterbalance();
+        if (setting == null || pump.lowering() != Pump.Lowering.COUNTERBALANCE) {
+            return make.given(
+                    "lowering",
+                    Double.NaN,
+                    Double.NaN,
+                    1,
+                    Kind.PRESSURE,
+                    Double.NaN,
+                    helping,
+                    Verdict.CLOSE,
+                    "the load drives the rod back and can run ahead of the pump: fit a counterbalance valve or a throttle");
+        }
+        boolean out = analysis.poses().get(0).arm() > 0;
+        double area = 0;
+        for (Cylinder h : cylinders) {
+            area += h.oilArea(analysis.poses().get(0).length(), out);
+        }
+        return make.compare(
+                "counterbalance",
+                helping.value() / area,
+                setting,
+                OVER_LOAD,
+                Kind.PRESSURE,
+                helping,
+                "pressure that the load makes on its way back against the valve's setting over 1.3");
+    }
+
+    /** Largest force with which the load drives the rod on the way back, N. */
+    private static Findings.Worst helping(Analysis analysis, Timing timing) {
+        int way = analysis.poses().get(0).arm() > 0 ? 1 : -1;
+        return Times.worst(timing, m -> m.phase() == Moment.Phase.LOWER ? way * m.force() : 0);
+    }
+}

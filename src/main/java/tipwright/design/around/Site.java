@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.around;
+
+import tipwright.design.key.Measured;
+import tipwright.design.key.Note;
+import tipwright.geometry.Vec3;
+import tipwright.quantity.Kind;
+
+/**
+ * The ground. The slopes turn gravity, never the geometry.
+ *
+ * @param grade rad, positive: the dump side (+x) is lower
+ * @param crossSlope rad, positive: the +z side is lower
+ * @param windPressure Pa
+ */
+public record Site(
+        @Note("Slope along the machine; + means that the dump side is lower")
+                @Measured(value = Kind.ANGLE, preset = "0 deg", atLeast = "-45 deg", atMost = "45 deg")
+                double grade,
+        @Note("Slope across the machine; + means that the +z side is lower")
+                @Measured(value = Kind.ANGLE, preset = "0 deg", atLeast = "-45 deg", atMost = "45 deg")
+                double crossSlope,
+        @Note("Wind pressure on the side area of tank and frame members")
+                @Measured(value = Kind.PRESSURE, preset = "0 Pa", atLeast = "0 Pa")
+                double windPressure) {
+
+    /** Unit vector straight up against gravity, in the design's axes with the tank stowed: along (-tan grade, 1, -tan cross). */
+    public Vec3 up() {
+        return new Vec3(-Math.tan(grade), 1, -Math.tan(crossSlope)).unit();
+    }
+
+    /** This site with other slopes, rad. */
+    public Site leaning(double otherGrade, double otherCrossSlope) {
+        return new Site(otherGrade, otherCrossSlope, windPressure);
+    }
+}

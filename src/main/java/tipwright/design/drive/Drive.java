@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.drive;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.joint.Guide;
+import tipwright.design.joint.PinJoint;
+import tipwright.design.key.Choice;
+import tipwright.design.key.Copy;
+import tipwright.geometry.Vec2;
+import tipwright.linkage.Joint;
+import tipwright.linkage.Skeleton;
+
+/**
+ * What pushes the tank over. Adding a mechanism: one record that tells its skeleton, and its name in the permits clause.
+ *
+ * <p>Names of pins that every mechanism shares: 'pivot' sits in the two bearings, 'frame-pin' and 'rod-pin' are the actuator's
+ * ends.
+ */
+@Choice("")
+public sealed interface Drive permits Straight, BellCrank, FourBar, Knuckle, SlidingPin, SlidingBase, Free {
+    String FRAME_PIN = "frame-pin";
+    String ROD_PIN = "rod-pin";
+    String TANK_PIN = "tank-pin";
+
+    /**
+     * The mechanism in the side view, stowed.
+     *
+     * @param pivot the axis of the two bearings, m
+     */
+    Skeleton skeleton(Vec2 pivot);
+
+    /** The same parts with every pin, carriage and end of the actuator where the operator puts it. */
+    default Drive moved(UnaryOperator<Vec2> places) {
+        return (Drive) Copy.moved((Record) this, places);
+    }
+
+    /** The same pins with another actuator in every place. */
+    default Drive with(Actuator other) {
+        return (Drive) Copy.with((Record) this, "actuators", PlacedActuator.all(actuators(), other));
+    }
+
+    /**
+     * Every place that is welded or drilled, m, by the name that the design file gives it; two names may be one place.
+     *
+     * @param pivot the axis of the two bearings, m
+     */
+    default Map<String, Vec2> places(Vec2 pivot) {
+        Skeleton skeleton = skeleton(pivot);
+        Map<String, Vec2> places = new LinkedHashMap<>();
+        places.put(Skeleton.PIVOT, pivot);
+        places.put(FRAME_PIN, skeleton.actuator().onA());
+        places.put(ROD_PIN, skeleton.actuator().onB());
+        for (Joint joint : skeleton.joints()) {
+            places.putIfAbsent(guide(joint.name()) == null ? joint.name() : slideKey(joint.name()), joint.at());
+        }
+        return places;
+    }
+
+    /** The key of the file that tells where a slide's carriage is. */
+    default String slideKey(String slide) {
+        return "carriage";
+    }
+
+    /** The actuators, each with its place along z; side by side in the side view. */
+    List<PlacedActuator> actuators();
+
+    /** What is known of a pin by its name; null when nothing is. */
+    @Nullable
+    PinJoint pinJoint(String name);
+
+    /** Where a pin's data belong in the file, for messages. */
+    default String pinKey(String name) {
+        return "drive: pins: '" + name + "'";
+    }
+
+    /** Whether a joint is made twice, once on each side of the machine, so that each of the two bears half. */
+    default boolean paired(String joint) {
+        return false;
+    }
+
+    /** What is known of a slide by its name; null when it is no slide. */
+    default @Nullable Guide guide(String slide) {
+        return null;
+    }
+
+    /** The pin that holds the actuator at its fixed end; null when nothing is known of it. */
+    default @Nullable PinJoint framePinJoint() {
+        return pinJoint(FRAME_PIN);
+    }
+
+    /** The pin that holds the actuator at its moving end; null when nothing is known of it. */
+    default @Nullable PinJoint tankPinJoint() {
+        return pinJoint(ROD_PIN);
+    }
+}

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.drive;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.joint.Guide;
+import tipwright.design.joint.NamedPin;
+import tipwright.design.joint.PinJoint;
+import tipwright.design.key.Choice;
+import tipwright.design.key.Counted;
+import tipwright.design.key.Measured;
+import tipwright.design.key.Note;
+import tipwright.design.key.Preset;
+import tipwright.geometry.Vec2;
+import tipwright.linkage.Joint;
+import tipwright.linkage.Skeleton;
+import tipwright.linkage.Strut;
+import tipwright.quantity.Kind;
+
+/**
+ * The tank turns in two bearings on a base that slides along the frame; a tie from the frame to the tank makes it tip as the base
+ * goes along. Bodies: tank, base, tie. Joints: rail, tie-frame-pin, tie-tank-pin; all points in m, stowed.
+ *
+ * @param along direction of the rail, any length
+ */
+@Choice("sliding-base")
+public record SlidingBase(
+        @Note("Where the actuator is pinned to the frame") @Measured(Kind.LENGTH) Vec2 framePin,
+        @Note("Where the actuator is pinned to the base") @Measured(Kind.LENGTH) Vec2 rodPin,
+        @Note("Where the tie is pinned to the frame") @Measured(Kind.LENGTH) Vec2 tieFramePin,
+        @Note("Where the tie is pinned to the tank") @Measured(Kind.LENGTH) Vec2 tieTankPin,
+        @Note("Middle of the base on its rail") @Measured(Kind.LENGTH) Vec2 carriage,
+        @Note("Direction of the rail") @Measured(Kind.RATIO) Vec2 along,
+        @Note("The rail that the base slides on") Guide guide,
+        @Note("The actuators, side by side") @Counted(atLeast = 1, atMost = 8) List<PlacedActuator> actuators,
+        @Note("The pins by name, to check them") @Preset List<NamedPin> pins)
+        implements Drive {
+    private static final String RAIL = "rail";
+
+    @Override
+    public Skeleton skeleton(Vec2 pivot) {
+        return new Skeleton(
+                List.of("frame", "tank", "base", "tie"),
+                1,
+                List.of(
+                        new Joint.Pin(Skeleton.PIVOT, 2, 1, pivot),
+                        new Joint.Slide(RAIL, 0, 2, carriage, along),
+                        new Joint.Pin("tie-frame-pin", 0, 3, tieFramePin),
+                        new Joint.Pin("tie-tank-pin", 3, 1, tieTankPin)),
+                new Strut("actuator", 0, framePin, 2, rodPin));
+    }
+
+    @Override
+    public @Nullable PinJoint pinJoint(String name) {
+        return NamedPin.find(pins, name);
+    }
+
+    @Override
+    public @Nullable Guide guide(String slide) {
+        return slide.equals(RAIL) ? guide : null;
+    }
+}

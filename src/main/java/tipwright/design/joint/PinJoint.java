@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.joint;
+
+import tipwright.design.key.Measured;
+import tipwright.design.key.Note;
+import tipwright.design.key.Preset;
+import tipwright.quantity.Kind;
+
+/**
+ * A pin through a lug and its cheeks.
+ *
+ * @param diameter m
+ * @param lug thickness of the middle lug, m
+ * @param cheek thickness of each outer cheek, m
+ * @param gap clearance between lug and each cheek, m
+ * @param yield Pa
+ */
+public record PinJoint(
+        @Note("Of the pin") @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
+        @Note("double: lug between two cheeks; single: one cheek") @Preset("double") Shear shear,
+        @Note("Thickness of the middle lug") @Measured(value = Kind.LENGTH, above = "0 mm") double lug,
+        @Note("Thickness of each outer cheek") @Measured(value = Kind.LENGTH, above = "0 mm") double cheek,
+        @Note("Between the lug and each cheek") @Measured(value = Kind.LENGTH, preset = "0 mm", atLeast = "0 mm")
+                double gap,
+        @Note("Yield strength of the pin's steel") @Measured(value = Kind.PRESSURE, preset = "235 MPa", above = "0 Pa")
+                double yield) {
+
+    /** How many sections of the pin carry the load. */
+    public enum Shear {
+        SINGLE,
+        DOUBLE
+    }
+}

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.key;
+
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+import tipwright.quantity.Kind;
+
+/**
+ * Marks a number (double, Double, Vec2, Vec3 or a list of these) as a quantity: how it is written, its default and what is
+ * allowed. Held in SI. A component that is not nullable and has no preset must be given.
+ */
+@Retention(RetentionPolicy.RUNTIME)
+@Target(ElementType.RECORD_COMPONENT)
+public @interface Measured {
+    Kind value();
+
+    /** Taken when the key is left out, as a builder would write it; empty: none. */
+    String preset() default "";
+
+    /** Smallest allowed, as a builder would write it; empty: no limit. */
+    String atLeast() default "";
+
+    /** Must be larger than this; empty: no limit. */
+    String above() default "";
+
+    /** Largest allowed; empty: no limit. */
+    String atMost() default "";
+
+    /** A word that may stand in place of the number and means positive infinity, such as 'never'; empty: none. */
+    String orWord() default "";
+}

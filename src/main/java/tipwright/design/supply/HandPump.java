@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.supply;
+
+import org.jspecify.annotations.Nullable;
+import tipwright.design.key.Choice;
+import tipwright.design.key.Measured;
+import tipwright.design.key.Note;
+import tipwright.quantity.Kind;
+
+/**
+ * A hand pump for hydraulic cylinders; lets down through its release valve.
+ *
+ * @param perStroke m3
+ * @param strokesPerMinute of a steady worker
+ * @param relief the most pressure that it makes, Pa; null: the cylinder's relief pressure
+ * @param orifice the release valve; null: its opening is not known and the time to lower is not computed
+ */
+@Choice("hand-pump")
+public record HandPump(
+        @Note("Oil for each stroke of the handle, out and back") @Measured(value = Kind.VOLUME, above = "0 L")
+                double perStroke,
+        @Note("What a worker keeps up") @Measured(value = Kind.RATIO, preset = "30", above = "0", atMost = "120")
+                double strokesPerMinute,
+        @Note("The most pressure it makes") @Measured(value = Kind.PRESSURE, above = "0 bar") @Nullable Double relief,
+        @Note("The release valve, fully open") @Nullable Orifice orifice)
+        implements Supply {}

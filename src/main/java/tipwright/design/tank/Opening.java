@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.tank;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.design.key.Counted;
+import tipwright.design.key.Measured;
+import tipwright.design.key.Note;
+import tipwright.design.key.Preset;
+import tipwright.geometry.Vec3;
+import tipwright.quantity.Kind;
+
+/**
+ * An opening: a planar outline on the tank's wall.
+ *
+ * @param centre m, stowed
+ * @param normal points out of the tank; any length
+ * @param opensAt tilt at which it is open, rad; 0: from the start
+ * @param points the outline when rim is polygon, m, stowed
+ */
+public record Opening(
+        @Note("What it is called") String name,
+        @Note("The form of its edge") Rim rim,
+        @Note("Of a round rim") @Measured(value = Kind.LENGTH, above = "0 mm") @Nullable Double diameter,
+        @Note("Along z") @Measured(value = Kind.LENGTH, above = "0 mm") @Nullable Double width,
+        @Note("Across the width") @Measured(value = Kind.LENGTH, above = "0 mm") @Nullable Double height,
+        @Note("Corners of a polygon rim, in order, tank stowed") @Counted(atMost = 500) @Measured(Kind.LENGTH) @Preset
+                List<Vec3> points,
+        @Note("Middle of the rim, tank stowed") @Measured(Kind.LENGTH) @Nullable Vec3 centre,
+        @Note("Direction straight out of the tank") @Measured(Kind.RATIO) @Nullable Vec3 normal,
+        @Note("Tilt at which it is open; 0 deg: from the start")
+                @Measured(value = Kind.ANGLE, preset = "0 deg", atLeast = "0 deg")
+                double opensAt,
+        @Note("The door that closes it, to check hinge and latches") @Nullable Door door,
+        @Note("How freely slurry leaves it") @Preset Outflow outflow) {
+
+    /** The form of the outline. */
+    public enum Rim {
+        CIRCLE,
+        RECTANGLE,
+        POLYGON
+    }
+
+    private static final int CIRCLE_POINTS = 180;
+
+    /** Points along the rim, m, stowed: the corners, or 180 points of a circle; in order. */
+    public List<Vec3> rimPoints() {
+        if (rim == Rim.POLYGON || centre == null || normal == null) {
+            return points;
+        }
+        Vec3 n = normal.unit();
+        Vec3 along = widthDirection(n);
+        Vec3 across = n.cross(along);
+        List<Vec3> all = new ArrayList<>();
+        if (rim == Rim.CIRCLE) {
+            double r = diameter == null ? 0 : diameter / 2;
+            for (int i = 0; i < CIRCLE_POINTS; i++) {
+                double t = 2 * Math.PI * i / CIRCLE_POINTS;
+                all.add(centre.plus(along.times(r * Math.cos(t))).plus(across.times(r * Math.sin(t))));
+            }
+        } else {
+            double w = width == null ? 0 : width / 2;
+            double h = height == null ? 0 : height / 2;
+            for (int[] s : new int[][] {{1, 1}, {-1, 1}, {-1, -1}, {1, -1}}) {
+                all.add(centre.plus(along.times(s[0] * w)).plus(across.times(s[1] * h)));
+            }
+        }
+        return all;
+    }
+
+    private static Vec3 widthDirection(Vec3 n) {
+        Vec3 z = new Vec3(0, 0, 1);
+        Vec3 along = z.minus(n.times(n.dot(z)));
+        return along.norm() > 1e-9 ? along.unit() : new Vec3(1, 0, 0);
+    }
+
+    /** Lowest value of direction . p along the rim, m: where something leaves first, 'below' being against the direction. */
+    public double lip(Vec3 direction) {
+        return direction.dot(lipPoint(direction));
+    }
+
+    /** The point of the rim that is lowest along a direction, m, stowed. */
+    public Vec3 lipPoint(Vec3 direction) {
+        if (rim == Rim.CIRCLE && centre != null && normal != null && diameter != null) {
+            Vec3 n = normal.unit();
+            Vec3 down = n.times(n.dot(direction)).minus(direction);
+            double length = down.norm();
+            return length > 1e-12 ? centre.plus(down.times(diameter / 2 / length)) : centre;
+        }
+        List<Vec3> rimPoints = rimPoints();
+        Vec3 low = rimPoints.get(0);
+        for (Vec3 p : rimPoints) {
+            low = direction.dot(p) < direction.dot(low) ? p : low;
+        }
+        return low;
+    }
+
+    /** Area vector of the outline, m2 (length: its area). */
+    public Vec3 areaVector() {
+        List<Vec3> rimPoints = rimPoints();
+        Vec3 sum = Vec3.ZERO;
+        for (int i = 0; i < rimPoints.size(); i++) {
+            sum = sum.plus(rimPoints.get(i).cross(rimPoints.get((i + 1) % rimPoints.size())));
+        }
+        return sum.times(0.5);
+    }
+
+    /** Middle of the rim's points, m, stowed. */
+    public Vec3 middle() {
+        List<Vec3> rimPoints = rimPoints();
+        Vec3 sum = Vec3.ZERO;
+        for (Vec3 p : rimPoints) {
+            sum = sum.plus(p);
+        }
+        return sum.times(1.0 / rimPoints.size());
+    }
+}

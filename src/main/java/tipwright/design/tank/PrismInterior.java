@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.tank;
+
+import java.util.List;
+import tipwright.design.key.Choice;
+import tipwright.design.key.Counted;
+import tipwright.design.key.Measured;
+import tipwright.design.key.Note;
+import tipwright.geometry.Polyhedron;
+import tipwright.geometry.Solid;
+import tipwright.geometry.Vec2;
+import tipwright.quantity.Kind;
+
+/**
+ * An outline in the side view, pulled out along z: skip, V-hopper, tub.
+ *
+ * @param outline m, stowed, either way round
+ * @param width along z, m
+ * @param z middle of the width, m
+ */
+@Choice("prism")
+public record PrismInterior(
+        @Note("Corners in the side view, in order, inside, tank stowed")
+                @Counted(atLeast = 3, atMost = 500)
+                @Measured(Kind.LENGTH)
+                List<Vec2> outline,
+        @Note("Along the pivot, inside") @Measured(value = Kind.LENGTH, above = "0 mm") double width,
+        @Note("Middle of the width") @Measured(value = Kind.LENGTH, preset = "0 mm") double z)
+        implements Interior {
+    @Override
+    public Solid solid() {
+        return Polyhedron.prism(outline, width, z);
+    }
+}

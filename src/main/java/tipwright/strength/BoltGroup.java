@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.strength;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.design.joint.Bolts;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+
+/**
+ * Bolts of one plane. Shear and pull of each by the elastic method, with the moment taken about the bolts' centroid, so that
+ * nothing rests on the plate pressing against its seat. Design strengths 0.6 fu As / 1.25 in shear through the thread for class 8.8
+ * and its like, 0.5 fu As / 1.25 for all others, and 0.9 fu As / 1.25 in pull, together Fv/FvRd + Ft/(1.4 FtRd) and Ft/FtRd. Source: elastic method: Shigley, Mechanical Engineering
+ * Design, section 8-12 (from memory); strengths: EN 1993-1-8, table 3.4 (from memory).
+ */
+public final class BoltGroup {
+    private static final double PARTIAL = 1.25;
+    private static final double PULL = 0.9 / PARTIAL;
+    private static final double TOGETHER = 1.4;
+
+    /** Pitch of the coarse metric threads under a diameter, m. */
+    private static final double[][] COARSE = {
+        {4.5e-3, 0.7e-3},
+        {5.5e-3, 0.8e-3},
+        {7e-3, 1e-3},
+        {9e-3, 1.25e-3},
+        {11e-3, 1.5e-3},
+        {13e-3, 1.75e-3},
+        {17e-3, 2e-3},
+        {23e-3, 2.5e-3},
+        {28e-3, 3e-3},
+        {34e-3, 3.5e-3},
+        {Double.POSITIVE_INFINITY, 4e-3}
+    };
+
+    /** Diameter in inches and threads to the inch. */
+    private static final double[][] UNIFIED = {
+        {0.25, 20},
+        {0.3125, 18},
+        {0.375, 16},
+        {0.4375, 14},
+        {0.5, 13},
+        {0.5625, 12},
+        {0.625, 11},
+        {0.75, 10},
+        {0.875, 9},
+        {1, 8},
+        {1.125, 7},
+        {1.25, 7},
+        {1.375, 6},
+        {1.5, 6},
+        {1.75, 5},
+        {2, 4.5}
+    };
+
+    private static final double INCH_CLOSE = 0.002;
+
+    private final Bolts bolts;
+    private final PlaneAxes axes;
+    private final Spread spread;
+    private final List<Vec3> places = new ArrayList<>();
+    private final double area;
+
+    /** The bolts as drawn. */
+    public BoltGroup(Bolts bolts) {
+        this.bolts = bolts;
+        axes = PlaneAxes.of(bolts.normal());
+        List<Spread.Piece> pieces = new ArrayList<>();
+        for (Vec2 p : bolts.positions()) {
+            places.add(axes.at(p));
+            pieces.add(new Spread.Piece(axes.at(p), 1, Vec3.ZERO));
+        }
+        spread = new Spread(axes, pieces);
+        Double given = bolts.stressArea();
+        area = given == null ? stressArea(bolts.diameter()) : given;
+    }
+
+    /**
+     * Shear and pull of one bolt.
+     *
+     * @param shear N
+     * @param pull N, 0 when it is pressed
+     */
+    public record Load(double shear, double pull) {}
+
+    /**
+     * Each bolt's load.
+     *
+     * @param force on what is bolted on, N, in the axes that the group is drawn in
+     * @param at where it acts, m
+     */
+    public List<Load> loads(Vec3 force, Vec3 at) {
+        Vec3 moment = at.minus(bolts.at().plus(spread.centroid())).cross(force);
+        List<Load> all = new ArrayList<>();
+        for (Vec3 place : places) {
+            Vec3 f = spread.at(force, moment, place);
+            if (!Double.isFinite(f.x())) {
+                all.add(new Load(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY));
+            } else {
+                double pull = f.dot(axes.n());
+                all.add(new Load(f.minus(axes.n().times(pull)).norm(), Math.max(0, pull)));
+            }
+        }
+        return all;
+    }
+
+    /** Share of its design strength that the worst bolt uses. */
+    public double share(Vec3 force, Vec3 at) {
+        double most = 0;
+        for (Load load : loads(force, at)) {
+            double v = load.shear() / (shearShare(bolts.ultimate()) / PARTIAL * bolts.ultimate() * area);
+            double t = load.pull() / (PULL * bolts.ultimate() * area);
+            most = Math.max(most, Math.max(v + t / TOGETHER, t));
+        }
+        return most;
+    }
+
+    /**
+     * Share of its tensile strength that a thread bears in shear: 0.6 for class 8.8; 0.5 for 4.8, 5.8, 6.8 and 10.9. The strength
+     * alone does not tell 4.6 from 4.8, so the lower one counts there.
+     */
+    private static double shearShare(double ultimate) {
+        return ultimate >= 700e6 && ultimate < 900e6 ? 0.6 : 0.5;
+    }
+
+    /**
+     * Stress area of a coarse thread, m2: pi/4 (d - 0.9382 P)^2 where the diameter is metric, pi/4 (d - 0.9743/n)^2 where it is a
+     * usual one in inches. Source: ISO 898-1 and the coarse pitches of ISO 261; ASME B1.1, unified coarse threads (all from
+     * memory).
+     *
+     * @param diameter m
+     */
+    public static double stressArea(double diameter) {
+        for (double[] inch : UNIFIED) {
+            if (Math.abs(diameter / 0.0254 - inch[0]) < INCH_CLOSE) {
+                double core = 0.0254 * (inch[0] - 0.9743 / inch[1]);
+                return Math.PI * core * core / 4;
+            }
+        }
+        int row = 0;
+        while (diameter >= COARSE[row][0]) {
+            row++;
+        }
+        double core = diameter - 0.9382 * COARSE[row][1];
+        return Math.PI * core * core / 4;
+    }
+}

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.slurry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.Examples;
+import tipwright.check.Checker;
+import tipwright.check.Result;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
+import tipwright.design.around.Receiver;
+import tipwright.geometry.Vec2;
+
+/** Where the stream lands, by hand. */
+class LandingTest {
+    private static final double G = 9.80665;
+    private static final Receiver PIT = new Receiver("pit", new Vec2(1, 0), new Vec2(3, 0));
+
+    private static Finding of(Result result, String id) {
+        return result.findings().stream()
+                .filter(f -> f.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Source: level jet, x = v sqrt(2 h / g) (any physics text). */
+    @Test
+    void levelJetFallsInAParabola() {
+        double v = 2.5;
+        double x = 0.8 + v * Math.sqrt(2 * 1.2 / G);
+        double share = Stream.lands(PIT, new Vec2(0.8, 1.2), new Vec2(v, 0), new Vec2(0, -G));
+        assertThat(share).isCloseTo((x - 1) / 2, within(1e-12));
+    }
+
+    /** Source: jet straight up comes back down on the same line. */
+    @Test
+    void jetThrownUpwardsComesDown() {
+        double share = Stream.lands(PIT, new Vec2(1.5, 1), new Vec2(0, 3), new Vec2(0, -G));
+        assertThat(share).isCloseTo(0.25, within(1e-12));
+        double range = Stream.lands(PIT, new Vec2(0, 0), new Vec2(3, 4), new Vec2(0, -G));
+        assertThat(range).isCloseTo(-0.5, within(1e-12));
+        double thrown = Stream.lands(PIT, new Vec2(0, -1e-9 + 2e-9), new Vec2(3, 4), new Vec2(0, -G));
+        assertThat(thrown).isCloseTo((2 * 3 * 4 / G - 1) / 2, within(1e-6));
+    }
+
+    @Test
+    void lipInsideTheMouthIsTakenWhereItIs() {
+        assertThat(Stream.lands(PIT, new Vec2(2, -0.5), new Vec2(9, 0), new Vec2(0, -G)))
+                .isCloseTo(0.5, within(1e-12));
+    }
+
+    /** A door 0.2 m high low in the box's side, 1 m of slurry: the jet at the start, and running over from the same lip. */
+    @Test
+    void jetThroughADoorWithTheHeadBehindIt() throws CannotComputeException {
+        String door = "- {name: top, rim: rectangle, width: 400 mm, height: 200 mm, centre: [500 mm, 700 mm, 0 mm],"
+                + " normal: x}";
+        String yaml = Examples.BOX.replaceFirst("- \\{name: top.*\\}", door)
+                + "receiver: {near: [450 mm, -600 mm], far: [3 m, -600 mm]}\n"
+                + "limits: {landing: 60 mm}\n";
+        Result result = Checker.check(Examples.read(yaml));
+        // Head 0.9 m over the lip at y = 0.6 m, which is 1.2 m above the pit's mouth.
+        double v = Math.sqrt(2 * G * 0.9);
+        double x = 0.5 + v * Math.sqrt(2 * 1.2 / G);
+        Finding jet = of(result, "landing/jet");
+        assertThat(jet.capacity()).isCloseTo(Math.min(x - 0.45, 3 - x), within(1e-9));
+        assertThat(jet.note()).contains("4.2 m/s");
+        Finding over = of(result, "landing/running-over");
+        assertThat(over.capacity()).isCloseTo(0.05, within(1e-9));
+        assertThat(over.tilt()).isZero();
+        assertThat(over.verdict()).isEqualTo(Verdict.FAIL);
+    }
+}
