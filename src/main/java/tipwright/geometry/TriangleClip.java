@@ -25,16 +25,7 @@ final class TriangleClip {
         }
         if (inA < 0 && inB < 0) {
             TriangleSums.add(
-                    sums,
-                    0,
-                    p[at],
-                    p[at + 1],
-                    p[at + 2],
-                    p[at + 3],
-                    p[at + 4],
-                    p[at + 5],
-                    p[at + 6],
-                    p[at + 7],
+                    sums, 0, p[at], p[at + 1], p[at + 2], p[at + 3], p[at + 4], p[at + 5], p[at + 6], p[at + 7],
                     p[at + 8]);
             return;
         }

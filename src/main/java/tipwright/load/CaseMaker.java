@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.tank.Cases;
 import tipwright.design.Design;
+import tipwright.design.tank.Cases;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec3;
 

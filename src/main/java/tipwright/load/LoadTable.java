@@ -3,8 +3,8 @@ package tipwright.load;
 
 import java.util.ArrayList;
 import java.util.List;
-import tipwright.design.tank.Cases;
 import tipwright.design.Design;
+import tipwright.design.tank.Cases;
 
 /**
  * The load cases of a design over its tilts that belong to the normal dump, at some tilt at least. They depend on the tank, the

@@ -19,7 +19,10 @@ final class Find {
 
     /** The box of the examples with another inside and slurry, and a smaller opening on top. */
     static Design tank(String interior, String slurry) {
-        return tank(interior, "{name: top, rim: rectangle, width: 0.9 m, height: 0.4 m, centre: [0 m, 1.5 m, 0 m], normal: y}", slurry);
+        return tank(
+                interior,
+                "{name: top, rim: rectangle, width: 0.9 m, height: 0.4 m, centre: [0 m, 1.5 m, 0 m], normal: y}",
+                slurry);
     }
 
     /** The box of the examples with another inside, opening and slurry. */

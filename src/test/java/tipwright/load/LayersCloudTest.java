@@ -145,8 +145,7 @@ class LayersCloudTest {
             LoadState state = Find.of(upsets, side > 0 ? "stuck-plus-z" : "stuck-minus-z")
                     .states()
                     .get(4);
-            assertThat(centroid(state).minus(first.times(1 / count)).norm())
-                    .isLessThan(0.002 * 2 * R);
+            assertThat(centroid(state).minus(first.times(1 / count)).norm()).isLessThan(0.002 * 2 * R);
             double mass = count * SIDE * SIDE * SIDE * 1990;
             assertThat((state.mass() - empty.mass()) / mass).isBetween(0.99, 1.01);
         }

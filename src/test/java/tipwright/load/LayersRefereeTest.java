@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.geom.Geometry;
-import tipwright.design.tank.Cases;
 import tipwright.design.Design;
+import tipwright.design.tank.Cases;
 import tipwright.geometry.Vec3;
 
 /**

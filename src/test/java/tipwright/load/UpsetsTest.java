@@ -11,8 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Geometry;
 import tipwright.analysis.Examples;
-import tipwright.design.tank.Cases;
 import tipwright.design.Design;
+import tipwright.design.tank.Cases;
 import tipwright.geometry.Vec3;
 
 /** What comes about only if something goes wrong, in hoppers, against plane geometry by JTS. */
