@@ -13,6 +13,7 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Worked;
+import tipwright.design.Alike;
 import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
@@ -106,7 +107,7 @@ public final class StrokeCheck implements Check {
         for (PlacedActuator p : analysis.design().drive().actuators()) {
             boolean known = false;
             for (PlacedActuator q : all) {
-                known |= q.actuator().equals(p.actuator());
+                known |= Alike.parts(q.actuator(), p.actuator());
             }
             if (!known) {
                 all.add(p);

@@ -6,7 +6,6 @@ import java.util.List;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Extreme;
-import tipwright.analysis.Gravity;
 import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Row;
 import tipwright.check.actuator.HoldCheck;
@@ -17,6 +16,7 @@ import tipwright.design.Design;
 import tipwright.design.actuator.Cylinder;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.around.WhatIf;
+import tipwright.load.Gravity;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
