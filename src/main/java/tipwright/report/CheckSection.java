@@ -6,9 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
-import tipwright.design.Limits;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
+import tipwright.remedy.TriedFixes;
 
 /** The checks, worst first. */
 final class CheckSection {
@@ -22,10 +22,11 @@ final class CheckSection {
     private static final double NOTHING = 0.0005;
 
     private final Style style;
-    private final Limits limits;
+    private final TriedFixes fixes;
 
-    CheckSection(Style style, Limits limits) {
-        this.limits = limits;
+    /** Says what fixes what fails, as far as it was tried. */
+    CheckSection(Style style, TriedFixes fixes) {
+        this.fixes = fixes;
         this.style = style;
     }
 
@@ -90,9 +91,9 @@ final class CheckSection {
         }
         if (f.verdict() != Verdict.PASS) {
             List<String> under = new ArrayList<>(Prose.wrap(NOTE, Prose.safe(note(f))));
-            String mend = Mend.of(f, limits, style.units());
-            if (!mend.isEmpty()) {
-                under.addAll(Prose.wrap(NOTE, Prose.safe(mend)));
+            String fix = FixText.of(f, fixes, style.units());
+            if (!fix.isEmpty()) {
+                under.addAll(Prose.wrap(NOTE, Prose.safe(fix)));
             }
             table.under(under);
         }

@@ -38,6 +38,8 @@ final class HeadSection {
         if (sure != null) {
             SurenessText.of(sure, style.units()).forEach(text -> lines.addAll(Prose.wrap("  ", text)));
         }
+        FixText.everything(checked.fixes(), style.units())
+                .forEach(text -> lines.addAll(Prose.wrap("  ", Prose.safe(text))));
         for (String warning : checked.warnings()) {
             lines.addAll(Prose.wrap("  ! ", Prose.safe(warning)));
         }
