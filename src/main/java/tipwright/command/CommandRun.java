@@ -12,6 +12,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Help.ColorScheme;
 import picocli.CommandLine.HelpCommand;
+import tipwright.geometry.NotConvergedException;
 import picocli.CommandLine.TypeConversionException;
 
 /** Runs one command line; whatever happens ends in an exit code and a sentence, never in a stack trace. */
@@ -98,6 +99,11 @@ final class CommandRun {
     }
 
     private static String sentence(Exception e) {
+        for (Throwable t = e; t != null; t = t.getCause()) {
+            if (t instanceof NotConvergedException) {
+                return String.valueOf(t.getMessage());
+            }
+        }
         return e instanceof FailedException ? String.valueOf(e.getMessage()) : fault(e);
     }
 

@@ -19,7 +19,10 @@ public final class Main {
         String fault = Locality.here().fault(List.of(args));
         int code = Exit.NOT_UNDERSTOOD;
         if (fault == null) {
-            code = CommandRun.run(args, out, err, terminal);
+            try (StillAtWork told = StillAtWork.on(err, watched())) {
+                code = CommandRun.run(args, out, err, terminal);
+                told.stop();
+            }
         } else {
             err.println("tipwright: " + fault);
         }
@@ -37,5 +40,11 @@ public final class Main {
         return launcher == null
                 ? Runtime.version().feature() < 22 && System.console() != null
                 : Boolean.parseBoolean(launcher);
+    }
+
+    /** Whether a person sees the error output; where no launcher tells, it is taken to go where the output goes. */
+    private static boolean watched() {
+        String launcher = System.getProperty("tipwright.watched");
+        return launcher == null ? interactive() : Boolean.parseBoolean(launcher);
     }
 }

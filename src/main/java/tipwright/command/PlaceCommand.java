@@ -135,6 +135,9 @@ final class PlaceCommand implements Callable<Integer> {
                     found.answers().isEmpty() ? what : found.answers().get(0).design();
             MapFiles.write(best, map, units, outputs, spec.commandLine().getOut());
         }
+        if (found.unknown()) {
+            return Exit.CANNOT_COMPUTE;
+        }
         boolean fails =
                 found.answers().isEmpty() || !found.answers().get(0).failed().isEmpty();
         return fails ? Exit.FAILS : Exit.FINE;

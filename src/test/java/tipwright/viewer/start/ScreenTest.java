@@ -75,8 +75,8 @@ class ScreenTest {
                         System.getProperty("java.class.path"),
                         Waiting.class.getName())
                 .start();
-        ProcessHandle server =
-                server(process.inputReader(StandardCharsets.UTF_8).readLine());
+        assertThat(process.inputReader(StandardCharsets.UTF_8).readLine()).startsWith(":");
+        ProcessHandle server = server(process.toHandle());
         assertThat(server.isAlive()).isTrue();
         if (killed) {
             process.destroyForcibly();
