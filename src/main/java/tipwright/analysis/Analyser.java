@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
+import tipwright.geometry.NotConvergedException;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.linkage.Halt;
@@ -59,6 +60,14 @@ public final class Analyser {
     }
 
     private static Analysis analyse(Design design, Function<double[], LoadTable> loads) throws CannotComputeException {
+        try {
+            return analysed(design, loads);
+        } catch (NotConvergedException lost) {
+            throw CannotComputeException.of(design, lost);
+        }
+    }
+
+    private static Analysis analysed(Design design, Function<double[], LoadTable> loads) throws CannotComputeException {
         Linkage linkage = linkage(design);
         Mechanism mechanism = Mechanism.of(linkage.skeleton());
         if (mechanism.pivot() < 0) {

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.command;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -37,14 +35,14 @@ record Drawn(@Nullable DesignName name, @Nullable Design design, Reading reading
 
     /** What the drawing program is to open, whether or not it can be read; null: there is no such thing, as told. */
     static @Nullable DesignName openable(@Nullable String asked, CommandLine line) {
-        if (asked != null && Files.exists(Path.of(asked))) {
+        if (asked != null && DesignSource.isFile(asked)) {
             return new DesignName(asked, false);
         }
         return find(asked, line).name();
     }
 
     private static DesignName name(@Nullable String asked, DesignSource source) {
-        boolean file = asked != null && Files.exists(Path.of(asked));
+        boolean file = asked != null && DesignSource.isFile(asked);
         return new DesignName(source.name(), !file);
     }
 

@@ -53,7 +53,10 @@ public final class Level {
                 low = level;
             }
             double middle = 0.5 * (low + high);
-            boolean stuck = middle <= low || middle >= high || i >= LIMIT;
+            if (i >= LIMIT) {
+                throw new NotConvergedException("did not converge: the level of " + volume + " m3 of slurry");
+            }
+            boolean stuck = middle <= low || middle >= high;
             if (Math.abs(error) <= CLOSE * whole.volume() || stuck) {
                 return new Filled(plane, wet);
             }

@@ -31,7 +31,7 @@ public record LoadTable(double[] tilts, List<LoadCase> cases, Emptying emptying,
      */
     public static LoadTable of(Design design, double[] tilts) {
         Contents contents = new Contents(design);
-        EmptyTank empty = EmptyTank.of(design.tank(), contents.solid());
+        EmptyTank empty = EmptyTank.of(design, contents.solid());
         Heap heap = new Heap(design, contents);
         Settler settler = new Settler(design, contents, heap, empty, tilts);
         List<String> notes = new ArrayList<>();

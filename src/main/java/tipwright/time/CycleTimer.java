@@ -14,6 +14,8 @@ import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.tank.Dump;
 import tipwright.design.tank.Opening;
+import tipwright.geometry.Bisection;
+import tipwright.geometry.NotConvergedException;
 import tipwright.load.Contents;
 import tipwright.load.LoadState;
 
@@ -38,19 +40,26 @@ public final class CycleTimer {
      * @param tolerance of the integration, of tilt in rad and of volume as a share of the load
      */
     public static Timing time(Analysis analysis, double tolerance) {
+        return time(analysis, tolerance, new Effort(Effort.MOST));
+    }
+
+    /** The same with an allowance of evaluations. */
+    static Timing time(Analysis analysis, double tolerance, Effort effort) {
         try {
             Machine machine = Machines.of(analysis.design());
-            return new Timing(cycles(analysis, machine, tolerance), null);
+            return new Timing(cycles(analysis, machine, tolerance, effort), null, false);
         } catch (Machines.MissingException missing) {
-            return new Timing(List.of(), String.valueOf(missing.getMessage()));
+            return new Timing(List.of(), String.valueOf(missing.getMessage()), false);
+        } catch (NotConvergedException spent) {
+            return new Timing(List.of(), String.valueOf(spent.getMessage()), true);
         } catch (MathRuntimeException lost) {
-            return new Timing(List.of(), "a motion that can be followed in time: " + lost.getMessage());
+            return new Timing(List.of(), effort.lost(), true);
         } catch (CannotComputeException none) {
-            return new Timing(List.of(), "a way to move: " + none.getMessage());
+            return new Timing(List.of(), "a way to move: " + none.getMessage(), false);
         }
     }
 
-    private static List<Cycle> cycles(Analysis analysis, Machine machine, double tolerance)
+    private static List<Cycle> cycles(Analysis analysis, Machine machine, double tolerance, Effort effort)
             throws CannotComputeException {
         Design design = analysis.design();
         Dump dump = design.dump();
@@ -92,7 +101,7 @@ public final class CycleTimer {
         }
         List<Cycle> cycles = new ArrayList<>();
         for (Script script : scripts) {
-            cycles.add(new Run(machine, mechanism, script, tolerance).cycle());
+            cycles.add(new Run(machine, mechanism, script, tolerance, effort).cycle());
         }
         return cycles;
     }
@@ -125,15 +134,9 @@ public final class CycleTimer {
         if (fits(design, mechanism.length(high)) || !fits(design, mechanism.length(low))) {
             return high;
         }
-        while (high - low > 1e-9) {
-            double middle = 0.5 * (low + high);
-            if (fits(design, mechanism.length(middle))) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        String what = "the tilt, rad, at which the stroke ends";
+        return Bisection.between(low, high, 1e-9, what, tilt -> fits(design, mechanism.length(tilt)))
+                .good();
     }
 
     private static boolean fits(Design design, double length) {

@@ -3,6 +3,7 @@ package tipwright.analysis;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -22,6 +23,7 @@ import tipwright.design.file.Reading;
 import tipwright.design.tank.Cases;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.load.Gravity;
 
 /** The actuator's work is the rise of all potential energy: tank, links, springs. Source: conservation of energy. */
 class AssistEnergyTest {
@@ -63,9 +65,7 @@ class AssistEnergyTest {
             throws CannotComputeException, IOException {
         String weight =
                 "  - {kind: counterweight, name: more, body: BODY, mass: 60 kg, centre: [-400 mm, -200 mm, 100 mm]}\n";
-        String text = (ASSISTS + (body.equals("frame") ? "" : weight))
-                .replace("BODY", body)
-                .replace("PIN", pin);
+        String text = swap((ASSISTS + (body.equals("frame") ? "" : weight)), "BODY", body, "PIN", pin);
         Design design = with(name, text)
                 .withCases(new Cases(List.of("held", "draining", "heaped", "caked", "heel"), List.of()));
         List<Assist> assists = design.assists();

@@ -33,13 +33,15 @@ class ArrowsTest {
         Map<String, List<String>> table = new LinkedHashMap<>();
         table.put("quantity", List.of());
         table.put("geometry", List.of("quantity"));
+        table.put("fluid", List.of());
         table.put("linkage", List.of("geometry"));
         table.put("design", List.of("quantity", "geometry", "linkage"));
         table.put("strength", List.of("design", "geometry"));
         table.put("load", List.of("design", "geometry"));
         table.put("analysis", List.of("design", "load", "linkage", "geometry"));
-        table.put("time", List.of("analysis", "design", "load", "linkage", "geometry"));
-        table.put("check", List.of("time", "analysis", "strength", "design", "load", "geometry", "quantity"));
+        table.put("time", List.of("analysis", "design", "load", "linkage", "geometry", "fluid"));
+        table.put("check", List.of("time", "analysis", "strength", "design", "load", "geometry", "quantity", "fluid"));
+        table.put("doubt", List.of("check", "time", "analysis", "design", "load", "geometry", "quantity"));
         table.put("drawing", List.of("geometry"));
         List<String> below = new ArrayList<>(table.keySet());
         for (String upper : List.of("placement", "validation", "sheet", "report", "document", "viewer", "command")) {

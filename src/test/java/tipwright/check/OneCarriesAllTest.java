@@ -3,6 +3,7 @@ package tipwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -26,10 +27,14 @@ class OneCarriesAllTest {
     private static final String BALL = "{kind: ball-insert, bore: 40 mm, c0: 19 kN}";
 
     private static String twice(double z1, double z2, String pressure) {
-        return Examples.BOX
-                .replace("{z: 0 mm, actuator: " + ACTUATOR, "{z: " + z1 + " mm, actuator: " + ACTUATOR)
-                .replace("tilt: {to", "      - {z: " + z2 + " mm, actuator: " + ACTUATOR + "\ntilt: {to")
-                .replace(BALL, "{kind: bush, bore: 40 mm, length: 50 mm" + pressure + "}");
+        return swap(
+                Examples.BOX,
+                "{z: 0 mm, actuator: " + ACTUATOR,
+                "{z: " + z1 + " mm, actuator: " + ACTUATOR,
+                "tilt: {to",
+                "      - {z: " + z2 + " mm, actuator: " + ACTUATOR + "\ntilt: {to",
+                BALL,
+                "{kind: bush, bore: 40 mm, length: 50 mm" + pressure + "}");
     }
 
     private static List<Finding> faults(Analysis analysis) {
@@ -47,7 +52,7 @@ class OneCarriesAllTest {
         double[] worst = new double[2];
         for (double z : new double[] {-300, 450}) {
             Analysis alone = Analyser.analyse(Examples.read(
-                    Examples.BOX.replace("{z: 0 mm, actuator: " + ACTUATOR, "{z: " + z + " mm, actuator: " + ACTUATOR)
+                    swap(Examples.BOX, "{z: 0 mm, actuator: " + ACTUATOR, "{z: " + z + " mm, actuator: " + ACTUATOR)
                             + still));
             for (int k = 0; k < 2; k++) {
                 int bearing = k;
@@ -86,13 +91,14 @@ class OneCarriesAllTest {
         String thin = "pull: 12 kN, rod: {diameter: 28 mm, length: 900 mm}}}";
         String thick = "pull: 12 kN, rod: {diameter: 35 mm, length: 900 mm}}}";
         String still = "friction: {pivot: 0, pins: 0}\n";
-        String one = Examples.BOX.replace("    actuators:", joints + "    actuators:");
-        Analysis alone = Analyser.analyse(Examples.read(one.replace("pull: 12 kN}}", thin) + still));
-        Analysis two = Analyser.analyse(Examples.read(one.replace(ACTUATOR, ACTUATOR.replace("pull: 12 kN}}", thick))
-                        .replace(
-                                "tilt: {to",
-                                "      - {z: 100 mm, actuator: " + ACTUATOR.replace("pull: 12 kN}}", thin)
-                                        + "\ntilt: {to")
+        String one = swap(Examples.BOX, "    actuators:", joints + "    actuators:");
+        Analysis alone = Analyser.analyse(Examples.read(swap(one, "pull: 12 kN}}", thin) + still));
+        Analysis two = Analyser.analyse(Examples.read(swap(
+                        one,
+                        ACTUATOR,
+                        swap(ACTUATOR, "pull: 12 kN}}", thick),
+                        "tilt: {to",
+                        "      - {z: 100 mm, actuator: " + swap(ACTUATOR, "pull: 12 kN}}", thin) + "\ntilt: {to")
                 + still));
         List<Finding> found = faults(two);
         assertThat(found)

@@ -4,6 +4,7 @@ package tipwright.fuzz;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -26,13 +27,23 @@ class CorpusTest {
         return switch (name) {
             case "DesignFuzz" -> DesignFuzz::fuzzerTestOneInput;
             case "PartsFuzz" -> PartsFuzz::fuzzerTestOneInput;
+            case "ProgramFuzz" -> CorpusTest::program;
             case "MeshFuzz" -> MeshFuzz::fuzzerTestOneInput;
             default -> QuantityFuzz::fuzzerTestOneInput;
         };
     }
 
+    /** Every command on a design. */
+    private static void program(byte[] data) throws IOException {
+        WholeProgram program = new WholeProgram(Files.createTempDirectory("fuzz"));
+        program.put(new String(data, StandardCharsets.UTF_8));
+        for (String command : WholeProgram.commands()) {
+            assertThat(program.run(command).fault()).as(command).isEmpty();
+        }
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {"DesignFuzz", "PartsFuzz", "MeshFuzz", "QuantityFuzz"})
+    @ValueSource(strings = {"DesignFuzz", "PartsFuzz", "MeshFuzz", "QuantityFuzz", "ProgramFuzz"})
     @Timeout(300)
     void corpus(String name) throws Exception {
         List<Path> files;

@@ -3,6 +3,7 @@ package tipwright.placement;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -32,8 +33,7 @@ class SearchTest {
             """;
 
     private static Design box(String more) {
-        return Examples.read(
-                Examples.BOX.replace("c0: 19 kN", "c0: 60 kN").replace("fill: 100 %", "fill: 70 %") + more);
+        return Examples.read(swap(Examples.BOX, "c0: 19 kN", "c0: 60 kN", "fill: 100 %", "fill: 70 %") + more);
     }
 
     private static Placer placer(int threads, long candidates) {
@@ -65,9 +65,14 @@ class SearchTest {
 
     @Test
     void zonesByNameAreTheSameAsByTheirOwnKeys() throws CannotComputeException {
-        String named = ZONES.replace("  frame-pin: {outline", "  places:\n    - {pin: frame-pin, zone: {outline")
-                .replace("  tank-pin: {outline", "    - {pin: tank-pin, zone: {outline")
-                .replace("]]}\n", "]]}}\n");
+        String named = swap(
+                ZONES,
+                "  frame-pin: {outline",
+                "  places:\n    - {pin: frame-pin, zone: {outline",
+                "  tank-pin: {outline",
+                "    - {pin: tank-pin, zone: {outline",
+                "]]}\n",
+                "]]}}\n");
         assertThat(placer(1, 20_000).place(box(named)).answers().stream()
                         .map(Answer::spot)
                         .toList())
@@ -88,10 +93,14 @@ class SearchTest {
                   frame-pin: {outline: [[-1200 mm, -800 mm], [600 mm, -800 mm], [600 mm, -700 mm], [-1200 mm, -700 mm]]}
                   actuators: {name: long, actuator: {kind: electric, closed: 200 mm, stroke: 3000 mm, push: 90 kN, pull: 90 kN}}
                 """;
-        Design design = Examples.read(Examples.BOX
-                        .replace("to: 80 deg", "to: 0.1 deg, step: 0.05 deg")
-                        .replace("c0: 19 kN", "c0: 190 kN")
-                        .replace("tilt:", "friction: {pivot: 0, pins: 0}\ntilt:")
+        Design design = Examples.read(swap(
+                        Examples.BOX,
+                        "to: 80 deg",
+                        "to: 0.1 deg, step: 0.05 deg",
+                        "c0: 19 kN",
+                        "c0: 190 kN",
+                        "tilt:",
+                        "friction: {pivot: 0, pins: 0}\ntilt:")
                 + zone);
         Placement found = placer(2, 3000).place(design);
         Spot least = found.answers().stream()
@@ -115,7 +124,7 @@ class SearchTest {
                   frame-pin: {outline: [[-700 mm, -700 mm], [-600 mm, -700 mm], [-600 mm, -600 mm], [-700 mm, -600 mm]]}
                   actuators: {name: A, actuator: {kind: electric, closed: 700 mm, stroke: 1400 mm, push: 60 kN, pull: 60 kN}}
                 """;
-        Design design = Examples.read(Examples.BOX.replace("c0: 19 kN", "c0: 190 kN") + zone);
+        Design design = Examples.read(swap(Examples.BOX, "c0: 19 kN", "c0: 190 kN") + zone);
         Spot refined = placer(1, 100).place(design).answers().get(0).spot();
         Refiner worker = new Refiner(Task.of(design), 1, 0.01);
         double least = Double.POSITIVE_INFINITY;
@@ -133,12 +142,11 @@ class SearchTest {
 
     @Test
     void saysWhatWouldOpenItWhenNothingFits() throws CannotComputeException {
-        Placement weak = placer(1, 20_000)
-                .place(box(ZONES.replace("push: 22 kN", "push: 3 kN").replace("30 kN", "3 kN")));
+        Placement weak = placer(1, 20_000).place(box(swap(ZONES, "push: 22 kN", "push: 3 kN", "30 kN", "3 kN")));
         assertThat(weak.answers().size()).isZero();
         assertThat(weak.misses()).anyMatch(m -> m.matches("\\d+ % more push than [AB] has"));
-        Placement brief = placer(1, 20_000)
-                .place(box(ZONES.replace("stroke: 750", "stroke: 350").replace("stroke: 850", "stroke: 400")));
+        Placement brief =
+                placer(1, 20_000).place(box(swap(ZONES, "stroke: 750", "stroke: 350", "stroke: 850", "stroke: 400")));
         assertThat(brief.answers().size()).isZero();
         assertThat(brief.misses()).anyMatch(m -> m.matches("\\d+ mm more stroke than [AB] has"));
     }

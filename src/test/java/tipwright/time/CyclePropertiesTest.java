@@ -3,6 +3,7 @@ package tipwright.time;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -30,12 +31,18 @@ class CyclePropertiesTest {
 
     /** Designs with actuators whose figures are of a real kind: 20 to 60 percent of the power arrives at the rod. */
     static List<Analysis> analyses() {
+        return analyses(DESIGNS, 4_000, 40_000, 0.25);
+    }
+
+    /** The same with so many designs, a push between these, N, and a duty. */
+    static List<Analysis> analyses(int count, double leastPush, double mostPush, double duty) {
         RandomDesigns designs = new RandomDesigns(20261125);
         SplittableRandom random = new SplittableRandom(4);
         List<Analysis> all = new ArrayList<>();
-        while (all.size() < DESIGNS) {
+        while (all.size() < count) {
             try {
-                Analysis analysis = Analyser.analyse(driven(designs.next(), random));
+                Analysis analysis =
+                        Analyser.analyse(driven(designs.next(), random.nextDouble(leastPush, mostPush), duty, random));
                 if (analysis.poses().size() > 5) {
                     all.add(analysis);
                 }
@@ -46,8 +53,7 @@ class CyclePropertiesTest {
         return all;
     }
 
-    private static Design driven(Design design, SplittableRandom random) {
-        double push = random.nextDouble(4_000, 40_000);
+    private static Design driven(Design design, double push, double duty, SplittableRandom random) {
         double rated = random.nextDouble(0.004, 0.012);
         double current = push * rated / (12 * random.nextDouble(0.2, 0.6));
         ElectricActuator actuator = new ElectricActuator(
@@ -59,7 +65,7 @@ class CyclePropertiesTest {
                 new ElectricActuator.Speed(rated * random.nextDouble(1, 1.6), rated),
                 12.0,
                 new ElectricActuator.Current(current * random.nextDouble(0.05, 0.2), current),
-                0.25,
+                duty,
                 null,
                 null,
                 1,
@@ -156,11 +162,12 @@ class CyclePropertiesTest {
     }
 
     private static String box(String supply, String outflow) {
-        return Examples.BOX
-                        .replace(
-                                "pull: 12 kN",
-                                "pull: 12 kN, voltage: 12 V, speed: {no-load: 9 mm/s, rated: 6 mm/s}, current: {no-load: 5 A, rated: 32 A}")
-                        .replace("normal: y}", "normal: y, " + outflow + "}")
+        return swap(
+                        Examples.BOX,
+                        "pull: 12 kN",
+                        "pull: 12 kN, voltage: 12 V, speed: {no-load: 9 mm/s, rated: 6 mm/s}, current: {no-load: 5 A, rated: 32 A}",
+                        "normal: y}",
+                        "normal: y, " + outflow + "}")
                 + supply;
     }
 
@@ -169,8 +176,8 @@ class CyclePropertiesTest {
     @ValueSource(strings = {"fill: 100 %", "fill: 60 %"})
     void slowActuatorAndInstantLiquidAreQuasiStatic(String fill) throws CannotComputeException {
         String slow = "supply: {kind: hand-winch, travel-per-turn: 0.01 mm, turns-per-minute: 30}\n";
-        Analysis analysis = Analyser.analyse(
-                Examples.read(box(slow, "outflow: {coefficient: 1}").replace("fill: 100 %", fill)));
+        Analysis analysis =
+                Analyser.analyse(Examples.read(swap(box(slow, "outflow: {coefficient: 1}"), "fill: 100 %", fill)));
         Cycle c = Simple.dump(CycleTimer.time(analysis));
         CaseResult draining = named(analysis, "draining");
         Grid grid = new Grid(draining.rows().stream().mapToDouble(Row::tilt).toArray());

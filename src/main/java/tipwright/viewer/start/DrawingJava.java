@@ -44,6 +44,7 @@ final class DrawingJava {
         command.add("-XX:+UseSerialGC");
         command.add("-XX:TieredStopAtLevel=1");
         command.add("-Dprism.forceGPU=true");
+        command.add("-Djava.awt.headless=true");
         command.add("--module-path");
         command.add(String.join(File.pathSeparator, modules));
         command.add("--add-modules");

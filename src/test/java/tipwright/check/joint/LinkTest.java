@@ -3,6 +3,7 @@ package tipwright.check.joint;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -139,7 +140,7 @@ class LinkTest {
     /** A long thin link by hand: pi^2 E I / L^2 about the weaker axis of two bars. */
     @Test
     void eulerByHand() throws CannotComputeException, IOException {
-        String yaml = text("rail-pusher").replace("thickness: 15 mm", "thickness: 10 mm");
+        String yaml = swap(text("rail-pusher"), "thickness: 15 mm", "thickness: 10 mm");
         Finding f = find(yaml, "link/link");
         // Pins at [-540, -390] and [140, 240] mm.
         double length = Math.hypot(0.680, 0.630);
@@ -152,7 +153,7 @@ class LinkTest {
     /** The sum of shares, by hand from the figures of the finding. */
     @Test
     void pressedAndBentByHand() throws CannotComputeException, IOException {
-        String yaml = text("crank-cart").replace("mass: 6 kg, centre", "mass: 60 kg, centre");
+        String yaml = swap(text("crank-cart"), "mass: 6 kg, centre", "mass: 60 kg, centre");
         Finding f = find(yaml, "link/link");
         Analysis analysis = Analyser.analyse(Examples.read(yaml));
         LinkLoad load = load(analysis, "link");
@@ -185,7 +186,8 @@ class LinkTest {
                 .startsWith("not checked: link-sections: 'link' missing; it is pressed with up to 9.967 kN");
         assertThat(find(without, "link/crank").note())
                 .isEqualTo("not checked: it has more than two pins, so it bends; check it by hand");
-        String sprung = yaml.replace(
+        String sprung = swap(
+                yaml,
                 "assists:\n",
                 "assists:\n  - {kind: torsion-spring, name: coil, pin: link-pin, moment: 3 N m, rate: 0 N m/deg}\n");
         assertThat(find(sprung, "link/link").note()).contains("a spring sits on it");
