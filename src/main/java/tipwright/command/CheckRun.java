@@ -18,6 +18,7 @@ import tipwright.check.Early;
 import tipwright.check.Result;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
+import tipwright.doubt.Doubter;
 import tipwright.report.Checked;
 import tipwright.report.CsvReport;
 import tipwright.report.EarlyText;
@@ -96,7 +97,8 @@ final class CheckRun {
             err.println(source.name() + ": " + e.getMessage());
             return Exit.CANNOT_COMPUTE;
         }
-        Checked checked = new Checked(result, good.assumptions(), remarks);
+        Checked checked = new Checked(
+                result, good.assumptions(), remarks, form == Form.CSV ? null : Doubter.ask(good, result.findings()));
         if (file == null) {
             print(checked, form, style);
         } else {

@@ -43,6 +43,7 @@ class ArrowsTest {
         table.put("analysis", List.of("design", "load", "linkage", "geometry"));
         table.put("time", List.of("analysis", "design", "load", "linkage", "geometry", "fluid"));
         table.put("check", List.of("time", "analysis", "strength", "design", "load", "geometry", "quantity", "fluid"));
+        table.put("doubt", List.of("check", "time", "analysis", "design", "load", "geometry", "quantity"));
         table.put("drawing", List.of("geometry"));
         List<String> below = new ArrayList<>(table.keySet());
         for (String upper : List.of("placement", "validation", "sheet", "report", "document", "viewer", "command")) {

@@ -86,7 +86,7 @@ public final class SlideCheck implements Check {
         int at = forces.count() - 1;
         double volume = contents.cakeVolume();
         double mass = volume * design.slurry().cakeDensity() * design.dump().shock();
-        EmptyTank empty = EmptyTank.of(design.tank(), contents.solid());
+        EmptyTank empty = EmptyTank.of(design, contents.solid());
         Vec3 stuck =
                 contents.heap(contents.start(), volume, Double.NaN).moments().centroid();
         Vec3 slid = contents.heap(tilt, volume, Double.NaN).moments().centroid();

@@ -101,7 +101,7 @@ public final class HangCheck implements Check {
         Design design = analysis.design();
         WholeUnit unit = new WholeUnit(analysis);
         Contents flat = new Contents(design);
-        EmptyTank empty = EmptyTank.of(design.tank(), flat.solid());
+        EmptyTank empty = EmptyTank.of(design, flat.solid());
         Vec3 up = new Vec3(0, 1, 0);
         for (int i = 0; i < REPEATS; i++) {
             Mass tank = full ? filled(design, empty, up, stowed) : new Mass(empty.mass(), empty.centroid());

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design.file;
 
+import tipwright.design.tank.Bucket;
+import tipwright.design.tank.Jar;
 import tipwright.design.tank.Slurry;
 import tipwright.quantity.Kind;
 
@@ -8,10 +10,14 @@ import tipwright.quantity.Kind;
 final class SlurryRules {
     private static final double SLACK = 1e-9;
 
+    /** So much may a bucket's volume and weight be off together. */
+    private static final double BUCKET = 0.02;
+
     private SlurryRules() {}
 
     static void check(Facts facts) {
         volume(facts);
+        samples(facts);
         Double solids = facts.number("slurry.solids-density");
         Double liquid = facts.number("slurry.liquid-density");
         if (solids == null || liquid == null) {
@@ -26,6 +32,23 @@ final class SlurryRules {
         }
         density(facts, solids, liquid);
         cake(facts);
+    }
+
+    private static void samples(Facts facts) {
+        Bucket bucket = facts.bound().get("slurry.bucket", Bucket.class);
+        Double liquid = facts.number("slurry.liquid-density");
+        if (bucket != null && !(bucket.full() > bucket.empty())) {
+            facts.wrong("slurry.bucket.full", "not more than the empty bucket; weigh it again");
+        } else if (bucket != null && liquid != null && bucket.density() < liquid * (1 - BUCKET)) {
+            facts.wrong(
+                    "slurry.bucket",
+                    "the slurry would weigh " + say(bucket.density()) + ", less than its liquid (" + say(liquid)
+                            + "); is the volume right?");
+        }
+        Jar jar = facts.bound().get("slurry.jar", Jar.class);
+        if (jar != null && jar.grit() > jar.all()) {
+            facts.wrong("slurry.jar.grit", "more than the height of all of it; measure both from the bottom");
+        }
     }
 
     private static void density(Facts facts, double solids, double liquid) {
