@@ -72,7 +72,8 @@ final class Run {
         }
         for (double at : script.breaks()) {
             if (at > from.tilt() && at < script.end()) {
-                watches.add(new Watch(y -> y[Leg.TILT] - at, true, pace / 20, (time, y) -> Action.RESET_DERIVATIVES, effort));
+                watches.add(new Watch(
+                        y -> y[Leg.TILT] - at, true, pace / 20, (time, y) -> Action.RESET_DERIVATIVES, effort));
             }
         }
         watches.add(watch(y -> leg.pace(y) - CycleTimer.STALL, false, Kind.STALLED, Action.CONTINUE));
