@@ -137,7 +137,7 @@ final class Gauge {
             none[Limit.REACH.index()] = LimitChecks.PASSED;
             return new Tried(none, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
         }
-        double[] all = LimitChecks.utilisations(analysis, Limit.BUCKLING.check());
+        double[] all = LimitChecks.utilisations(analysis, Limit.BUCKLING);
         int sharing = design.drive().actuators().size();
         double most = force(analysis, actuator, sharing, all);
         StrokeTime stroke = StrokeTime.of(analysis);
