@@ -70,10 +70,7 @@ final class CheckRun {
         }
         List<String> remarks = good.warnings().stream().map(Problem::text).toList();
         Checked checked = new Checked(
-                result,
-                good.assumptions(),
-                remarks,
-                form == Form.CSV ? null : Doubter.ask(good, result.findings()));
+                result, good.assumptions(), remarks, form == Form.CSV ? null : Doubter.ask(good, result.findings()));
         boolean colour = file == null && terminal.colour();
         write(checked, form, new Style(colour, shown.units(good)), file);
         return Exit.of(result.verdict());

@@ -39,7 +39,9 @@ final class MirrorCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "FILE", description = "Where to; left out: it is printed.")
     private @Nullable Path out;
 
-    @Option(names = "--force", description = "Write over a file that is there already, but never over the design itself.")
+    @Option(
+            names = "--force",
+            description = "Write over a file that is there already, but never over the design itself.")
     private boolean force;
 
     @Override

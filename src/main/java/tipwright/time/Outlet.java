@@ -3,10 +3,10 @@ package tipwright.time;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.load.Gravity;
 import tipwright.design.tank.Tank;
 import tipwright.design.tank.Vent;
 import tipwright.geometry.Vec3;
+import tipwright.load.Gravity;
 
 /**
  * All openings of a tank together with its vent.

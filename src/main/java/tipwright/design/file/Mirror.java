@@ -49,7 +49,9 @@ public final class Mirror {
         if (!problems.isEmpty() || !(root instanceof Node.Fields top)) {
             List<Problem> all = problems.inOrder();
             throw new CannotTurnException(
-                    all.isEmpty() ? name + ": a design starts with 'tipwright: 1'" : all.get(0).text());
+                    all.isEmpty()
+                            ? name + ": a design starts with 'tipwright: 1'"
+                            : all.get(0).text());
         }
         Mirror mirror = new Mirror(text);
         mirror.record(Design.class, top, false);
@@ -121,7 +123,8 @@ public final class Mirror {
             if (measured.within() && upright) {
                 return;
             }
-            boolean many = key.list() && node instanceof Node.Items list
+            boolean many = key.list()
+                    && node instanceof Node.Items list
                     && !list.items().isEmpty()
                     && !(list.items().get(0) instanceof Node.Scalar);
             if (many) {
@@ -156,7 +159,9 @@ public final class Mirror {
             Node.Field field = group.fields().get(by.isEmpty() ? each.getKey() : by);
             if (field != null && by.isEmpty()) {
                 record(each.getValue(), field.value(), upright);
-            } else if (field != null && field.value() instanceof Node.Scalar word && word.text().equals(each.getKey())) {
+            } else if (field != null
+                    && field.value() instanceof Node.Scalar word
+                    && word.text().equals(each.getKey())) {
                 record(each.getValue(), group, upright);
             }
         }
@@ -193,7 +198,9 @@ public final class Mirror {
     /** A quantity with the other sign: '24 in' and '-24 in', 'about 3 ft' and 'about -3 ft'. */
     private static String negated(String quantity) {
         int digits = 0;
-        while (digits < quantity.length() && !Character.isDigit(quantity.charAt(digits)) && quantity.charAt(digits) != '.') {
+        while (digits < quantity.length()
+                && !Character.isDigit(quantity.charAt(digits))
+                && quantity.charAt(digits) != '.') {
             digits++;
         }
         String before = quantity.substring(0, digits).stripTrailing();

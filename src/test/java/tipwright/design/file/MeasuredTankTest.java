@@ -42,8 +42,7 @@ class MeasuredTankTest {
     @Test
     void circumferenceAndLengthOverHeads() throws IOException {
         Design d = design(
-                "diameter: 760 mm, length: 1300 mm",
-                "around: 94 1/4 in, over-heads: 60 in, heads: semi-ellipsoidal");
+                "diameter: 760 mm, length: 1300 mm", "around: 94 1/4 in, over-heads: 60 in, heads: semi-ellipsoidal");
         CylinderInterior inside = (CylinderInterior) d.tank().interior();
         double bore = 94.25 * INCH / Math.PI - 0.010;
         assertThat(inside.diameter()).isCloseTo(bore, within(1e-12));
@@ -72,7 +71,8 @@ class MeasuredTankTest {
         assertThat(usual).isInstanceOf(Reading.Good.class);
         Reading.Good good = (Reading.Good) usual;
         assertThat(good.design().slurry().mixtureDensity()).isEqualTo(1496);
-        assertThat(good.uncertain()).singleElement().satisfies(u -> assertThat(u.doubt()).isEqualTo(82));
+        assertThat(good.uncertain()).singleElement().satisfies(u -> assertThat(u.doubt())
+                .isEqualTo(82));
         assertThat(((Reading.Good) good.again().with(java.util.Map.of("slurry.usual", 1600.0)))
                         .design()
                         .slurry()
