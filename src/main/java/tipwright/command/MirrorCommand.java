@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -16,7 +17,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Mirror;
-import tipwright.report.WholeFile;
+import tipwright.report.Inputs;
 
 /** Turns a design that was drawn from the other side. */
 @Command(
@@ -66,17 +67,13 @@ final class MirrorCommand implements Callable<Integer> {
             spec.commandLine().getOut().print(turned);
             return Exit.FINE;
         }
-        try {
-            boolean there = Files.exists(to, LinkOption.NOFOLLOW_LINKS);
-            if (there && (!force || Files.isSameFile(to, file))) {
-                err.println("tipwright: " + to + " is there already; choose another name"
-                        + (force ? ", it is the design itself" : ", or --force to write over it"));
-                return Exit.CANNOT_COMPUTE;
-            }
-            WholeFile.write(to, stream -> stream.write(turned.getBytes(StandardCharsets.UTF_8)));
-        } catch (IOException e) {
-            throw new FailedException(String.valueOf(e.getMessage()), e);
+        Outputs outputs = new Outputs(new Inputs(List.of(file)));
+        outputs.spare(to);
+        if (!force && Files.exists(to, LinkOption.NOFOLLOW_LINKS)) {
+            err.println("tipwright: " + to + " is there already; choose another name, or --force to write over it");
+            return Exit.CANNOT_COMPUTE;
         }
+        outputs.write(to, stream -> stream.write(turned.getBytes(StandardCharsets.UTF_8)));
         spec.commandLine().getOut().println("Written: " + to + ". Next: tipwright check " + to);
         return Exit.FINE;
     }

@@ -77,16 +77,19 @@ final class AnyPlacer {
         List<String> notes = new ArrayList<>();
         int looked = spreadOut();
         evolve();
-        if (crew.stopped()) {
-            notes.add("stopped before the end: this is the best so far");
-        }
+        long whole = (long) candidates * task.listed().size();
         long all = (long) looked * task.listed().size();
         if (best.of(Aim.UTILISATION) == null) {
             List<String> misses = crew.stopped() ? List.of() : new AnyMisses(task, few, coarse, starts, seed).say(crew);
-            return new Placement(List.of(), misses, notes, all, 0, 0);
+            return new Placement(List.of(), misses, notes, all, 0, 0, whole, crew.stopped());
         }
         Finish finish = new Finish(task.design(), () -> new AnyRefiner(task, coarse, fine, seed));
-        return new Placement(finish.answers(best, crew, notes), List.of(), notes, all, best.fitting(), 0);
+        List<Answer> answers = finish.answers(best, crew, notes);
+        boolean stopped = crew.stopped();
+        if (stopped && !answers.isEmpty()) {
+            notes.add(0, Placer.BEST_SO_FAR);
+        }
+        return new Placement(answers, List.of(), notes, all, best.fitting(), 0, whole, stopped);
     }
 
     private int spreadOut() {

@@ -12,13 +12,27 @@ import java.util.List;
  * @param candidates how many places of the mounts were looked at, times the actuators
  * @param fitting how many of them passed
  * @param step of the grid, m
+ * @param whole how many would have been looked at by the end
+ * @param stopped whether it was stopped before its end; then no answers do not mean that nothing fits
  */
 public record Placement(
-        List<Answer> answers, List<String> misses, List<String> notes, long candidates, long fitting, double step) {
+        List<Answer> answers,
+        List<String> misses,
+        List<String> notes,
+        long candidates,
+        long fitting,
+        double step,
+        long whole,
+        boolean stopped) {
     /** Copies the lists. */
     public Placement {
         answers = List.copyOf(answers);
         misses = List.copyOf(misses);
         notes = List.copyOf(notes);
+    }
+
+    /** Whether it was stopped before it found anything. */
+    public boolean unknown() {
+        return stopped && answers.isEmpty();
     }
 }

@@ -18,6 +18,8 @@ import tipwright.geometry.Vec2;
  */
 public final class Placer {
     /** Tank pins in a batch, and in a piece of work: the same on any number of threads, for the answer to be the same. */
+    static final String BEST_SO_FAR = "stopped before the end: this is the best so far";
+
     private static final int BATCH = 32;
 
     private static final int PIECE = 4;
@@ -71,16 +73,21 @@ public final class Placer {
             Best best = new Best(task.judges().size());
             long pairs = grid(crew, task, pivots, tanks, frames, best);
             long looked = pairs * frames.size() * task.judges().size();
-            if (crew.stopped()) {
-                notes.add("stopped before the end: this is the best so far");
-            }
+            long whole = (long) pivots.size()
+                    * tanks.size()
+                    * frames.size()
+                    * task.judges().size();
             if (best.of(Aim.UTILISATION) == null) {
                 List<String> misses = crew.stopped() ? List.of() : new NearMisses(task).say(pivots, tanks, frames);
-                return new Placement(List.of(), misses, notes, looked, 0, step);
+                return new Placement(List.of(), misses, notes, looked, 0, step, whole, crew.stopped());
             }
             List<Answer> answers =
                     new Finish(task.design(), () -> new Refiner(task, seed, step)).answers(best, crew, notes);
-            return new Placement(answers, List.of(), notes, looked, best.fitting(), step);
+            boolean stopped = crew.stopped();
+            if (stopped && !answers.isEmpty()) {
+                notes.add(0, BEST_SO_FAR);
+            }
+            return new Placement(answers, List.of(), notes, looked, best.fitting(), step, whole, stopped);
         }
     }
 

@@ -8,6 +8,7 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
+import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.design.Design;
 import tipwright.design.actuator.Actuator;
@@ -67,6 +68,7 @@ record TiltLoads(
         if (analysis.stop() != null) {
             throw new CannotComputeException(design.name() + ": placing works for tilt ranges of less than 175 deg");
         }
+        double[] tilts = analysis.poses().stream().mapToDouble(Pose::tilt).toArray();
         double[] share = shares(design, straight);
         List<String> names = new ArrayList<>();
         double[][][][] loads = new double[analysis.cases().size()][][][];
@@ -89,7 +91,7 @@ record TiltLoads(
         double[] radius = design.pivot().bearings().stream()
                 .mapToDouble(s -> frictionRadius(design, s))
                 .toArray();
-        return new TiltLoads(pivot, design.tilt().tilts(), List.copyOf(names), loads, axial, share, radius);
+        return new TiltLoads(pivot, tilts, List.copyOf(names), loads, axial, share, radius);
     }
 
     /** The design's drive, when it is one that can be placed. */

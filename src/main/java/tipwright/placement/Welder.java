@@ -11,6 +11,7 @@ import java.util.SplittableRandom;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
 import tipwright.design.tank.Slurry;
+import tipwright.geometry.Bisection;
 
 /** Works out what welds that are off do. Mutable inside: owned by one caller. */
 public final class Welder {
@@ -176,24 +177,15 @@ public final class Welder {
 
     /** Bisects the tolerance; the utilisations grow from the middle outwards as far as they are near linear. */
     private double largest(List<double[]> corners) {
-        double good = 0;
-        double bad = FAR;
         double[] u = at(new double[coordinates]);
         if (u[Judge.governing(u)] > 1) {
             return 0;
         }
-        if (worst(corners, bad)[0] <= 1) {
-            return bad;
+        if (worst(corners, FAR)[0] <= 1) {
+            return FAR;
         }
-        while (bad - good > FINE) {
-            double middle = 0.5 * (good + bad);
-            if (worst(corners, middle)[0] <= 1) {
-                good = middle;
-            } else {
-                bad = middle;
-            }
-        }
-        return good;
+        return Bisection.between(0, FAR, FINE, "the largest tolerance, m", by -> worst(corners, by)[0] <= 1)
+                .good();
     }
 
     private double monteCarlo(double tolerance, int runs, long seed, Map<Limit, Double> chances) {

@@ -73,7 +73,7 @@ public final class JsonReport {
         json.text("verdict", result.verdict().word());
         json.list("warnings", checked.warnings());
         sureness(checked.sure());
-        new JsonRows(json).write(analysis.cases());
+        new JsonRows(json).write(analysis);
         new JsonPeaks(json).write(analysis);
         json.each("checks", result.findings(), this::check);
         new JsonCycle(json).write(result.timing());

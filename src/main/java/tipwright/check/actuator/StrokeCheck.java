@@ -10,6 +10,7 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Sweep;
 import tipwright.check.rule.Worked;
+import tipwright.design.Alike;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.quantity.Kind;
@@ -79,7 +80,7 @@ public final class StrokeCheck implements Check {
         for (PlacedActuator p : analysis.design().drive().actuators()) {
             boolean known = false;
             for (PlacedActuator q : all) {
-                known |= q.actuator().equals(p.actuator());
+                known |= Alike.parts(q.actuator(), p.actuator());
             }
             if (!known) {
                 all.add(p);
