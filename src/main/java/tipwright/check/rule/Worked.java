@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
-import tipwright.analysis.CaseResult;
 import tipwright.analysis.Row;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.Rod;
