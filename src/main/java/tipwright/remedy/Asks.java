@@ -12,12 +12,19 @@ final class Asks {
 
     /** Whether the actuator, where its pins are, or how it loads what bears it has a say in a finding. */
     static boolean ofDrive(Finding f) {
-        return has(f, Trait.BOUNDS_MOUNTS) || has(f, Trait.BEARS_DRIVE) || ofTime(f) || f.id().startsWith("what-if/");
+        return !has(f, Trait.SLOW)
+                && !f.id().equals("what-if/wheel-sinks")
+                && (has(f, Trait.BOUNDS_MOUNTS)
+                        || has(f, Trait.BEARS_DRIVE)
+                        || ofTime(f)
+                        || f.id().startsWith("what-if/"));
     }
 
     /** Whether less in the tank may help a finding. */
     static boolean ofFill(Finding f) {
-        return has(f, Trait.DEPENDS_ON_FILL) && !f.id().startsWith("clearance") && !f.id().startsWith("stroke");
+        return has(f, Trait.DEPENDS_ON_FILL) && !has(f, Trait.SLOW)
+                && !f.id().startsWith("stroke")
+                && !f.id().equals("what-if/wheel-sinks");
     }
 
     private static boolean ofTime(Finding f) {

@@ -17,10 +17,10 @@ import tipwright.check.rule.Verdict;
 /** Looks for changes that fix what fails, and tries each. The number of tries is counted, so that it always ends soon. */
 public final class FixSearch {
     /** Price of all that may be tried, in analyses without time. */
-    private static final int BUDGET = 900;
+    private static final int BUDGET = 400;
 
     /** Of it for one ladder of changes. */
-    private static final int SHARE = 180;
+    private static final int SHARE = 100;
 
     /** How many of one ladder are told for one finding. */
     private static final int OF_A_KIND = 1;
@@ -102,7 +102,7 @@ public final class FixSearch {
                 if (trials.left() <= Math.max(0, end)) {
                     return;
                 }
-                Trials.Look look = trials.look(p.design());
+                Trials.Look look = trials.look(p.design(), still.keySet());
                 if (look.fixes().stream().anyMatch(still::containsKey)) {
                     good.add(new Looked(p, look));
                 }

@@ -4,7 +4,7 @@ package tipwright.remedy;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -31,12 +31,12 @@ final class Trials {
     private static final double COARSEST = Math.toRadians(2);
     private static final int TIMED = 4;
     private static final int FULL = 12;
-    private static final double SAME = 1e-6;
+    private static final String WHEEL = "what-if/wheel-sinks";
+    /** How much worse may get what fails anyway. */
+    private static final double WORSE = 1.05;
 
     private final Result before;
     private final Map<String, Finding> was;
-    private final List<Check> atRest = new ArrayList<>();
-    private final List<Check> inTime = new ArrayList<>();
     private final Set<String> bad = new HashSet<>();
     private final Analysis coarse;
     private int left;
@@ -52,15 +52,7 @@ final class Trials {
         this.before = before;
         left = budget;
         was = worst(before.findings());
-        Set<Check> checks = new LinkedHashSet<>();
-        Map<String, Check> byId = new HashMap<>();
-        for (Finding f : bad) {
-            this.bad.add(f.id());
-            Checks.of(f).ifPresent(c -> checks.add(byId.computeIfAbsent(c.id(), id -> c)));
-        }
-        for (Check c : checks) {
-            (c.traits().contains(Trait.NEEDS_TIME) ? inTime : atRest).add(c);
-        }
+        bad.forEach(f -> this.bad.add(f.id()));
         coarse = Analyser.analyse(coarse(before.analysis().design()));
     }
 
@@ -82,23 +74,31 @@ final class Trials {
         return before.analysis();
     }
 
-    /** Looks only at what failed. */
-    Look look(Design design) {
-        left -= 1 + (inTime.isEmpty() ? 0 : TIMED);
+    /**
+     * Looks only at some of what failed: first at what needs no time, and at the rest only when that is better.
+     *
+     * @param wanted ids of findings
+     */
+    Look look(Design design, Set<String> wanted) {
+        List<Check> atRest = checks(wanted, false);
+        List<Check> inTime = checks(wanted, true);
+        left -= 1;
         try {
             Analysis analysis = Analyser.again(coarse(design), coarse);
             List<Finding> findings = new ArrayList<>();
             for (Check c : atRest) {
                 findings.addAll(c.run(analysis));
             }
-            if (!inTime.isEmpty()) {
+            boolean promising = atRest.isEmpty() || findings.stream().anyMatch(f -> wanted.contains(f.id()) && passes(f));
+            if (!inTime.isEmpty() && promising) {
+                left -= TIMED;
                 Timing timing = CycleTimer.time(analysis);
                 inTime.forEach(c -> findings.addAll(c.run(analysis, timing)));
             }
             Set<String> fixes = new HashSet<>();
             double worst = 0;
             for (Finding f : worst(findings).values()) {
-                if (passes(f) && bad.contains(f.id()) && better(f)) {
+                if (passes(f) && wanted.contains(f.id()) && better(f)) {
                     fixes.add(f.id());
                 }
                 worst = Double.isNaN(f.utilisation()) ? worst : Math.max(worst, f.utilisation());
@@ -107,6 +107,21 @@ final class Trials {
         } catch (CannotComputeException | NotConvergedException e) {
             return new Look(Set.of(), Double.POSITIVE_INFINITY);
         }
+    }
+
+    /** The checks of findings, in time or not; those that are slow, and the wheel that sinks with all that follows, are seen to in full. */
+    private List<Check> checks(Set<String> wanted, boolean timed) {
+        Map<String, Check> checks = new LinkedHashMap<>();
+        for (String id : wanted) {
+            Finding f = was.get(id);
+            if (f != null && !id.equals(WHEEL)) {
+                Checks.of(f)
+                        .filter(c -> c.traits().contains(Trait.NEEDS_TIME) == timed)
+                        .filter(c -> !c.traits().contains(Trait.SLOW))
+                        .ifPresent(c -> checks.putIfAbsent(c.id(), c));
+            }
+        }
+        return List.copyOf(checks.values());
     }
 
     /** The change as a fix when it stands up to every check, in time too; null when it does not; its kind goes with it. */
@@ -125,7 +140,7 @@ final class Trials {
         for (Finding f : is.values()) {
             Finding old = was.get(f.id());
             boolean failed = old != null && old.verdict() == Verdict.FAIL;
-            if (f.verdict() == Verdict.FAIL && (!failed || f.utilisation() > old.utilisation() * (1 + SAME))) {
+            if (f.verdict() == Verdict.FAIL && (!failed || f.utilisation() > old.utilisation() * WORSE)) {
                 return null;
             }
             if (bad.contains(f.id()) && passes(f) && better(f)) {

@@ -6,7 +6,7 @@ import tipwright.design.Design;
 import tipwright.quantity.Text;
 
 /**
- * A change that has been tried: what it fixes passes with it, nothing that passed fails, and nothing that fails gets worse.
+ * A change that has been tried: what it fixes passes with it, nothing that passed fails, and nothing that fails gets much worse.
  *
  * @param kind of change: of one kind only the least need be told
  * @param words what to do
