@@ -7,9 +7,11 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Stop;
 import tipwright.check.Result;
+import tipwright.check.mistake.Mistakes;
 import tipwright.design.Design;
 import tipwright.design.file.Assumption;
 import tipwright.doubt.Sureness;
+import tipwright.quantity.Text;
 import tipwright.remedy.TriedFixes;
 
 /**
@@ -45,6 +47,11 @@ public record Checked(Result result, List<Assumption> assumptions, List<String> 
             all.add(new Assumption("friction.pivot", values + " by the kind of bearing", ""));
         }
         return all;
+    }
+
+    /** What is probably a mistake in the file, each with its figures. */
+    public List<Text> mistakes() {
+        return Mistakes.of(result.analysis());
     }
 
     /** Where the linkage stops short, the warnings of the analysis and the remarks on the file; each once. */

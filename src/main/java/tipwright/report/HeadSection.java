@@ -11,6 +11,7 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.doubt.Sureness;
+import tipwright.quantity.Text;
 
 /** What the job is, and the verdict. */
 final class HeadSection {
@@ -40,6 +41,9 @@ final class HeadSection {
         }
         FixText.everything(checked.fixes(), style.units())
                 .forEach(text -> lines.addAll(Prose.wrap("  ", Prose.safe(text))));
+        for (Text mistake : checked.mistakes()) {
+            lines.addAll(Prose.wrap("  ! ", Prose.safe(mistake.show(style.units()))));
+        }
         for (String warning : checked.warnings()) {
             lines.addAll(Prose.wrap("  ! ", Prose.safe(warning)));
         }

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import java.io.IOException;
 import java.io.Writer;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.MotionDirection;
@@ -17,6 +18,7 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.joint.Support;
 import tipwright.doubt.Sureness;
+import tipwright.quantity.Text;
 import tipwright.load.Emptying;
 
 /** A result as JSON under names that stay. Source of the form: RFC 8259. */
@@ -72,7 +74,10 @@ public final class JsonReport {
         json.start();
         json.text("design", analysis.design().name());
         json.text("verdict", result.verdict().word());
-        json.list("warnings", checked.warnings());
+        json.list(
+                "warnings",
+                Stream.concat(checked.mistakes().stream().map(Text::metric), checked.warnings().stream())
+                        .toList());
         sureness(checked.sure());
         new JsonRows(json).write(analysis);
         new JsonPeaks(json).write(analysis);
