@@ -49,13 +49,21 @@ final class MachineView {
                     + " place, their thickness is only sketched.";
 
     Figure figure() {
+        Drawing drawing = drawing();
+        List<Pose> poses = analysis.poses();
+        String caption = "From the side, at " + angle.show(poses.get(0).tilt()) + " and at "
+                + angle.show(poses.get(poses.size() - 1).tilt());
+        return new Figure(Svg.of(drawing, false).strip(), drawing.title(), caption);
+    }
+
+    Drawing drawing() {
         List<Pose> poses = analysis.poses();
         Pose stowed = poses.get(0);
         Pose tipped = poses.get(poses.size() - 1);
         MachineOutline machine = new MachineOutline(analysis);
         List<Row> rows = analysis.cases().get(0).rows();
         Configuration full = rows.isEmpty() ? Configuration.of(stowed) : Configuration.of(rows.get(0));
-        List<Seen> before = machine.at(full, View.SIDE);
+        List<Seen> before = machine.at(full.doorsShut(), View.SIDE);
         List<Seen> after = machine.at(Configuration.of(tipped), View.SIDE);
         Box box = Box.around(MachineInk.room(before), MachineInk.room(after));
         double half = WIDTH / 2;
@@ -64,10 +72,7 @@ final class MachineView {
         view(before, stowed, box, MARGIN, scale, "stowed, " + angle.show(stowed.tilt()));
         view(after, tipped, box, half + MARGIN, scale, "tipped, " + angle.show(tipped.tilt()));
         bar(scale);
-        String title = "Side view of the machine, stowed and tipped";
-        String caption = "From the side, at " + angle.show(stowed.tilt()) + " and at " + angle.show(tipped.tilt());
-        Drawing drawing = board.on(title, Vec2.ZERO, new Vec2(WIDTH, height));
-        return new Figure(Svg.of(drawing, false).strip(), title, caption);
+        return board.on("Side view of the machine, stowed and tipped", Vec2.ZERO, new Vec2(WIDTH, height));
     }
 
     private void view(List<Seen> parts, Pose pose, Box box, double left, double scale, String title) {

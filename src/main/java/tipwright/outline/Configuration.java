@@ -39,6 +39,11 @@ public record Configuration(
                 pose.tilt(), pose.bodies(), pose.framePin(), pose.tankPin(), row.load().fill(), false);
     }
 
+    /** The same with every door shut. */
+    public Configuration doorsShut() {
+        return new Configuration(tilt, bodies, framePin, tankPin, fill, true);
+    }
+
     /** Where a point of a body is, m; the point as stowed. */
     Vec2 place(int body, Vec2 stowed) {
         return bodies.get(body).place(stowed);

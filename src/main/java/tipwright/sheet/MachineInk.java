@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
 import tipwright.drawing.Drawing;
+import tipwright.drawing.Pane;
 import tipwright.drawing.Pen;
 import tipwright.geometry.Vec2;
 import tipwright.outline.Contour;
@@ -92,6 +93,29 @@ public final class MachineInk {
                 String layer = part.kind() == PartKind.LINK ? "links-tipped" : "tank-tipped";
                 part.lines()
                         .forEach(line -> line(line, Pen.line(layer, Ink.GREY, 0.25).dashed(1.5)));
+            }
+        }
+    }
+
+    /** What stands still and the stowed tank, as thin lines, and only where they run through a rectangle of the board. */
+    public void behind(List<Seen> parts, Pane pane) {
+        Pen pen = Pen.line("machine", FAINT, 0.18);
+        for (Seen part : parts) {
+            boolean shown =
+                    switch (part.kind()) {
+                        case TANK, ATTACHED, FRAME, REST, CROSS_MEMBER, OBSTACLE, GROUND -> true;
+                        default -> false;
+                    };
+            if (shown) {
+                for (Contour line : part.lines()) {
+                    List<Vec2> p = line.corners();
+                    for (int i = 0; i < p.size(); i++) {
+                        List<Vec2> piece = pane.inside(paper.apply(p.get(i)), paper.apply(p.get((i + 1) % p.size())));
+                        if (!piece.isEmpty()) {
+                            board.path(piece, pen);
+                        }
+                    }
+                }
             }
         }
     }

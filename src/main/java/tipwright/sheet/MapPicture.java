@@ -3,7 +3,13 @@ package tipwright.sheet;
 
 import java.util.List;
 import tipwright.design.around.KeepOut;
+import tipwright.analysis.Analysis;
 import tipwright.drawing.Drawing;
+import tipwright.drawing.Pane;
+import tipwright.outline.Configuration;
+import tipwright.outline.MachineOutline;
+import tipwright.outline.MachineOutline.Seen;
+import tipwright.outline.View;
 import tipwright.drawing.Pen;
 import tipwright.geometry.Vec2;
 import tipwright.placement.Limit;
@@ -23,23 +29,26 @@ public final class MapPicture {
     private static final double LEGEND = 58;
 
     private final PlacementMap map;
+    private final List<Seen> machine;
     private final UnitSystem units;
     private final Drawing.Board board = new Drawing.Board();
     private final double cell;
     private final int rows;
     private final int columns;
 
-    private MapPicture(PlacementMap map, UnitSystem units) {
+    private MapPicture(PlacementMap map, List<Seen> machine, UnitSystem units) {
         this.map = map;
+        this.machine = machine;
         this.units = units;
         rows = map.utilisation().length;
         columns = map.utilisation()[0].length;
         cell = LONG / Math.max(rows, columns);
     }
 
-    /** The picture. */
-    public static Drawing of(PlacementMap map, UnitSystem units) {
-        return new MapPicture(map, units).draw();
+    /** The picture, with the stowed machine in thin lines. */
+    public static Drawing of(PlacementMap map, Analysis analysis, UnitSystem units) {
+        Configuration stowed = Configuration.of(analysis.poses().get(0));
+        return new MapPicture(map, new MachineOutline(analysis).at(stowed, View.SIDE), units).draw();
     }
 
     private Drawing draw() {
@@ -47,6 +56,7 @@ public final class MapPicture {
         double h = Math.max(rows * cell, 70);
         cells();
         boundaries();
+        new MachineInk(board, this::place, cell / map.cell()).behind(machine, new Pane(Vec2.ZERO, at(columns, rows)));
         outlines();
         axes(rows * cell);
         labels();

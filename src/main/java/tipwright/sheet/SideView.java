@@ -16,6 +16,7 @@ import tipwright.geometry.Vec3;
 import tipwright.outline.Configuration;
 import tipwright.outline.MachineOutline;
 import tipwright.outline.MachineOutline.Seen;
+import tipwright.outline.PartKind;
 import tipwright.outline.View;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
@@ -47,8 +48,12 @@ public final class SideView {
         full = analysis.poses().get(analysis.poses().size() - 1);
         marking = Marking.of(design);
         MachineOutline machine = new MachineOutline(analysis);
-        stowed = machine.at(Configuration.of(analysis.poses().get(0)), View.SIDE);
-        tipped = machine.at(Configuration.of(full), View.SIDE);
+        stowed = machine.at(Configuration.of(analysis.poses().get(0)).doorsShut(), View.SIDE).stream()
+                .filter(part -> part.kind() != PartKind.RECEIVER)
+                .toList();
+        tipped = machine.at(Configuration.of(full), View.SIDE).stream()
+                .filter(part -> part.kind() == PartKind.TANK || part.kind() == PartKind.ATTACHED || part.kind() == PartKind.LINK)
+                .toList();
         List<Vec2> all = new ArrayList<>(List.of(Vec2.ZERO, full.tankPin()));
         all.addAll(MachineInk.room(stowed));
         all.addAll(MachineInk.room(tipped));
@@ -75,9 +80,10 @@ public final class SideView {
      */
     public static Drawing of(Analysis analysis, UnitSystem units, double width, double height) {
         SideView view = new SideView(analysis, units, width, height);
-        view.draw();
         Vec2 a = view.at(view.low).minus(new Vec2(EDGE, EDGE));
         Vec2 b = view.at(view.high).plus(new Vec2(EDGE, EDGE));
+        view.board.keepLabelsOn(a, b);
+        view.draw();
         return view.board.on(view.design.name() + ", side view 1:" + Quantities.number(view.scale), a, b);
     }
 
