@@ -98,10 +98,7 @@ final class CheckRun {
             return Exit.CANNOT_COMPUTE;
         }
         Checked checked = new Checked(
-                result,
-                good.assumptions(),
-                remarks,
-                form == Form.CSV ? null : Doubter.ask(good, result.findings()));
+                result, good.assumptions(), remarks, form == Form.CSV ? null : Doubter.ask(good, result.findings()));
         if (file == null) {
             print(checked, form, style);
         } else {

@@ -12,8 +12,8 @@ import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Help.ColorScheme;
 import picocli.CommandLine.HelpCommand;
-import tipwright.geometry.NotConvergedException;
 import picocli.CommandLine.TypeConversionException;
+import tipwright.geometry.NotConvergedException;
 
 /** Runs one command line; whatever happens ends in an exit code and a sentence, never in a stack trace. */
 final class CommandRun {

@@ -12,9 +12,9 @@ import tipwright.check.Checker;
 import tipwright.check.Result;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
-import tipwright.doubt.Doubter;
 import tipwright.document.Origin;
 import tipwright.document.Stills;
+import tipwright.doubt.Doubter;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.Checked;
 
@@ -47,8 +47,7 @@ final class Filing {
         try {
             List<String> remarks = good.warnings().stream().map(Problem::text).toList();
             Result result = Checker.check(good.design());
-            Checked checked =
-                    new Checked(result, good.assumptions(), remarks, Doubter.ask(good, result.findings()));
+            Checked checked = new Checked(result, good.assumptions(), remarks, Doubter.ask(good, result.findings()));
             return new Filed(checked, origin, Exit.FINE);
         } catch (CannotComputeException e) {
             line.getErr().println(source.name() + ": " + e.getMessage());

@@ -67,7 +67,8 @@ final class MapFiles {
         for (Map.Entry<Pin, Path> target : targets(design, file).entrySet()) {
             Pin pin = target.getKey();
             Path to = target.getValue();
-            Drawing drawing = MapPicture.of(PlacementMap.of(design, pin, straight ? CELLS : FEW_CELLS), analysis, units);
+            Drawing drawing =
+                    MapPicture.of(PlacementMap.of(design, pin, straight ? CELLS : FEW_CELLS), analysis, units);
             outputs.write(to, stream -> write(drawing, end, stream));
             out.println("map: written to " + to);
         }

@@ -44,8 +44,7 @@ public record Design(
         @Note("What the machine is called") String name,
         @Note("What it is for, in a sentence") @Nullable String about,
         @Note("The tape that the points were measured with") @Nullable Tape tape,
-        @Note("Points by name, as the tape gives them; wherever a point is asked for, a name will do")
-                @Nullable
+        @Note("Points by name, as the tape gives them; wherever a point is asked for, a name will do") @Nullable
                 NamedPoints points,
         @Note("The ground or deck it stands on") @Preset Site site,
         @Note("The tank: its inside, its weight, its openings") Tank tank,

@@ -83,8 +83,7 @@ final class MachineView {
         pin(pose.framePin().times(scale).plus(corner), "F");
         pin(pose.tankPin().times(scale).plus(corner), "T");
         pin(pivot(pose).times(scale).plus(corner), "P");
-        board.text(
-                new Vec2(left + box.width() * scale / 2, low + box.height() * scale + 2.5), LETTERS, 0, title, TEXT);
+        board.text(new Vec2(left + box.width() * scale / 2, low + box.height() * scale + 2.5), LETTERS, 0, title, TEXT);
     }
 
     /** The axis of the bearings; it moves where the machine carries it along. */

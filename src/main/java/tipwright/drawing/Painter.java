@@ -65,8 +65,7 @@ final class Painter {
     }
 
     private Vec2 place(Drawing drawing, Vec2 p) {
-        return new Vec2(
-                (p.x() - drawing.low().x()) * scale, (drawing.high().y() - p.y()) * scale);
+        return new Vec2((p.x() - drawing.low().x()) * scale, (drawing.high().y() - p.y()) * scale);
     }
 
     private static Shape line(List<Vec2> points, boolean closed) {
@@ -95,8 +94,7 @@ final class Painter {
             return;
         }
         Font sized = font.deriveFont((float) (label.height() * scale));
-        double width =
-                sized.getStringBounds(text, MEASURE).getWidth();
+        double width = sized.getStringBounds(text, MEASURE).getWidth();
         double back = -width * (label.anchor() + 1) / 2;
         g.setFont(sized);
         g.setColor(new Color(label.pen().colour()));

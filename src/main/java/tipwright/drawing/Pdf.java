@@ -40,10 +40,8 @@ public final class Pdf {
         }
     }
 
-    private static void page(PDDocument document, Drawing drawing, OneFont text, CmapLookup signs)
-            throws IOException {
-        PDRectangle size =
-                new PDRectangle((float) (drawing.width() * POINT), (float) (drawing.height() * POINT));
+    private static void page(PDDocument document, Drawing drawing, OneFont text, CmapLookup signs) throws IOException {
+        PDRectangle size = new PDRectangle((float) (drawing.width() * POINT), (float) (drawing.height() * POINT));
         PDPage page = new PDPage(size);
         document.addPage(page);
         PdfBoxGraphics2D pen = new PdfBoxGraphics2D(document, size);

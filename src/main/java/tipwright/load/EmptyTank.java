@@ -28,7 +28,8 @@ public record EmptyTank(double mass, Vec3 centroid) {
      */
     public static EmptyTank of(Design design, Solid interior) {
         EmptyTank drawn = drawn(design.tank(), interior);
-        return HookScale.corrected(drawn, design.tank().weighed(), design.pivot().at());
+        return HookScale.corrected(
+                drawn, design.tank().weighed(), design.pivot().at());
     }
 
     /** The same without what a hook scale says. */

@@ -36,7 +36,12 @@ public record Configuration(
     public static Configuration of(Row row) {
         Pose pose = row.pose();
         return new Configuration(
-                pose.tilt(), pose.bodies(), pose.framePin(), pose.tankPin(), row.load().fill(), false);
+                pose.tilt(),
+                pose.bodies(),
+                pose.framePin(),
+                pose.tankPin(),
+                row.load().fill(),
+                false);
     }
 
     /** The same with every door shut. */

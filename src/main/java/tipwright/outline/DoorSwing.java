@@ -45,8 +45,7 @@ public final class DoorSwing {
         Vec3 middle = opening.middle();
         Vec3 out = opening.areaVector().unit();
         // which way about the hinge axis moves the middle outwards
-        double sense =
-                Math.signum(door.hingeAxis().cross(middle.minus(hinge)).dot(out));
+        double sense = Math.signum(door.hingeAxis().cross(middle.minus(hinge)).dot(out));
         boolean above = tank.place(hinge.xy()).y() > tank.place(middle.xy()).y()
                 && Math.abs(door.hingeAxis().z()) > LEVEL;
         return sense * (above ? tank.turn() + AJAR : WIDE);

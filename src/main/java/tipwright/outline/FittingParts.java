@@ -38,7 +38,6 @@ final class FittingParts {
     private static final double HALF_HOUSING = 0.022;
     private static final double BASE = 0.06;
     private static final int ROUND = 24;
-    private static final Vec3 ACROSS = new Vec3(0, 0, 1);
 
     private final Design design;
     private final Mechanism mechanism;
@@ -91,7 +90,8 @@ final class FittingParts {
             Vec2 free = pin.plus(u.times(lug.end()));
             Vec2 root = pin.minus(u.times(lug.width()));
             List<Vec2> corners = List.of(root.minus(side), free.minus(side), free.plus(side), root.plus(side));
-            PinJoint joint = moving ? design.drive().tankPinJoint() : design.drive().framePinJoint();
+            PinJoint joint =
+                    moving ? design.drive().tankPinJoint() : design.drive().framePinJoint();
             double half = lug.plates() * lug.thickness() / 2;
             if (lug.plates() > 1 && joint != null) {
                 half = joint.lug() / 2 + joint.gap() + lug.thickness();
@@ -140,7 +140,12 @@ final class FittingParts {
         Shaft shaft = design.pivot().shaft();
         double radius = shaft == null ? bore / 2 : shaft.diameter() / 2;
         Basis basis = shaft == null ? Basis.SKETCHED : Basis.GIVEN;
-        add(PartKind.SHAFT, "pivot shaft", moving, basis, new Form.Round(pivot, radius, between().grown(reach)));
+        add(
+                PartKind.SHAFT,
+                "pivot shaft",
+                moving,
+                basis,
+                new Form.Round(pivot, radius, between().grown(reach)));
     }
 
     /** Drawn as a ring around the bore on a block down to its base. */
@@ -176,8 +181,7 @@ final class FittingParts {
         return ZRange.of(List.of(bearings.get(0).z(), bearings.get(1).z()));
     }
 
-    private void pin(
-            String name, int body, Vec2 at, @Nullable PinJoint known, double z, double usual) {
+    private void pin(String name, int body, Vec2 at, @Nullable PinJoint known, double z, double usual) {
         double half = known == null ? usual : known.lug() / 2 + known.gap() + known.cheek();
         double radius = known == null ? PIN : known.diameter() / 2;
         Basis basis = known == null ? Basis.SKETCHED : Basis.GIVEN;

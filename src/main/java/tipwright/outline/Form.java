@@ -132,8 +132,7 @@ public interface Form {
         @Override
         public Geometry within(ZRange range) {
             return made.computeIfAbsent(
-                    range,
-                    r -> OutlineGeometry.thick(OutlineGeometry.silhouette(mesh, r.grown(wall), convex), wall));
+                    range, r -> OutlineGeometry.thick(OutlineGeometry.silhouette(mesh, r.grown(wall), convex), wall));
         }
 
         @Override

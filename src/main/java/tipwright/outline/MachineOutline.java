@@ -199,8 +199,7 @@ public final class MachineOutline {
             double angle = DoorSwing.angle(opening, door, body, now);
             Form plate = new Form.Pieces(List.of(DoorSwing.plate(opening)));
             MachinePart part = new MachinePart(PartKind.DOOR, opening.name() + " door", body, Basis.SKETCHED, plate);
-            List<Contour> lines =
-                    plate.seen(view, p -> now.place(part, DoorSwing.swung(p, door, angle)), across);
+            List<Contour> lines = plate.seen(view, p -> now.place(part, DoorSwing.swung(p, door, angle)), across);
             all.add(new Seen(part.kind(), part.name(), body, part.basis(), lines));
         }
     }
@@ -217,8 +216,8 @@ public final class MachineOutline {
             for (ActuatorShape.Piece piece : ActuatorShape.out(placed.actuator(), length)) {
                 Form form = MachineParts.bar(piece.from() - length, piece.to() - length, placed.z(), piece.radius());
                 String name = MachineParts.name(actuators, i) + " rod";
-                MachinePart rod = new MachinePart(
-                        PartKind.ROD, name, analysis.mechanism().actuatorTo(), Basis.SKETCHED, form);
+                MachinePart rod =
+                        new MachinePart(PartKind.ROD, name, analysis.mechanism().actuatorTo(), Basis.SKETCHED, form);
                 List<Contour> lines = form.seen(view, p -> now.place(rod, p), across);
                 all.add(new Seen(rod.kind(), name, rod.body(), rod.basis(), lines));
             }
@@ -257,7 +256,6 @@ public final class MachineOutline {
         List<Vec2> wound = AssistOutline.of(design, assist, now::place).get(0).corners();
         Vec2 pin = wound.stream().reduce(Vec2.ZERO, Vec2::plus).times(1.0 / wound.size());
         double z = design.pivot().bearings().get(0).z();
-        return Forms.rod(
-                new Vec3(pin.x(), pin.y(), z), new Vec3(pin.x(), pin.y(), z + 2 * MARGIN), MARGIN, ROUND);
+        return Forms.rod(new Vec3(pin.x(), pin.y(), z), new Vec3(pin.x(), pin.y(), z + 2 * MARGIN), MARGIN, ROUND);
     }
 }

@@ -153,8 +153,7 @@ public final class MachineParts {
     }
 
     private void still(SidePart part, PartKind kind) {
-        all.add(new MachinePart(
-                kind, part.name(), 0, Basis.GIVEN, Form.Drawn.of(part.outline(), ZRange.of(part.z()))));
+        all.add(new MachinePart(kind, part.name(), 0, Basis.GIVEN, Form.Drawn.of(part.outline(), ZRange.of(part.z()))));
     }
 
     /** Whether a design says of anything that could be run into. */

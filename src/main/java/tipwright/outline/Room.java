@@ -45,8 +45,8 @@ public record Room(Vec3 low, Vec3 high) {
             } else if (!part.kind().limit()) {
                 for (Pose pose : looks) {
                     Configuration now = Configuration.of(pose);
-                    reach.forEach(p -> grow(
-                            box, now.place(part, new Vec3(p.x(), p.y(), 0)).xy()));
+                    reach.forEach(p ->
+                            grow(box, now.place(part, new Vec3(p.x(), p.y(), 0)).xy()));
                 }
             }
         }

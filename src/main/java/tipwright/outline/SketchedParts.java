@@ -227,8 +227,8 @@ final class SketchedParts {
         if (footing == null || frame == null || frame.members().isEmpty()) {
             return;
         }
-        SidePart rail = Collections.max(
-                frame.members(), Comparator.comparingDouble(part -> end(part, 1) - end(part, -1)));
+        SidePart rail =
+                Collections.max(frame.members(), Comparator.comparingDouble(part -> end(part, 1) - end(part, -1)));
         double top = rail.outline().stream().mapToDouble(Vec2::y).min().orElse(0);
         double wide = 0;
         for (SidePart part : frame.members()) {

@@ -39,8 +39,8 @@ record Doubt(boolean about, String base, @Nullable String doubt) {
         String text = doubt.strip();
         NumberText number = NumberText.at(text, 0);
         if (number == null) {
-            throw new QuantityException("no number behind '+-' in '" + written.strip() + "'; write how far it may be off, such as '"
-                    + kind.example() + " +- 5 %'");
+            throw new QuantityException("no number behind '+-' in '" + written.strip()
+                    + "'; write how far it may be off, such as '" + kind.example() + " +- 5 %'");
         }
         String label = text.substring(number.end()).strip();
         UnitLabel unit = value.unit();
@@ -55,8 +55,8 @@ record Doubt(boolean about, String base, @Nullable String doubt) {
             off = own == null ? parsed.si() : parsed.number() * own.factor();
         }
         if (!(off >= 0) || Double.isInfinite(off)) {
-            throw new QuantityException("the doubt in '" + written.strip() + "' is no size; write it such as '" + kind.example()
-                    + " +- 5 %'");
+            throw new QuantityException("the doubt in '" + written.strip() + "' is no size; write it such as '"
+                    + kind.example() + " +- 5 %'");
         }
         return off / COVERED;
     }

@@ -19,8 +19,7 @@ import tipwright.doubt.Sureness;
  * @param remarks on what the file says, in plain words
  * @param sure how sure the verdict is; null when no value may be off, or when it was not asked for
  */
-public record Checked(
-        Result result, List<Assumption> assumptions, List<String> remarks, @Nullable Sureness sure) {
+public record Checked(Result result, List<Assumption> assumptions, List<String> remarks, @Nullable Sureness sure) {
     /** Without asking how sure it is. */
     public Checked(Result result, List<Assumption> assumptions, List<String> remarks) {
         this(result, assumptions, remarks, null);

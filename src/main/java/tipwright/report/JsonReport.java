@@ -14,8 +14,8 @@ import tipwright.check.HowFull;
 import tipwright.check.Result;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
-import tipwright.doubt.Sureness;
 import tipwright.design.joint.Support;
+import tipwright.doubt.Sureness;
 import tipwright.load.Emptying;
 
 /** A result as JSON under names that stay. Source of the form: RFC 8259. */

@@ -32,8 +32,8 @@ public final class SurenessText {
         if (Math.abs(1 - sure.used()) > SETTLED * sure.spread()) {
             return all;
         }
-        String now = show(first.value(), first.kind(), units) + " +- "
-                + show(COVERED * first.doubt(), first.kind(), units);
+        String now =
+                show(first.value(), first.kind(), units) + " +- " + show(COVERED * first.doubt(), first.kind(), units);
         if (Double.isNaN(sure.wanted())) {
             all.add("Measuring " + first.path() + " (" + now + ") better is not enough by itself; give '" + governing
                     + "' more to spare.");

@@ -92,7 +92,8 @@ public final class MachineInk {
             if (shown) {
                 String layer = part.kind() == PartKind.LINK ? "links-tipped" : "tank-tipped";
                 part.lines()
-                        .forEach(line -> line(line, Pen.line(layer, Ink.GREY, 0.25).dashed(1.5)));
+                        .forEach(line ->
+                                line(line, Pen.line(layer, Ink.GREY, 0.25).dashed(1.5)));
             }
         }
     }
@@ -136,7 +137,7 @@ public final class MachineInk {
     private static Pen sketched(Seen part) {
         Pen thin = Pen.line("sketched", FAINT, 0.18).dashed(DASH);
         return switch (part.kind()) {
-            // Ends and centres are in place, only their thickness is sketched.
+                // Ends and centres are in place, only their thickness is sketched.
             case SPRING, WEIGHT -> Pen.line("assists", Ink.BLACK, 0.25).filled(Ink.WHITE);
             case TUBE, ROD, BEARING, SHAFT, PIN, DOOR, LUG -> thin.filled(Ink.WHITE);
             default -> thin;
@@ -154,7 +155,8 @@ public final class MachineInk {
             case FRAME, REST, CROSS_MEMBER -> Pen.line("frame", Ink.BLACK, 0.25).filled(STEEL);
             case OBSTACLE -> Pen.line("obstacles", Ink.GREY, 0.25).filled(Ink.WHITE);
             case RECEIVER -> Pen.line("receiver", Ink.BLACK, 0.7);
-            default -> Pen.line(kind.name().toLowerCase(Locale.ROOT), Ink.BLACK, 0.3).filled(Ink.WHITE);
+            default -> Pen.line(kind.name().toLowerCase(Locale.ROOT), Ink.BLACK, 0.3)
+                    .filled(Ink.WHITE);
         };
     }
 }

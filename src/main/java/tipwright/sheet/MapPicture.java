@@ -2,16 +2,16 @@
 package tipwright.sheet;
 
 import java.util.List;
-import tipwright.design.around.KeepOut;
 import tipwright.analysis.Analysis;
+import tipwright.design.around.KeepOut;
 import tipwright.drawing.Drawing;
 import tipwright.drawing.Pane;
+import tipwright.drawing.Pen;
+import tipwright.geometry.Vec2;
 import tipwright.outline.Configuration;
 import tipwright.outline.MachineOutline;
 import tipwright.outline.MachineOutline.Seen;
 import tipwright.outline.View;
-import tipwright.drawing.Pen;
-import tipwright.geometry.Vec2;
 import tipwright.placement.Limit;
 import tipwright.placement.Pin;
 import tipwright.placement.PlacementMap;

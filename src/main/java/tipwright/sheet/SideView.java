@@ -52,7 +52,9 @@ public final class SideView {
                 .filter(part -> part.kind() != PartKind.RECEIVER)
                 .toList();
         tipped = machine.at(Configuration.of(full), View.SIDE).stream()
-                .filter(part -> part.kind() == PartKind.TANK || part.kind() == PartKind.ATTACHED || part.kind() == PartKind.LINK)
+                .filter(part -> part.kind() == PartKind.TANK
+                        || part.kind() == PartKind.ATTACHED
+                        || part.kind() == PartKind.LINK)
                 .toList();
         List<Vec2> all = new ArrayList<>(List.of(Vec2.ZERO, full.tankPin()));
         all.addAll(MachineInk.room(stowed));

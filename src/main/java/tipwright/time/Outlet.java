@@ -3,11 +3,11 @@ package tipwright.time;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.load.Gravity;
 import tipwright.design.tank.Tank;
 import tipwright.design.tank.Vent;
 import tipwright.geometry.NotConvergedException;
 import tipwright.geometry.Vec3;
+import tipwright.load.Gravity;
 
 /**
  * All openings of a tank together with its vent.

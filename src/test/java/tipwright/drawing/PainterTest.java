@@ -183,7 +183,9 @@ class PainterTest {
         assertThat(root.getAttribute("viewBox")).isEqualTo("0 0 200 100");
         assertThat(root.getElementsByTagName("title").item(0).getTextContent()).isEqualTo("sizes");
         Element line = (Element) root.getElementsByTagName("line").item(0);
-        assertThat(List.of("x1", "y1", "x2", "y2")).extracting(line::getAttribute).containsExactly("10", "90", "110", "90");
+        assertThat(List.of("x1", "y1", "x2", "y2"))
+                .extracting(line::getAttribute)
+                .containsExactly("10", "90", "110", "90");
         Element ring = (Element) root.getElementsByTagName("circle").item(0);
         assertThat(List.of("cx", "cy", "r")).extracting(ring::getAttribute).containsExactly("60", "60", "25");
         List<String> words = new ArrayList<>();

@@ -40,8 +40,7 @@ class AssistOutlineTest {
         Design design = read("twin-rams");
         Vec2 pivot = design.pivot().at();
         double tilt = Math.toRadians(30);
-        List<Contour> strokes =
-                AssistOutline.of(design, (body, p) -> body == 0 ? p : p.tiltedAbout(pivot, tilt));
+        List<Contour> strokes = AssistOutline.of(design, (body, p) -> body == 0 ? p : p.tiltedAbout(pivot, tilt));
         assertThat(has(strokes, new Vec2(-0.060, -0.350))).isTrue();
         assertThat(has(strokes, new Vec2(-0.080, 0.230).tiltedAbout(pivot, tilt)))
                 .isTrue();
@@ -56,7 +55,9 @@ class AssistOutlineTest {
     void weightsAreBlocksOfTheirMass() {
         Design design = read("twin-rams");
         List<Vec2> block = AssistOutline.of(design, (body, p) -> p).stream()
-                .filter(s -> s instanceof Contour.Polyline && s.closed() && s.corners().size() == 4)
+                .filter(s -> s instanceof Contour.Polyline
+                        && s.closed()
+                        && s.corners().size() == 4)
                 .map(Contour::corners)
                 .filter(b -> b.get(0).x() > 0.65)
                 .findFirst()

@@ -83,7 +83,8 @@ class MachineOutlineTest {
         Wall wall = design.tank().wall();
         double thick = wall == null ? 0 : wall.thickness();
         double sag = solid.extent(new Vec3(0, 1, 0)).span() / 2000 + 2e-2 * thick + 1e-9;
-        for (Pose pose : List.of(analysis.poses().get(0), analysis.poses().get(analysis.poses().size() - 1))) {
+        for (Pose pose : List.of(
+                analysis.poses().get(0), analysis.poses().get(analysis.poses().size() - 1))) {
             var placed = pose.bodies().get(pose.tank());
             for (View view : View.values()) {
                 List<Vec2> corners = one(machine.at(Configuration.of(pose), view), PartKind.TANK)
@@ -98,9 +99,10 @@ class MachineOutlineTest {
                                 case END -> new Vec3(0, y, x);
                             };
                     Vec2 own = d.xy().tilted(-placed.turn());
-                    double expected = solid.extent(new Vec3(own.x(), own.y(), d.z())).high()
-                            + d.xy().dot(placed.origin())
-                            + thick;
+                    double expected =
+                            solid.extent(new Vec3(own.x(), own.y(), d.z())).high()
+                                    + d.xy().dot(placed.origin())
+                                    + thick;
                     assertThat(reach(corners, x, y)).as("%s %d", view, 15 * k).isCloseTo(expected, within(sag));
                 }
             }
@@ -111,16 +113,21 @@ class MachineOutlineTest {
     @Test
     void sideOfAPrismTimesItsWidthIsItsVolume() throws CannotComputeException {
         for (String wall : List.of("mass: {empty: 90 kg, centre: [0 m, 900 mm, 0 m]}", "wall: {thickness: 8 mm}")) {
-            String yaml = swap(swap(Examples.BOX, "wall: {thickness: 4 mm, density: 7850 kg/m3}", wall),
-                            "{shape: box, size: [1 m, 1 m, 1 m], centre: [0 m, 1 m, 0 m]}", HOPPER)
-                    .replaceFirst("- \\{name: top.*\\}", "- {name: top, rim: rectangle, width: 900 mm, height: 1 m,"
-                            + " centre: [0 m, 1.2 m, 0 m], normal: y}");
+            String yaml = swap(
+                            swap(Examples.BOX, "wall: {thickness: 4 mm, density: 7850 kg/m3}", wall),
+                            "{shape: box, size: [1 m, 1 m, 1 m], centre: [0 m, 1 m, 0 m]}",
+                            HOPPER)
+                    .replaceFirst(
+                            "- \\{name: top.*\\}",
+                            "- {name: top, rim: rectangle, width: 900 mm, height: 1 m,"
+                                    + " centre: [0 m, 1.2 m, 0 m], normal: y}");
             Analysis analysis = Analyser.analyse(Examples.read(yaml));
             MachineOutline machine = new MachineOutline(analysis);
             Solid solid = analysis.design().tank().interior().solid();
             double inner = solid.whole().volume() / 0.9;
             double t = wall.startsWith("wall") ? 0.008 : 0;
-            List<Vec2> ring = machine.tank(Configuration.of(analysis.poses().get(0))).get(0);
+            List<Vec2> ring =
+                    machine.tank(Configuration.of(analysis.poses().get(0))).get(0);
             // The strip's length is that of the inside, which is shorter than the outside by 2 pi t.
             double strip = around(ring) - 2 * Math.PI * t;
             assertThat(area(ring)).isCloseTo(inner + strip * t + Math.PI * t * t, within(1e-5));
@@ -142,7 +149,8 @@ class MachineOutlineTest {
     void threeViewsOfABox() throws CannotComputeException {
         String yaml = swap(Examples.BOX, "size: [1 m, 1 m, 1 m]", "size: [1 m, 1 m, 800 mm]")
                 .replaceFirst("width: 1 m", "width: 800 mm");
-        yaml = swap(yaml, "wall: {thickness: 4 mm, density: 7850 kg/m3}", "mass: {empty: 90 kg, centre: [0 m, 1 m, 0 m]}");
+        yaml = swap(
+                yaml, "wall: {thickness: 4 mm, density: 7850 kg/m3}", "mass: {empty: 90 kg, centre: [0 m, 1 m, 0 m]}");
         Analysis analysis = Analyser.analyse(Examples.read(yaml));
         MachineOutline machine = new MachineOutline(analysis);
         Configuration stowed = Configuration.of(analysis.poses().get(0));
@@ -178,7 +186,9 @@ class MachineOutlineTest {
                     .filter(s -> s.kind() == part.kind() && s.name().equals(part.name()) && !s.sketched())
                     .anyMatch(s -> Math.abs(area(s.lines().get(0).corners()) - looked.getArea())
                             < 1e-9 + 1e-6 * looked.getArea());
-            assertThat(found || looked.getNumGeometries() > 1 || !looked.getEnvelope().isValid())
+            assertThat(found
+                            || looked.getNumGeometries() > 1
+                            || !looked.getEnvelope().isValid())
                     .as(part.name())
                     .isTrue();
         }
@@ -198,9 +208,12 @@ class MachineOutlineTest {
         Analysis there = Analyser.analyse(MirrorTest.mirrored(design));
         int last = here.poses().size() - 1;
         for (View view : View.values()) {
-            List<Seen> a = new MachineOutline(here).at(Configuration.of(here.poses().get(last)), view);
-            List<Seen> b = new MachineOutline(there).at(Configuration.of(there.poses().get(last)), view);
-            assertThat(b.stream().map(Seen::name)).isEqualTo(a.stream().map(Seen::name).toList());
+            List<Seen> a =
+                    new MachineOutline(here).at(Configuration.of(here.poses().get(last)), view);
+            List<Seen> b =
+                    new MachineOutline(there).at(Configuration.of(there.poses().get(last)), view);
+            assertThat(b.stream().map(Seen::name))
+                    .isEqualTo(a.stream().map(Seen::name).toList());
             Vec2 sense = new Vec2(view == View.END ? -1 : 1, view == View.PLAN ? -1 : 1);
             for (int i = 0; i < a.size(); i++) {
                 boolean madeUp = a.get(i).sketched() || a.get(i).kind() == PartKind.GROUND;
@@ -218,8 +231,11 @@ class MachineOutlineTest {
     /** A tube that the design gives is as long as it says and starts at its pin; the pin of the rod is its end. */
     @Test
     void actuatorIsWhereItsPinsAre() throws CannotComputeException {
-        String yaml = swap(Examples.BOX, "push: 12 kN, pull: 12 kN", "push: 12 kN, pull: 12 kN, rod: {diameter: 40 mm},"
-                + " tube: {outside: 80 mm, inside: 70 mm, length: 700 mm}");
+        String yaml = swap(
+                Examples.BOX,
+                "push: 12 kN, pull: 12 kN",
+                "push: 12 kN, pull: 12 kN, rod: {diameter: 40 mm},"
+                        + " tube: {outside: 80 mm, inside: 70 mm, length: 700 mm}");
         Analysis analysis = Analyser.analyse(Examples.read(yaml));
         MachineOutline machine = new MachineOutline(analysis);
         for (Pose pose : analysis.poses()) {
@@ -271,8 +287,7 @@ class MachineOutlineTest {
             double leans = leaning(plate);
             boolean open = turn > 20 - 1e-9;
             assertThat(leans).as("at %s deg", turn).isCloseTo(open ? -14 : turn, within(0.01));
-            List<Vec2> shut = one(
-                            machine.at(Configuration.of(pose).doorsShut(), View.SIDE), PartKind.DOOR)
+            List<Vec2> shut = one(machine.at(Configuration.of(pose).doorsShut(), View.SIDE), PartKind.DOOR)
                     .corners();
             assertThat(leaning(shut)).isCloseTo(turn, within(0.01));
         }

@@ -57,10 +57,14 @@ class SilhouetteTest {
     @ParameterizedTest
     @ValueSource(booleans = {true, false})
     void nothingIsSeenBesideIt(boolean convex) {
-        assertThat(OutlineGeometry.silhouette(DRUM, new ZRange(0.51, 2), convex).isEmpty()).isTrue();
-        assertThat(OutlineGeometry.silhouette(DRUM, new ZRange(-2, -0.31), convex).isEmpty()).isTrue();
+        assertThat(OutlineGeometry.silhouette(DRUM, new ZRange(0.51, 2), convex).isEmpty())
+                .isTrue();
+        assertThat(OutlineGeometry.silhouette(DRUM, new ZRange(-2, -0.31), convex)
+                        .isEmpty())
+                .isTrue();
         assertThat(OutlineGeometry.nothing().isEmpty()).isTrue();
-        assertThat(OutlineGeometry.thick(OutlineGeometry.nothing(), 0.1).isEmpty()).isTrue();
+        assertThat(OutlineGeometry.thick(OutlineGeometry.nothing(), 0.1).isEmpty())
+                .isTrue();
     }
 
     /** A cone towards +x seen whole is a triangle on the drum's rectangle. */
@@ -79,13 +83,18 @@ class SilhouetteTest {
         List<Vec2> outline =
                 List.of(new Vec2(0, 0), new Vec2(3, 0), new Vec2(3, 1), new Vec2(1, 1), new Vec2(1, 2), new Vec2(0, 2));
         Mesh mesh = Polyhedron.prism(outline, 0.8, 0.1).mesh(1e-3);
-        assertThat(OutlineGeometry.silhouette(mesh, ZRange.ALL, false).getArea()).isCloseTo(4, within(1e-12));
+        assertThat(OutlineGeometry.silhouette(mesh, ZRange.ALL, false).getArea())
+                .isCloseTo(4, within(1e-12));
         // Between its end faces too: what lies inside the outline there is in the way.
-        assertThat(OutlineGeometry.silhouette(mesh, ZRange.around(0.1, 0.2), false).getArea())
+        assertThat(OutlineGeometry.silhouette(mesh, ZRange.around(0.1, 0.2), false)
+                        .getArea())
                 .isCloseTo(4, within(1e-12));
-        assertThat(OutlineGeometry.silhouette(mesh, ZRange.around(0.5, 0.1), false).getArea())
+        assertThat(OutlineGeometry.silhouette(mesh, ZRange.around(0.5, 0.1), false)
+                        .getArea())
                 .isCloseTo(4, within(1e-12));
-        assertThat(OutlineGeometry.silhouette(mesh, ZRange.around(0.1, 0.2), true).getArea()).isCloseTo(5, within(1e-12));
+        assertThat(OutlineGeometry.silhouette(mesh, ZRange.around(0.1, 0.2), true)
+                        .getArea())
+                .isCloseTo(5, within(1e-12));
     }
 
     @Test
@@ -95,9 +104,11 @@ class SilhouetteTest {
         assertThatObject(bar.getEnvelopeInternal()).isEqualTo(new Envelope(-0.2, 1.0, -0.1, 0.1));
         // rounded corners of eight chords each: 16 sin(pi / 16) r^2 in all
         double rounds = 16 * Math.sin(Math.PI / 16);
-        assertThat(OutlineGeometry.thick(bar, 0.05).getArea()).isCloseTo(0.24 + 2.8 * 0.05 + rounds * 0.0025, within(1e-6));
+        assertThat(OutlineGeometry.thick(bar, 0.05).getArea())
+                .isCloseTo(0.24 + 2.8 * 0.05 + rounds * 0.0025, within(1e-6));
         assertThatObject(OutlineGeometry.thick(bar, 0)).isSameAs(bar);
-        assertThat(OutlineGeometry.without(bar, new Vec2(0.4, 0), 0.05).getArea()).isCloseTo(0.24 - rounds * 0.0025, within(1e-6));
+        assertThat(OutlineGeometry.without(bar, new Vec2(0.4, 0), 0.05).getArea())
+                .isCloseTo(0.24 - rounds * 0.0025, within(1e-6));
         assertThatObject(OutlineGeometry.without(bar, new Vec2(0.4, 0.2), 0.05)).isSameAs(bar);
         // A crossing outline is mended: two triangles of a quarter each.
         assertThat(OutlineGeometry.polygon(List.of(new Vec2(0, 0), new Vec2(1, 1), new Vec2(1, 0), new Vec2(0, 1)))

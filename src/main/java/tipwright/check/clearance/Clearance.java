@@ -73,7 +73,9 @@ public final class Clearance {
             for (int j = i + 1; j < parts.size(); j++) {
                 MachinePart a = parts.get(i);
                 MachinePart b = parts.get(j);
-                if (a.kind().moves() && apart(a, b) && a.form().z().overlaps(b.form().z())) {
+                if (a.kind().moves()
+                        && apart(a, b)
+                        && a.form().z().overlaps(b.form().z())) {
                     Gap gap = pair(a, b);
                     if (gap != null) {
                         gaps.add(gap);

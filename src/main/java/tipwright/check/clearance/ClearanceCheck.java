@@ -12,8 +12,8 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
-import tipwright.outline.MachineParts;
 import tipwright.geometry.Vec2;
+import tipwright.outline.MachineParts;
 import tipwright.quantity.Kind;
 
 /** Nothing that moves runs into anything. */

@@ -6,7 +6,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
-import tipwright.load.Gravity;
 import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
@@ -15,6 +14,7 @@ import tipwright.design.tank.Door;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec3;
 import tipwright.load.Fill;
+import tipwright.load.Gravity;
 import tipwright.quantity.Kind;
 
 /** Hinge and latches of a closed door under the slurry. */

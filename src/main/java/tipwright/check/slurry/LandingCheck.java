@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
-import tipwright.load.Gravity;
 import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
@@ -16,6 +15,7 @@ import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.load.Fill;
+import tipwright.load.Gravity;
 import tipwright.quantity.Kind;
 
 /** Where the stream lands. */

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
-import tipwright.load.Gravity;
 import tipwright.analysis.Pose;
 import tipwright.check.rule.Findings;
 import tipwright.check.standing.Footprint.Mass;
@@ -16,6 +15,7 @@ import tipwright.geometry.Range;
 import tipwright.geometry.Solid;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.load.Gravity;
 
 /**
  * How a machine stands over all cases and tilts.

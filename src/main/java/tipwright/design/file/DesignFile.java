@@ -89,8 +89,14 @@ public final class DesignFile {
             List<SourceFile> files = new ArrayList<>(List.of(file));
             files.addAll(reader.sources());
             return new Reading.Good(
-                    design, text, Omitted.from(reader.assumptions(), design), warnings.inOrder(), sources, files,
-                    reader.uncertain(), other -> read(file, text, beside, other));
+                    design,
+                    text,
+                    Omitted.from(reader.assumptions(), design),
+                    warnings.inOrder(),
+                    sources,
+                    files,
+                    reader.uncertain(),
+                    other -> read(file, text, beside, other));
         }
         return new Reading.Bad(problems.inOrder());
     }

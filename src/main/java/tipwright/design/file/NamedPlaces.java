@@ -39,7 +39,9 @@ final class NamedPlaces {
         failed = true;
         quantities = binder;
         Problems problems = reader.problems();
-        if (!(node instanceof Node.Fields group) || group.fields().isEmpty() || group.fields().size() > MOST) {
+        if (!(node instanceof Node.Fields group)
+                || group.fields().isEmpty()
+                || group.fields().size() > MOST) {
             String found = node instanceof Node.Fields many ? many.fields().size() + " points" : node.words();
             problems.add(
                     node.place(), path, "1 to " + MOST + " names with their points are needed here; found " + found);
@@ -54,7 +56,8 @@ final class NamedPlaces {
                 problems.add(
                         entry.getValue().key(),
                         path,
-                        Say.quoted(name) + " is no name for a point; start with a letter, such as 'axle' or 'rail-end'");
+                        Say.quoted(name)
+                                + " is no name for a point; start with a letter, such as 'axle' or 'rail-end'");
                 good = false;
                 continue;
             }
@@ -84,8 +87,7 @@ final class NamedPlaces {
         return new ArrayList<>(order);
     }
 
-    private boolean visit(
-            PointSpec spec, Map<String, PointSpec> specs, Set<PointSpec> order, Set<String> open) {
+    private boolean visit(PointSpec spec, Map<String, PointSpec> specs, Set<PointSpec> order, Set<String> open) {
         if (order.contains(spec)) {
             return true;
         }
@@ -170,7 +172,8 @@ final class NamedPlaces {
                     .add(
                             name.place(),
                             path,
-                            "a point " + (size == 2 ? "[x, y]" : "[x, y, z]") + " is needed, such as " + sample + "; found "
+                            "a point " + (size == 2 ? "[x, y]" : "[x, y, z]") + " is needed, such as " + sample
+                                    + "; found "
                                     + name.words()
                                     + (name.text().matches(NAME) ? ", and the file has no 'points:' with names" : ""));
             return null;

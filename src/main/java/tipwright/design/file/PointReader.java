@@ -139,8 +139,7 @@ final class PointReader {
         for (Map.Entry<String, Node.Field> entry : group.fields().entrySet()) {
             Node value = entry.getValue().value();
             String below = Paths.key(path, entry.getKey());
-            Double length =
-                    quantities.read(how == How.DISTANCE ? DISTANCE : STEP, value, below, below, this::doubt);
+            Double length = quantities.read(how == How.DISTANCE ? DISTANCE : STEP, value, below, below, this::doubt);
             good &= length != null;
             if (length != null) {
                 to.add(new Mark(

@@ -45,7 +45,10 @@ final class PointStart {
         if (first.how() == How.ALONG) {
             Vec2 along = at(first, 1).xy().minus(at(first, 0).xy());
             return along.norm() < SHORTEST
-                    ? wrong(first, "a line needs two places; '" + first.to().get(0) + "' and '" + first.to().get(1) + "' are the same")
+                    ? wrong(
+                            first,
+                            "a line needs two places; '" + first.to().get(0) + "' and '"
+                                    + first.to().get(1) + "' are the same")
                     : at(first, 0).xy().plus(along.unit().times(first.length()));
         }
         return crossing();
@@ -68,10 +71,10 @@ final class PointStart {
             } else {
                 double across = z - from.z();
                 if (mark.length() < Math.abs(across)) {
-                    return wrong(mark, "shorter than the points are apart along the pivot (" + say(Math.abs(across)) + ")");
+                    return wrong(
+                            mark, "shorter than the points are apart along the pivot (" + say(Math.abs(across)) + ")");
                 }
-                start.distance(
-                        from.xy(), Math.sqrt(mark.length() * mark.length() - across * across), mark.doubt());
+                start.distance(from.xy(), Math.sqrt(mark.length() * mark.length() - across * across), mark.doubt());
             }
         }
         if (!spec.has(How.DISTANCE)) {
@@ -85,7 +88,8 @@ final class PointStart {
         Start.Found found = start.find();
         Start.Guess best = found.best();
         if (best == null) {
-            return wrong(spec.marks().get(0), "both readings start from the same place; measure from another point too");
+            return wrong(
+                    spec.marks().get(0), "both readings start from the same place; measure from another point too");
         }
         if (spec.marks().size() == 2 && spec.has(How.DISTANCE) && best.misfit() > BEYOND * BEYOND) {
             return cannotMeet();
@@ -123,8 +127,8 @@ final class PointStart {
             problems.add(
                     spec.place(),
                     spec.path(),
-                    "two places fit, " + both(one, other) + "; add 'side: " + two.get(0).word() + "' or 'side: "
-                            + two.get(1).word() + "'");
+                    "two places fit, " + both(one, other) + "; add 'side: "
+                            + two.get(0).word() + "' or 'side: " + two.get(1).word() + "'");
             return null;
         }
         double d = (side.axis() == 0 ? one.x() - other.x() : one.y() - other.y()) * side.sign();
@@ -135,7 +139,9 @@ final class PointStart {
                     spec.path(),
                     "the two places that fit are not told apart by 'side: " + side.word() + "', " + both(one, other)
                             + "; write 'side: "
-                            + (side.axis() == 0 ? "above' or 'side: below'" : "towards-dump' or 'side: away-from-dump'"));
+                            + (side.axis() == 0
+                                    ? "above' or 'side: below'"
+                                    : "towards-dump' or 'side: away-from-dump'"));
             return null;
         }
         return d > 0 ? one : other;

@@ -23,10 +23,7 @@ final class SchemaPoints {
                 THICKNESS,
                 Map.of(
                         "anyOf",
-                        List.of(
-                                length(),
-                                text("^[0-9]+ ?(ga|gauge)$"),
-                                text("^[0-9][-0-9 ./]*( mm| in)? plate$"))));
+                        List.of(length(), text("^[0-9]+ ?(ga|gauge)$"), text("^[0-9][-0-9 ./]*( mm| in)? plate$"))));
         return all;
     }
 
@@ -87,8 +84,7 @@ final class SchemaPoints {
         Map<String, Object> group = new LinkedHashMap<>();
         group.put("type", "object");
         group.put("minProperties", 1);
-        group.put(
-                "additionalProperties", Map.of("anyOf", List.of(coordinates, SchemaValues.reference(PLACED))));
+        group.put("additionalProperties", Map.of("anyOf", List.of(coordinates, SchemaValues.reference(PLACED))));
         return group;
     }
 }

@@ -52,7 +52,9 @@ final class SchemaValues {
         String inches = kind == Kind.LENGTH ? "( ?-? ?[0-9.][-0-9 ./]*(in|inch|inches|\"))?" : "";
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("type", kind == Kind.RATIO ? List.of("number", "string") : "string");
-        schema.put("pattern", "^" + ABOUT + NUMBER + units + (kind == Kind.RATIO ? "?" : "") + inches + " *" + DOUBT + "$");
+        schema.put(
+                "pattern",
+                "^" + ABOUT + NUMBER + units + (kind == Kind.RATIO ? "?" : "") + inches + " *" + DOUBT + "$");
         schema.put("examples", List.of(kind.example()));
         return schema;
     }
@@ -107,7 +109,8 @@ final class SchemaValues {
             if (type == Vec2.class || type == Vec3.class) {
                 return point(type == Vec2.class ? 2 : 3, measured);
             }
-            Map<String, Object> quantity = reference(measured.sheet() ? SchemaPoints.THICKNESS : name(measured.value()));
+            Map<String, Object> quantity =
+                    reference(measured.sheet() ? SchemaPoints.THICKNESS : name(measured.value()));
             return measured.orWord().isEmpty() ? quantity : any(List.of(quantity, Map.of("const", measured.orWord())));
         }
         if (type == NamedPoints.class) {

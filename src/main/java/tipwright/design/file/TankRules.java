@@ -3,10 +3,10 @@ package tipwright.design.file;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.tank.Attached;
-import tipwright.design.tank.CylinderInterior;
 import tipwright.design.steel.Pipe;
 import tipwright.design.steel.PipeSize;
+import tipwright.design.tank.Attached;
+import tipwright.design.tank.CylinderInterior;
 import tipwright.design.tank.Interior;
 import tipwright.design.tank.MeshInterior;
 import tipwright.design.tank.PrismInterior;
@@ -44,12 +44,14 @@ final class TankRules {
             return;
         }
         if (!shell.heads().contains(CylinderInterior.HeadShape.TORISPHERICAL)) {
-            facts.wrong("tank.interior.dish-depth", "goes with 'heads: torispherical'; leave it out, or change the heads");
+            facts.wrong(
+                    "tank.interior.dish-depth", "goes with 'heads: torispherical'; leave it out, or change the heads");
         } else if (tank.interior() instanceof CylinderInterior inside
                 && (inside.knuckle() < LEAST_KNUCKLE || inside.knuckle() > MOST_KNUCKLE)) {
             facts.wrong(
                     "tank.interior.dish-depth",
-                    "no torispherical head of this diameter and crown is so " + (inside.knuckle() < LEAST_KNUCKLE ? "flat" : "deep")
+                    "no torispherical head of this diameter and crown is so "
+                            + (inside.knuckle() < LEAST_KNUCKLE ? "flat" : "deep")
                             + "; measure it again, or give 'crown'");
         }
     }
@@ -83,7 +85,9 @@ final class TankRules {
         }
         if (tank != null && tank.interior() instanceof MeshInterior && outside(bound)) {
             problems.add(
-                    sources.nearest("tank.sizes"), "tank.sizes", "a mesh is taken as it is; leave 'sizes' out, or draw the inside");
+                    sources.nearest("tank.sizes"),
+                    "tank.sizes",
+                    "a mesh is taken as it is; leave 'sizes' out, or draw the inside");
             return null;
         }
         Interior interior = tank == null ? bound.get("tank.interior", Interior.class) : tank.interior();

@@ -117,15 +117,17 @@ final class TapeNotes {
                 warnings.add(
                         spec.place(),
                         spec.path(),
-                        "weakly placed " + (upright ? "up and down" : "along") + ", off by up to " + say(2 * doubt) + ": "
-                                + PointStart.inLine(spec, upright));
+                        "weakly placed " + (upright ? "up and down" : "along") + ", off by up to " + say(2 * doubt)
+                                + ": " + PointStart.inLine(spec, upright));
             }
         }
     }
 
     private static String name(Taped taped) {
         @Nullable Mark mark = taped.mark();
-        return mark == null ? taped.spec().name() : mark.to().get(0) + " to " + taped.spec().name();
+        return mark == null
+                ? taped.spec().name()
+                : mark.to().get(0) + " to " + taped.spec().name();
     }
 
     private String say(double length) {

@@ -24,11 +24,11 @@ final class UsualBinder {
                         + Quantities.show(kind.high(), Kind.DENSITY, reader.units());
                 reader.assume(new Assumption(path, range, kind.source() + "; weigh a bucket"));
                 double doubt = (kind.high() - kind.low()) / COVERED;
-                return kind.as(
-                        reader.doubtful(new Uncertain(path, word, Kind.DENSITY, kind.density(), doubt)));
+                return kind.as(reader.doubtful(new Uncertain(path, word, Kind.DENSITY, kind.density(), doubt)));
             }
         }
-        reader.problems().add(node.place(), path, node.words() + " is no usual kind of slurry; " + Say.meant(word, names));
+        reader.problems()
+                .add(node.place(), path, node.words() + " is no usual kind of slurry; " + Say.meant(word, names));
         return null;
     }
 }

@@ -52,7 +52,9 @@ final class VectorBinder {
         boolean good = true;
         for (int i = 0; i < size; i++) {
             Node item = list.items().get(i);
-            Double value = direction ? plain(item, path) : quantities.read(measured, item, path, path + COORDINATES[i], QuantityBinder.NONE);
+            Double value = direction
+                    ? plain(item, path)
+                    : quantities.read(measured, item, path, path + COORDINATES[i], QuantityBinder.NONE);
             good &= value != null;
             c[i] = value == null ? 0 : value;
         }

@@ -20,8 +20,10 @@ final class WorkedOut {
                 reader.assume(new Assumption(
                         Paths.item("tank.attached", i + 1) + ".mass",
                         say(part.mass(), Kind.MASS, reader),
-                        part.name() + ", from its steel, centre at [" + length(part.centre().x(), reader) + ", "
-                                + length(part.centre().y(), reader) + ", " + length(part.centre().z(), reader)
+                        part.name() + ", from its steel, centre at ["
+                                + length(part.centre().x(), reader) + ", "
+                                + length(part.centre().y(), reader) + ", "
+                                + length(part.centre().z(), reader)
                                 + "]; weigh it if you can"));
             }
         }

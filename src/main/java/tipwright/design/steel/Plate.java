@@ -28,7 +28,8 @@ public record Plate(
                 List<Double> size,
         @Note("As bought: 16 ga, 3/16 plate, 5 mm") @Measured(value = Kind.LENGTH, above = "0 mm", sheet = true)
                 double thickness,
-        @Note("Share that is holes, of a perforated plate") @Measured(value = Kind.RATIO, atLeast = "0 %", atMost = "95 %")
+        @Note("Share that is holes, of a perforated plate")
+                @Measured(value = Kind.RATIO, atLeast = "0 %", atMost = "95 %")
                 @Nullable
                 Double open,
         @Note("Its middle, tank stowed") @Measured(Kind.LENGTH) Vec3 centre,

@@ -33,7 +33,10 @@ record Sheet(Vec3 centre, Vec3 faces, double upright, double across, double thic
         Vec2 along = new Vec2(-n.y(), n.x()).times(upright / 2);
         Vec2 half = n.times(thickness / 2);
         return List.of(
-                m.minus(along).minus(half), m.plus(along).minus(half), m.plus(along).plus(half), m.minus(along).plus(half));
+                m.minus(along).minus(half),
+                m.plus(along).minus(half),
+                m.plus(along).plus(half),
+                m.minus(along).plus(half));
     }
 
     List<Double> zRange() {

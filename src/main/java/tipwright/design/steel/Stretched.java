@@ -36,7 +36,8 @@ record Stretched(Vec3 from, Vec3 to, double height, double width) {
         }
         Vec2 u = run.unit();
         Vec2 n = new Vec2(-u.y(), u.x()).times(height / 2);
-        return List.of(from.xy().minus(n), to.xy().minus(n), to.xy().plus(n), from.xy().plus(n));
+        return List.of(
+                from.xy().minus(n), to.xy().minus(n), to.xy().plus(n), from.xy().plus(n));
     }
 
     List<Double> across() {

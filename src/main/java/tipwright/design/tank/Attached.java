@@ -25,8 +25,7 @@ import tipwright.quantity.Kind;
 @ExactlyOne({"centre", "steel"})
 public record Attached(
         @Note("What it is") String name,
-        @Note("What it weighs") @Measured(value = Kind.MASS, atLeast = "0 kg", given = true)
-                double mass,
+        @Note("What it weighs") @Measured(value = Kind.MASS, atLeast = "0 kg", given = true) double mass,
         @Note("Its centre of mass, tank stowed") @Measured(value = Kind.LENGTH, given = true) Vec3 centre,
         @Note("Corners of its outline in the side view, to keep it clear")
                 @Counted(atLeast = 3, atMost = 500)
@@ -38,7 +37,8 @@ public record Attached(
                 @Measured(Kind.LENGTH)
                 @Preset
                 List<Double> z,
-        @Note("The steel that it is made of, which gives mass and centre") @Counted(atMost = 50) @Preset List<Steel> steel) {
+        @Note("The steel that it is made of, which gives mass and centre") @Counted(atMost = 50) @Preset
+                List<Steel> steel) {
 
     /** Works mass and centre out from the steel; one piece of it gives the outline too. */
     public Attached {

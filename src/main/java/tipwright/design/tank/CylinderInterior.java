@@ -51,7 +51,8 @@ public record CylinderInterior(
                 Double around,
         @Note("Length over both heads, outside") @Measured(value = Kind.LENGTH, above = "0 mm") @Nullable
                 Double overHeads,
-        @Note("Depth of a torispherical head, in place of its knuckle") @Measured(value = Kind.LENGTH, above = "0 mm")
+        @Note("Depth of a torispherical head, in place of its knuckle")
+                @Measured(value = Kind.LENGTH, above = "0 mm")
                 @Nullable
                 Double dishDepth)
         implements Interior {

@@ -35,9 +35,7 @@ public record Tank(
                 @Preset
                 List<Vec2> outline,
         @Note("What the tank's sizes are: inside, or outside with the wall taken off") @Nullable Sizes sizes,
-        @Note("Pulls of a hook scale that hold the empty tank, which correct its centre")
-                @Counted(atMost = 20)
-                @Preset
+        @Note("Pulls of a hook scale that hold the empty tank, which correct its centre") @Counted(atMost = 20) @Preset
                 List<HookReading> weighed) {
 
     /** Which side of the wall was measured. */

@@ -14,7 +14,8 @@ import java.util.List;
  */
 public record UsualSlurry(String name, double low, double high, String source, double density) {
     private static final double EITHER_WAY = 0.1;
-    private static final String TABLE = "engineering table of densities of dirt and mud, 10 % either way by common practice";
+    private static final String TABLE =
+            "engineering table of densities of dirt and mud, 10 % either way by common practice";
 
     private static final List<UsualSlurry> ALL = List.of(
             one("flowing-mud", 1730, TABLE),

@@ -17,6 +17,7 @@ import tipwright.quantity.Kind;
 public record Weighed(
         @Note("Of the tank alone, on the scale") @Measured(value = Kind.MASS, above = "0 kg") double empty,
         @Note("Its centre of mass, tank stowed") @Measured(Kind.LENGTH) Vec3 centre,
-        @Note("Thickness of the wall, where sizes are outside") @Measured(value = Kind.LENGTH, above = "0 mm", sheet = true)
+        @Note("Thickness of the wall, where sizes are outside")
+                @Measured(value = Kind.LENGTH, above = "0 mm", sheet = true)
                 @Nullable
                 Double thickness) {}

@@ -72,8 +72,8 @@ public final class Adjustment {
         var problem = new LeastSquaresBuilder()
                 .start(x)
                 .target(new double[observations.size()])
-                .model(point -> new Pair<>(
-                        new ArrayRealVector(residuals(point.toArray()), false), jacobian(point.toArray())))
+                .model(point ->
+                        new Pair<>(new ArrayRealVector(residuals(point.toArray()), false), jacobian(point.toArray())))
                 .maxEvaluations(MOST_STEPS)
                 .maxIterations(MOST_STEPS)
                 .build();

@@ -113,7 +113,6 @@ public sealed interface Observation {
 
     /** Between two places, m. */
     static double apart(double[] a, double[] b) {
-        return Math.sqrt(
-                (a[0] - b[0]) * (a[0] - b[0]) + (a[1] - b[1]) * (a[1] - b[1]) + (a[2] - b[2]) * (a[2] - b[2]));
+        return Math.sqrt((a[0] - b[0]) * (a[0] - b[0]) + (a[1] - b[1]) * (a[1] - b[1]) + (a[2] - b[2]) * (a[2] - b[2]));
     }
 }

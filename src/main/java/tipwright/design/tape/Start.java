@@ -109,9 +109,7 @@ public final class Start {
         }
         Vec2 u = between.times(1 / s);
         double gap = s > a.radius + b.radius ? s - a.radius - b.radius : 0;
-        double along = gap > 0
-                ? a.radius + gap / 2
-                : (a.radius * a.radius - b.radius * b.radius + s * s) / (2 * s);
+        double along = gap > 0 ? a.radius + gap / 2 : (a.radius * a.radius - b.radius * b.radius + s * s) / (2 * s);
         double across = Math.sqrt(Math.max(0, a.radius * a.radius - along * along));
         if (across == 0 && gap == 0) {
             along = Math.copySign(Math.min(Math.abs(along), 0.5 * (a.radius + s + b.radius)), along);

@@ -52,7 +52,6 @@ public record Instant(
      * @param shut whether the doors stay shut whatever the tilt
      */
     public Configuration configuration(boolean shut) {
-        return new Configuration(
-                tilt, bodies.stream().map(Placement::asBody).toList(), framePin, tankPin, fill, shut);
+        return new Configuration(tilt, bodies.stream().map(Placement::asBody).toList(), framePin, tankPin, fill, shut);
     }
 }

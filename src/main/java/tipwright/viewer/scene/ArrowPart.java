@@ -73,7 +73,8 @@ final class ArrowPart {
         double force = now.rest().force() / actuators.size();
         Vec2 line = now.tankPin().minus(now.framePin()).unit();
         for (PlacedActuator a : actuators) {
-            Vec2 beside = new Vec2(-line.y(), line.x()).times(1.4 * ActuatorShape.tubeRadius(a.actuator()) + 2.6 * thick);
+            Vec2 beside =
+                    new Vec2(-line.y(), line.x()).times(1.4 * ActuatorShape.tubeRadius(a.actuator()) + 2.6 * thick);
             Vec2 near = now.tankPin().plus(beside);
             Vec2 far = near.minus(line.times(Math.abs(force) * scale));
             Vec3 at = new Vec3(near.x(), near.y(), a.z());

@@ -34,8 +34,7 @@ final class DoorPart {
                 continue;
             }
             MeshView plate = Surface.view(
-                    DoorSwing.plate(opening),
-                    Surface.bright(theme.tank().deriveColor(0, 1, 0.85, 1), 0.4));
+                    DoorSwing.plate(opening), Surface.bright(theme.tank().deriveColor(0, 1, 0.85, 1), 0.4));
             MeshView bar = Surface.view(hinge(opening, door), Surface.matt(theme.cradle()));
             Vec3 a = door.hingeAxis();
             Rotate turn = new Rotate(

@@ -15,8 +15,12 @@ import tipwright.geometry.Vec3;
 /** The adjustment of tape readings against published examples, and against points that are known. */
 class AdjustmentTest {
     private static final double[][] SIX = {
-        {27.297, -4.953, 1.47}, {20.693, -4.849, 1.93}, {22.590, 0.524, 1.2}, {17.113, -3.003, 2.17},
-        {22.554, 4.727, 1.77}, {22.447, -7.880, 1.6}
+        {27.297, -4.953, 1.47},
+        {20.693, -4.849, 1.93},
+        {22.590, 0.524, 1.2},
+        {17.113, -3.003, 2.17},
+        {22.554, 4.727, 1.77},
+        {22.447, -7.880, 1.6}
     };
 
     private static Adjusted solve(double[][] known, double[] guess, boolean upright, double... distances)
@@ -66,8 +70,10 @@ class AdjustmentTest {
     @Test
     void threeDistancesInSpaceHaveTwoAnswers() throws WeakNetException {
         double[][] known = {{27.297, -4.953, 1.47}, {25.475, -6.124, 2.36}, {22.590, 0.524, 1.2}};
-        Vec3 one = solve(known, new double[] {24, -2.6, 1}, true, 3.851, 3.875, 3.514).place(3);
-        Vec3 other = solve(known, new double[] {24.5, -2.4, 2}, true, 3.851, 3.875, 3.514).place(3);
+        Vec3 one = solve(known, new double[] {24, -2.6, 1}, true, 3.851, 3.875, 3.514)
+                .place(3);
+        Vec3 other = solve(known, new double[] {24.5, -2.4, 2}, true, 3.851, 3.875, 3.514)
+                .place(3);
         assertThat(one.minus(new Vec3(24.31229, -2.52045, 1.53649)).norm()).isLessThan(1e-5);
         assertThat(other.minus(new Vec3(24.35062, -2.48109, 1.66673)).norm()).isLessThan(1e-5);
     }
@@ -184,8 +190,7 @@ class AdjustmentTest {
                 double length = Observation.apart(known[i], truth);
                 double tape = (2 * random.nextDouble() - 1) * Tape.Accuracy.II.largestError(length);
                 double held = 0.002 * random.nextGaussian();
-                all.add(new Observation.Distance(
-                        i, 3, length + tape + held, Tape.USUAL.doubt(length, false)));
+                all.add(new Observation.Distance(i, 3, length + tape + held, Tape.USUAL.doubt(length, false)));
             }
             Adjusted found = Adjustment.solve(start, free, all);
             withinX += Math.abs(found.place(3).x() - truth[0]) <= 1.96 * found.doubt(3, 0) ? 1 : 0;
@@ -202,10 +207,11 @@ class AdjustmentTest {
         boolean[][] free = {{false, false, false}, {false, false, false}, {true, true, false}};
         List<Observation> all =
                 List.of(new Observation.Distance(0, 2, 2, 0.002), new Observation.Distance(1, 2, 1, 0.002));
-        assertThatThrownBy(() -> Adjustment.solve(start, free, all)).isInstanceOfSatisfying(WeakNetException.class, e -> {
-            assertThat(e.point()).isEqualTo(2);
-            assertThat(e.upAndDown()).isTrue();
-        });
+        assertThatThrownBy(() -> Adjustment.solve(start, free, all))
+                .isInstanceOfSatisfying(WeakNetException.class, e -> {
+                    assertThat(e.point()).isEqualTo(2);
+                    assertThat(e.upAndDown()).isTrue();
+                });
     }
 
     /** One reading that is 40 mm off among five is the one that is suspected, and left out the rest closes. */

@@ -28,7 +28,9 @@ class OneTankTest {
     private static final List<Vec2> OUTLINE =
             List.of(new Vec2(-0.6, 0.4), new Vec2(0.7, 0.45), new Vec2(0.55, 1.6), new Vec2(-0.52, 1.55));
     private static final String YAML = swap(
-            Examples.BOX, "  openings:", "  outline: [[-600 mm, 400 mm], [700 mm, 450 mm], [550 mm, 1.6 m], [-520 mm, 1.55 m]]\n  openings:");
+            Examples.BOX,
+            "  openings:",
+            "  outline: [[-600 mm, 400 mm], [700 mm, 450 mm], [550 mm, 1.6 m], [-520 mm, 1.55 m]]\n  openings:");
 
     private static List<Vec2> shape(List<Vec2> ring) {
         List<Vec2> sides = new ArrayList<>();
