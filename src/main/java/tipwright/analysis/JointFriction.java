@@ -4,6 +4,7 @@ package tipwright.analysis;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
+import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.Rod;
 import tipwright.design.drive.Drive;
 import tipwright.design.joint.Guide;
@@ -12,10 +13,10 @@ import tipwright.design.joint.Support;
 import tipwright.linkage.Reactor;
 
 /**
- * Friction of every joint, in proportion to what it bears. Pins: mu R d/2; slides: mu times the sum of the contact forces.
+ * Friction of every joint, in proportion to what it bears: the one place that tells how much a joint rubs and which way. Pins: mu R d/2; slides: mu times the sum of the contact forces.
  * Source: Coulomb friction in a journal and in a guide, any text on statics (from memory). Owned by one balancer.
  */
-final class JointFriction {
+public final class JointFriction {
     private static final double UNKNOWN_PIN = 0.025;
 
     /** Friction radius of the actuator's pin at its fixed end, m. */
@@ -30,34 +31,46 @@ final class JointFriction {
 
     JointFriction(Design design, Mechanism mechanism) {
         Drive drive = design.drive();
-        double mu = design.friction().pins();
-        Rod rod = drive.actuators().get(0).actuator().rod();
-        double unknown = rod == null ? UNKNOWN_PIN : rod.diameter();
-        framePin = mu * diameter(drive.framePinJoint(), unknown) / 2;
-        rodPin = mu * diameter(drive.tankPinJoint(), unknown) / 2;
+        Actuator actuator = drive.actuators().get(0).actuator();
+        framePin = pinRadius(design, drive.framePinJoint(), actuator);
+        rodPin = pinRadius(design, drive.tankPinJoint(), actuator);
         pivot = mechanism.pivot();
         pinRadius = new double[mechanism.joints().size()];
         guides = new @Nullable Guide[pinRadius.length];
         for (int i = 0; i < pinRadius.length; i++) {
             String name = mechanism.joints().get(i).name();
-            pinRadius[i] = mu * diameter(drive.pinJoint(name), unknown) / 2;
+            pinRadius[i] = pinRadius(design, drive.pinJoint(name), actuator);
             guides[i] = drive.guide(name);
         }
         List<Support> bearings = design.pivot().bearings();
         bearingRadius = new double[bearings.size()];
         for (int i = 0; i < bearingRadius.length; i++) {
-            bearingRadius[i] = frictionRadius(design, bearings.get(i));
+            bearingRadius[i] = bearingRadius(design, bearings.get(i));
         }
     }
 
-    private static double diameter(@Nullable PinJoint joint, double unknown) {
-        return joint == null ? unknown : joint.diameter();
+    /** Friction radius of a pin, m; one whose size is not known is taken as thick as the actuator's rod. */
+    public static double pinRadius(Design design, @Nullable PinJoint joint, Actuator actuator) {
+        Rod rod = actuator.rod();
+        double unknown = rod == null ? UNKNOWN_PIN : rod.diameter();
+        return design.friction().pins() * (joint == null ? unknown : joint.diameter()) / 2;
     }
 
-    private static double frictionRadius(Design design, Support s) {
+    /** Friction radius of a bearing of the pivot, m. */
+    public static double bearingRadius(Design design, Support support) {
         Double given = design.friction().pivot();
-        double mu = given == null ? s.bearing().usualFriction() : given;
-        return mu * s.bearing().bore() / 2;
+        double mu = given == null ? support.bearing().usualFriction() : given;
+        return mu * support.bearing().bore() / 2;
+    }
+
+    /**
+     * What rubs, with its sign: positive brakes the tipping, negative brakes the way back.
+     *
+     * @param rub N or N m, not negative
+     * @param sense +1 while tipping, -1 on the way back, 0 at rest without friction
+     */
+    static double braking(double rub, int sense) {
+        return sense * rub;
     }
 
     /**
@@ -74,18 +87,18 @@ final class JointFriction {
                 for (int k = 0; k < bearingRadius.length; k++) {
                     moment += bearingRadius[k] * bearings[k];
                 }
-                out[i] = sense * moment;
+                out[i] = braking(moment, sense);
             } else {
                 double x = solved.jointX(i);
                 double y = solved.jointY(i);
                 double load = Math.sqrt(x * x + y * y);
                 double rub =
                         guide == null ? pinRadius[i] * load : guide.friction() * guide.contact(load, solved.couple(i));
-                out[i] = sense * rub;
+                out[i] = braking(rub, sense);
             }
         }
-        double push = sense * Math.abs(solved.force());
-        out[guides.length] = push * framePin;
-        out[guides.length + 1] = push * rodPin;
+        double push = Math.abs(solved.force());
+        out[guides.length] = braking(push * framePin, sense);
+        out[guides.length + 1] = braking(push * rodPin, sense);
     }
 }

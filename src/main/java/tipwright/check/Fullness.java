@@ -8,7 +8,9 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
+import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.drive.TiltRange;
@@ -33,9 +35,7 @@ final class Fullness {
     private static final double ALMOST = 0.995;
     private static final double COARSEST = Math.toRadians(2);
 
-    /** Checks whose verdict no fill changes, or where more fill is no reason. */
-    private static final Set<String> OTHER =
-            Set.of("reach", "stroke", "transmission", "over-centre", "empties", "clearance", "landing", "hang");
+    private static final List<Check> RULES = Checks.with(Trait.DEPENDS_ON_FILL);
 
     private Fullness() {}
 
@@ -49,7 +49,8 @@ final class Fullness {
         }
     }
 
-    private static final Rules AT_REST = analysis -> Checks.run(analysis, OTHER);
+    private static final Rules AT_REST =
+            analysis -> RULES.stream().flatMap(c -> c.run(analysis).stream()).toList();
 
     /**
      * With the dump in time, which is ten times as slow.
@@ -64,7 +65,8 @@ final class Fullness {
                 // what is not known is no pass
                 throw new NotConvergedException("how full it may be: " + timing.missing());
             }
-            return Checks.run(analysis, timing, OTHER).stream()
+            return RULES.stream()
+                    .flatMap(c -> c.run(analysis, timing).stream())
                     .filter(f -> !leftOut.contains(f.id()))
                     .toList();
         }

@@ -18,8 +18,6 @@ import tipwright.viewer.start.DesignName;
  * @param name null when it cannot be read; the problems have been told
  */
 record Drawn(@Nullable DesignName name, @Nullable Design design, Reading reading) {
-    private static final List<String> BUILT_IN = List.of("held", "draining", "heaped", "caked", "empty", "heel");
-
     /** Finds and reads it; tells its problems. */
     static Drawn find(@Nullable String asked, CommandLine line) {
         DesignSource source = DesignSource.find(asked);
@@ -48,7 +46,7 @@ record Drawn(@Nullable DesignName name, @Nullable Design design, Reading reading
 
     /** A load case that the design has. */
     String loadCase(String asked, CommandLine line) {
-        List<String> names = new ArrayList<>(BUILT_IN);
+        List<String> names = new ArrayList<>(Cases.BUILT_IN);
         Design d = design;
         if (d != null) {
             names.removeAll(d.cases().skip());

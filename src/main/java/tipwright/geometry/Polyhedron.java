@@ -98,12 +98,6 @@ public final class Polyhedron implements Solid {
         return new Vec3(x.low() + x.high(), y.low() + y.high(), z.low() + z.high()).times(0.5);
     }
 
-    /** Volume properties of the part below both of two planes; section 0. */
-    public Moments below(Plane one, Plane two) {
-        Moments wet = tree.below(one, two);
-        return wet.volume() <= 0 ? Moments.NOTHING : wet;
-    }
-
     @Override
     public Polyhedron faceted(double sag) {
         return this;
@@ -113,6 +107,11 @@ public final class Polyhedron implements Solid {
     public Moments below(Plane plane) {
         Moments wet = tree.below(plane);
         return wet.volume() <= 0 ? Moments.NOTHING : wet;
+    }
+
+    /** Volume properties of the part below both planes; the section is that of the first. */
+    public Moments below(Plane a, Plane b) {
+        return Corner.below(tree, a, b);
     }
 
     @Override

@@ -136,7 +136,17 @@ final class SumTree {
         return cut.moments(wet, n, origin);
     }
 
-    /** Volume properties of what lies below both of two planes; section 0. */
+    /** Half of the diagonal of the box around everything, m. */
+    double reach() {
+        return new Vec3(boxes[3], boxes[4], boxes[5]).norm();
+    }
+
+    /** Middle of that box, m. */
+    Vec3 middle() {
+        return origin.plus(new Vec3(boxes[0], boxes[1], boxes[2]));
+    }
+
+    /** Volume properties of what lies below both of two planes that are not parallel; the section is that of the first. */
     Moments below(Plane one, Plane two) {
         Vec3 n = one.normal();
         Vec3 m = two.normal();
@@ -147,7 +157,7 @@ final class SumTree {
         double over = height(0, apart) - (level - other);
         if (Math.abs(over) >= reach(0, apart)) {
             Moments single = below(over >= 0 ? one : two);
-            return new Moments(single.volume(), single.first(), 0);
+            return over >= 0 ? single : new Moments(single.volume(), single.first(), 0);
         }
         double[] wet = new double[SUMS];
         CutSums cut = new CutSums(corners, onBoth(n, level, apart, level - other));
@@ -171,8 +181,11 @@ final class SumTree {
                 node++;
             }
         }
-        Moments both = cut.moments(wet, Vec3.ZERO, origin);
-        return new Moments(both.volume(), both.first(), 0);
+        // the area vectors of all faces and of both sections sum to nothing
+        double cosine = n.dot(m);
+        Vec3 first = n.minus(m.times(cosine)).times(1 / (1 - cosine * cosine));
+        Moments both = cut.moments(wet, first, origin);
+        return new Moments(both.volume(), both.first(), Math.max(0, both.section()));
     }
 
     /** The point nearest to the origin on both planes n . p = level and apart . p = gap. */

@@ -50,6 +50,11 @@ public final class Heap {
      */
     public record Lying(Plane surface, @Nullable Plane slope, Moments moments) {}
 
+    /** As they settled: the level surface, and what is below it. */
+    Filled atRest() {
+        return settled;
+    }
+
     /** As they settled, before anything moves. */
     public Lying settled() {
         return new Lying(settled.plane(), null, settled.moments());

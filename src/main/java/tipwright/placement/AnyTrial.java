@@ -92,7 +92,7 @@ final class AnyTrial implements Trial {
 
     private double[] utilisations(Design tried) throws CannotComputeException {
         Analysis analysis = Analyser.analyse(tried);
-        double[] all = LimitChecks.utilisations(analysis, "");
+        double[] all = LimitChecks.utilisations(analysis, null);
         if (wantedTime != null) {
             Cycle dump = CycleTimer.time(analysis).dump();
             double used = dump == null || !dump.complete() ? LimitChecks.PASSED : dump.total() / wantedTime;

@@ -131,7 +131,7 @@ final class Finish {
         List<Finding> findings = rechecker.findings(spot);
         Finding governing = null;
         for (Finding f : findings) {
-            boolean same = (f.id() + "/").startsWith(spot.governing().check() + "/");
+            boolean same = Limit.of(f) == spot.governing();
             if (same && (governing == null || f.utilisation() > governing.utilisation())) {
                 governing = f;
             }
@@ -149,7 +149,8 @@ final class Finish {
         if (!answers.isEmpty()) {
             for (Finding f : answers.get(0).failed()) {
                 if (rechecker.everywhere(f)) {
-                    notes.add("fails wherever the mounts are: " + f.title() + " (" + f.note() + ")");
+                    notes.add("fails wherever the mounts are: " + f.title() + " ("
+                            + f.note().metric() + ")");
                 }
             }
         }

@@ -22,6 +22,7 @@ import tipwright.linkage.Linkage;
 import tipwright.linkage.LinkageException;
 import tipwright.linkage.Posture;
 import tipwright.load.LoadTable;
+import tipwright.load.TiltGrid;
 
 /**
  * Works candidates of any mechanism out by the general analysis and the checks, at the design's tilts or at fewer. The loads do not
@@ -47,7 +48,7 @@ final class Gauge {
         TiltRange given = task.design().tilt();
         double step = Math.max(given.step(), (given.to() - given.from()) / most);
         design = task.design().withTilt(new TiltRange(given.from(), given.to(), step));
-        tilts = design.tilt().tilts();
+        tilts = TiltGrid.of(design);
         loads = LoadTable.of(design, tilts);
         task.listed().forEach(a -> buckling.add(Buckling.of(a.actuator())));
         drawn = failures(design);
@@ -136,7 +137,7 @@ final class Gauge {
             none[Limit.REACH.index()] = LimitChecks.PASSED;
             return new Tried(none, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
         }
-        double[] all = LimitChecks.utilisations(analysis, Limit.BUCKLING.check());
+        double[] all = LimitChecks.utilisations(analysis, Limit.BUCKLING);
         int sharing = design.drive().actuators().size();
         double most = force(analysis, actuator, sharing, all);
         StrokeTime stroke = StrokeTime.of(analysis);

@@ -2,13 +2,12 @@
 package tipwright.placement;
 
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.check.Checks;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 
 /** What bounds the mounts, by the checks themselves. */
@@ -16,35 +15,33 @@ final class LimitChecks {
     /** What a limit without a measure counts as when it is passed. */
     static final double PASSED = 2;
 
-    private static final Set<String> IDS =
-            Stream.of(Limit.values()).map(Limit::check).collect(Collectors.toSet());
     private static final List<Check> CHECKS =
-            Checks.all().stream().filter(c -> bounds(c.id())).toList();
+            Checks.all().stream().filter(LimitChecks::bounds).toList();
     private static final List<Check> OTHERS =
-            Checks.all().stream().filter(c -> !bounds(c.id())).toList();
+            Checks.all().stream().filter(c -> !bounds(c)).toList();
 
     private LimitChecks() {}
 
-    private static boolean bounds(String check) {
-        return IDS.stream().anyMatch(id -> id.equals(check) || id.startsWith(check + "/"));
+    /** Whether the search works it out as a limit; a check that bounds mounts otherwise is one of the others. */
+    private static boolean bounds(Check check) {
+        return check.traits().contains(Trait.BOUNDS_MOUNTS) && Limit.of(check, check.id()) != null;
     }
 
     /**
      * Utilisations of all limits but the time wanted [limit].
      *
-     * @param leftOut id of a check that the caller does itself; empty: none
+     * @param leftOut a limit that the caller works out; null: none
      */
-    static double[] utilisations(Analysis analysis, String leftOut) {
+    static double[] utilisations(Analysis analysis, @Nullable Limit leftOut) {
         double[] all = new double[Judge.LIMITS];
         for (Check check : CHECKS) {
-            if (check.id().equals(leftOut)) {
+            if (leftOut != null && leftOut == Limit.of(check, check.id())) {
                 continue;
             }
             for (Finding f : check.run(analysis)) {
-                for (Limit limit : Limit.values()) {
-                    if (f.id().equals(limit.check()) || f.id().startsWith(limit.check() + "/")) {
-                        all[limit.index()] = Math.max(all[limit.index()], used(f));
-                    }
+                Limit limit = Limit.of(check, f.id());
+                if (limit != null) {
+                    all[limit.index()] = Math.max(all[limit.index()], used(f));
                 }
             }
         }

@@ -8,15 +8,14 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
+import tipwright.analysis.JointFriction;
+import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.design.Design;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
-import tipwright.design.actuator.Rod;
 import tipwright.design.drive.Straight;
 import tipwright.design.joint.Friction;
-import tipwright.design.joint.PinJoint;
-import tipwright.design.joint.Support;
 import tipwright.geometry.Vec2;
 
 /**
@@ -49,7 +48,6 @@ record TiltLoads(
 
     private static final double ARM = 0.3;
     private static final double FAR = 100;
-    private static final double UNKNOWN_PIN = 0.025;
 
     /**
      * The loads of a design's tank.
@@ -67,6 +65,7 @@ record TiltLoads(
         if (analysis.stop() != null) {
             throw new CannotComputeException(design.name() + ": placing works for tilt ranges of less than 175 deg");
         }
+        double[] tilts = analysis.poses().stream().mapToDouble(Pose::tilt).toArray();
         double[] share = shares(design, straight);
         List<String> names = new ArrayList<>();
         double[][][][] loads = new double[analysis.cases().size()][][][];
@@ -87,9 +86,9 @@ record TiltLoads(
             }
         }
         double[] radius = design.pivot().bearings().stream()
-                .mapToDouble(s -> frictionRadius(design, s))
+                .mapToDouble(s -> JointFriction.bearingRadius(design, s))
                 .toArray();
-        return new TiltLoads(pivot, design.tilt().tilts(), List.copyOf(names), loads, axial, share, radius);
+        return new TiltLoads(pivot, tilts, List.copyOf(names), loads, axial, share, radius);
     }
 
     /** The design's drive, when it is one that can be placed. */
@@ -118,21 +117,11 @@ record TiltLoads(
         return new double[] {balance.force() * row.pose().arm(), one.x(), one.y(), two.x(), two.y()};
     }
 
-    private static double frictionRadius(Design design, Support s) {
-        Double given = design.friction().pivot();
-        double mu = given == null ? s.bearing().usualFriction() : given;
-        return mu * s.bearing().bore() / 2;
-    }
-
     /** Friction radii of the pins at frame and tank with an actuator, m. */
     static double[] pinRadii(Design design, Actuator actuator) {
-        Rod rod = actuator.rod();
-        double unknown = rod == null ? UNKNOWN_PIN : rod.diameter();
-        double mu = design.friction().pins();
-        PinJoint frame = design.drive().framePinJoint();
-        PinJoint tank = design.drive().tankPinJoint();
         return new double[] {
-            mu * (frame == null ? unknown : frame.diameter()) / 2, mu * (tank == null ? unknown : tank.diameter()) / 2
+            JointFriction.pinRadius(design, design.drive().framePinJoint(), actuator),
+            JointFriction.pinRadius(design, design.drive().tankPinJoint(), actuator)
         };
     }
 

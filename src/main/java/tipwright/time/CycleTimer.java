@@ -3,6 +3,7 @@ package tipwright.time;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.hipparchus.exception.MathRuntimeException;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
@@ -26,6 +27,8 @@ public final class CycleTimer {
 
     /** Below this share of its free speed the drive counts as stalled. Source: common practice, no source. */
     public static final double STALL = 0.01;
+
+    private static final List<String> FOLLOWING = List.of("caked", "settled", "slid");
 
     private CycleTimer() {}
 
@@ -82,20 +85,25 @@ public final class CycleTimer {
                 target,
                 dump.drained(),
                 opens,
+                List.of(),
                 dump.hold(),
                 end,
                 why));
         if (find(analysis, "held") != null) {
             Liquid held = new Liquid(design, contents, mechanism, null);
-            scripts.add(still("held", held, held.lowering(held.start()), held.start(), end, why));
+            scripts.add(still("held", held, held.lowering(held.start()), held.start(), List.of(), end, why));
         }
-        CaseResult caked = find(analysis, "caked");
-        if (caked != null) {
+        List<Double> breaks = new ArrayList<>();
+        if (Double.isFinite(design.slurry().release())) {
+            breaks.add(design.slurry().release());
+        }
+        for (CaseResult listed : listed(analysis)) {
             scripts.add(still(
-                    "caked",
-                    Listed.of(caked, r -> r.raise().force()),
-                    Listed.back(mechanism, left(caked, end)),
-                    caked.load().contents(),
+                    listed.name(),
+                    Listed.of(listed, r -> r.raise().force()),
+                    Listed.back(mechanism, left(listed, end)),
+                    listed.load().contents(),
+                    breaks,
                     end,
                     why));
         }
@@ -106,8 +114,19 @@ public final class CycleTimer {
         return cycles;
     }
 
-    private static Script still(String name, Load up, Load down, double start, double end, Happening.Kind why) {
-        return new Script(name, up, volume -> down, start, Double.POSITIVE_INFINITY, 0, List.of(), 0, end, why);
+    /** The load cases that follow the tilt alone: nothing runs out in its own time. */
+    private static List<CaseResult> listed(Analysis analysis) {
+        List<String> names = new ArrayList<>(FOLLOWING);
+        analysis.design().cases().add().forEach(own -> names.add(own.name()));
+        return names.stream()
+                .map(name -> find(analysis, name))
+                .filter(Objects::nonNull)
+                .toList();
+    }
+
+    private static Script still(
+            String name, Load up, Load down, double start, List<Double> breaks, double end, Happening.Kind why) {
+        return new Script(name, up, volume -> down, start, Double.POSITIVE_INFINITY, 0, List.of(), breaks, 0, end, why);
     }
 
     /** What a load case still has in the tank at a tilt, rad, and so takes back with it. */

@@ -70,6 +70,12 @@ final class Run {
                 watches.add(watch(y -> y[Leg.TILT] - opens, true, Kind.OPENS, Action.RESET_DERIVATIVES));
             }
         }
+        for (double at : script.breaks()) {
+            if (at > from.tilt() && at < script.end()) {
+                watches.add(new Watch(
+                        y -> y[Leg.TILT] - at, true, pace / 20, (time, y) -> Action.RESET_DERIVATIVES, effort));
+            }
+        }
         watches.add(watch(y -> leg.pace(y) - CycleTimer.STALL, false, Kind.STALLED, Action.CONTINUE));
         watches.add(watch(y -> slack(leg, y), false, Kind.STALLED, Action.STOP));
         if (runsOut()) {

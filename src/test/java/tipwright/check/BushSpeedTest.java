@@ -61,7 +61,7 @@ class BushSpeedTest {
         assertThat(found).hasSize(4);
         assertThat(found.subList(2, 4))
                 .allMatch(f -> f.verdict() == Verdict.NOT_CHECKED)
-                .allMatch(f -> f.note().contains("actuator.speed missing"));
+                .allMatch(f -> f.note().metric().contains("actuator.speed missing"));
     }
 
     @Test

@@ -76,7 +76,7 @@ class ChecksTest {
                 List.of("hold", "buckling", "shaft", "pin/frame-pin", "duty", "door", "bearing-housing/bearing-1")) {
             Finding f = of(result, id);
             assertThat(f.verdict()).as(id).isEqualTo(Verdict.NOT_CHECKED);
-            assertThat(f.note()).startsWith("not checked: ").contains("missing");
+            assertThat(f.note().metric()).startsWith("not checked: ").contains("missing");
         }
     }
 
@@ -97,7 +97,7 @@ class ChecksTest {
         Finding f = of(check(empty), "over-centre");
         // Empty box: centroid 0.4 m left of and 0.5 m over the pivot.
         String tilt = String.format(java.util.Locale.ROOT, "empty %.1f deg", Math.toDegrees(Math.atan2(0.4, 0.5)));
-        assertThat(f.note()).contains(tilt);
+        assertThat(f.note().metric()).contains(tilt);
         assertThat(f.verdict()).isEqualTo(Verdict.CLOSE);
         String oil = "{kind: hydraulic, bore: 50 mm, rod: {diameter: 30 mm}, closed: 800 mm, stroke: 900 mm,"
                 + " relief-pressure: 160 bar, acting: single}";
@@ -121,7 +121,7 @@ class ChecksTest {
         Finding f = of(result, "reach");
         assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
         assertThat(f.capacity()).isCloseTo(at, within(1e-6));
-        assertThat(f.note()).contains("dead centre at 26.57 deg");
+        assertThat(f.note().metric()).contains("dead centre at 26.57 deg");
         assertThat(result.verdict()).isEqualTo(Verdict.FAIL);
     }
 
@@ -133,7 +133,7 @@ class ChecksTest {
                 "frame-pin: [1 m, 100 mm]",
                 "tank-pin: [-450 mm, 400 mm]",
                 "tank-pin: [-100 mm, 400 mm]"));
-        assertThat(of(result, "reach").note())
+        assertThat(of(result, "reach").note().metric())
                 .startsWith("friction alone locks the linkage at 26.00 deg of tilt")
                 .contains("dead centre at 26.57 deg");
     }

@@ -33,7 +33,7 @@ class DoorlessOpeningTest {
         List<Finding> found = doors(TOP + END + SLUICE);
         assertThat(found).hasSize(3);
         assertThat(found.get(2).verdict()).isEqualTo(Verdict.NOT_CHECKED);
-        assertThat(found.get(2).note()).contains("sluice").contains("door missing");
+        assertThat(found.get(2).note().metric()).contains("sluice").contains("door missing");
     }
 
     @Test

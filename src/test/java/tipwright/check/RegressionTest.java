@@ -99,7 +99,7 @@ public class RegressionTest {
                     AT + f.tilt(),
                     "" + f.loadCase(),
                     "" + f.verdict(),
-                    f.note(),
+                    f.note().metric(),
                     worked(result, f)));
         }
         for (Clearance.Gap g : Clearance.of(result.analysis())) {

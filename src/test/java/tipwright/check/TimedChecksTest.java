@@ -34,7 +34,7 @@ class TimedChecksTest {
         Result result = check("pull: 12 kN", "");
         assertThat(result.timing().cycles()).isEmpty();
         assertThat(find(result, "stall").verdict()).isEqualTo(Verdict.NOT_CHECKED);
-        assertThat(find(result, "stall").note()).isEqualTo("not checked: actuator.speed missing");
+        assertThat(find(result, "stall").note().metric()).isEqualTo("not checked: actuator.speed missing");
     }
 
     @Test
@@ -44,7 +44,7 @@ class TimedChecksTest {
         Result result = Checker.check(Examples.read(
                 swap(Examples.BOX, "kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN", oil)));
         assertThat(find(result, "hydraulic").verdict()).isEqualTo(Verdict.NOT_CHECKED);
-        assertThat(find(result, "hydraulic").note()).contains("flow missing");
+        assertThat(find(result, "hydraulic").note().metric()).contains("flow missing");
     }
 
     /** i = 5 A + 27 A F / 12 kN at the largest push; drop 2 L rho (1 + 0.00393 x 20) 1.03 i / A. */
@@ -86,7 +86,7 @@ class TimedChecksTest {
         Result result = check(SPEED, "supply: {kind: battery, voltage: 2 V}\n");
         Finding held = find(result, "stall/held-load");
         assertThat(held.verdict()).isEqualTo(Verdict.FAIL);
-        assertThat(held.note()).startsWith("stalls at ").endsWith(" deg with the held load");
+        assertThat(held.note().metric()).startsWith("stalls at ").endsWith(" deg with the held load");
         assertThat(result.verdict()).isEqualTo(Verdict.FAIL);
     }
 
@@ -167,7 +167,7 @@ class TimedChecksTest {
                 Checker.check(Examples.read(swap(Examples.BOX, "repose: 30 deg", "repose: 30 deg, release: 35 deg")
                                 .replaceFirst(", c0: 19 kN", "")
                         + quiet));
-        assertThat(find(bare, "slide/actuator").note()).isEqualTo("not checked: actuator.hold missing");
+        assertThat(find(bare, "slide/actuator").note().metric()).isEqualTo("not checked: actuator.hold missing");
         assertThat(find(bare, "slide/bearings").verdict()).isEqualTo(Verdict.NOT_CHECKED);
     }
 }

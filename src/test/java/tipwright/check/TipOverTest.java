@@ -193,22 +193,25 @@ class TipOverTest {
             }
         }
         assertThat(f.utilisation()).isCloseTo(1.5 * worst, within(1e-6));
-        assertThat(f.note()).contains(String.format(Locale.ROOT, " and %.2f m2 of the frame", area));
+        assertThat(f.note().metric()).contains(String.format(Locale.ROOT, " and %.2f m2 of the frame", area));
     }
 
     @Test
     void frameWithoutMembersOrWidthsCatchesNoWindAndSaysSo() throws CannotComputeException {
         String wind = EMPTY + "site: {wind-pressure: 500 Pa}\n";
         assertThat(of(Checker.check(Examples.read(wind)), "tip-over/as-it-stands")
-                        .note())
+                        .note()
+                        .metric())
                 .endsWith("none of the frame (frame.members missing)");
         String flat = swap(
                 wind, "frame: {", "frame: {members: [{name: a, outline: [[0 m, 0 m], [1 m, 0 m], [0 m, -100 mm]]}], ");
         assertThat(of(Checker.check(Examples.read(flat)), "tip-over/as-it-stands")
-                        .note())
+                        .note()
+                        .metric())
                 .endsWith("none of the frame (frame.members: z missing)");
         assertThat(of(Checker.check(Examples.read(EMPTY)), "tip-over/as-it-stands")
-                        .note())
+                        .note()
+                        .metric())
                 .doesNotContain("wind");
     }
 
@@ -249,11 +252,12 @@ class TipOverTest {
                 ", rating: 5 kN",
                 "");
         Result tips = Checker.check(Examples.read(narrow));
-        assertThat(of(tips, "tip-over/supports").note())
+        assertThat(of(tips, "tip-over/supports").note().metric())
                 .isEqualTo("not checked: supports.rating missing; it tips over");
         Result level = Checker.check(Examples.read(swap(EMPTY, "0 mm, -200 mm, 50 mm", "0 mm, -200 mm, 0 mm")));
-        assertThat(of(level, "hang/empty").note()).isEqualTo("it hangs level");
+        assertThat(of(level, "hang/empty").note().metric()).isEqualTo("it hangs level");
         // 400 of 557 kg sit 50 mm beside the eye, all 1.89 m under it: atan(35.9 / 1890); along x it hangs straight
-        assertThat(of(Checker.check(Examples.read(EMPTY)), "hang/empty").note()).isEqualTo("its +z side 1.1 deg low");
+        assertThat(of(Checker.check(Examples.read(EMPTY)), "hang/empty").note().metric())
+                .isEqualTo("its +z side 1.1 deg low");
     }
 }

@@ -57,8 +57,8 @@ class WhatIfNumbersTest {
                 cylinders == 1 ? oil : swap(oil, "tilt: {to", "      - {z: 300 mm, actuator: " + OIL + "}\ntilt: {to");
         Finding f = of(yaml, "burst-hose");
         Matcher told = Pattern.compile("sinks from ([0-9.]+) deg to rest in ([0-9.]+) s through a bore of 0.2 mm")
-                .matcher(f.note());
-        assertThat(told.find()).as(f.note()).isTrue();
+                .matcher(f.note().metric());
+        assertThat(told.find()).as(f.note().metric()).isTrue();
         assertThat(Double.parseDouble(told.group(1))).isCloseTo(Math.toDegrees(f.tilt()), within(0.051));
         CaseResult load = analysis(yaml).cases().stream()
                 .filter(c -> c.name().equals(f.loadCase()))
@@ -92,10 +92,11 @@ class WhatIfNumbersTest {
         Finding f = of(rated, "lost-power");
         assertThat(f.demand()).isCloseTo(most, within(1e-9 * most));
         assertThat(f.utilisation()).isCloseTo(20 / kilonewtons, within(1e-6));
-        assertThat(f.note())
+        assertThat(f.note().metric())
                 .isEqualTo(holds ? "it stays where it is" : "it cannot hold the load, which comes down by itself");
         // a factor on the force may turn that
-        assertThat(of(rated + "factors: {service: 1.6}\n", "lost-power").note()).contains("cannot hold");
+        assertThat(of(rated + "factors: {service: 1.6}\n", "lost-power").note().metric())
+                .contains("cannot hold");
     }
 
     @Test
@@ -106,10 +107,11 @@ class WhatIfNumbersTest {
                 torque = Math.max(torque, Math.abs(r.rest().force() * r.pose().arm()));
             }
         }
-        assertThat(of(TWICE, "one-carries-all").note())
+        assertThat(of(TWICE, "one-carries-all").note().metric())
                 .contains(String.format(Locale.ROOT, "twists the cradle with up to %.0f N m", torque / 2));
         assertThat(of(TWICE + "what-if: {torsion: 900 N m/deg}\n", "one-carries-all")
-                        .note())
+                        .note()
+                        .metric())
                 .contains(String.format(Locale.ROOT, "twists the cradle by up to %.2f deg", torque / 2 / 900));
     }
 
@@ -129,7 +131,7 @@ class WhatIfNumbersTest {
             Finding f = of(weak, "one-carries-all");
             assertThat(f.demand()).isCloseTo(1 / 0.6, within(1e-5));
             assertThat(f.verdict()).isEqualTo(share > 1 ? Verdict.CLOSE : Verdict.FAIL);
-            assertThat(f.note().startsWith("it stalls, but holds; ")).isEqualTo(share > 1);
+            assertThat(f.note().metric().startsWith("it stalls, but holds; ")).isEqualTo(share > 1);
         }
     }
 
@@ -143,7 +145,7 @@ class WhatIfNumbersTest {
                 .pose()
                 .arm();
         double stiffness = 100 * 180 / Math.PI;
-        assertThat(f.note())
+        assertThat(f.note().metric())
                 .contains(String.format(
                         Locale.ROOT,
                         "2.0 mm ahead twists the cradle by %.2f deg and shifts %.0f N from one to the other",
@@ -181,7 +183,7 @@ class WhatIfNumbersTest {
     @Test
     void recoilSaysWhichWayAndAgainstWhichRating() throws CannotComputeException {
         Finding f = of(QUIET, "load-let-go-at-once");
-        assertThat(f.note()).isEqualTo("the tank springs up and pulls at the rod");
+        assertThat(f.note().metric()).isEqualTo("the tank springs up and pulls at the rod");
         Finding held = of(swap(QUIET, "pull: 12 kN}", "pull: 12 kN, hold: 15 kN}"), "load-let-go-at-once");
         assertThat(held.capacity()).isEqualTo(15_000);
         assertThat(held.demand()).isCloseTo(f.demand(), within(1e-9));

@@ -85,7 +85,7 @@ class WhatIfTest {
         assertThat(of(QUIET, "lost-power").verdict()).isEqualTo(Verdict.NOT_CHECKED);
         Finding weak = of(swap(QUIET, "pull: 12 kN}", "pull: 12 kN, hold: 1 kN}"), "lost-power");
         assertThat(weak.verdict()).isEqualTo(Verdict.FAIL);
-        assertThat(weak.note()).contains("comes down by itself");
+        assertThat(weak.note().metric()).contains("comes down by itself");
     }
 
     @Test
@@ -99,7 +99,7 @@ class WhatIfTest {
         String single = swap(OIL, "hold:", "acting: single, hold:");
         Finding jumps = of(swap(QUIET, ELECTRIC, single), "load-let-go-at-once");
         assertThat(jumps.verdict()).isEqualTo(Verdict.CLOSE);
-        assertThat(jumps.note()).contains("jumps up");
+        assertThat(jumps.note().metric()).contains("jumps up");
     }
 
     @Test

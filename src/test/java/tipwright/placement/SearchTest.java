@@ -186,11 +186,8 @@ class SearchTest {
     private static double most(List<Finding> findings) {
         double most = 0;
         for (Finding f : findings) {
-            for (Limit limit : Limit.values()) {
-                if ((f.id().equals(limit.check()) || f.id().startsWith(limit.check() + "/"))
-                        && f.verdict() != Verdict.NOT_CHECKED) {
-                    most = Math.max(most, f.utilisation());
-                }
+            if (Limit.of(f) != null && f.verdict() != Verdict.NOT_CHECKED) {
+                most = Math.max(most, f.utilisation());
             }
         }
         return most;

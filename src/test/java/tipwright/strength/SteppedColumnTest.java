@@ -134,10 +134,10 @@ class SteppedColumnTest {
         String none = swap(yaml, ", bore: 48 mm", "");
         Finding stages = buckling(yaml);
         Finding narrow = buckling(thin);
-        assertThat(stages.note()).isEqualTo("each stage as far as it is out");
-        assertThat(narrow.note()).isEqualTo("bare rod over the whole length");
+        assertThat(stages.note().metric()).isEqualTo("each stage as far as it is out");
+        assertThat(narrow.note().metric()).isEqualTo("bare rod over the whole length");
         assertThat(stages.capacity()).isGreaterThan(narrow.capacity());
-        assertThat(buckling(none).note())
+        assertThat(buckling(none).note().metric())
                 .isEqualTo("not checked: actuator.rod missing, and actuator.stages: bore missing");
     }
 

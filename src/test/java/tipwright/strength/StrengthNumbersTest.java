@@ -187,7 +187,7 @@ class StrengthNumbersTest {
         assertThat(first.capacity()).isEqualTo(20e6);
         Finding second = of(result, "bush/bearing-2");
         assertThat(second.verdict()).isEqualTo(Verdict.NOT_CHECKED);
-        assertThat(second.note()).contains("bearing.pressure missing");
+        assertThat(second.note().metric()).contains("bearing.pressure missing");
     }
 
     /** By hand: the push at rest is sheared and pulled into two pairs of bolts right at the pin. */
@@ -204,7 +204,7 @@ class StrengthNumbersTest {
                 .max()
                 .orElseThrow();
         assertThat(f.demand()).isCloseTo(shear / 60_288, within(1e-9));
-        assertThat(Objects.requireNonNull(f.note()))
+        assertThat(Objects.requireNonNull(f.note().metric()))
                 .contains("share of its design strength")
                 .contains("0.0 kN pull");
         String line = swap(
@@ -212,7 +212,8 @@ class StrengthNumbersTest {
                 "at: [-600 mm, -500 mm",
                 "at: [-600 mm, -600 mm");
         assertThat(of(Checker.check(Examples.read(QUIET + line)), "bolt/frame-pin")
-                        .note())
+                        .note()
+                        .metric())
                 .contains("bolts in one line");
     }
 }

@@ -3,16 +3,22 @@ package tipwright.check.actuator;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
+import tipwright.check.rule.Usage;
 import tipwright.check.rule.Worked;
+import tipwright.design.Factors;
+import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.actuator.TelescopicCylinder;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.strength.Column;
 
@@ -48,10 +54,30 @@ public final class BucklingCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public String part(Finding finding) {
+        return "rod";
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Fix.of("a thicker or shorter rod{}, or " + Fix.ARM, finding, limits);
+    }
+
+    @Override
+    public String bound(String id) {
+        return "rod buckling";
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         int index = Findings.number(finding);
         Actuator actuator = analysis.design().drive().actuators().get(index).actuator();
-        double length = Sweep.poseAt(analysis, finding.tilt()).length();
+        double length = finding.worst().pose(analysis).length();
         return new Worked(analysis, finding, units).column(actuator, length);
     }
 
@@ -72,18 +98,26 @@ public final class BucklingCheck implements Check {
             String stages = actuator instanceof TelescopicCylinder ? ", and actuator.stages: bore missing" : "";
             return make.missing(part, "actuator.rod missing" + stages);
         }
-        double factor = analysis.design().factors().buckling();
-        Findings.Worst worst = Sweep.rows(
-                analysis,
-                row -> Sweep.push(row)
-                        / sharing
-                        / Column.actuator(actuator, row.pose().length()));
-        double length = Sweep.poseAt(analysis, worst.tilt()).length();
-        double capacity = Column.actuator(actuator, length);
-        double demand = worst.value() * capacity;
         String how = Column.byStages(actuator)
                 ? "each stage as far as it is out"
                 : actuator.tube() == null ? "bare rod over the whole length" : "rod and body";
-        return make.compare(part, demand, capacity, factor, Kind.FORCE, worst, how);
+        return make.worst(
+                part,
+                analysis,
+                (row, b) -> usage(
+                        b.force() / sharing,
+                        actuator,
+                        row.pose().length(),
+                        analysis.design().factors()),
+                Text.words(how));
+    }
+
+    /**
+     * An actuator under a push in N; a pull does not buckle it.
+     *
+     * @param length pin to pin, m
+     */
+    static Usage usage(double push, Actuator actuator, double length, Factors factors) {
+        return new Usage(Math.max(0, push), Column.actuator(actuator, length), factors.buckling(), Kind.FORCE);
     }
 }

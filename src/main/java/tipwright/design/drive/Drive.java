@@ -45,6 +45,11 @@ public sealed interface Drive permits Straight, BellCrank, FourBar, Knuckle, Sli
         return (Drive) Copy.with((Record) this, "actuators", PlacedActuator.all(actuators(), other));
     }
 
+    /** The same pins with these actuators alone. */
+    default Drive with(List<PlacedActuator> others) {
+        return (Drive) Copy.with((Record) this, "actuators", others);
+    }
+
     /**
      * Every place that is welded or drilled, m, by the name that the design file gives it; two names may be one place.
      *

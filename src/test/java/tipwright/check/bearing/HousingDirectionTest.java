@@ -28,7 +28,7 @@ class HousingDirectionTest {
                 .filter(f -> f.verdict() == Verdict.NOT_CHECKED)
                 .toList();
         assertThat(found).hasSize(2);
-        assertThat(found.get(0).note())
+        assertThat(found.get(0).note().metric())
                 .contains("bearing.housing has no figure past 90 deg")
                 .contains("kN");
     }

@@ -163,7 +163,7 @@ public class ClearanceTest {
         assertThat(near.capacity()).isCloseTo(0.0065, within(1e-9));
         assertThat(near.utilisation()).isCloseTo(20.0 / 6.5, within(1e-6));
         assertThat(near.verdict()).isEqualTo(Verdict.FAIL);
-        assertThat(near.note()).isEqualTo("6.5 mm at 0.0 deg; move the wall 14 mm away from the dump side");
+        assertThat(near.note().metric()).isEqualTo("6.5 mm at 0.0 deg; move the wall 14 mm away from the dump side");
         Finding free = finding(wall + "limits: {clearance: 0 mm}\n", "clearance/tank");
         assertThat(free.capacity()).isCloseTo(0.0065, within(1e-9));
         assertThat(free.verdict()).isEqualTo(Verdict.PASS);
