@@ -66,11 +66,6 @@ public record Room(Vec3 low, Vec3 high) {
         return low.y();
     }
 
-    /** Middle of the room, m. */
-    public Vec3 middle() {
-        return low.plus(high).times(0.5);
-    }
-
     /** Half the diagonal of the room, m. */
     public double radius() {
         return high.minus(low).norm() / 2;
