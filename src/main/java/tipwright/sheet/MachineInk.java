@@ -25,6 +25,9 @@ public final class MachineInk {
     private static final int FAINT = 0x999999;
     private static final double DASH = 0.9;
 
+    /** What lies behind a map. */
+    static final Pen BEHIND = Pen.line("machine", FAINT, 0.18);
+
     private final Drawing.Board board;
     private final UnaryOperator<Vec2> paper;
     private final double scale;
@@ -100,7 +103,6 @@ public final class MachineInk {
 
     /** What stands still and the stowed tank, as thin lines, and only where they run through a rectangle of the board. */
     public void behind(List<Seen> parts, Pane pane) {
-        Pen pen = Pen.line("machine", FAINT, 0.18);
         for (Seen part : parts) {
             boolean shown =
                     switch (part.kind()) {
@@ -113,7 +115,7 @@ public final class MachineInk {
                     for (int i = 0; i < p.size(); i++) {
                         List<Vec2> piece = pane.inside(paper.apply(p.get(i)), paper.apply(p.get((i + 1) % p.size())));
                         if (!piece.isEmpty()) {
-                            board.path(piece, pen);
+                            board.path(piece, BEHIND);
                         }
                     }
                 }

@@ -53,7 +53,8 @@ public final class MapPicture {
 
     private Drawing draw() {
         double w = columns * cell;
-        double h = Math.max(rows * cell, 70);
+        double listed = 40 + 5.5 * MapShades.against(map).size();
+        double h = Math.max(rows * cell, Math.max(70, listed));
         cells();
         boundaries();
         new MachineInk(board, this::place, cell / map.cell()).behind(machine, new Pane(Vec2.ZERO, at(columns, rows)));
@@ -219,5 +220,7 @@ public final class MapPicture {
         board.line(p.plus(new Vec2(-2.6, 0)), p.plus(new Vec2(2.6, 0)), pen);
         board.line(p.plus(new Vec2(0, -2.6)), p.plus(new Vec2(0, 2.6)), pen);
         board.text(new Vec2(x + 10, y), 3.2, -1, "as drawn", Ink.TEXT);
+        board.line(p.plus(new Vec2(-4, -5.5)), p.plus(new Vec2(4, -5.5)), MachineInk.BEHIND);
+        board.text(new Vec2(x + 10, y - 5.5), 3.2, -1, "the stowed machine", Ink.TEXT);
     }
 }
