@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package tipwright.sheet;
+package tipwright.outline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -15,9 +15,11 @@ import tipwright.design.file.Reading;
 import tipwright.drawing.Mark;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.UnitSystem;
+import tipwright.sheet.Paper;
+import tipwright.sheet.WeldSheet;
 
 /** Springs and weights are drawn where they are. */
-class AssistSketchTest {
+class AssistOutlineTest {
     private static Design read(String name) {
         if (DesignFile.read(Path.of("geometry", name + ".yaml")) instanceof Reading.Good good) {
             return good.design();
@@ -25,10 +27,10 @@ class AssistSketchTest {
         throw new AssertionError(name);
     }
 
-    private static boolean has(List<AssistSketch.Stroke> strokes, Vec2 end) {
+    private static boolean has(List<Contour> strokes, Vec2 end) {
         return strokes.stream()
                 .filter(s -> !s.closed())
-                .flatMap(s -> s.points().stream())
+                .flatMap(s -> s.corners().stream())
                 .anyMatch(p -> p.minus(end).norm() < 1e-9);
     }
 
@@ -38,8 +40,7 @@ class AssistSketchTest {
         Design design = read("twin-rams");
         Vec2 pivot = design.pivot().at();
         double tilt = Math.toRadians(30);
-        List<AssistSketch.Stroke> strokes =
-                AssistSketch.of(design, (body, p) -> body == 0 ? p : p.tiltedAbout(pivot, tilt));
+        List<Contour> strokes = AssistOutline.of(design, (body, p) -> body == 0 ? p : p.tiltedAbout(pivot, tilt));
         assertThat(has(strokes, new Vec2(-0.060, -0.350))).isTrue();
         assertThat(has(strokes, new Vec2(-0.080, 0.230).tiltedAbout(pivot, tilt)))
                 .isTrue();
@@ -53,9 +54,11 @@ class AssistSketchTest {
     @Test
     void weightsAreBlocksOfTheirMass() {
         Design design = read("twin-rams");
-        List<Vec2> block = AssistSketch.of(design, (body, p) -> p).stream()
-                .filter(s -> s.closed() && s.points().size() == 4)
-                .map(AssistSketch.Stroke::points)
+        List<Vec2> block = AssistOutline.of(design, (body, p) -> p).stream()
+                .filter(s -> s instanceof Contour.Polyline
+                        && s.closed()
+                        && s.corners().size() == 4)
+                .map(Contour::corners)
                 .filter(b -> b.get(0).x() > 0.65)
                 .findFirst()
                 .orElseThrow();
@@ -85,9 +88,9 @@ class AssistSketchTest {
     @Test
     void aWeightInsideTheOutlineOfItsLinkIsTheLink() {
         Design cart = read("crank-cart");
-        assertThat(cart.assists()).hasSize(2).allMatch(a -> AssistSketch.ofLink(cart, (Counterweight) a));
+        assertThat(cart.assists()).hasSize(2).allMatch(a -> AssistOutline.ofLink(cart, (Counterweight) a));
         Design rams = read("twin-rams");
         Counterweight front = (Counterweight) rams.assists().get(3);
-        assertThat(AssistSketch.ofLink(rams, front)).isFalse();
+        assertThat(AssistOutline.ofLink(rams, front)).isFalse();
     }
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package tipwright.check.clearance;
+package tipwright.outline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatObject;
@@ -41,10 +41,10 @@ class SilhouetteTest {
         "-0.25, -0.24, 0.24",
     })
     void partsOfADrum(double from, double to, double nearest) {
-        Zone zone = new Zone(AT.z() + from, AT.z() + to);
+        ZRange zone = new ZRange(AT.z() + from, AT.z() + to);
         double half = Math.sqrt(0.16 - nearest * nearest);
         for (boolean convex : new boolean[] {true, false}) {
-            Geometry seen = Flat.silhouette(DRUM, zone, convex);
+            Geometry seen = OutlineGeometry.silhouette(DRUM, zone, convex);
             assertThat(seen.getArea()).isCloseTo(1.2 * 2 * half, within(2e-4));
             Envelope box = seen.getEnvelopeInternal();
             assertThat(box.getMinX()).isCloseTo(AT.x() - 0.6, within(1e-9));
@@ -57,10 +57,14 @@ class SilhouetteTest {
     @ParameterizedTest
     @ValueSource(booleans = {true, false})
     void nothingIsSeenBesideIt(boolean convex) {
-        assertThat(Flat.silhouette(DRUM, new Zone(0.51, 2), convex).isEmpty()).isTrue();
-        assertThat(Flat.silhouette(DRUM, new Zone(-2, -0.31), convex).isEmpty()).isTrue();
-        assertThat(Flat.nothing().isEmpty()).isTrue();
-        assertThat(Flat.thick(Flat.nothing(), 0.1).isEmpty()).isTrue();
+        assertThat(OutlineGeometry.silhouette(DRUM, new ZRange(0.51, 2), convex).isEmpty())
+                .isTrue();
+        assertThat(OutlineGeometry.silhouette(DRUM, new ZRange(-2, -0.31), convex)
+                        .isEmpty())
+                .isTrue();
+        assertThat(OutlineGeometry.nothing().isEmpty()).isTrue();
+        assertThat(OutlineGeometry.thick(OutlineGeometry.nothing(), 0.1).isEmpty())
+                .isTrue();
     }
 
     /** A cone towards +x seen whole is a triangle on the drum's rectangle. */
@@ -69,7 +73,7 @@ class SilhouetteTest {
     void aConeShowsATriangle(boolean convex) {
         Mesh mesh = RevolvedTank.of(AT, new Vec3(1, 0, 0), 0.8, 1.2, Head.flat(), new Head.Conical(0.5))
                 .mesh(1e-5);
-        Geometry seen = Flat.silhouette(mesh, Zone.ALL, convex);
+        Geometry seen = OutlineGeometry.silhouette(mesh, ZRange.ALL, convex);
         assertThat(seen.getArea()).isCloseTo(1.2 * 0.8 + 0.4 * 0.8 / 2, within(2e-4));
         assertThat(seen.getEnvelopeInternal().getMaxX()).isCloseTo(AT.x() + 1, within(1e-9));
     }
@@ -79,28 +83,35 @@ class SilhouetteTest {
         List<Vec2> outline =
                 List.of(new Vec2(0, 0), new Vec2(3, 0), new Vec2(3, 1), new Vec2(1, 1), new Vec2(1, 2), new Vec2(0, 2));
         Mesh mesh = Polyhedron.prism(outline, 0.8, 0.1).mesh(1e-3);
-        assertThat(Flat.silhouette(mesh, Zone.ALL, false).getArea()).isCloseTo(4, within(1e-12));
+        assertThat(OutlineGeometry.silhouette(mesh, ZRange.ALL, false).getArea())
+                .isCloseTo(4, within(1e-12));
         // Between its end faces too: what lies inside the outline there is in the way.
-        assertThat(Flat.silhouette(mesh, Zone.around(0.1, 0.2), false).getArea())
+        assertThat(OutlineGeometry.silhouette(mesh, ZRange.around(0.1, 0.2), false)
+                        .getArea())
                 .isCloseTo(4, within(1e-12));
-        assertThat(Flat.silhouette(mesh, Zone.around(0.5, 0.1), false).getArea())
+        assertThat(OutlineGeometry.silhouette(mesh, ZRange.around(0.5, 0.1), false)
+                        .getArea())
                 .isCloseTo(4, within(1e-12));
-        assertThat(Flat.silhouette(mesh, Zone.around(0.1, 0.2), true).getArea()).isCloseTo(5, within(1e-12));
+        assertThat(OutlineGeometry.silhouette(mesh, ZRange.around(0.1, 0.2), true)
+                        .getArea())
+                .isCloseTo(5, within(1e-12));
     }
 
     @Test
     void swollenAndBittenAreas() {
-        Geometry bar = Flat.bar(-0.2, 1.0, 0.1);
+        Geometry bar = OutlineGeometry.polygon(OutlineGeometry.barCorners(-0.2, 1.0, 0.1));
         assertThat(bar.getArea()).isCloseTo(1.2 * 0.2, within(1e-12));
         assertThatObject(bar.getEnvelopeInternal()).isEqualTo(new Envelope(-0.2, 1.0, -0.1, 0.1));
         // rounded corners of eight chords each: 16 sin(pi / 16) r^2 in all
         double rounds = 16 * Math.sin(Math.PI / 16);
-        assertThat(Flat.thick(bar, 0.05).getArea()).isCloseTo(0.24 + 2.8 * 0.05 + rounds * 0.0025, within(1e-6));
-        assertThatObject(Flat.thick(bar, 0)).isSameAs(bar);
-        assertThat(Flat.without(bar, new Vec2(0.4, 0), 0.05).getArea()).isCloseTo(0.24 - rounds * 0.0025, within(1e-6));
-        assertThatObject(Flat.without(bar, new Vec2(0.4, 0.2), 0.05)).isSameAs(bar);
+        assertThat(OutlineGeometry.thick(bar, 0.05).getArea())
+                .isCloseTo(0.24 + 2.8 * 0.05 + rounds * 0.0025, within(1e-6));
+        assertThatObject(OutlineGeometry.thick(bar, 0)).isSameAs(bar);
+        assertThat(OutlineGeometry.without(bar, new Vec2(0.4, 0), 0.05).getArea())
+                .isCloseTo(0.24 - rounds * 0.0025, within(1e-6));
+        assertThatObject(OutlineGeometry.without(bar, new Vec2(0.4, 0.2), 0.05)).isSameAs(bar);
         // A crossing outline is mended: two triangles of a quarter each.
-        assertThat(Flat.polygon(List.of(new Vec2(0, 0), new Vec2(1, 1), new Vec2(1, 0), new Vec2(0, 1)))
+        assertThat(OutlineGeometry.polygon(List.of(new Vec2(0, 0), new Vec2(1, 1), new Vec2(1, 0), new Vec2(0, 1)))
                         .getArea())
                 .isCloseTo(0.5, within(1e-12));
     }
@@ -123,12 +134,12 @@ class SilhouetteTest {
 
     @Test
     void zones() {
-        assertThat(Zone.of(List.of())).isEqualTo(Zone.ALL);
-        assertThat(Zone.of(List.of(0.5, -0.2))).isEqualTo(new Zone(-0.2, 0.5));
-        assertThat(Zone.around(0.5, 0.25)).isEqualTo(new Zone(0.25, 0.75));
-        assertThat(new Zone(0, 1).overlaps(new Zone(0.9, 2))).isTrue();
-        assertThat(new Zone(0, 1).overlaps(new Zone(1, 2))).isFalse();
-        assertThat(new Zone(1, 2).overlaps(new Zone(0, 1))).isFalse();
-        assertThat(new Zone(0, 1).and(new Zone(0.9, 2))).isEqualTo(new Zone(0.9, 1));
+        assertThat(ZRange.of(List.of())).isEqualTo(ZRange.ALL);
+        assertThat(ZRange.of(List.of(0.5, -0.2))).isEqualTo(new ZRange(-0.2, 0.5));
+        assertThat(ZRange.around(0.5, 0.25)).isEqualTo(new ZRange(0.25, 0.75));
+        assertThat(new ZRange(0, 1).overlaps(new ZRange(0.9, 2))).isTrue();
+        assertThat(new ZRange(0, 1).overlaps(new ZRange(1, 2))).isFalse();
+        assertThat(new ZRange(1, 2).overlaps(new ZRange(0, 1))).isFalse();
+        assertThat(new ZRange(0, 1).and(new ZRange(0.9, 2))).isEqualTo(new ZRange(0.9, 1));
     }
 }

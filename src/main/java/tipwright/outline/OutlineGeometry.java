@@ -1,29 +1,33 @@
 // SPDX-License-Identifier: Apache-2.0
-package tipwright.check.clearance;
+package tipwright.outline;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.geom.util.GeometryFixer;
+import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import tipwright.analysis.Placement;
-import tipwright.check.standing.Footprint;
+import tipwright.geometry.Hull;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.MeshCut;
 import tipwright.geometry.Plane;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 
-/** Makes and moves flat outlines. */
-public final class Flat {
+/** Makes and moves flat outlines as areas. */
+public final class OutlineGeometry {
     private static final int QUARTER = 8;
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
-    private Flat() {}
+    private OutlineGeometry() {}
 
     /** An area with these corners, either way round; a crossing outline is mended. */
     public static Geometry polygon(List<Vec2> corners) {
@@ -36,12 +40,12 @@ public final class Flat {
         return made.isValid() ? made : GeometryFixer.fix(made);
     }
 
-    /** A rectangle along x from one end to the other, half its width to each side. */
-    static Geometry bar(double from, double to, double half) {
-        return polygon(List.of(new Vec2(from, -half), new Vec2(to, -half), new Vec2(to, half), new Vec2(from, half)));
+    /** Corners of a rectangle along x from one end to the other, half its width to each side. */
+    static List<Vec2> barCorners(double from, double to, double half) {
+        return List.of(new Vec2(from, -half), new Vec2(to, -half), new Vec2(to, half), new Vec2(from, half));
     }
 
-    private static Geometry disc(Vec2 middle, double radius) {
+    static Geometry disc(Vec2 middle, double radius) {
         return FACTORY.createPoint(new Coordinate(middle.x(), middle.y())).buffer(radius, QUARTER);
     }
 
@@ -55,7 +59,7 @@ public final class Flat {
     }
 
     /** Without what lies within a radius of a point; itself when nothing does. */
-    static Geometry without(Geometry area, Vec2 middle, double radius) {
+    public static Geometry without(Geometry area, Vec2 middle, double radius) {
         boolean near = area.distance(FACTORY.createPoint(new Coordinate(middle.x(), middle.y()))) < radius;
         return near ? area.difference(disc(middle, radius)) : area;
     }
@@ -65,12 +69,12 @@ public final class Flat {
      *
      * @param convex whether the solid is, so that the hull of the points is the silhouette
      */
-    static Geometry silhouette(Mesh mesh, Zone zone, boolean convex) {
-        return convex ? hull(mesh, zone) : joined(mesh, zone);
+    static Geometry silhouette(Mesh mesh, ZRange zone, boolean convex) {
+        return convex ? hull(mesh, zone) : between(mesh, zone);
     }
 
     /** Of the corners in the zone, and of where the edges go through its ends. */
-    private static Geometry hull(Mesh mesh, Zone zone) {
+    private static Geometry hull(Mesh mesh, ZRange zone) {
         List<Coordinate> points = new ArrayList<>();
         double[] xyz = mesh.xyz();
         for (int i = 0; i < xyz.length; i += 3) {
@@ -98,20 +102,74 @@ public final class Flat {
     }
 
     /** The body between the two ends of the zone, closed there, so that the inside counts too. */
-    private static Geometry joined(Mesh mesh, Zone zone) {
+    private static Geometry between(Mesh mesh, ZRange zone) {
         Mesh part = cut(cut(mesh, 1, zone.to()), -1, -zone.from());
+        List<Vec2> places = new ArrayList<>();
+        for (int i = 0; i < part.xyz().length / 3; i++) {
+            places.add(part.vertex(i).xy());
+        }
+        return union(part, places);
+    }
+
+    /**
+     * Silhouette of a whole mesh in a view.
+     *
+     * @param place where a point of it is in the view
+     * @param convex whether the solid is
+     */
+    static Geometry seen(Mesh mesh, Function<Vec3, Vec2> place, boolean convex) {
+        List<Vec2> points = new ArrayList<>();
+        for (int i = 0; i < mesh.xyz().length / 3; i++) {
+            points.add(place.apply(mesh.vertex(i)));
+        }
+        if (convex) {
+            List<Vec2> hull = Hull.around(points);
+            return hull.size() > 2 ? polygon(hull) : nothing();
+        }
+        return union(mesh, points);
+    }
+
+    /** All triangles of a mesh, joined. */
+    private static Geometry union(Mesh mesh, List<Vec2> places) {
         List<Geometry> pieces = new ArrayList<>();
-        for (int t = 0; t < part.triangles(); t++) {
+        for (int t = 0; t < mesh.triangles(); t++) {
             List<Vec2> piece = new ArrayList<>();
             for (int c = 0; c < 3; c++) {
-                piece.add(part.vertex(part.corners()[3 * t + c]).xy());
+                piece.add(places.get(mesh.corners()[3 * t + c]));
             }
-            List<Vec2> hull = Footprint.hull(piece);
+            List<Vec2> hull = Hull.around(piece);
             if (hull.size() > 2) {
                 pieces.add(polygon(hull));
             }
         }
         return pieces.isEmpty() ? nothing() : OverlayNGRobust.union(pieces);
+    }
+
+    /** Several areas as one. */
+    static Geometry joined(List<Geometry> pieces) {
+        return pieces.isEmpty() ? nothing() : OverlayNGRobust.union(pieces);
+    }
+
+    /** The lines around an area, m: of each piece the outside, then its holes; the first corner is not repeated. */
+    static List<List<Vec2>> rings(Geometry area) {
+        List<List<Vec2>> rings = new ArrayList<>();
+        for (Object found : PolygonExtracter.getPolygons(area)) {
+            Polygon polygon = (Polygon) found;
+            rings.add(corners(polygon.getExteriorRing()));
+            for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+                rings.add(corners(polygon.getInteriorRingN(i)));
+            }
+        }
+        return rings;
+    }
+
+    private static List<Vec2> corners(LinearRing ring) {
+        List<Vec2> corners = new ArrayList<>();
+        for (int i = 0; i + 1 < ring.getNumPoints(); i++) {
+            Coordinate c = ring.getCoordinateN(i);
+            corners.add(new Vec2(c.x, c.y));
+        }
+        return corners;
     }
 
     private static Mesh cut(Mesh mesh, int sign, double limit) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package tipwright.sheet;
+package tipwright.outline;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -22,17 +22,19 @@ import tipwright.linkage.Skeleton;
  * Springs and weights of a design as flat lines: ends and centres where they really are, thickness as such a part commonly has,
  * since the design does not give it.
  */
-public final class AssistSketch {
+public final class AssistOutline {
     /** Steel, kg/m3. */
     private static final double DENSITY = 7850;
 
-    private static final int ROUND = 24;
+    /** Radius of an end, m. */
+    private static final double EYE = 0.012;
+
     private static final double RING = 0.03;
 
     private final Design design;
     private final Skeleton skeleton;
     private final Place place;
-    private final List<Stroke> strokes = new ArrayList<>();
+    private final List<Contour> contours = new ArrayList<>();
 
     /** Where a point of a body is. */
     public interface Place {
@@ -45,31 +47,34 @@ public final class AssistSketch {
         Vec2 of(int body, Vec2 stowed);
     }
 
-    /**
-     * A line.
-     *
-     * @param points m
-     * @param closed whether it is an outline, which hides what is behind it
-     * @param thin whether it is a small ring, to be drawn with a thin line
-     */
-    public record Stroke(List<Vec2> points, boolean closed, boolean thin) {}
-
-    private AssistSketch(Design design, Place place) {
+    private AssistOutline(Design design, Place place) {
         this.design = design;
         this.skeleton = design.drive().skeleton(design.pivot().at());
         this.place = place;
     }
 
     /** All lines, those behind first. */
-    public static List<Stroke> of(Design design, Place place) {
-        AssistSketch sketch = new AssistSketch(design, place);
+    public static List<Contour> of(Design design, Place place) {
+        AssistOutline sketch = new AssistOutline(design, place);
         design.assists().forEach(sketch::add);
-        return List.copyOf(sketch.strokes);
+        return List.copyOf(sketch.contours);
+    }
+
+    /** The lines of one, those behind first. */
+    static List<Contour> of(Design design, Assist assist, Place place) {
+        AssistOutline sketch = new AssistOutline(design, place);
+        sketch.add(assist);
+        return List.copyOf(sketch.contours);
     }
 
     /** Radius of the coil of a spring, m. */
     public static double coil(ExtensionSpring spring) {
         return Math.max(0.012, Math.min(0.035, 0.06 * spring.free()));
+    }
+
+    /** Half the thickness of a spring, m. */
+    static double radius(LineSpring line) {
+        return line instanceof GasSpring gas ? tube(gas) : coil((ExtensionSpring) line);
     }
 
     /** Turns of it; many are left out. */
@@ -125,8 +130,8 @@ public final class AssistSketch {
             } else if (assist instanceof ExtensionSpring spring) {
                 zigzag(a, b, coil(spring), turns(spring));
             }
-            ring(a, 0.012, true);
-            ring(b, 0.012, true);
+            ring(a, EYE);
+            ring(b, EYE);
         } else if (assist instanceof TorsionSpring torsion) {
             skeleton.joints().stream()
                     .filter(j -> j.name().equals(torsion.pin()))
@@ -141,7 +146,7 @@ public final class AssistSketch {
         Vec2 side = new Vec2(-u.y(), u.x()).times(tube(gas));
         Vec2 end = a.plus(u.times(Math.min(tubeLength(gas), b.minus(a).norm())));
         line(a, b);
-        strokes.add(new Stroke(List.of(a.plus(side), end.plus(side), end.minus(side), a.minus(side)), true, false));
+        contours.add(new Contour.Polyline(List.of(a.plus(side), end.plus(side), end.minus(side), a.minus(side)), true));
     }
 
     private void zigzag(Vec2 a, Vec2 b, double half, int turns) {
@@ -156,7 +161,7 @@ public final class AssistSketch {
         }
         points.add(b.minus(u.times(hook)));
         points.add(b);
-        strokes.add(new Stroke(points, false, false));
+        contours.add(new Contour.Polyline(points, false));
     }
 
     private void torsion(Joint joint) {
@@ -173,26 +178,25 @@ public final class AssistSketch {
             double grow = arm ? 1 : 0.7 + 0.6 * i / coil.size();
             points.add(pin.plus(coil.get(i).xy().minus(pin).times(grow)));
         }
-        strokes.add(new Stroke(points, false, false));
+        contours.add(new Contour.Polyline(points, false));
     }
 
     private void weight(Counterweight weight) {
         int body = skeleton.bodies().indexOf(weight.body());
         Vec2 c = weight.centre().xy();
         if (ofLink(design, weight)) {
-            ring(place.of(body, c), RING, true);
+            ring(place.of(body, c), RING);
             cross(body, c, RING);
             return;
         }
         double h = edge(weight) / 2;
-        strokes.add(new Stroke(
+        contours.add(new Contour.Polyline(
                 List.of(
                         place.of(body, c.plus(new Vec2(-h, -h))),
                         place.of(body, c.plus(new Vec2(h, -h))),
                         place.of(body, c.plus(new Vec2(h, h))),
                         place.of(body, c.plus(new Vec2(-h, h)))),
-                true,
-                false));
+                true));
         cross(body, c, h);
     }
 
@@ -202,16 +206,11 @@ public final class AssistSketch {
     }
 
     private void line(Vec2 a, Vec2 b) {
-        strokes.add(new Stroke(List.of(a, b), false, false));
+        contours.add(new Contour.Polyline(List.of(a, b), false));
     }
 
-    private void ring(Vec2 c, double radius, boolean thin) {
-        List<Vec2> points = new ArrayList<>();
-        for (int i = 0; i < ROUND; i++) {
-            double t = 2 * Math.PI * i / ROUND;
-            points.add(c.plus(new Vec2(Math.cos(t), Math.sin(t)).times(radius)));
-        }
-        strokes.add(new Stroke(points, true, thin));
+    private void ring(Vec2 c, double radius) {
+        contours.add(new Contour.Circle(c, radius));
     }
 
     private Vec2 end(Anchor anchor) {
