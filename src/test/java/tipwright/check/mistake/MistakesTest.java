@@ -36,7 +36,7 @@ class MistakesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"silt-trailer", "grit-hopper", "saw-skid"})
+    @ValueSource(strings = {"silt-trailer", "twin-rams", "saw-skid"})
     void aMachineDrawnTheOtherWayRoundIsTold(String name) throws Exception {
         String turned = Mirror.turned("a.yaml", Files.readString(Path.of("geometry", name + ".yaml")));
         assertThat(told(turned)).contains("dump towards -x").contains("tipwright mirror FILE");
