@@ -4,6 +4,7 @@ package tipwright.command;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -20,6 +21,7 @@ import tipwright.design.actuator.ListedActuator;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
 import tipwright.placement.PartsBox;
+import tipwright.report.JsonMounts;
 import tipwright.report.PartsBoxText;
 import tipwright.report.Style;
 
@@ -44,6 +46,9 @@ final class ActuatorsCommand implements Callable<Integer> {
     @Option(names = "--parts", paramLabel = "FILE", description = "A parts file to take from too; may be repeated.")
     private List<Path> files = new ArrayList<>();
 
+    @Option(names = "--json", description = "Print it as JSON.")
+    private boolean json;
+
     @Mixin
     private Shown shown = new Shown();
 
@@ -63,14 +68,22 @@ final class ActuatorsCommand implements Callable<Integer> {
         }
         Map<String, Actuator> box = boxes.actuators();
         List<ListedActuator> suiting = new ArrayList<>();
+        Map<String, String> leftOut = new LinkedHashMap<>();
         box.forEach((name, part) -> {
-            if (PartsBox.suits(design, part)) {
+            String why = PartsBox.misfit(design, part);
+            if (why.isEmpty()) {
                 suiting.add(new ListedActuator(name, part));
+            } else {
+                leftOut.put(name, why);
             }
         });
         List<PartsBox.Tried> tried = PartsBox.tried(design, suiting);
-        Style style = new Style(parent.terminal().colour(), shown.units(source.reading()));
-        spec.commandLine().getOut().print(PartsBoxText.of(design, tried, box.size() - suiting.size(), style));
+        if (json) {
+            spec.commandLine().getOut().print(JsonMounts.actuators(design, tried, leftOut));
+        } else {
+            Style style = new Style(parent.terminal().colour(), shown.units(source.reading()));
+            spec.commandLine().getOut().print(PartsBoxText.of(design, tried, leftOut, style));
+        }
         return tried.stream().anyMatch(t -> t.verdict() != Verdict.FAIL) ? Exit.FINE : Exit.FAILS;
     }
 }

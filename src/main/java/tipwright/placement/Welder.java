@@ -63,14 +63,7 @@ public final class Welder {
         double[] u = at(new double[coordinates]);
         int g = Judge.governing(u);
         double drawnMost = u[g];
-        List<Tolerance.Swing> swings = new ArrayList<>();
-        for (int i = 0; i < coordinates; i++) {
-            double[] off = new double[coordinates];
-            off[i] = -tolerance;
-            double[] low = at(off).clone();
-            off[i] = tolerance;
-            swings.add(swing(trial.places().get(i), tolerance, true, low, at(off).clone()));
-        }
+        List<Tolerance.Swing> swings = swings(tolerance);
         List<double[]> corners = corners(swings);
         loads(swings);
         swings.sort(Comparator.comparingDouble((Tolerance.Swing s) -> -s.reach(drawnMost)));
@@ -88,6 +81,23 @@ public final class Welder {
                 chance,
                 chances,
                 largest(corners));
+    }
+
+    /** The largest utilisation with every coordinate off by a tolerance in m, the worst way. */
+    public double worstCorner(double tolerance) {
+        return worst(corners(swings(tolerance)), tolerance)[0];
+    }
+
+    private List<Tolerance.Swing> swings(double tolerance) {
+        List<Tolerance.Swing> swings = new ArrayList<>();
+        for (int i = 0; i < coordinates; i++) {
+            double[] off = new double[coordinates];
+            off[i] = -tolerance;
+            double[] low = at(off).clone();
+            off[i] = tolerance;
+            swings.add(swing(trial.places().get(i), tolerance, true, low, at(off).clone()));
+        }
+        return swings;
     }
 
     private static Tolerance.Swing swing(String name, double size, boolean place, double[] low, double[] high) {

@@ -24,15 +24,15 @@ class ActuatorsCommandTest {
         assertThat(tried.code()).isZero();
         List<String> rows =
                 tried.out().lines().filter(l -> l.matches(" [+!X] .*")).toList();
-        assertThat(rows).hasSizeGreaterThan(5);
+        assertThat(rows).hasSizeGreaterThan(4);
         for (String row : rows) {
-            String name = row.substring(9).strip().split(" ")[0];
+            String name = row.substring(9).strip().replaceFirst("^\\* ", "").split(" ")[0];
             Path other = Files.writeString(
                     folder.resolve(name + ".yaml"), swap(text, "actuator: light-6", "actuator: " + name));
             Cli.Outcome checked = Cli.run("check", other.toString());
             assertThat(checked.code()).as(row).isEqualTo(row.startsWith(" X") ? 1 : 0);
         }
-        assertThat(tried.out()).contains("1 of " + rows.size() + " will do", "run off another supply");
+        assertThat(tried.out()).contains("1 of " + rows.size() + " will do", "Not tried: heavy-18", "this machine has 12 V");
     }
 
     @Test
