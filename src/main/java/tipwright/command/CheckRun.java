@@ -106,7 +106,9 @@ final class CheckRun {
                 form == Form.CSV
                         ? TriedFixes.NONE
                         : FixSearch.of(
-                                result, Boxes.of(source, good.design(), List.of()).shop(style.units()), false),
+                                result,
+                                Boxes.of(source, good.design(), List.of()).shop(style.units()),
+                                false),
                 form == Form.CSV ? null : Doubter.ask(good, result.findings()));
         if (file == null) {
             print(checked, form, style);

@@ -52,7 +52,8 @@ final class Filing {
                     result,
                     good.assumptions(),
                     remarks,
-                    FixSearch.of(result, Boxes.of(source, good.design(), List.of()).shop(good.units()), false),
+                    FixSearch.of(
+                            result, Boxes.of(source, good.design(), List.of()).shop(good.units()), false),
                     Doubter.ask(good, result.findings()));
             return new Filed(checked, origin, Exit.FINE);
         } catch (CannotComputeException e) {

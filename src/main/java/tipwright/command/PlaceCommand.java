@@ -133,9 +133,7 @@ final class PlaceCommand implements Callable<Integer> {
         Placement found = new Placer(threads, seed, candidates, stop::get, line::show).place(what);
         line.clear();
         Style style = new Style(parent.terminal().colour(), units);
-        spec.commandLine()
-                .getOut()
-                .print(json ? JsonMounts.place(what, found) : PlacementText.of(what, found, style));
+        spec.commandLine().getOut().print(json ? JsonMounts.place(what, found) : PlacementText.of(what, found, style));
         if (map != null) {
             Design best =
                     found.answers().isEmpty() ? what : found.answers().get(0).design();

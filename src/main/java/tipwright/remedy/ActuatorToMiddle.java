@@ -33,7 +33,8 @@ final class ActuatorToMiddle implements Proposer {
         }
         double from = placed.get(0).z();
         List<PlacedActuator> put = List.of(Copy.with(placed.get(0), "z", middle));
-        Design moved = Shifted.fastenings(design.withDrive(design.drive().with(put)), f -> ofActuator(f), new Vec3(0, 0, middle - from));
+        Design moved = Shifted.fastenings(
+                design.withDrive(design.drive().with(put)), f -> ofActuator(f), new Vec3(0, 0, middle - from));
         Text words = Text.of(
                 "move the actuator by {} along the pivot, to the middle between the bearings (z = {})",
                 Text.mark(Math.abs(middle - from)),
@@ -42,6 +43,8 @@ final class ActuatorToMiddle implements Proposer {
     }
 
     private static boolean ofActuator(Fastening f) {
-        return f.joint().equals("frame-pin") || f.joint().equals("tank-pin") || f.joint().equals("rod-pin");
+        return f.joint().equals("frame-pin")
+                || f.joint().equals("tank-pin")
+                || f.joint().equals("rod-pin");
     }
 }

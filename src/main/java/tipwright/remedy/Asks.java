@@ -22,14 +22,18 @@ final class Asks {
 
     /** Whether less in the tank may help a finding. */
     static boolean ofFill(Finding f) {
-        return has(f, Trait.DEPENDS_ON_FILL) && !has(f, Trait.SLOW)
+        return has(f, Trait.DEPENDS_ON_FILL)
+                && !has(f, Trait.SLOW)
                 && !f.id().startsWith("stroke")
                 && !f.id().equals("what-if/wheel-sinks");
     }
 
     private static boolean ofTime(Finding f) {
         String id = f.id();
-        return id.startsWith("stall") || id.startsWith("duty") || id.startsWith("cycle-time") || id.startsWith("electrical/current");
+        return id.startsWith("stall")
+                || id.startsWith("duty")
+                || id.startsWith("cycle-time")
+                || id.startsWith("electrical/current");
     }
 
     private static boolean has(Finding f, Trait trait) {

@@ -60,9 +60,8 @@ final class BearingSizes implements Proposer {
     private static Proposal proposal(Design design, Bearing put, String name, Bearing old) {
         Pivot pivot = design.pivot();
         Shaft shaft = pivot.shaft();
-        List<Support> supports = pivot.bearings().stream()
-                .map(s -> Copy.with(s, "bearing", put))
-                .toList();
+        List<Support> supports =
+                pivot.bearings().stream().map(s -> Copy.with(s, "bearing", put)).toList();
         Pivot with = Copy.with(pivot, "bearings", supports);
         Text words = Text.words(name.startsWith("'") ? "two bearings " + name : name)
                 .plus(name.startsWith("'") ? " (bore " : " (length ")

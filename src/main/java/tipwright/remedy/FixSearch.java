@@ -121,8 +121,9 @@ public final class FixSearch {
                     continue;
                 }
                 found.add(fix);
-                fix.fixes().stream().filter(id -> !fix.close().contains(id)).forEach(id ->
-                        still.computeIfPresent(id, (k, n) -> n > 1 ? n - 1 : null));
+                fix.fixes().stream()
+                        .filter(id -> !fix.close().contains(id))
+                        .forEach(id -> still.computeIfPresent(id, (k, n) -> n > 1 ? n - 1 : null));
             }
             if (still.isEmpty() || disappointed >= DISAPPOINTMENTS) {
                 return;

@@ -102,12 +102,13 @@ final class JointSizes implements Proposer {
 
     private static List<Proposal> bolts(Design design, String joint, Shop shop) {
         List<Proposal> all = new ArrayList<>();
-        double diameter = most(design, joint, f -> f.bolts() == null ? 0 : f.bolts().diameter());
+        double diameter =
+                most(design, joint, f -> f.bolts() == null ? 0 : f.bolts().diameter());
         if (diameter > 0) {
             for (SoldSize s : shop.above(SoldSize.Series.BOLT, diameter)) {
                 all.add(new Proposal(
-                        Text.words("bolts of " + s.label() + " at " + joint.replace('-', ' ')
-                                + ", of the same strength"),
+                        Text.words(
+                                "bolts of " + s.label() + " at " + joint.replace('-', ' ') + ", of the same strength"),
                         grown(s.size(), diameter),
                         Joints.withFastenings(
                                 design,
@@ -119,14 +120,13 @@ final class JointSizes implements Proposer {
     }
 
     private static @Nullable Bolts withThread(@Nullable Bolts bolts, double diameter) {
-        return bolts == null
-                ? null
-                : Copy.with(Copy.with(bolts, "diameter", diameter), "stressArea", null);
+        return bolts == null ? null : Copy.with(Copy.with(bolts, "diameter", diameter), "stressArea", null);
     }
 
     private static List<Proposal> lugs(Design design, String joint, Shop shop) {
         List<Proposal> all = new ArrayList<>();
-        double thickness = most(design, joint, f -> f.lug() == null ? 0 : f.lug().thickness());
+        double thickness =
+                most(design, joint, f -> f.lug() == null ? 0 : f.lug().thickness());
         if (thickness > 0) {
             for (SoldSize s : shop.above(SoldSize.Series.PLATE, thickness)) {
                 all.add(new Proposal(
@@ -139,8 +139,8 @@ final class JointSizes implements Proposer {
             for (int percent = 20; percent <= 100; percent += 20) {
                 double more = 1 + percent / 100.0;
                 all.add(new Proposal(
-                        Text.words("a lug that is wider around its hole at the " + joint.replace('-', ' ')
-                                        + ", by " + percent + " % both across and to its end"),
+                        Text.words("a lug that is wider around its hole at the " + joint.replace('-', ' ') + ", by "
+                                + percent + " % both across and to its end"),
                         0.5 * (more - 1),
                         Joints.withFastenings(
                                 design,
@@ -152,9 +152,7 @@ final class JointSizes implements Proposer {
     }
 
     private static @Nullable Lug wider(@Nullable Lug lug, double by) {
-        return lug == null
-                ? null
-                : Copy.with(Copy.with(lug, "width", lug.width() * by), "end", lug.end() * by);
+        return lug == null ? null : Copy.with(Copy.with(lug, "width", lug.width() * by), "end", lug.end() * by);
     }
 
     private static List<Proposal> links(Design design, String body, Shop shop) {

@@ -35,7 +35,8 @@ final class LessFill implements Proposer {
                     Text.number(100 * share, 0),
                     Text.amount(share * room, Kind.VOLUME),
                     Text.amount(now * room, Kind.VOLUME));
-            ladder.add(List.of(new Proposal(words, 0.1 + (now - share) / now, design.withSlurry(slurry.withFill(share)))));
+            ladder.add(
+                    List.of(new Proposal(words, 0.1 + (now - share) / now, design.withSlurry(slurry.withFill(share)))));
         }
         return ladder;
     }

@@ -40,7 +40,8 @@ final class MovedPins implements Proposer {
     public List<List<Proposal>> changes(Analysis analysis, String asked, Shop shop) {
         Design design = analysis.design();
         List<PlacedActuator> placed = design.drive().actuators();
-        boolean alike = placed.stream().allMatch(p -> p.actuator().equals(placed.get(0).actuator()));
+        boolean alike =
+                placed.stream().allMatch(p -> p.actuator().equals(placed.get(0).actuator()));
         List<List<Proposal>> ladder = new ArrayList<>();
         if (!alike) {
             return ladder;
@@ -82,7 +83,8 @@ final class MovedPins implements Proposer {
         Vec3 shift = new Vec3(way.x(), way.y(), 0);
         Design held = Shifted.fastenings(
                 moved,
-                f -> f.joint().equals(name) || (name.equals(Skeleton.PIVOT) && f.joint().startsWith("bearing-")),
+                f -> f.joint().equals(name)
+                        || (name.equals(Skeleton.PIVOT) && f.joint().startsWith("bearing-")),
                 shift);
         double change = 0.1 + way.norm() * (name.equals(Skeleton.PIVOT) ? PIVOT : 1) * 2;
         return new Proposal(words(name, way, to), change, name.equals(Drive.FRAME_PIN) ? carried(held, way) : held);
@@ -97,7 +99,10 @@ final class MovedPins implements Proposer {
                 : Copy.with(
                         design,
                         "frame",
-                        Copy.with(frame, "crossMember", Copy.with(tube, "at", tube.at().plus(by))));
+                        Copy.with(
+                                frame,
+                                "crossMember",
+                                Copy.with(tube, "at", tube.at().plus(by))));
     }
 
     private static Text words(String name, Vec2 way, Vec2 to) {

@@ -32,12 +32,12 @@ final class SecondActuator implements Proposer {
         double off = APART * Math.abs(bearings.get(1).z() - bearings.get(0).z());
         double left = Marks.rounded(middle - off, shop.units());
         double right = Marks.rounded(middle + off, shop.units());
-        List<PlacedActuator> two =
-                List.of(Copy.with(placed.get(0), "z", left), Copy.with(placed.get(0), "z", right));
+        List<PlacedActuator> two = List.of(Copy.with(placed.get(0), "z", left), Copy.with(placed.get(0), "z", right));
         Text words = Text.of(
                 "two of the same actuator side by side, at z = {} and {}, each on pins and lugs as they are drawn",
                 Text.mark(left),
                 Text.mark(right));
-        return List.of(List.of(new Proposal(words, 1.0, design.withDrive(design.drive().with(two)))));
+        return List.of(
+                List.of(new Proposal(words, 1.0, design.withDrive(design.drive().with(two)))));
     }
 }

@@ -25,6 +25,8 @@ public record Shop(UnitSystem units, List<ListedActuator> actuators, List<Listed
 
     /** The sizes of a series above one that is there, smallest first. */
     List<SoldSize> above(SoldSize.Series series, double size) {
-        return SoldSize.of(series, units).stream().filter(s -> s.size() > size * (1 + 1e-6)).toList();
+        return SoldSize.of(series, units).stream()
+                .filter(s -> s.size() > size * (1 + 1e-6))
+                .toList();
     }
 }

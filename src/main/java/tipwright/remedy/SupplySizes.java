@@ -56,8 +56,7 @@ final class SupplySizes implements Proposer {
         }
         for (SoldSize s : SoldSize.of(SoldSize.Series.CABLE, shop.units())) {
             boolean gauge = shop.units() == UnitSystem.US;
-            Cable put = Copy.with(
-                    Copy.with(cable, "awg", gauge ? s.size() : null), "section", gauge ? null : s.size());
+            Cable put = Copy.with(Copy.with(cable, "awg", gauge ? s.size() : null), "section", gauge ? null : s.size());
             if (put.area() > cable.area() * 1.001) {
                 all.add(new Proposal(
                         Text.words("a cable of " + s.label() + " in place of ")
@@ -81,8 +80,7 @@ final class SupplySizes implements Proposer {
         for (SoldSize s : sizes) {
             if (up ? s.size() > fuse && s.size() <= most : s.size() < fuse) {
                 all.add(new Proposal(
-                        Text.words("a fuse of " + s.label() + " in place of ")
-                                .plus(Text.amount(fuse, Kind.CURRENT)),
+                        Text.words("a fuse of " + s.label() + " in place of ").plus(Text.amount(fuse, Kind.CURRENT)),
                         0.02 * Math.abs(Math.log(s.size() / fuse)),
                         Copy.with(design, "supply", Copy.with(battery, "fuse", s.size()))));
             }

@@ -89,7 +89,8 @@ final class Trials {
             for (Check c : atRest) {
                 findings.addAll(c.run(analysis));
             }
-            boolean promising = atRest.isEmpty() || findings.stream().anyMatch(f -> wanted.contains(f.id()) && passes(f));
+            boolean promising =
+                    atRest.isEmpty() || findings.stream().anyMatch(f -> wanted.contains(f.id()) && passes(f));
             if (!inTime.isEmpty() && promising) {
                 left -= TIMED;
                 Timing timing = CycleTimer.time(analysis);
@@ -139,8 +140,7 @@ final class Trials {
         Set<String> close = new HashSet<>();
         for (Finding f : is.values()) {
             Finding old = was.get(f.id());
-            boolean failed = old != null && old.verdict() == Verdict.FAIL;
-            if (f.verdict() == Verdict.FAIL && (!failed || f.utilisation() > old.utilisation() * WORSE)) {
+            if (f.verdict() == Verdict.FAIL && (old == null || worseThanBefore(f, old))) {
                 return null;
             }
             if (bad.contains(f.id()) && passes(f) && better(f)) {
@@ -185,8 +185,13 @@ final class Trials {
         return all;
     }
 
+    private static boolean worseThanBefore(Finding now, Finding old) {
+        return old.verdict() != Verdict.FAIL || now.utilisation() > old.utilisation() * WORSE;
+    }
+
     private static boolean sameCheck(Finding now, Finding old) {
-        return now.verdict() != Verdict.NOT_CHECKED && Checks.of(old).filter(c -> c.owns(now)).isPresent();
+        return now.verdict() != Verdict.NOT_CHECKED
+                && Checks.of(old).filter(c -> c.owns(now)).isPresent();
     }
 
     private static boolean passes(Finding f) {

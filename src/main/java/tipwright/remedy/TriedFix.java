@@ -17,7 +17,13 @@ import tipwright.quantity.Text;
  * @param everything whether no check fails any more
  */
 public record TriedFix(
-        String kind, Text words, double change, Design design, Set<String> fixes, Set<String> close, boolean everything) {
+        String kind,
+        Text words,
+        double change,
+        Design design,
+        Set<String> fixes,
+        Set<String> close,
+        boolean everything) {
     /** Copies the sets. */
     public TriedFix {
         fixes = Set.copyOf(fixes);

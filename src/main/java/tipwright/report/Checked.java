@@ -23,7 +23,8 @@ import tipwright.remedy.TriedFixes;
  * @param fixes changes that were tried and fix what fails
  * @param sure how sure the verdict is; null when no value may be off, or when it was not asked for
  */
-public record Checked(Result result, List<Assumption> assumptions, List<String> remarks, TriedFixes fixes, @Nullable Sureness sure) {
+public record Checked(
+        Result result, List<Assumption> assumptions, List<String> remarks, TriedFixes fixes, @Nullable Sureness sure) {
     /** Without asking how sure it is, and what would fix it. */
     public Checked(Result result, List<Assumption> assumptions, List<String> remarks) {
         this(result, assumptions, remarks, TriedFixes.NONE, null);

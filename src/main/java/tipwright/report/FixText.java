@@ -34,7 +34,8 @@ public final class FixText {
     static List<String> everything(TriedFixes fixes, UnitSystem units) {
         return fixes.ofEverything().stream()
                 .limit(MOST)
-                .map(f -> "With this change alone every check passes: " + f.words().show(units) + ".")
+                .map(f -> "With this change alone every check passes: "
+                        + f.words().show(units) + ".")
                 .toList();
     }
 }

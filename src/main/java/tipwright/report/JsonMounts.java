@@ -81,7 +81,11 @@ public final class JsonMounts {
 
     private static void answer(JsonFields json, Answer a) throws IOException {
         Design put = a.design();
-        json.list("best_for", a.aims().stream().map(aim -> aim.name().toLowerCase(Locale.ROOT)).toList());
+        json.list(
+                "best_for",
+                a.aims().stream()
+                        .map(aim -> aim.name().toLowerCase(Locale.ROOT))
+                        .toList());
         json.text("actuator", a.spot().actuator().name());
         json.number("used", a.spot().utilisation());
         json.text("governing", a.governing() == null ? null : a.governing().id());
@@ -132,7 +136,8 @@ public final class JsonMounts {
 
     private static String text(String kind, Design design, Body body) {
         StringWriter out = new StringWriter();
-        JsonFactory factory = JsonFactory.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
+        JsonFactory factory =
+                JsonFactory.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
         try (JsonGenerator generator = factory.createGenerator(out)) {
             JsonFields json = new JsonFields(generator);
             json.start();

@@ -18,8 +18,8 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.joint.Support;
 import tipwright.doubt.Sureness;
-import tipwright.quantity.Text;
 import tipwright.load.Emptying;
+import tipwright.quantity.Text;
 
 /** A result as JSON under names that stay. Source of the form: RFC 8259. */
 public final class JsonReport {

@@ -51,8 +51,8 @@ public final class PartsBoxText {
         Map<String, List<String>> why = new LinkedHashMap<>();
         leftOut.forEach((name, reason) ->
                 why.computeIfAbsent(reason, r -> new ArrayList<>()).add(Prose.safe(name)));
-        why.forEach((reason, names) -> lines.addAll(
-                Prose.wrap("", "Not tried: " + Prose.and(names) + " (" + reason + ").")));
+        why.forEach((reason, names) ->
+                lines.addAll(Prose.wrap("", "Not tried: " + Prose.and(names) + " (" + reason + ").")));
         return String.join("\n", lines) + "\n";
     }
 

@@ -32,7 +32,8 @@ class ActuatorsCommandTest {
             Cli.Outcome checked = Cli.run("check", other.toString());
             assertThat(checked.code()).as(row).isEqualTo(row.startsWith(" X") ? 1 : 0);
         }
-        assertThat(tried.out()).contains("1 of " + rows.size() + " will do", "Not tried: heavy-18", "this machine has 12 V");
+        assertThat(tried.out())
+                .contains("1 of " + rows.size() + " will do", "Not tried: heavy-18", "this machine has 12 V");
     }
 
     @Test

@@ -30,7 +30,8 @@ class JsonOutputsTest {
     void isAsTheSchemaSays(String command, String design, String more) throws IOException {
         JsonNode printed = printed(command, design, more);
         String schema = Files.readString(Path.of("geometry", "tipwright-" + command + "-output.schema.json"));
-        JsonSchema rules = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(schema);
+        JsonSchema rules =
+                JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(schema);
         assertThat(rules.validate(printed)).isEmpty();
         assertThat(printed.get("format").asInt()).isEqualTo(1);
     }

@@ -163,7 +163,8 @@ class FixSearchTest {
     private static double length(String text) {
         try {
             boolean minus = text.startsWith("-");
-            double size = tipwright.quantity.Quantities.parse(minus ? text.substring(1) : text, tipwright.quantity.Kind.LENGTH);
+            double size = tipwright.quantity.Quantities.parse(
+                    minus ? text.substring(1) : text, tipwright.quantity.Kind.LENGTH);
             return minus ? -size : size;
         } catch (tipwright.quantity.QuantityException e) {
             throw new AssertionError(text, e);

@@ -47,13 +47,14 @@ final class TooLight {
                             Text.amount(weighed.empty(), Kind.MASS),
                             Text.amount(wall, Kind.LENGTH),
                             Text.amount(steel, Kind.MASS),
-                            Text.words(factor == GRAVITY
-                                    ? "9.81 times less, as newtons taken for kilograms would be"
-                                    : factor == POUND
-                                            ? "2.2 times less, as pounds taken for kilograms would be"
-                                            : factor == 1 / POUND
-                                                    ? "2.2 times more, as kilograms taken for pounds would be"
-                                                    : "9.81 times more")));
+                            Text.words(
+                                    factor == GRAVITY
+                                            ? "9.81 times less, as newtons taken for kilograms would be"
+                                            : factor == POUND
+                                                    ? "2.2 times less, as pounds taken for kilograms would be"
+                                                    : factor == 1 / POUND
+                                                            ? "2.2 times more, as kilograms taken for pounds would be"
+                                                            : "9.81 times more")));
                 }
             }
         }

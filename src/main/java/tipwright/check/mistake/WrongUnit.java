@@ -43,7 +43,8 @@ final class WrongUnit {
     /** The actuator is far too long or too short for its pins, and would fit in another unit. */
     private static void actuators(Design design, List<Text> all) {
         Skeleton skeleton = design.drive().skeleton(design.pivot().at());
-        double length = skeleton.actuator().onB().minus(skeleton.actuator().onA()).norm();
+        double length =
+                skeleton.actuator().onB().minus(skeleton.actuator().onA()).norm();
         Actuator a = design.drive().actuators().get(0).actuator();
         double least = a.closed();
         double most = a.closed() + a.stroke();
@@ -62,8 +63,8 @@ final class WrongUnit {
     /** The bearings are much further apart or much nearer to each other than the tank is wide. */
     private static void across(Design design, List<Text> all) {
         Range room = new Contents(design).solid().extent(new Vec3(0, 0, 1));
-        double apart = Math.abs(
-                design.pivot().bearings().get(1).z() - design.pivot().bearings().get(0).z());
+        double apart = Math.abs(design.pivot().bearings().get(1).z()
+                - design.pivot().bearings().get(0).z());
         Text unit = unit(apart / room.span());
         if (unit != null) {
             all.add(Text.of(
@@ -78,7 +79,8 @@ final class WrongUnit {
     private static void thick(Design design, List<Text> all) {
         Solid solid = new Contents(design).solid();
         double size = Math.min(
-                solid.extent(new Vec3(1, 0, 0)).span(), solid.extent(new Vec3(0, 1, 0)).span());
+                solid.extent(new Vec3(1, 0, 0)).span(),
+                solid.extent(new Vec3(0, 1, 0)).span());
         Wall wall = design.tank().wall();
         if (wall != null && wall.thickness() > size / FOOT) {
             all.add(Text.of(
@@ -113,7 +115,9 @@ final class WrongUnit {
                         : e.ratedPush() * speed.rated() / (volt * current.rated());
                 String unit = times <= 1
                         ? null
-                        : times / POUND < 1 ? "4.45 times less, had it been in pounds" : times / GRAVITY < 1 ? "9.81 times less, had it been in kilograms" : null;
+                        : times / POUND < 1
+                                ? "4.45 times less, had it been in pounds"
+                                : times / GRAVITY < 1 ? "9.81 times less, had it been in kilograms" : null;
                 if (unit != null) {
                     all.add(Text.of(
                             "The actuator's rated push of {} at its rated speed takes {} times the power that it draws: is the"
@@ -131,9 +135,7 @@ final class WrongUnit {
     private static @Nullable Text unit(double factor) {
         double times = factor < 1 ? 1 / factor : factor;
         return times > FOOT / ROUGH && times < INCH * ROUGH
-                ? Text.of(
-                        "{} times; feet for inches make 12, inches for millimetres 25.4",
-                        Text.number(times, 0))
+                ? Text.of("{} times; feet for inches make 12, inches for millimetres 25.4", Text.number(times, 0))
                 : null;
     }
 }

@@ -46,15 +46,13 @@ public record PrismInterior(
     public @Nullable Opening open(Tank.Open side) {
         Vec3 out = Opening.out(side);
         double far = outline.stream().mapToDouble(p -> out.xy().dot(p)).max().orElse(0);
-        List<Vec2> edge = outline.stream()
-                .filter(p -> out.xy().dot(p) > far - LEVEL)
-                .toList();
+        List<Vec2> edge =
+                outline.stream().filter(p -> out.xy().dot(p) > far - LEVEL).toList();
         if (edge.size() != 2) {
             return null;
         }
         Vec2 middle = edge.get(0).plus(edge.get(1)).times(0.5);
-        return Opening.side(
-                side, width, edge.get(1).minus(edge.get(0)).norm(), new Vec3(middle.x(), middle.y(), z));
+        return Opening.side(side, width, edge.get(1).minus(edge.get(0)).norm(), new Vec3(middle.x(), middle.y(), z));
     }
 
     @Override

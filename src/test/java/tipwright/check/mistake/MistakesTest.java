@@ -45,7 +45,12 @@ class MistakesTest {
     @Test
     void aPivotBehindTheLoadIsTold() throws IOException, CannotComputeException {
         String text = Files.readString(Path.of("geometry/silt-trailer.yaml"));
-        assertThat(told(Swap.swap(text, "at: [600 mm, 380 mm]", "at: [-200 mm, 380 mm]", "tank-pin: [-70 mm, 250 mm]", "tank-pin: [-500 mm, 250 mm]")))
+        assertThat(told(Swap.swap(
+                        text,
+                        "at: [600 mm, 380 mm]",
+                        "at: [-200 mm, 380 mm]",
+                        "tank-pin: [-70 mm, 250 mm]",
+                        "tank-pin: [-500 mm, 250 mm]")))
                 .contains("beyond the pivot");
     }
 

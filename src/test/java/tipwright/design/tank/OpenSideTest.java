@@ -34,7 +34,8 @@ class OpenSideTest {
         Opening side = open.tank().openings().get(1);
         Opening told = described.tank().openings().get(0);
         for (int i = 0; i < 4; i++) {
-            assertThat(side.rimPoints().get(i).minus(told.rimPoints().get(i)).norm()).isLessThan(1e-12);
+            assertThat(side.rimPoints().get(i).minus(told.rimPoints().get(i)).norm())
+                    .isLessThan(1e-12);
         }
         assertThat(side.outflow()).isEqualTo(told.outflow());
         assertThat(open.tank().open()).isNull();
@@ -60,9 +61,18 @@ class OpenSideTest {
         assertThat(inside.size().minus(new Vec3(1.49, 0.695, 0.99)).norm()).isLessThan(1e-12);
         assertThat(inside.centre().y() + inside.size().y() / 2).isCloseTo(0.35, within(1e-12));
         assertThat(tank.openings().get(0).lip(new Vec3(0, 1, 0))).isCloseTo(0.35, within(1e-12));
-        assertThat(tank).isEqualTo(new Tank(
-                tank.interior(), tank.wall(), null, List.of(), tank.openings(), null, List.of(), tank.sizes(), List.of(),
-                tank.open()));
+        assertThat(tank)
+                .isEqualTo(new Tank(
+                        tank.interior(),
+                        tank.wall(),
+                        null,
+                        List.of(),
+                        tank.openings(),
+                        null,
+                        List.of(),
+                        tank.sizes(),
+                        List.of(),
+                        tank.open()));
     }
 
     private static Tank tank(Interior interior, Tank.Open side, Tank.Sizes sizes) {
