@@ -48,7 +48,7 @@ record AnyTask(Design design, Wants wants, List<String> names, List<Ground> grou
         if (free.isEmpty()) {
             throw new CannotComputeException(given.name()
                     + ": mounts: gives no zone, so there is nothing to search; add 'places:' such as '- {pin: frame-pin,"
-                    + " zone: {outline: [...]}}', see the shipped design crank-cart");
+                    + " zone: {outline: [...]}}', see the example crank-cart");
         }
         return new AnyTask(
                 design,

@@ -13,7 +13,7 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 
-/** Makes answers of the grid's best: refined, checked in full, the best for each aim and other good compromises. */
+/** Turns the best grid candidates into answers: refined, checked in full, the best for each aim and other good compromises. */
 final class Finish {
     private static final int OTHERS = 4;
     /** Answers nearer than this to each other are one, m. */
@@ -149,7 +149,7 @@ final class Finish {
         if (!answers.isEmpty()) {
             for (Finding f : answers.get(0).failed()) {
                 if (rechecker.everywhere(f)) {
-                    notes.add("fails wherever the mounts are: " + f.title() + " ("
+                    notes.add("moving the mounts does not help, it fails anyway:  " + f.title() + " ("
                             + f.note().metric() + ")");
                 }
             }

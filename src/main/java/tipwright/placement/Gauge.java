@@ -25,7 +25,7 @@ import tipwright.load.LoadTable;
 import tipwright.load.TiltGrid;
 
 /**
- * Works candidates of any mechanism out by the general analysis and the checks, at the design's tilts or at fewer. The loads do not
+ * Evaluates candidates of any mechanism with the general analysis and the checks, at the design's tilts or at fewer. The loads do not
  * depend on the mechanism and are worked out once. Immutable: several threads may use it.
  */
 final class Gauge {
@@ -73,7 +73,7 @@ final class Gauge {
     record Reach(double share, double shortest, double longest) {
         private static final Reach NONE = new Reach(0, 0, 0);
 
-        /** By how much an actuator is too long drawn in and too short drawn out, m; 0: it fits. */
+        /** By how much an actuator is too long when closed and too short drawn out, m; 0: it fits. */
         double misfit(Actuator actuator, double margin) {
             return Math.max(0, actuator.closed() + margin - shortest)
                     + Math.max(0, longest + margin - actuator.closed() - actuator.stroke());

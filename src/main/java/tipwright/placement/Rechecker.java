@@ -68,7 +68,7 @@ final class Rechecker {
         return false;
     }
 
-    /** What stands against a spot, in words. */
+    /** Describes why a spot fails the full check. */
     String against(Spot spot) {
         return failures(spot).stream().map(Finding::title).collect(Collectors.joining(", "));
     }

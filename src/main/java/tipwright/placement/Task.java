@@ -64,10 +64,10 @@ record Task(
         Mounts mounts = given.mounts();
         if (mounts == null) {
             String how = given.drive() instanceof Straight
-                    ? "'frame-pin:' and 'tank-pin:' zones, see the shipped design silt-trailer"
-                    : "'places:', a zone for each pin that may move, see the shipped design crank-cart";
+                    ? "'frame-pin:' and 'tank-pin:' zones, see the example silt-trailer"
+                    : "'places:', a zone for each pin that may move (copy it from the example crank-cart)";
             throw new CannotComputeException(
-                    given.name() + ": it does not say where the mounts may go; add a section 'mounts:' with " + how);
+                    given.name() + ": say where each pin may go: add a section 'mounts:' with " + how);
         }
         return mounts;
     }

@@ -153,7 +153,7 @@ final class Sides {
         all.add(new Solo(part.name(), kind, 0, fixed(part.outline()), Zone.of(part.z()), motions.body(0)));
     }
 
-    /** Whether a design says of anything that could be run into. */
+    /** Whether the design lists anything the moving parts could hit. */
     static boolean any(Design design) {
         Frame frame = design.frame();
         return (frame != null && !frame.members().isEmpty())
