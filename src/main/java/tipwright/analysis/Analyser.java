@@ -148,7 +148,7 @@ public final class Analyser {
         return rows;
     }
 
-    private static Pose pose(Posture p, Mechanism mechanism) {
+    static Pose pose(Posture p, Mechanism mechanism) {
         double swing =
                 Math.atan2(p.onB().y() - p.onA().y(), p.onB().x() - p.onA().x());
         List<Placement> bodies = new ArrayList<>(mechanism.bodies().size());

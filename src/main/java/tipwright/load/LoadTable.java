@@ -2,7 +2,10 @@
 package tipwright.load;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 import tipwright.design.Design;
 import tipwright.design.tank.Cases;
 import tipwright.geometry.Vec3;
@@ -64,6 +67,41 @@ public record LoadTable(double[] tilts, List<LoadCase> cases, Emptying emptying,
             notes.add("the inside of the tank is not convex: a pocket could keep more than the residue shown");
         }
         return new LoadTable(tilts.clone(), all, Residues.of(design, contents, heap, tilts, draining, heaped), notes);
+    }
+
+    /**
+     * The same at some of its tilts.
+     *
+     * @param which their places among the tilts, rising
+     */
+    public LoadTable at(int[] which) {
+        double[] some = new double[which.length];
+        Arrays.setAll(some, i -> tilts[which[i]]);
+        return new LoadTable(
+                some, changed(c -> IntStream.of(which).mapToObj(c.states()::get).toList()), emptying, notes);
+    }
+
+    /**
+     * The same with a heavier empty tank, what it carries left as it is.
+     *
+     * @param share of the empty tank's weight that is added, where it is; negative: taken off
+     */
+    public LoadTable withHeavierTank(Design design, double share) {
+        EmptyTank empty = EmptyTank.of(design.tank(), new Contents(design).solid());
+        double more = share * empty.mass();
+        return new LoadTable(
+                tilts,
+                changed(c -> c.states().stream()
+                        .map(s -> s.plus(more, empty.centroid()))
+                        .toList()),
+                emptying,
+                notes);
+    }
+
+    private List<LoadCase> changed(Function<LoadCase, List<LoadState>> states) {
+        return cases.stream()
+                .map(c -> new LoadCase(c.name(), c.about(), states.apply(c), c.contents()))
+                .toList();
     }
 
     private static LoadCase fixed(Cases.Own own, EmptyTank empty, int tilts) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.placement;
 
+import tipwright.check.rule.Finding;
+
 /** What bounds where the mounts can go; each is a check, found by its id. */
 public enum Limit {
     REACH("reach", "dead centre or locked"),
@@ -19,6 +21,9 @@ public enum Limit {
     PIN("pin", "actuator pin"),
     TIME("time", "time wanted");
 
+    /** How many there are. */
+    static final int COUNT = values().length;
+
     private final String check;
     private final String words;
 
@@ -30,6 +35,14 @@ public enum Limit {
     /** Id of the check, as in the findings. */
     public String check() {
         return check;
+    }
+
+    /** Whether a finding is one of that check. */
+    boolean tells(Finding finding) {
+        return finding.id().equals(check)
+                || (finding.id().length() > check.length()
+                        && finding.id().charAt(check.length()) == '/'
+                        && finding.id().startsWith(check));
     }
 
     /** Short, for a map. */

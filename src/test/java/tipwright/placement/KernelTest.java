@@ -12,10 +12,13 @@ import tipwright.analysis.Balance;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Examples;
+import tipwright.analysis.FrictionRadii;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.design.Design;
+import tipwright.design.drive.Straight;
 import tipwright.geometry.Vec2;
+import tipwright.load.LoadTable;
 
 /** The search's closed form against the general solver with friction. */
 class KernelTest {
@@ -38,10 +41,10 @@ class KernelTest {
 
     private static void compare(String yaml, double close, int wanted) throws CannotComputeException {
         Design design = Examples.read(yaml);
-        TiltLoads loads = TiltLoads.of(design);
-        double[] radii =
-                TiltLoads.pinRadii(design, design.drive().actuators().get(0).actuator());
-        Kernel kernel = new Kernel(loads, radii);
+        TiltLoads loads =
+                TiltLoads.of(design, LoadTable.of(design, design.tilt().tilts()));
+        FrictionRadii radii = FrictionRadii.of(design);
+        Kernel kernel = new Kernel(loads, new double[] {radii.framePin(), radii.rodPin()});
         SplittableRandom random = new SplittableRandom(8);
         Lanes lanes = new Lanes();
         int compared = 0;
@@ -55,8 +58,7 @@ class KernelTest {
             if (lanes.arm[0] < 0.08 || lanes.free[0] <= 0) {
                 continue;
             }
-            Analysis analysis =
-                    Analyser.analyse(design.withDrive(TiltLoads.straight(design).movedTo(frame, tank)));
+            Analysis analysis = Analyser.analyse(design.withDrive(((Straight) design.drive()).movedTo(frame, tank)));
             assertThat(analysis.stop()).isNull();
             compare(analysis, lanes, close);
             compared++;

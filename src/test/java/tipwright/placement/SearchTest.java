@@ -48,8 +48,9 @@ class SearchTest {
             List<Finding> findings = Checker.findings(answer.design());
             assertThat(findings.stream().filter(f -> f.verdict() == Verdict.FAIL))
                     .allMatch(f -> f.id().startsWith("empties"));
-            assertThat(answer.spot().utilisation()).isCloseTo(answer.governing().utilisation(), within(1e-6));
-            assertThat(most(findings)).isCloseTo(answer.spot().utilisation(), within(1e-6));
+            assertThat(answer.candidate().utilisation())
+                    .isCloseTo(answer.governing().utilisation(), within(1e-6));
+            assertThat(most(findings)).isCloseTo(answer.candidate().utilisation(), within(1e-6));
         }
     }
 
@@ -58,8 +59,8 @@ class SearchTest {
         Design design = box(ZONES);
         Placement one = placer(1, 40_000).place(design);
         Placement two = placer(2, 40_000).place(design);
-        assertThat(two.answers().stream().map(Answer::spot).toList())
-                .isEqualTo(one.answers().stream().map(Answer::spot).toList());
+        assertThat(two.answers().stream().map(Answer::candidate).toList())
+                .isEqualTo(one.answers().stream().map(Answer::candidate).toList());
         assertThat(two.fitting()).isEqualTo(one.fitting());
     }
 
@@ -69,10 +70,10 @@ class SearchTest {
                 .replace("  tank-pin: {outline", "    - {pin: tank-pin, zone: {outline")
                 .replace("]]}\n", "]]}}\n");
         assertThat(placer(1, 20_000).place(box(named)).answers().stream()
-                        .map(Answer::spot)
+                        .map(Answer::candidate)
                         .toList())
                 .isEqualTo(placer(1, 20_000).place(box(ZONES)).answers().stream()
-                        .map(Answer::spot)
+                        .map(Answer::candidate)
                         .toList());
     }
 
@@ -94,15 +95,14 @@ class SearchTest {
                         .replace("tilt:", "friction: {pivot: 0, pins: 0}\ntilt:")
                 + zone);
         Placement found = placer(2, 3000).place(design);
-        Spot least = found.answers().stream()
+        Answer least = found.answers().stream()
                 .filter(a -> a.aims().contains(Aim.FORCE))
                 .findFirst()
-                .orElseThrow()
-                .spot();
+                .orElseThrow();
         Vec2 arm = least.place("tank-pin").minus(design.pivot().at());
         Vec2 line = least.place("tank-pin").minus(least.place("frame-pin")).unit();
         assertThat(line.dot(arm.unit())).isCloseTo(0, within(2e-3));
-        Straight drawn = TiltLoads.straight(design);
+        Straight drawn = (Straight) design.drive();
         assertThat(least.place("tank-pin")).isEqualTo(drawn.tankPin());
     }
 
@@ -116,16 +116,13 @@ class SearchTest {
                   actuators: {name: A, actuator: {kind: electric, closed: 700 mm, stroke: 1400 mm, push: 60 kN, pull: 60 kN}}
                 """;
         Design design = Examples.read(Examples.BOX.replace("c0: 19 kN", "c0: 190 kN") + zone);
-        Spot refined = placer(1, 100).place(design).answers().get(0).spot();
-        Refiner worker = new Refiner(Task.of(design), 1, 0.01);
+        Candidate refined = placer(1, 100).place(design).answers().get(0).candidate();
+        CandidateEvaluator evaluator = CandidateEvaluator.of(Task.of(design), CandidateEngine.of(design));
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i <= 100; i++) {
             for (int k = 0; k <= 100; k++) {
                 Vec2 p = new Vec2(-0.7 + i * 0.001, -0.7 + k * 0.001);
-                least = Math.min(
-                        least,
-                        worker.work(refined, p, refined.place("tank-pin"), refined.place("pivot"))
-                                .utilisation());
+                least = Math.min(least, evaluator.judged(List.of(p), 0).utilisation());
             }
         }
         assertThat(refined.utilisation()).isLessThanOrEqualTo(least + 1e-4);
@@ -146,8 +143,11 @@ class SearchTest {
     @Test
     void mapAgreesWithTheFullCheckAtAThousandPoints() throws CannotComputeException {
         Design design = box(ZONES);
-        Straight drawn = TiltLoads.straight(design);
-        Probe probe = new Probe(design);
+        Straight drawn = (Straight) design.drive();
+        CandidateEvaluator frame =
+                PlacementMap.evaluator(design, Pin.FRAME, new Ground(null, drawn.framePin(), List.of(), 0));
+        CandidateEvaluator tank =
+                PlacementMap.evaluator(design, Pin.TANK, new Ground(null, drawn.tankPin(), List.of(), 0));
         SplittableRandom random = new SplittableRandom(31);
         int compared = 0;
         for (int i = 0; i < 1000; i++) {
@@ -155,7 +155,7 @@ class SearchTest {
             Vec2 p = pin == Pin.FRAME
                     ? new Vec2(random.nextDouble(-0.9, -0.2), random.nextDouble(-0.9, -0.4))
                     : new Vec2(random.nextDouble(-0.6, -0.2), random.nextDouble(0.35, 0.55));
-            Probe.Reading quick = probe.at(pin, p);
+            Judgement quick = (pin == Pin.FRAME ? frame : tank).judged(List.of(p), 0);
             Straight moved = pin == Pin.FRAME ? drawn.movedTo(p, drawn.tankPin()) : drawn.movedTo(drawn.framePin(), p);
             double full = most(quickFindings(design.withDrive(moved)));
             assertThat(quick.utilisation()).isCloseTo(full, within(1e-6 * (1 + full)));

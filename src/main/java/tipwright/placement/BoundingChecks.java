@@ -12,7 +12,7 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 
 /** What bounds the mounts, by the checks themselves. */
-final class LimitChecks {
+final class BoundingChecks {
     /** What a limit without a measure counts as when it is passed. */
     static final double PASSED = 2;
 
@@ -23,32 +23,30 @@ final class LimitChecks {
     private static final List<Check> OTHERS =
             Checks.all().stream().filter(c -> !bounds(c.id())).toList();
 
-    private LimitChecks() {}
+    private BoundingChecks() {}
 
     private static boolean bounds(String check) {
         return IDS.stream().anyMatch(id -> id.equals(check) || id.startsWith(check + "/"));
     }
 
-    /**
-     * Utilisations of all limits but the time wanted [limit].
-     *
-     * @param leftOut id of a check that the caller does itself; empty: none
-     */
-    static double[] utilisations(Analysis analysis, String leftOut) {
-        double[] all = new double[Judge.LIMITS];
+    /** Utilisations of all limits but the time wanted [limit]. */
+    static double[] utilisations(Analysis analysis) {
+        double[] all = new double[Limit.COUNT];
         for (Check check : CHECKS) {
-            if (check.id().equals(leftOut)) {
-                continue;
-            }
-            for (Finding f : check.run(analysis)) {
-                for (Limit limit : Limit.values()) {
-                    if (f.id().equals(limit.check()) || f.id().startsWith(limit.check() + "/")) {
-                        all[limit.index()] = Math.max(all[limit.index()], used(f));
-                    }
+            take(check.run(analysis), all);
+        }
+        return all;
+    }
+
+    /** Puts what some findings say of the limits into their utilisations [limit]. */
+    static void take(List<Finding> findings, double[] all) {
+        for (Finding f : findings) {
+            for (Limit limit : Limit.values()) {
+                if (limit.tells(f)) {
+                    all[limit.index()] = Math.max(all[limit.index()], used(f));
                 }
             }
         }
-        return all;
     }
 
     private static double used(Finding f) {
