@@ -73,6 +73,16 @@ public final class FrictionRadii {
     }
 
     /**
+     * What rubs, with its sign: positive brakes the tipping, negative brakes the way back.
+     *
+     * @param rub N or N m, not negative
+     * @param sense +1 while tipping, -1 on the way back, 0 at rest without friction
+     */
+    static double braking(double rub, int sense) {
+        return sense * rub;
+    }
+
+    /**
      * Friction of a pin or a bearing.
      *
      * @param sense +1 while tipping, -1 on the way back, 0 at rest
@@ -81,11 +91,11 @@ public final class FrictionRadii {
      * @return N m, positive: it brakes the tipping
      */
     static double pin(int sense, double radius, double load) {
-        return sense * (radius * load);
+        return braking(radius * load, sense);
     }
 
     /** Friction of a guide in N, positive: it brakes the tipping; load across it in N, couple on it in N m. */
     static double slide(int sense, Guide guide, double load, double couple) {
-        return sense * (guide.friction() * guide.contact(load, couple));
+        return braking(guide.friction() * guide.contact(load, couple), sense);
     }
 }

@@ -19,4 +19,13 @@ public record Row(Pose pose, LoadState load, Vec3 centroid, Balance rest, Balanc
     public double tilt() {
         return pose.tilt();
     }
+
+    /** The balance for a direction of motion. */
+    public Balance balance(MotionDirection direction) {
+        return switch (direction) {
+            case RESTING -> rest;
+            case RAISING -> raise;
+            case LOWERING -> lower;
+        };
+    }
 }

@@ -3,7 +3,7 @@ package tipwright.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
 import tipwright.analysis.Analysis;
 import tipwright.check.actuator.AssistCheck;
 import tipwright.check.actuator.BucklingCheck;
@@ -32,6 +32,7 @@ import tipwright.check.joint.SlideCheck;
 import tipwright.check.joint.WeldCheck;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
+import tipwright.check.rule.Trait;
 import tipwright.check.slurry.ChannelCheck;
 import tipwright.check.slurry.DoorCheck;
 import tipwright.check.slurry.EmptiesCheck;
@@ -92,29 +93,25 @@ public final class Checks {
                 new LinkCheck());
     }
 
-    /** Runs all of them. */
-    static List<Finding> run(Analysis analysis, Timing timing) {
-        return run(analysis, timing, Set.of());
+    /** The check that made a finding; empty when none did. */
+    public static Optional<Check> of(Finding finding) {
+        return all().stream()
+                .filter(c -> finding.id().equals(c.id()) || finding.id().startsWith(c.id() + "/"))
+                .findFirst();
     }
 
-    /** Runs all but those with these ids. */
-    static List<Finding> run(Analysis analysis, Timing timing, Set<String> leftOut) {
-        return all().stream()
-                .filter(c -> !leftOut.contains(c.id()))
-                .flatMap(c -> c.run(analysis, timing).stream())
-                .toList();
+    /** Runs all of them. */
+    static List<Finding> run(Analysis analysis, Timing timing) {
+        return all().stream().flatMap(c -> c.run(analysis, timing).stream()).toList();
     }
 
     /** Runs those that need no time. */
     static List<Finding> run(Analysis analysis) {
-        return run(analysis, Set.of());
+        return all().stream().flatMap(c -> c.run(analysis).stream()).toList();
     }
 
-    /** Runs those that need no time, but for those with these ids. */
-    static List<Finding> run(Analysis analysis, Set<String> leftOut) {
-        return all().stream()
-                .filter(c -> !leftOut.contains(c.id()))
-                .flatMap(c -> c.run(analysis).stream())
-                .toList();
+    /** Those that have a trait. */
+    static List<Check> with(Trait trait) {
+        return all().stream().filter(c -> c.traits().contains(trait)).toList();
     }
 }

@@ -8,7 +8,9 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
+import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.drive.TiltRange;
@@ -17,6 +19,7 @@ import tipwright.geometry.Range;
 import tipwright.geometry.Vec3;
 import tipwright.load.Contents;
 import tipwright.time.CycleTimer;
+import tipwright.time.Timing;
 
 /**
  * Finds how full the tank may be: the largest fill at which every check that looks at the load passes. It goes down from full in
@@ -30,9 +33,7 @@ final class Fullness {
     private static final double ALMOST = 0.995;
     private static final double COARSEST = Math.toRadians(2);
 
-    /** Checks whose verdict no fill changes, or where more fill is no reason. */
-    private static final Set<String> OTHER =
-            Set.of("reach", "stroke", "transmission", "over-centre", "empties", "clearance", "landing", "hang");
+    private static final List<Check> RULES = Checks.with(Trait.DEPENDS_ON_FILL);
 
     private Fullness() {}
 
@@ -46,7 +47,8 @@ final class Fullness {
         }
     }
 
-    private static final Rules AT_REST = analysis -> Checks.run(analysis, OTHER);
+    private static final Rules AT_REST =
+            analysis -> RULES.stream().flatMap(c -> c.run(analysis).stream()).toList();
 
     /**
      * With the dump in time, which is ten times as slow.
@@ -56,7 +58,9 @@ final class Fullness {
     private record InTime(Set<String> leftOut) implements Rules {
         @Override
         public List<Finding> findings(Analysis analysis) {
-            return Checks.run(analysis, CycleTimer.time(analysis), OTHER).stream()
+            Timing timing = CycleTimer.time(analysis);
+            return RULES.stream()
+                    .flatMap(c -> c.run(analysis, timing).stream())
                     .filter(f -> !leftOut.contains(f.id()))
                     .toList();
         }

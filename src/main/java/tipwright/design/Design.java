@@ -21,6 +21,7 @@ import tipwright.design.drive.TiltRange;
 import tipwright.design.joint.Fastening;
 import tipwright.design.joint.Friction;
 import tipwright.design.joint.Pivot;
+import tipwright.design.key.Copy;
 import tipwright.design.key.Counted;
 import tipwright.design.key.Note;
 import tipwright.design.key.Preset;
@@ -69,83 +70,41 @@ public record Design(
 
     /** This design with another slurry. */
     public Design withSlurry(Slurry other) {
-        return with(site, other, pivot, drive, tilt, friction, cases, assists, links);
+        return Copy.with(this, "slurry", other);
     }
 
     /** This design with another drive. */
     public Design withDrive(Drive other) {
-        return with(site, slurry, pivot, other, tilt, friction, cases, assists, links);
+        return Copy.with(this, "drive", other);
     }
 
     /** This design with another pivot. */
     public Design withPivot(Pivot other) {
-        return with(site, slurry, other, drive, tilt, friction, cases, assists, links);
+        return Copy.with(this, "pivot", other);
     }
 
     /** This design on other ground. */
     public Design withSite(Site other) {
-        return with(other, slurry, pivot, drive, tilt, friction, cases, assists, links);
+        return Copy.with(this, "site", other);
     }
 
     /** This design with another tilt range. */
     public Design withTilt(TiltRange other) {
-        return with(site, slurry, pivot, drive, other, friction, cases, assists, links);
+        return Copy.with(this, "tilt", other);
     }
 
     /** This design with other springs and weights, and links that look otherwise. */
     public Design withLinks(List<Assist> helpers, List<LinkPart> looks) {
-        return with(site, slurry, pivot, drive, tilt, friction, cases, helpers, looks);
+        return Copy.with(Copy.with(this, "assists", helpers), "links", looks);
     }
 
     /** This design with other load cases. */
     public Design withCases(Cases other) {
-        return with(site, slurry, pivot, drive, tilt, friction, other, assists, links);
+        return Copy.with(this, "cases", other);
     }
 
     /** This design with other friction. */
     public Design withFriction(Friction other) {
-        return with(site, slurry, pivot, drive, tilt, other, cases, assists, links);
-    }
-
-    private Design with(
-            Site site,
-            Slurry slurry,
-            Pivot pivot,
-            Drive drive,
-            TiltRange tilt,
-            Friction friction,
-            Cases cases,
-            List<Assist> assists,
-            List<LinkPart> links) {
-        return new Design(
-                tipwright,
-                name,
-                about,
-                site,
-                tank,
-                slurry,
-                pivot,
-                drive,
-                tilt,
-                friction,
-                factors,
-                limits,
-                cases,
-                use,
-                supply,
-                dump,
-                channel,
-                assists,
-                whatIf,
-                mounts,
-                frame,
-                obstacles,
-                ground,
-                receiver,
-                supports,
-                links,
-                linkSections,
-                fastenings,
-                parts);
+        return Copy.with(this, "friction", other);
     }
 }

@@ -6,17 +6,13 @@ import java.util.List;
 import tipwright.check.Checks;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
-import tipwright.report.Mend;
-import tipwright.report.Notes;
 
 /** Every check: a table, then how each was worked out. */
 final class CheckPages {
-    private static final List<String> ROOM = List.of("clearance", "landing");
-    private static final List<String> STAND = List.of("tip-over", "hang");
-
     private final Dossier dossier;
     private final UnitSystem units;
 
@@ -45,7 +41,7 @@ final class CheckPages {
 
     private String why(Finding f) {
         String before = "not checked: ";
-        String note = Notes.of(f, units);
+        String note = f.note().show(units);
         return note.startsWith(before) ? note.substring(before.length()) : note;
     }
 
@@ -78,17 +74,18 @@ final class CheckPages {
 
     /** Clearances and where the load lands. */
     void room(Markup page) {
-        group(page, "Clearances", ROOM);
+        group(page, "Clearances", Trait.ABOUT_SURROUNDINGS);
     }
 
     /** Tipping over and hanging. */
     void stand(Markup page) {
-        group(page, "Standing and hanging", STAND);
+        group(page, "Standing and hanging", Trait.ABOUT_STANDING);
     }
 
-    private void group(Markup page, String caption, List<String> ids) {
+    private void group(Markup page, String caption, Trait trait) {
         List<Finding> all = dossier.checked().result().findings().stream()
-                .filter(f -> ids.contains(family(f.id())))
+                .filter(f ->
+                        Checks.of(f).filter(c -> c.traits().contains(trait)).isPresent())
                 .toList();
         if (all.isEmpty()) {
             page.line("p", "Not checked: the design gives nothing to check it by.");
@@ -107,7 +104,7 @@ final class CheckPages {
                     Words.sign(f.verdict()) + " " + f.verdict().word(),
                     Words.show(f, f.demand(), units),
                     Words.show(f, f.capacity(), units),
-                    f.verdict() == Verdict.NOT_CHECKED ? why(f) : Notes.of(f, units));
+                    f.verdict() == Verdict.NOT_CHECKED ? why(f) : f.note().show(units));
         }
         grid.to(page);
     }
@@ -133,7 +130,7 @@ final class CheckPages {
         if (Double.isFinite(f.demand()) && Double.isFinite(f.capacity())) {
             String demand = Words.show(f, f.demand(), units);
             String capacity = Words.show(f, f.capacity(), units);
-            numbers = Mend.byRatio(f)
+            numbers = f.byRatio()
                     ? ": " + demand + " / (" + capacity + " / " + factor(f) + ") = " + Words.used(f)
                     : ": demand " + demand + ", capacity " + capacity + ", by the rule " + Words.used(f) + " used";
         }
@@ -142,7 +139,7 @@ final class CheckPages {
         String worked = check.worked(dossier.analysis(), f, units);
         String put = worked.isEmpty() ? "" : ". Put in: " + worked;
         return f.title() + numbers + at + ": " + f.verdict().word()
-                + (f.note().isEmpty() ? "" : "; " + Notes.of(f, units)) + put + ".";
+                + (f.note().isEmpty() ? "" : "; " + f.note().show(units)) + put + ".";
     }
 
     private static String family(String id) {

@@ -15,7 +15,6 @@ import tipwright.report.Cautions;
 import tipwright.report.FillSection;
 import tipwright.report.Job;
 import tipwright.report.Mend;
-import tipwright.report.Notes;
 import tipwright.report.Peak;
 import tipwright.report.Prose;
 import tipwright.report.Scale;
@@ -172,14 +171,15 @@ final class FirstPage {
             List<Finding> passed = dossier.findings(Verdict.PASS);
             page.list(passed.stream()
                     .limit(2)
-                    .map(f -> Words.used(f) + " " + f.title() + ": " + Prose.safe(Notes.of(f, paper.units())))
+                    .map(f -> Words.used(f) + " " + f.title() + ": "
+                            + Prose.safe(f.note().show(paper.units())))
                     .toList());
             return;
         }
         List<String> items = new ArrayList<>();
         for (Finding f : bad.subList(0, Math.min(MOST, bad.size()))) {
             items.add(Words.sign(f.verdict()) + " " + f.verdict().word().toUpperCase(Locale.ROOT) + " " + Words.used(f)
-                    + " " + f.title() + ": " + Notes.of(f, paper.units()) + ". "
+                    + " " + f.title() + ": " + f.note().show(paper.units()) + ". "
                     + Mend.of(f, dossier.design().limits(), paper.units()));
         }
         if (bad.size() > MOST) {

@@ -2,13 +2,11 @@
 package tipwright.placement;
 
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import tipwright.analysis.Analysis;
 import tipwright.check.Checks;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 
 /** What bounds the mounts, by the checks themselves. */
@@ -16,37 +14,40 @@ final class BoundingChecks {
     /** What a limit without a measure counts as when it is passed. */
     static final double PASSED = 2;
 
-    private static final Set<String> IDS =
-            Stream.of(Limit.values()).map(Limit::check).collect(Collectors.toSet());
     private static final List<Check> CHECKS =
-            Checks.all().stream().filter(c -> bounds(c.id())).toList();
+            Checks.all().stream().filter(BoundingChecks::bounds).toList();
     private static final List<Check> OTHERS =
-            Checks.all().stream().filter(c -> !bounds(c.id())).toList();
+            Checks.all().stream().filter(c -> !bounds(c)).toList();
 
     private BoundingChecks() {}
 
-    private static boolean bounds(String check) {
-        return IDS.stream().anyMatch(id -> id.equals(check) || id.startsWith(check + "/"));
+    /** Whether the search works it out as a limit; a check that bounds mounts otherwise is one of the others. */
+    private static boolean bounds(Check check) {
+        return check.traits().contains(Trait.BOUNDS_MOUNTS) && Limit.of(check, check.id()) != null;
     }
 
     /** Utilisations of all limits but the time wanted [limit]. */
     static double[] utilisations(Analysis analysis) {
         double[] all = new double[Limit.COUNT];
         for (Check check : CHECKS) {
-            take(check.run(analysis), all);
+            take(check, check.run(analysis), all);
         }
         return all;
     }
 
-    /** Puts what some findings say of the limits into their utilisations [limit]. */
-    static void take(List<Finding> findings, double[] all) {
+    /** Puts what a check's findings say of the limits into their utilisations [limit]. */
+    static void take(Check check, List<Finding> findings, double[] all) {
         for (Finding f : findings) {
-            for (Limit limit : Limit.values()) {
-                if (limit.tells(f)) {
-                    all[limit.index()] = Math.max(all[limit.index()], used(f));
-                }
+            Limit limit = Limit.of(check, f.id());
+            if (limit != null) {
+                all[limit.index()] = Math.max(all[limit.index()], used(f));
             }
         }
+    }
+
+    /** The checks that the limits are told by. */
+    static List<Check> all() {
+        return CHECKS;
     }
 
     private static double used(Finding f) {

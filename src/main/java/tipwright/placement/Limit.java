@@ -1,48 +1,52 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.placement;
 
+import org.jspecify.annotations.Nullable;
+import tipwright.check.Checks;
+import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 
-/** What bounds where the mounts can go; each is a check, found by its id. */
+/** What bounds where the mounts can go; each is told by a check, but for the time that is wanted. */
 public enum Limit {
-    REACH("reach", "dead centre or locked"),
-    STROKE_IN("stroke/drawn-in", "too long drawn in"),
-    STROKE_OUT("stroke/drawn-out", "stroke too short"),
-    PUSH("push", "push"),
-    PULL("pull", "pull"),
-    HOLD("hold", "holding force"),
-    BUCKLING("buckling", "rod buckling"),
-    TRANSMISSION("transmission", "angle to the arm"),
-    OVER_CENTRE("over-centre", "over centre"),
-    BEARING("bearing-static", "bearing"),
-    HOUSING("bearing-housing", "bearing housing"),
-    BUSH("bush", "plain bush"),
-    SHAFT("shaft", "pivot shaft"),
-    PIN("pin", "actuator pin"),
-    TIME("time", "time wanted");
+    REACH("dead centre or locked"),
+    STROKE_IN("too long drawn in"),
+    STROKE_OUT("stroke too short"),
+    PUSH("push"),
+    PULL("pull"),
+    HOLD("holding force"),
+    BUCKLING("rod buckling"),
+    TRANSMISSION("angle to the arm"),
+    OVER_CENTRE("over centre"),
+    BEARING("bearing"),
+    HOUSING("bearing housing"),
+    BUSH("plain bush"),
+    SHAFT("pivot shaft"),
+    PIN("actuator pin"),
+    TIME("time wanted");
 
     /** How many there are. */
     static final int COUNT = values().length;
 
-    private final String check;
     private final String words;
 
-    Limit(String check, String words) {
-        this.check = check;
+    Limit(String words) {
         this.words = words;
     }
 
-    /** Id of the check, as in the findings. */
-    public String check() {
-        return check;
+    /** The limit that a check tells of; null when it is none that the search works out. */
+    static @Nullable Limit of(Check check, String id) {
+        String words = check.bound(id);
+        for (Limit limit : values()) {
+            if (limit.words.equals(words)) {
+                return limit;
+            }
+        }
+        return null;
     }
 
-    /** Whether a finding is one of that check. */
-    boolean tells(Finding finding) {
-        return finding.id().equals(check)
-                || (finding.id().length() > check.length()
-                        && finding.id().charAt(check.length()) == '/'
-                        && finding.id().startsWith(check));
+    /** The limit that a finding is about; null when it is none that the search works out. */
+    static @Nullable Limit of(Finding finding) {
+        return Checks.of(finding).map(c -> of(c, finding.id())).orElse(null);
     }
 
     /** Short, for a map. */

@@ -72,7 +72,7 @@ final class CheckSection {
     }
 
     private String note(Finding f) {
-        return Notes.of(f, style.units());
+        return f.note().show(style.units());
     }
 
     private void row(Table table, Finding f) {

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.Writer;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Stop;
 import tipwright.check.HowFull;
 import tipwright.check.Result;
@@ -74,19 +75,25 @@ public final class JsonReport {
 
     private void check(Finding f) throws IOException {
         JsonUnit unit = JsonUnit.of(f.kind());
+        MotionDirection direction = f.worst().direction();
         json.text("id", f.id());
         json.text("title", f.title());
         json.number("demand", unit.of(f.demand()));
         json.number("capacity", unit.of(f.capacity()));
         json.text("unit", unit.name());
+        json.text("sense", f.sense().word());
         json.number("factor", f.factor());
         json.number("utilisation", f.utilisation());
         json.number("tilt_deg", Math.toDegrees(f.tilt()));
         json.text("case", f.loadCase());
+        json.text("direction", direction == null ? null : direction.word());
         json.text("verdict", f.verdict().word());
         json.text("source", f.source());
-        json.text("note", f.note());
-        json.missing(f.verdict() == Verdict.NOT_CHECKED ? "not checked: " + f.note() : "not defined for this check");
+        json.text("note", f.note().metric());
+        json.missing(
+                f.verdict() == Verdict.NOT_CHECKED
+                        ? "not checked: " + f.note().metric()
+                        : "not defined for this check");
     }
 
     private void bearing(Support support) throws IOException {

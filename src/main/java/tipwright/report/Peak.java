@@ -2,10 +2,11 @@
 package tipwright.report;
 
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Balance;
 import tipwright.analysis.CaseResult;
-import tipwright.analysis.Row;
+import tipwright.analysis.Extreme;
 import tipwright.geometry.Vec3;
 
 /**
@@ -17,45 +18,33 @@ import tipwright.geometry.Vec3;
  * @param motion at which it happens: 'raising', 'lowering', 'at rest'
  */
 public record Peak(double value, String loadCase, double tilt, String motion) {
+    private static Peak of(Extreme e) {
+        return new Peak(
+                e.value(),
+                Objects.requireNonNull(e.loadCase()),
+                e.tilt(),
+                Objects.requireNonNull(e.direction()).word());
+    }
+
     /** Force of the actuators that is furthest to one side, friction included; null when none goes to that side. */
     public static @Nullable Peak force(List<CaseResult> cases, Tilts tilts, boolean push) {
-        Peak[] best = new Peak[1];
-        each(cases, tilts, (name, row, balance, motion) -> {
-            double force = push ? balance.force() : -balance.force();
-            if (force > 0 && (best[0] == null || force > best[0].value)) {
-                best[0] = new Peak(force, name, row.tilt(), motion);
-            }
-        });
-        return best[0];
+        Extreme most = Extreme.largest(tilts.of(cases), (row, b) -> push ? b.force() : -b.force());
+        return most.value() > 0 ? of(most) : null;
     }
 
     /** A bearing's largest load; null when there are no rows. */
     public static @Nullable OnBearing bearing(List<CaseResult> cases, Tilts tilts, int from, int to) {
-        OnBearing[] best = new OnBearing[1];
-        each(cases, tilts, (name, row, balance, motion) -> {
-            for (int b = from; b < to; b++) {
-                Vec3 load = balance.bearings().get(b);
-                if (best[0] == null || load.norm() > best[0].peak.value) {
-                    best[0] = new OnBearing(b, load, new Peak(load.norm(), name, row.tilt(), motion));
-                }
-            }
-        });
-        return best[0];
-    }
-
-    private static void each(List<CaseResult> cases, Tilts tilts, Visitor visitor) {
-        for (CaseResult c : cases) {
-            for (int i = tilts.from; i < Math.min(tilts.to, c.rows().size()); i++) {
-                Row row = c.rows().get(i);
-                visitor.see(c.name(), row, row.rest(), "at rest");
-                visitor.see(c.name(), row, row.raise(), "raising");
-                visitor.see(c.name(), row, row.lower(), "lowering");
+        OnBearing best = null;
+        for (int i = from; i < to; i++) {
+            int bearing = i;
+            Extreme most = Extreme.largest(
+                    tilts.of(cases), (row, b) -> b.bearings().get(bearing).norm());
+            Balance there = most.balance(cases);
+            if (there != null && (best == null || most.value() > best.peak.value)) {
+                best = new OnBearing(bearing, there.bearings().get(bearing), of(most));
             }
         }
-    }
-
-    private interface Visitor {
-        void see(String loadCase, Row row, Balance balance, String motion);
+        return best;
     }
 
     /** Which tilts to look at, by number: from, up to but without to. */
@@ -65,6 +54,17 @@ public record Peak(double value, String loadCase, double tilt, String motion) {
         /** One tilt. */
         public static Tilts only(int i) {
             return new Tilts(i, i + 1);
+        }
+
+        private List<CaseResult> of(List<CaseResult> cases) {
+            return cases.stream()
+                    .map(c -> new CaseResult(
+                            c.load(),
+                            c.rows()
+                                    .subList(
+                                            Math.min(from, c.rows().size()),
+                                            Math.min(to, c.rows().size()))))
+                    .toList();
         }
     }
 

@@ -2,6 +2,8 @@
 package tipwright.time;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
+import tipwright.analysis.Extreme;
 
 /**
  * One dump from stowed to stowed.
@@ -55,5 +57,18 @@ public record Cycle(
     /** Whether it gets up and back. */
     public boolean complete() {
         return Double.isFinite(total);
+    }
+
+    /** Where something is largest over its moments; nowhere, and 0, when it is never more than 0. */
+    public Extreme largest(ToDoubleFunction<Moment> value) {
+        Extreme.Search search = Extreme.Search.above(0);
+        offer(search, value);
+        return search.found();
+    }
+
+    /** Offers a value of all its moments. */
+    void offer(Extreme.Search search, ToDoubleFunction<Moment> value) {
+        moments.forEach(m ->
+                search.offer(value.applyAsDouble(m), m.tilt(), load, m.phase().direction()));
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.time;
 
+import tipwright.analysis.MotionDirection;
+
 /**
  * One moment of a dump.
  *
@@ -32,6 +34,15 @@ public record Moment(
     public enum Phase {
         RAISE,
         HOLD,
-        LOWER
+        LOWER;
+
+        /** Which way the tank moves meanwhile. */
+        public MotionDirection direction() {
+            return switch (this) {
+                case RAISE -> MotionDirection.RAISING;
+                case HOLD -> MotionDirection.RESTING;
+                case LOWER -> MotionDirection.LOWERING;
+            };
+        }
     }
 }

@@ -3,6 +3,7 @@ package tipwright.time;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import tipwright.analysis.Extreme;
 
 /**
  * The largest of each during a dump.
@@ -38,10 +39,8 @@ public record Peaks(
     }
 
     private static double most(List<Moment> moments, ToDoubleFunction<Moment> value) {
-        double most = 0;
-        for (Moment m : moments) {
-            most = Math.max(most, value.applyAsDouble(m));
-        }
-        return most;
+        Extreme.Search search = Extreme.Search.above(0);
+        moments.forEach(m -> search.offer(value.applyAsDouble(m), m.tilt(), null, null));
+        return search.found().value();
     }
 }

@@ -2,7 +2,9 @@
 package tipwright.time;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Extreme;
 
 /**
  * The dump in time.
@@ -25,5 +27,19 @@ public record Timing(List<Cycle> cycles, @Nullable String missing) {
     /** The dump of a load case; null when there is none. */
     public @Nullable Cycle of(String load) {
         return cycles.stream().filter(c -> c.load().equals(load)).findFirst().orElse(null);
+    }
+
+    /** Where something is largest over all moments of all dumps; nowhere, and 0, when it is never more than 0. */
+    public Extreme largest(ToDoubleFunction<Moment> value) {
+        Extreme.Search search = Extreme.Search.above(0);
+        cycles.forEach(c -> c.offer(search, value));
+        return search.found();
+    }
+
+    /** Where something is smallest over all moments of all dumps; a value that is infinite does not count. */
+    public Extreme smallest(ToDoubleFunction<Moment> value) {
+        Extreme.Search search = Extreme.Search.smallest();
+        cycles.forEach(c -> c.offer(search, value));
+        return search.found();
     }
 }

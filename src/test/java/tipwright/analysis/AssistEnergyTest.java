@@ -3,6 +3,7 @@ package tipwright.analysis;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -63,9 +64,7 @@ class AssistEnergyTest {
             throws CannotComputeException, IOException {
         String weight =
                 "  - {kind: counterweight, name: more, body: BODY, mass: 60 kg, centre: [-400 mm, -200 mm, 100 mm]}\n";
-        String text = (ASSISTS + (body.equals("frame") ? "" : weight))
-                .replace("BODY", body)
-                .replace("PIN", pin);
+        String text = swap((ASSISTS + (body.equals("frame") ? "" : weight)), "BODY", body, "PIN", pin);
         Design design = with(name, text)
                 .withCases(new Cases(List.of("held", "draining", "heaped", "caked", "heel"), List.of()));
         List<Assist> assists = design.assists();

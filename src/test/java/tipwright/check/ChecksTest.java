@@ -3,6 +3,7 @@ package tipwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.util.List;
 import java.util.Objects;
@@ -53,13 +54,13 @@ class ChecksTest {
         assertThat(factored).isCloseTo(1.5 * one, within(1e-9));
         String second =
                 "- {z: 100 mm, actuator: {kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN}}\n";
-        String twice = Examples.BOX.replace("tilt: {to", "      " + second + "tilt: {to");
+        String twice = swap(Examples.BOX, "tilt: {to", "      " + second + "tilt: {to");
         assertThat(of(check(twice), "push").utilisation()).isCloseTo(one / 2, within(1e-6));
     }
 
     @Test
     void bearingNearTheActuatorsSideTakesMore() throws CannotComputeException {
-        Result side = check(Examples.BOX.replace("{z: 0 mm, actuator", "{z: 300 mm, actuator"));
+        Result side = check(swap(Examples.BOX, "{z: 0 mm, actuator", "{z: 300 mm, actuator"));
         double first = of(side, "bearing-static/bearing-1").demand();
         double second = of(side, "bearing-static/bearing-2").demand();
         assertThat(first).isNotCloseTo(second, within(100.0));
@@ -75,17 +76,17 @@ class ChecksTest {
                 List.of("hold", "buckling", "shaft", "pin/frame-pin", "duty", "door", "bearing-housing/bearing-1")) {
             Finding f = of(result, id);
             assertThat(f.verdict()).as(id).isEqualTo(Verdict.NOT_CHECKED);
-            assertThat(f.note()).startsWith("not checked: ").contains("missing");
+            assertThat(f.note().metric()).startsWith("not checked: ").contains("missing");
         }
     }
 
     @Test
     void strokeFailsWhenTheActuatorIsTooLongOrTooShort() throws CannotComputeException {
         double start = Math.hypot(0.15, 0.9);
-        Finding in = of(check(Examples.BOX.replace("closed: 800 mm", "closed: 950 mm")), "stroke/drawn-in");
+        Finding in = of(check(swap(Examples.BOX, "closed: 800 mm", "closed: 950 mm")), "stroke/drawn-in");
         assertThat(in.demand()).isCloseTo(start - 0.95, within(1e-9));
         assertThat(in.verdict()).isEqualTo(Verdict.FAIL);
-        Finding out = of(check(Examples.BOX.replace("stroke: 900 mm", "stroke: 300 mm")), "stroke/drawn-out");
+        Finding out = of(check(swap(Examples.BOX, "stroke: 900 mm", "stroke: 300 mm")), "stroke/drawn-out");
         assertThat(out.verdict()).isEqualTo(Verdict.FAIL);
         assertThat(of(check(Examples.BOX), "stroke/drawn-in").verdict()).isEqualTo(Verdict.PASS);
     }
@@ -96,37 +97,43 @@ class ChecksTest {
         Finding f = of(check(empty), "over-centre");
         // Empty box: centroid 0.4 m left of and 0.5 m over the pivot.
         String tilt = String.format(java.util.Locale.ROOT, "empty %.1f deg", Math.toDegrees(Math.atan2(0.4, 0.5)));
-        assertThat(f.note()).contains(tilt);
+        assertThat(f.note().metric()).contains(tilt);
         assertThat(f.verdict()).isEqualTo(Verdict.CLOSE);
         String oil = "{kind: hydraulic, bore: 50 mm, rod: {diameter: 30 mm}, closed: 800 mm, stroke: 900 mm,"
                 + " relief-pressure: 160 bar, acting: single}";
         Finding single = of(
-                check(empty.replace("{kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN}", oil)),
+                check(swap(empty, "{kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN}", oil)),
                 "over-centre");
         assertThat(single.verdict()).isEqualTo(Verdict.FAIL);
     }
 
     @Test
     void deadCentreStopsTheTableAndFailsTheReach() throws CannotComputeException {
-        Design design = Examples.read(Examples.BOX
-                        .replace("frame-pin: [-600 mm, -500 mm]", "frame-pin: [1 m, 100 mm]")
-                        .replace("tank-pin: [-450 mm, 400 mm]", "tank-pin: [-100 mm, 400 mm]")
+        Design design = Examples.read(swap(
+                        Examples.BOX,
+                        "frame-pin: [-600 mm, -500 mm]",
+                        "frame-pin: [1 m, 100 mm]",
+                        "tank-pin: [-450 mm, 400 mm]",
+                        "tank-pin: [-100 mm, 400 mm]")
                 + "friction: {pivot: 0, pins: 0}\n");
         Result result = Checker.check(design);
         double at = Math.atan2(0.3, 0.6);
         Finding f = of(result, "reach");
         assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
         assertThat(f.capacity()).isCloseTo(at, within(1e-6));
-        assertThat(f.note()).contains("dead centre at 26.57 deg");
+        assertThat(f.note().metric()).contains("dead centre at 26.57 deg");
         assertThat(result.verdict()).isEqualTo(Verdict.FAIL);
     }
 
     @Test
     void frictionLocksBeforeTheDeadCentre() throws CannotComputeException {
-        Result result = check(Examples.BOX
-                .replace("frame-pin: [-600 mm, -500 mm]", "frame-pin: [1 m, 100 mm]")
-                .replace("tank-pin: [-450 mm, 400 mm]", "tank-pin: [-100 mm, 400 mm]"));
-        assertThat(of(result, "reach").note())
+        Result result = check(swap(
+                Examples.BOX,
+                "frame-pin: [-600 mm, -500 mm]",
+                "frame-pin: [1 m, 100 mm]",
+                "tank-pin: [-450 mm, 400 mm]",
+                "tank-pin: [-100 mm, 400 mm]"));
+        assertThat(of(result, "reach").note().metric())
                 .startsWith("friction alone locks the linkage at 26.00 deg of tilt")
                 .contains("dead centre at 26.57 deg");
     }
@@ -152,9 +159,12 @@ class ChecksTest {
 
     @Test
     void howFullPassesAtTheAnswerAndFailsJustAboveIt() throws CannotComputeException {
-        String weak = Examples.BOX
-                .replace("push: 12 kN, pull: 12 kN", "push: 5 kN, pull: 40 kN, hold: 40 kN")
-                .replace("c0: 19 kN", "c0: 60 kN");
+        String weak = swap(
+                Examples.BOX,
+                "push: 12 kN, pull: 12 kN",
+                "push: 5 kN, pull: 40 kN, hold: 40 kN",
+                "c0: 19 kN",
+                "c0: 60 kN");
         Result result = check(weak);
         HowFull answer = Objects.requireNonNull(result.howFull());
         assertThat(answer.fill()).isBetween(0.2, 0.95);
@@ -165,7 +175,7 @@ class ChecksTest {
     }
 
     private static boolean loadFails(String yaml, double fill) throws CannotComputeException {
-        Result r = check(yaml.replace("fill: 100 %", "fill: " + 100 * fill + " %"));
+        Result r = check(swap(yaml, "fill: 100 %", "fill: " + 100 * fill + " %"));
         return of(r, "push").verdict() == Verdict.FAIL
                 || of(r, "bearing-static/bearing-1").verdict() == Verdict.FAIL;
     }

@@ -3,6 +3,7 @@ package tipwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -26,9 +27,12 @@ class ClearanceBruteForceTest {
         Random random = new Random(seed);
         List<Vec2> tank = star(random, new Vec2(0, 1), 0.25, 0.7);
         List<Vec2> member = star(random, new Vec2(0.5 + random.nextDouble(), 1 + random.nextDouble()), 0.05, 0.3);
-        String yaml = Examples.BOX
-                        .replace("tank:\n", "tank:\n  outline: " + ClearanceTest.outline(tank) + "\n")
-                        .replace("to: 80 deg", "to: 80 deg, step: 8 deg")
+        String yaml = swap(
+                        Examples.BOX,
+                        "tank:\n",
+                        "tank:\n  outline: " + ClearanceTest.outline(tank) + "\n",
+                        "to: 80 deg",
+                        "to: 80 deg, step: 8 deg")
                 + "limits: {pin-zone: 0 mm}\n"
                 + "frame: {members: [{name: it, outline: " + ClearanceTest.outline(member) + "}]}\n";
         Clearance.Gap found = ClearanceTest.gap(ClearanceTest.gaps(yaml), "tank", "it");

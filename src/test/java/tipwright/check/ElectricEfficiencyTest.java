@@ -3,6 +3,7 @@ package tipwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,7 +20,8 @@ class ElectricEfficiencyTest {
     private static final String ACTUATOR = "{kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN}";
 
     private static String design(double efficiency, double rating) {
-        return Examples.BOX.replace(
+        return swap(
+                Examples.BOX,
                 ACTUATOR,
                 ("{kind: electric, closed: 800 mm, stroke: 900 mm, push: %s kN, pull: %s kN, efficiency: %s %%,"
                                 + " speed: {no-load: 20 mm/s, rated: 10 mm/s}, voltage: 12 V,"

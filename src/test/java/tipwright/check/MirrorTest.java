@@ -47,7 +47,7 @@ class MirrorTest {
             assertThat(b.verdict()).as(a.id()).isEqualTo(a.verdict());
             if (a.verdict() != Verdict.NOT_CHECKED && Double.isFinite(a.demand()) && Double.isFinite(b.demand())) {
                 assertThat(b.demand())
-                        .as("%s: %s; %s", a.id(), a.note(), b.note())
+                        .as("%s: %s; %s", a.id(), a.note().metric(), b.note().metric())
                         .isCloseTo(a.demand(), within(1e-6 * Math.abs(a.demand()) + 1e-9));
             }
         }

@@ -3,6 +3,7 @@ package tipwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -23,10 +24,7 @@ class PumpReliefTest {
             + " stroke: 1200 mm, relief-pressure: 180 bar, efficiency: 100 %%, acting: %s}";
 
     private static String oil(String acting, String supply) {
-        return Examples.BOX
-                        .replace(ELECTRIC, AREA_60.formatted(acting))
-                        .replace("80 deg", "25 deg")
-                        .replace("c0: 19", "c0: 90")
+        return swap(Examples.BOX, ELECTRIC, AREA_60.formatted(acting), "80 deg", "25 deg", "c0: 19", "c0: 90")
                 + "supply: {kind: pump, " + supply + "}\n";
     }
 
@@ -69,8 +67,10 @@ class PumpReliefTest {
     /** A telescopic cylinder's pump has a motor, a valve and a relief setting like any other. */
     @Test
     void aTelescopicCylindersPumpIsCheckedToo() throws IOException, CannotComputeException {
-        String tub = Files.readString(Path.of("geometry", "stage-tub.yaml"))
-                .replace("flow: 6 L/min, orifice", "flow: 6 L/min, motor-power: 1 W, valve-flow: 0.1 L/min, orifice");
+        String tub = swap(
+                Files.readString(Path.of("geometry", "stage-tub.yaml")),
+                "flow: 6 L/min, orifice",
+                "flow: 6 L/min, motor-power: 1 W, valve-flow: 0.1 L/min, orifice");
         List<Finding> found = findings(tub, "hydraulic");
         assertThat(found.stream().map(Finding::id))
                 .containsExactly("hydraulic/pressure", "hydraulic/motor", "hydraulic/valve");

@@ -2,6 +2,7 @@
 package tipwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -62,7 +63,7 @@ class RegressionTest {
     @MethodSource("designs")
     void findsWhatItFound(String file) throws IOException, CannotComputeException {
         List<String> now = lines(coarse(Examples.read(Files.readString(Path.of(file)))));
-        String name = Path.of(file).getFileName().toString().replace(".yaml", ".txt");
+        String name = swap(Path.of(file).getFileName().toString(), ".yaml", ".txt");
         Path kept = OWN.resolve(name);
         if (Boolean.getBoolean("test.write.regression")) {
             Files.write(kept, now);
@@ -98,7 +99,7 @@ class RegressionTest {
                     AT + f.tilt(),
                     "" + f.loadCase(),
                     "" + f.verdict(),
-                    f.note(),
+                    f.note().metric(),
                     worked(result, f)));
         }
         for (Clearance.Gap g : Clearance.of(result.analysis())) {

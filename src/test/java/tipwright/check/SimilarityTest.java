@@ -128,7 +128,7 @@ class SimilarityTest {
             }
             double grows = Math.pow(k, GROWS.get(a.kind()));
             assertThat(b.demand())
-                    .as("%s %s %s", a.id(), a.note(), b.note())
+                    .as("%s %s %s", a.id(), a.note().metric(), b.note().metric())
                     .isCloseTo(grows * a.demand(), within(1e-4 * Math.abs(grows * a.demand()) + 1e-7));
             if (Double.isFinite(a.utilisation())) {
                 assertThat(b.utilisation())

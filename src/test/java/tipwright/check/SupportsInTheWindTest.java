@@ -3,6 +3,7 @@ package tipwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -21,12 +22,14 @@ class SupportsInTheWindTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, 1000})
     void theLeewardPairBearsTheMomentOfTheWind(double pressure) throws CannotComputeException {
-        String yaml = Examples.BOX
-                        .replace(
-                                "wall: {thickness: 4 mm, density: 7850 kg/m3}",
-                                "mass: {empty: 400 kg, centre: [0 m, 1 m, 0 m]}")
-                        .replace("fill: 100 %", "fill: 0 %")
-                        .replace("tilt: {to: 80 deg}", "tilt: {to: 0.001 deg}")
+        String yaml = swap(
+                        Examples.BOX,
+                        "wall: {thickness: 4 mm, density: 7850 kg/m3}",
+                        "mass: {empty: 400 kg, centre: [0 m, 1 m, 0 m]}",
+                        "fill: 100 %",
+                        "fill: 0 %",
+                        "tilt: {to: 80 deg}",
+                        "tilt: {to: 0.001 deg}")
                 + "site: {wind-pressure: " + pressure + " Pa}\n"
                 + "frame: {mass: 600 kg, centre: [0 m, 200 mm, 0 m]}\n"
                 + "supports: {outline: [[-1 m, -600 mm], [1 m, -600 mm], [1 m, 600 mm], [-1 m, 600 mm]], y: 0 m,"

@@ -3,6 +3,7 @@ package tipwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import org.junit.jupiter.api.Test;
 import tipwright.analysis.CannotComputeException;
@@ -17,8 +18,7 @@ class TimedChecksTest {
 
     private static Result check(String actuator, String more) throws CannotComputeException {
         String tank = more.contains("one-slide") ? "repose: 30 deg, release: 35 deg" : "repose: 30 deg";
-        return Checker.check(
-                Examples.read(Examples.BOX.replace("pull: 12 kN", actuator).replace("repose: 30 deg", tank) + more));
+        return Checker.check(Examples.read(swap(Examples.BOX, "pull: 12 kN", actuator, "repose: 30 deg", tank) + more));
     }
 
     private static Finding find(Result result, String id) {
@@ -34,7 +34,7 @@ class TimedChecksTest {
         Result result = check("pull: 12 kN", "");
         assertThat(result.timing().cycles()).isEmpty();
         assertThat(find(result, "stall").verdict()).isEqualTo(Verdict.NOT_CHECKED);
-        assertThat(find(result, "stall").note()).isEqualTo("not checked: actuator.speed missing");
+        assertThat(find(result, "stall").note().metric()).isEqualTo("not checked: actuator.speed missing");
     }
 
     @Test
@@ -42,9 +42,9 @@ class TimedChecksTest {
         String oil = "kind: hydraulic, bore: 60 mm, rod: {diameter: 35 mm}, closed: 800 mm, stroke: 900 mm,"
                 + " relief-pressure: 160 bar";
         Result result = Checker.check(Examples.read(
-                Examples.BOX.replace("kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN", oil)));
+                swap(Examples.BOX, "kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN", oil)));
         assertThat(find(result, "hydraulic").verdict()).isEqualTo(Verdict.NOT_CHECKED);
-        assertThat(find(result, "hydraulic").note()).contains("flow missing");
+        assertThat(find(result, "hydraulic").note().metric()).contains("flow missing");
     }
 
     /** i = 5 A + 27 A F / 12 kN at the largest push; drop 2 L rho (1 + 0.00393 x 20) 1.03 i / A. */
@@ -74,7 +74,7 @@ class TimedChecksTest {
 
     @Test
     void figuresThatContradictEachOtherAreTold() throws CannotComputeException {
-        Result result = check(SPEED.replace("rated: 32 A", "rated: 5.5 A"), "");
+        Result result = check(swap(SPEED, "rated: 32 A", "rated: 5.5 A"), "");
         // 12 kN x 6 mm/s = 72 W at the rod from 66 W
         assertThat(find(result, "electrical/figures").verdict()).isEqualTo(Verdict.FAIL);
         assertThat(find(result, "electrical/figures").demand()).isCloseTo(72, within(1e-9));
@@ -86,7 +86,7 @@ class TimedChecksTest {
         Result result = check(SPEED, "supply: {kind: battery, voltage: 2 V}\n");
         Finding held = find(result, "stall/held-load");
         assertThat(held.verdict()).isEqualTo(Verdict.FAIL);
-        assertThat(held.note()).startsWith("stalls at ").endsWith(" deg with the held load");
+        assertThat(held.note().metric()).startsWith("stalls at ").endsWith(" deg with the held load");
         assertThat(result.verdict()).isEqualTo(Verdict.FAIL);
     }
 
@@ -117,7 +117,7 @@ class TimedChecksTest {
     /** Twice the weight of the cake at rest needs more than the cake itself, and is told apart from the load cases. */
     @Test
     void cakeInOneSlideIsACaseOfItsOwn() throws CannotComputeException {
-        String actuator = SPEED.replace("pull: 12 kN", "pull: 12 kN, hold: 18 kN");
+        String actuator = swap(SPEED, "pull: 12 kN", "pull: 12 kN, hold: 18 kN");
         Result once = check(actuator, "dump: {cake: one-slide, shock: 1}\n");
         Result twice = check(actuator, "dump: {cake: one-slide}\n");
         Finding a = find(once, "slide/actuator");
@@ -163,11 +163,11 @@ class TimedChecksTest {
         assertThat(actuator.demand()).isCloseTo(most, within(1e-6 * most));
         assertThat(actuator.capacity()).isEqualTo(15_000);
         assertThat(find(result, "slide/bearings").capacity()).isEqualTo(19_000);
-        Result bare = Checker.check(Examples.read(Examples.BOX
-                        .replace("repose: 30 deg", "repose: 30 deg, release: 35 deg")
-                        .replaceFirst(", c0: 19 kN", "")
-                + quiet));
-        assertThat(find(bare, "slide/actuator").note()).isEqualTo("not checked: actuator.hold missing");
+        Result bare =
+                Checker.check(Examples.read(swap(Examples.BOX, "repose: 30 deg", "repose: 30 deg, release: 35 deg")
+                                .replaceFirst(", c0: 19 kN", "")
+                        + quiet));
+        assertThat(find(bare, "slide/actuator").note().metric()).isEqualTo("not checked: actuator.hold missing");
         assertThat(find(bare, "slide/bearings").verdict()).isEqualTo(Verdict.NOT_CHECKED);
     }
 }

@@ -3,6 +3,7 @@ package tipwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -116,7 +117,7 @@ class TipOverTest {
     /** A half-full box hangs over as its surface stays level: tan = z / h, z of water b^2 tan/(12 h): by repetition. */
     @Test
     void looseLoadHangsFurther() throws CannotComputeException {
-        Result result = Checker.check(Examples.read(EMPTY.replace("fill: 100 %", "fill: 50 %")));
+        Result result = Checker.check(Examples.read(swap(EMPTY, "fill: 100 %", "fill: 50 %")));
         double angle = 0;
         for (int i = 0; i < 100; i++) {
             double t = Math.tan(angle);
@@ -167,7 +168,8 @@ class TipOverTest {
     void windBlowsOnTheFrameToo() throws CannotComputeException {
         String rail = "outline: [[-600 mm, -300 mm], [600 mm, -300 mm], [600 mm, -200 mm], [-600 mm, -200 mm]]";
         String beam = "outline: [[400 mm, -300 mm], [500 mm, -300 mm], [500 mm, -200 mm], [400 mm, -200 mm]]";
-        String yaml = EMPTY.replace(
+        String yaml = swap(
+                        EMPTY,
                         "frame: {",
                         "frame: {members: [{name: left, " + rail + ", z: [300 mm, 350 mm]}, {name: right, " + rail
                                 + ", z: [-350 mm, -300 mm]}, {name: beam, " + beam + "}], ")
@@ -191,22 +193,25 @@ class TipOverTest {
             }
         }
         assertThat(f.utilisation()).isCloseTo(1.5 * worst, within(1e-6));
-        assertThat(f.note()).contains(String.format(Locale.ROOT, " and %.2f m2 of the frame", area));
+        assertThat(f.note().metric()).contains(String.format(Locale.ROOT, " and %.2f m2 of the frame", area));
     }
 
     @Test
     void frameWithoutMembersOrWidthsCatchesNoWindAndSaysSo() throws CannotComputeException {
         String wind = EMPTY + "site: {wind-pressure: 500 Pa}\n";
         assertThat(of(Checker.check(Examples.read(wind)), "tip-over/as-it-stands")
-                        .note())
+                        .note()
+                        .metric())
                 .endsWith("none of the frame (frame.members missing)");
-        String flat = wind.replace(
-                "frame: {", "frame: {members: [{name: a, outline: [[0 m, 0 m], [1 m, 0 m], [0 m, -100 mm]]}], ");
+        String flat = swap(
+                wind, "frame: {", "frame: {members: [{name: a, outline: [[0 m, 0 m], [1 m, 0 m], [0 m, -100 mm]]}], ");
         assertThat(of(Checker.check(Examples.read(flat)), "tip-over/as-it-stands")
-                        .note())
+                        .note()
+                        .metric())
                 .endsWith("none of the frame (frame.members: z missing)");
         assertThat(of(Checker.check(Examples.read(EMPTY)), "tip-over/as-it-stands")
-                        .note())
+                        .note()
+                        .metric())
                 .doesNotContain("wind");
     }
 
@@ -214,7 +219,7 @@ class TipOverTest {
     @Test
     void stuckCakeIsACaseOfItsOwn() throws CannotComputeException {
         Analysis analysis =
-                Analyser.analyse(Examples.read(Examples.BOX.replace("repose: 30 deg", "repose: 30 deg, release: 20 deg")
+                Analyser.analyse(Examples.read(swap(Examples.BOX, "repose: 30 deg", "repose: 30 deg, release: 20 deg")
                         + "frame: {mass: 400 kg, centre: [0 mm, -200 mm, 50 mm]}\n"));
         LoadState settled = analysis.cases().stream()
                 .filter(c -> c.name().equals("caked"))
@@ -238,15 +243,21 @@ class TipOverTest {
 
     @Test
     void sayInWordsThatItTipsOrHangsLevel() throws CannotComputeException {
-        String narrow = EMPTY.replace("700 mm, -500 mm], [700 mm", "100 mm, -500 mm], [100 mm")
-                .replace("mass: 400 kg", "mass: 10 kg")
-                .replace(", rating: 5 kN", "");
+        String narrow = swap(
+                EMPTY,
+                "700 mm, -500 mm], [700 mm",
+                "100 mm, -500 mm], [100 mm",
+                "mass: 400 kg",
+                "mass: 10 kg",
+                ", rating: 5 kN",
+                "");
         Result tips = Checker.check(Examples.read(narrow));
-        assertThat(of(tips, "tip-over/supports").note())
+        assertThat(of(tips, "tip-over/supports").note().metric())
                 .isEqualTo("not checked: supports.rating missing; it tips over");
-        Result level = Checker.check(Examples.read(EMPTY.replace("0 mm, -200 mm, 50 mm", "0 mm, -200 mm, 0 mm")));
-        assertThat(of(level, "hang/empty").note()).isEqualTo("it hangs level");
+        Result level = Checker.check(Examples.read(swap(EMPTY, "0 mm, -200 mm, 50 mm", "0 mm, -200 mm, 0 mm")));
+        assertThat(of(level, "hang/empty").note().metric()).isEqualTo("it hangs level");
         // 400 of 557 kg sit 50 mm beside the eye, all 1.89 m under it: atan(35.9 / 1890); along x it hangs straight
-        assertThat(of(Checker.check(Examples.read(EMPTY)), "hang/empty").note()).isEqualTo("its +z side 1.1 deg low");
+        assertThat(of(Checker.check(Examples.read(EMPTY)), "hang/empty").note().metric())
+                .isEqualTo("its +z side 1.1 deg low");
     }
 }

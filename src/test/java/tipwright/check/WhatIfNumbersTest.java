@@ -3,6 +3,7 @@ package tipwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.util.List;
 import java.util.Locale;
@@ -27,10 +28,14 @@ class WhatIfNumbersTest {
     private static final String OIL =
             "{kind: hydraulic, bore: 60 mm, rod: {diameter: 35 mm}, closed: 800 mm, stroke: 900 mm,"
                     + " relief-pressure: 160 bar, hold: 30 kN}";
-    private static final String QUIET = Examples.BOX.replace("80 deg", "30 deg")
+    private static final String QUIET = swap(Examples.BOX, "80 deg", "30 deg")
             + "friction: {pivot: 0, pins: 0}\ncases: {skip: [draining, heaped, caked, heel]}\n";
-    private static final String TWICE = QUIET.replace("{z: 0 mm, actuator", "{z: -300 mm, actuator")
-            .replace("tilt: {to", "      - {z: 300 mm, actuator: " + ELECTRIC + "}\ntilt: {to");
+    private static final String TWICE = swap(
+            QUIET,
+            "{z: 0 mm, actuator",
+            "{z: -300 mm, actuator",
+            "tilt: {to",
+            "      - {z: 300 mm, actuator: " + ELECTRIC + "}\ntilt: {to");
 
     private static Finding of(String yaml, String id) throws CannotComputeException {
         return Checker.check(Examples.read(yaml)).findings().stream()
@@ -47,14 +52,13 @@ class WhatIfNumbersTest {
     @ParameterizedTest
     @ValueSource(ints = {1, 2})
     void timeToSinkIsTheRodsWayOverItsSpeed(int cylinders) throws CannotComputeException {
-        String oil = QUIET.replace(ELECTRIC, OIL) + "what-if: {leak-bore: 0.2 mm}\n";
-        String yaml = cylinders == 1
-                ? oil
-                : oil.replace("tilt: {to", "      - {z: 300 mm, actuator: " + OIL + "}\ntilt: {to");
+        String oil = swap(QUIET, ELECTRIC, OIL) + "what-if: {leak-bore: 0.2 mm}\n";
+        String yaml =
+                cylinders == 1 ? oil : swap(oil, "tilt: {to", "      - {z: 300 mm, actuator: " + OIL + "}\ntilt: {to");
         Finding f = of(yaml, "burst-hose");
         Matcher told = Pattern.compile("sinks from ([0-9.]+) deg to rest in ([0-9.]+) s through a bore of 0.2 mm")
-                .matcher(f.note());
-        assertThat(told.find()).as(f.note()).isTrue();
+                .matcher(f.note().metric());
+        assertThat(told.find()).as(f.note().metric()).isTrue();
         assertThat(Double.parseDouble(told.group(1))).isCloseTo(Math.toDegrees(f.tilt()), within(0.051));
         CaseResult load = analysis(yaml).cases().stream()
                 .filter(c -> c.name().equals(f.loadCase()))
@@ -84,14 +88,15 @@ class WhatIfNumbersTest {
                 .mapToDouble(r -> Math.abs(r.rest().force()))
                 .max()
                 .orElseThrow();
-        String rated = QUIET.replace("pull: 12 kN}", "pull: 12 kN, hold: " + most * kilonewtons / 20_000 + " kN}");
+        String rated = swap(QUIET, "pull: 12 kN}", "pull: 12 kN, hold: " + most * kilonewtons / 20_000 + " kN}");
         Finding f = of(rated, "lost-power");
         assertThat(f.demand()).isCloseTo(most, within(1e-9 * most));
         assertThat(f.utilisation()).isCloseTo(20 / kilonewtons, within(1e-6));
-        assertThat(f.note())
+        assertThat(f.note().metric())
                 .isEqualTo(holds ? "it stays where it is" : "it cannot hold the load, which comes down by itself");
         // a factor on the force may turn that
-        assertThat(of(rated + "factors: {service: 1.6}\n", "lost-power").note()).contains("cannot hold");
+        assertThat(of(rated + "factors: {service: 1.6}\n", "lost-power").note().metric())
+                .contains("cannot hold");
     }
 
     @Test
@@ -102,10 +107,11 @@ class WhatIfNumbersTest {
                 torque = Math.max(torque, Math.abs(r.rest().force() * r.pose().arm()));
             }
         }
-        assertThat(of(TWICE, "one-carries-all").note())
+        assertThat(of(TWICE, "one-carries-all").note().metric())
                 .contains(String.format(Locale.ROOT, "twists the cradle with up to %.0f N m", torque / 2));
         assertThat(of(TWICE + "what-if: {torsion: 900 N m/deg}\n", "one-carries-all")
-                        .note())
+                        .note()
+                        .metric())
                 .contains(String.format(Locale.ROOT, "twists the cradle by up to %.2f deg", torque / 2 / 900));
     }
 
@@ -114,7 +120,8 @@ class WhatIfNumbersTest {
     void oneThatCarriesAllStallsButMayHold() throws CannotComputeException {
         double push = of(TWICE, "one-carries-all").demand() * 12;
         for (double share : new double[] {0.8, 1.25}) {
-            String weak = TWICE.replace(
+            String weak = swap(
+                    TWICE,
                     "push: 12 kN, pull: 12 kN",
                     String.format(
                             Locale.ROOT,
@@ -124,7 +131,7 @@ class WhatIfNumbersTest {
             Finding f = of(weak, "one-carries-all");
             assertThat(f.demand()).isCloseTo(1 / 0.6, within(1e-5));
             assertThat(f.verdict()).isEqualTo(share > 1 ? Verdict.CLOSE : Verdict.FAIL);
-            assertThat(f.note().startsWith("it stalls, but holds; ")).isEqualTo(share > 1);
+            assertThat(f.note().metric().startsWith("it stalls, but holds; ")).isEqualTo(share > 1);
         }
     }
 
@@ -138,7 +145,7 @@ class WhatIfNumbersTest {
                 .pose()
                 .arm();
         double stiffness = 100 * 180 / Math.PI;
-        assertThat(f.note())
+        assertThat(f.note().metric())
                 .contains(String.format(
                         Locale.ROOT,
                         "2.0 mm ahead twists the cradle by %.2f deg and shifts %.0f N from one to the other",
@@ -148,7 +155,7 @@ class WhatIfNumbersTest {
 
     @Test
     void allTheLoadOnOneSideMovesBetweenTheBearings() throws CannotComputeException {
-        String aside = TWICE.replace("{z: 300 mm, actuator", "{z: 100 mm, actuator");
+        String aside = swap(TWICE, "{z: 300 mm, actuator", "{z: 100 mm, actuator");
         for (int bearing : new int[] {0, 1}) {
             double worst = 0;
             for (CaseResult c : analysis(aside).cases()) {
@@ -176,12 +183,11 @@ class WhatIfNumbersTest {
     @Test
     void recoilSaysWhichWayAndAgainstWhichRating() throws CannotComputeException {
         Finding f = of(QUIET, "load-let-go-at-once");
-        assertThat(f.note()).isEqualTo("the tank springs up and pulls at the rod");
-        Finding held = of(QUIET.replace("pull: 12 kN}", "pull: 12 kN, hold: 15 kN}"), "load-let-go-at-once");
+        assertThat(f.note().metric()).isEqualTo("the tank springs up and pulls at the rod");
+        Finding held = of(swap(QUIET, "pull: 12 kN}", "pull: 12 kN, hold: 15 kN}"), "load-let-go-at-once");
         assertThat(held.capacity()).isEqualTo(15_000);
         assertThat(held.demand()).isCloseTo(f.demand(), within(1e-9));
-        Finding single =
-                of(QUIET.replace(ELECTRIC, OIL.replace("hold:", "acting: single, hold:")), "load-let-go-at-once");
+        Finding single = of(swap(QUIET, ELECTRIC, swap(OIL, "hold:", "acting: single, hold:")), "load-let-go-at-once");
         assertThat(single.demand()).isCloseTo(f.demand(), within(1e-6));
         assertThat(single.capacity()).isZero();
     }

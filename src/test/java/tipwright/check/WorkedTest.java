@@ -3,6 +3,7 @@ package tipwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.util.List;
 import java.util.regex.Matcher;
@@ -23,10 +24,14 @@ import tipwright.quantity.UnitSystem;
 
 /** What is put into the formulas leads, worked out again from the words, to the figures of the findings. */
 class WorkedTest {
-    private static final String DESIGN = Examples.BOX
-                    .replace("c0: 19 kN}}\n    - {z: 500 mm", "c0: 19 kN}}\n    - {z: 520 mm")
-                    .replace("push: 12 kN", "rod: {diameter: 30 mm}, push: 12 kN")
-                    .replace("drive:", "  shaft: {diameter: 40 mm, overhang: 45 mm}\ndrive:")
+    private static final String DESIGN = swap(
+                    Examples.BOX,
+                    "c0: 19 kN}}\n    - {z: 500 mm",
+                    "c0: 19 kN}}\n    - {z: 520 mm",
+                    "push: 12 kN",
+                    "rod: {diameter: 30 mm}, push: 12 kN",
+                    "drive:",
+                    "  shaft: {diameter: 40 mm, overhang: 45 mm}\ndrive:")
             + "site: {cross-slope: 3 deg, grade: 2 deg}\nfriction: {pivot: 0, pins: 0}\n";
 
     private static String worked(String id) throws CannotComputeException {

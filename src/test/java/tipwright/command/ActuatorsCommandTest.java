@@ -2,6 +2,7 @@
 package tipwright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -27,7 +28,7 @@ class ActuatorsCommandTest {
         for (String row : rows) {
             String name = row.substring(9).strip().split(" ")[0];
             Path other = Files.writeString(
-                    folder.resolve(name + ".yaml"), text.replace("actuator: light-6", "actuator: " + name));
+                    folder.resolve(name + ".yaml"), swap(text, "actuator: light-6", "actuator: " + name));
             Cli.Outcome checked = Cli.run("check", other.toString());
             assertThat(checked.code()).as(row).isEqualTo(row.startsWith(" X") ? 1 : 0);
         }
@@ -56,7 +57,7 @@ class ActuatorsCommandTest {
     @Test
     void exitsWithOneWhenNothingInTheBoxWillDo() throws IOException {
         String text = Files.readString(Path.of("geometry/too-small.yaml"));
-        Path file = Files.writeString(folder.resolve("tank.yaml"), text.replace("to: 60 deg", "to: 88 deg"));
+        Path file = Files.writeString(folder.resolve("tank.yaml"), swap(text, "to: 60 deg", "to: 88 deg"));
         Cli.Outcome tried = Cli.run("actuators", file.toString());
         assertThat(tried.code()).isEqualTo(1);
         assertThat(tried.out()).contains("None of them will do", "Stroke, drawn out by ");

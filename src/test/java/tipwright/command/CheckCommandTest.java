@@ -2,6 +2,7 @@
 package tipwright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static tipwright.Swap.swap;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -61,7 +62,7 @@ class CheckCommandTest {
     @Test
     void allErrorsOfAFileAreShownWithTheirPlacesAndItExitsWithTwo() throws IOException {
         Path file = changed("fill: 80 %", "fill: 180 %");
-        Files.writeString(file, Files.readString(file).replace("diameter: 24 in", "diametre: 24 in"));
+        Files.writeString(file, swap(Files.readString(file), "diameter: 24 in", "diametre: 24 in"));
         Cli.Outcome outcome = Cli.run("check", file.toString());
         assertThat(outcome.code()).isEqualTo(2);
         assertThat(outcome.out()).isEmpty();
@@ -74,7 +75,7 @@ class CheckCommandTest {
     private static String place(Path file, String text) throws IOException {
         String before = Files.readString(file);
         before = before.substring(0, before.indexOf(text));
-        int line = before.length() - before.replace("\n", "").length() + 1;
+        int line = before.length() - swap(before, "\n", "").length() + 1;
         return file + ":" + line + ":" + (before.length() - before.lastIndexOf('\n')) + ": ";
     }
 

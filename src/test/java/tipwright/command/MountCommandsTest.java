@@ -2,6 +2,7 @@
 package tipwright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -36,9 +37,10 @@ class MountCommandsTest {
     /** Pins, the links that are drawn and the weights on them, as told for the crank cart with two of its zones. */
     @Test
     void whatPlaceSaysToPutIntoAMechanismsFilePassesTheCheck(@TempDir Path folder) throws IOException {
-        String yaml = Files.readString(Path.of("geometry/crank-cart.yaml"))
-                .replaceFirst("\n  places:(\n    - .*)+", "")
-                .replace("[mid-12-long, heavy-18, heavy-25]", "[heavy-25]");
+        String yaml = swap(
+                Files.readString(Path.of("geometry/crank-cart.yaml")).replaceFirst("\n  places:(\n    - .*)+", ""),
+                "[mid-12-long, heavy-18, heavy-25]",
+                "[heavy-25]");
         Path file = folder.resolve("cart.yaml");
         Files.writeString(file, yaml);
         Path map = folder.resolve("map.svg");

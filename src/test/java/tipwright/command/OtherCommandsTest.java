@@ -3,6 +3,7 @@ package tipwright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -96,7 +97,7 @@ class OtherCommandsTest {
         assertThat(good.code()).as(good.err()).isZero();
         assertThat(good.out().replaceAll("\\s+", " "))
                 .contains("bearings mine ball-insert: bore 25.4 mm, c0 8.896 kN yard-25");
-        Files.writeString(file, Files.readString(file).replace("1 in", "1"));
+        Files.writeString(file, swap(Files.readString(file), "1 in", "1"));
         Cli.Outcome bad = Cli.run("parts", file.toString());
         assertThat(bad.code()).isEqualTo(2);
         assertThat(bad.err()).contains("parts.yaml:3:35: ", "bore");

@@ -8,13 +8,17 @@ import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.Extreme;
+import tipwright.analysis.MotionDirection;
 import tipwright.check.Checker;
 import tipwright.check.Result;
 import tipwright.check.rule.Finding;
+import tipwright.check.rule.Sense;
 import tipwright.check.rule.Verdict;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.Checked;
 
@@ -53,12 +57,15 @@ final class Dossiers {
                     made ? 2 * 123456.7 : Double.NaN,
                     made ? 2 : Double.NaN,
                     made ? Kind.STIFFNESS : Kind.RATIO,
+                    Sense.AT_MOST,
                     made ? used : Double.NaN,
-                    made ? 0.5 : Double.NaN,
-                    made ? "an-own-load-case-with-a-very-long-name" : null,
+                    made
+                            ? new Extreme(0.5, 0.5, "an-own-load-case-with-a-very-long-name", MotionDirection.RAISING)
+                            : Extreme.NOWHERE,
                     verdict,
                     "invented",
-                    "a note without an end: " + "and then it says some more about what happens there ".repeat(4)));
+                    Text.words("a note without an end: "
+                            + "and then it says some more about what happens there ".repeat(4))));
         }
         Checked checked = dossier.checked();
         Result more = new Result(result.analysis(), all, result.howFull(), result.timing());

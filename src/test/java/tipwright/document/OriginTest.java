@@ -2,6 +2,7 @@
 package tipwright.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -67,7 +68,7 @@ class OriginTest {
         }
         StringBuilder rest = new StringBuilder();
         for (Origin.Input input : origin.inputs().subList(3, origin.inputs().size())) {
-            String name = input.name().replace(" (came with the program)", "");
+            String name = swap(input.name(), " (came with the program)", "");
             Path file = Path.of("geometry", name.split("/")).toAbsolutePath();
             assertThat(input.hash()).isEqualTo(shell("sha256sum " + file));
             rest.append(' ').append(file);

@@ -2,6 +2,7 @@
 package tipwright.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -50,7 +51,7 @@ class ReportHtmlTest {
                 + " (document.documentElement.scrollWidth - document.documentElement.clientWidth);"
                 + " document.body.appendChild(p); });</script>";
         Path file = folder.resolve("report.html");
-        Files.writeString(file, page(design).replace("</body>", probe + "</body>"));
+        Files.writeString(file, swap(page(design), "</body>", probe + "</body>"));
         String dom = browser(file);
         Matcher result = RESULT.matcher(dom);
         assertThat(result.find()).as("the browser has run the checker").isTrue();

@@ -3,6 +3,7 @@ package tipwright.load;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,12 +42,12 @@ class LoadCasesTest {
 
     @Test
     void gradeAddsToTheTiltAndCrossSlopeSpillsMore() {
-        Design down = Examples.read(Examples.BOX.replace("tank:", "site: {grade: 5 deg}\ntank:"));
+        Design down = Examples.read(swap(Examples.BOX, "tank:", "site: {grade: 5 deg}\ntank:"));
         LoadTable table = LoadTable.of(down, new double[] {0, 0.3});
         assertThat(of(table, "draining").states().get(0).volume()).isCloseTo(kept(Math.toRadians(5)), within(1e-9));
         assertThat(of(table, "draining").states().get(1).volume())
                 .isCloseTo(kept(0.3 + Math.toRadians(5)), within(1e-9));
-        Design across = Examples.read(Examples.BOX.replace("tank:", "site: {cross-slope: 5 deg}\ntank:"));
+        Design across = Examples.read(swap(Examples.BOX, "tank:", "site: {cross-slope: 5 deg}\ntank:"));
         assertThat(of(LoadTable.of(across, new double[] {0}), "draining")
                         .states()
                         .get(0)
@@ -58,7 +59,7 @@ class LoadCasesTest {
     void heapStaysPutToItsAngleOfReposeAndThenSlides() {
         // Packed solids all through, so that the cake fills the box to the brim.
         Design design = Examples.read(
-                Examples.BOX.replace("density: 1400 kg/m3, repose: 30 deg", "solids-by-volume: 60 %, repose: 30 deg"));
+                swap(Examples.BOX, "density: 1400 kg/m3, repose: 30 deg", "solids-by-volume: 60 %, repose: 30 deg"));
         LoadTable table = LoadTable.of(design, design.tilt().tilts());
         for (int i = 0; i < table.tilts().length; i++) {
             double expected = kept(table.tilts()[i] - Math.toRadians(30));
@@ -74,11 +75,12 @@ class LoadCasesTest {
     /** Source: plane geometry: beside an open end a wedge of the flat cake slides out until its face stands at the angle of repose. */
     @Test
     void heapBesideAnOpenEndKeepsASlopeAtItsAngleOfRepose() {
-        Design design = Examples.read(Examples.BOX
-                .replace("centre: [0 m, 1.5 m, 0 m], normal: y", "centre: [500 mm, 1 m, 0 mm], normal: x")
-                .replace(
-                        "fill: 100 %, density: 1400 kg/m3, repose: 30 deg",
-                        "fill: 30 %, solids-by-volume: 60 %, repose: 40 deg"));
+        Design design = Examples.read(swap(
+                Examples.BOX,
+                "centre: [0 m, 1.5 m, 0 m], normal: y",
+                "centre: [500 mm, 1 m, 0 mm], normal: x",
+                "fill: 100 %, density: 1400 kg/m3, repose: 30 deg",
+                "fill: 30 %, solids-by-volume: 60 %, repose: 40 deg"));
         LoadTable table = LoadTable.of(design, design.tilt().tilts());
         for (int tilt : new int[] {0, 10, 20}) {
             double steep = Math.toRadians(40 - tilt);
@@ -92,15 +94,15 @@ class LoadCasesTest {
     /** Source: plane geometry, as above; a ridge parts the cake into two beds and only the one beside the open end slides. */
     @Test
     void heapMayLieInTwoPockets() {
-        Design design = Examples.read(Examples.BOX
-                .replace("centre: [0 m, 1.5 m, 0 m], normal: y", "centre: [500 mm, 1 m, 0 mm], normal: x")
-                .replace(
-                        "{shape: box, size: [1 m, 1 m, 1 m], centre: [0 m, 1 m, 0 m]}",
-                        "{shape: prism, width: 1 m, outline: [[-50 cm, 50 cm], [-10 cm, 50 cm], [-10 cm, 90 cm], "
-                                + "[10 cm, 90 cm], [10 cm, 50 cm], [50 cm, 50 cm], [50 cm, 150 cm], [-50 cm, 150 cm]]}")
-                .replace(
-                        "fill: 100 %, density: 1400 kg/m3, repose: 30 deg",
-                        "volume: 240 L, solids-by-volume: 60 %, repose: 40 deg"));
+        Design design = Examples.read(swap(
+                Examples.BOX,
+                "centre: [0 m, 1.5 m, 0 m], normal: y",
+                "centre: [500 mm, 1 m, 0 mm], normal: x",
+                "{shape: box, size: [1 m, 1 m, 1 m], centre: [0 m, 1 m, 0 m]}",
+                "{shape: prism, width: 1 m, outline: [[-50 cm, 50 cm], [-10 cm, 50 cm], [-10 cm, 90 cm], "
+                        + "[10 cm, 90 cm], [10 cm, 50 cm], [50 cm, 50 cm], [50 cm, 150 cm], [-50 cm, 150 cm]]}",
+                "fill: 100 %, density: 1400 kg/m3, repose: 30 deg",
+                "volume: 240 L, solids-by-volume: 60 %, repose: 40 deg"));
         LoadTable table = LoadTable.of(design, new double[] {0, Math.toRadians(2)});
         for (int i = 0; i < 2; i++) {
             double expected = 0.24 - 0.3 * 0.3 / Math.tan(Math.toRadians(40) - table.tilts()[i]) / 2;
@@ -111,9 +113,12 @@ class LoadCasesTest {
 
     @Test
     void hardlyAnySolidsAreNoFault() {
-        Design design = Examples.read(Examples.BOX
-                .replace("centre: [0 m, 1.5 m, 0 m], normal: y", "centre: [500 mm, 1 m, 0 mm], normal: x")
-                .replace("density: 1400 kg/m3", "solids-by-volume: 0.0000002 %"));
+        Design design = Examples.read(swap(
+                Examples.BOX,
+                "centre: [0 m, 1.5 m, 0 m], normal: y",
+                "centre: [500 mm, 1 m, 0 mm], normal: x",
+                "density: 1400 kg/m3",
+                "solids-by-volume: 0.0000002 %"));
         LoadTable table = LoadTable.of(design, design.tilt().tilts());
         assertThat(of(table, "heaped").states())
                 .allSatisfy(s -> assertThat(s.volume()).isBetween(0.0, 1e-8));
@@ -123,7 +128,7 @@ class LoadCasesTest {
     @ValueSource(doubles = {20, 45})
     void cakeLetsGoAtItsReleaseTilt(double release) {
         Design design =
-                Examples.read(Examples.BOX.replace("repose: 30 deg", "repose: 30 deg, release: " + release + " deg"));
+                Examples.read(swap(Examples.BOX, "repose: 30 deg", "repose: 30 deg, release: " + release + " deg"));
         LoadTable table = LoadTable.of(design, design.tilt().tilts());
         for (int i = 0; i < table.tilts().length; i++) {
             LoadState cake = of(table, "caked").states().get(i);
@@ -162,7 +167,7 @@ class LoadCasesTest {
 
     @Test
     void tiltNeededIsWhereTheResidueGetsUnderTheAllowedShare() {
-        Design design = Examples.read(Examples.BOX.replace("tilt: {to: 80 deg}", "tilt: {to: 60 deg}"));
+        Design design = Examples.read(swap(Examples.BOX, "tilt: {to: 80 deg}", "tilt: {to: 60 deg}"));
         Emptying.Residue left =
                 LoadTable.of(design, design.tilt().tilts()).emptying().liquid();
         assertThat(left.share()).isCloseTo(0.5 / Math.tan(Math.toRadians(60)), within(1e-9));
@@ -172,7 +177,7 @@ class LoadCasesTest {
 
     @Test
     void doorThatOpensLaterKeepsAllUntilThen() {
-        Design design = Examples.read(Examples.BOX.replace("normal: y}", "normal: y, opens-at: 20 deg}"));
+        Design design = Examples.read(swap(Examples.BOX, "normal: y}", "normal: y, opens-at: 20 deg}"));
         LoadTable table = LoadTable.of(design, design.tilt().tilts());
         assertThat(of(table, "draining").states().get(19).volume()).isCloseTo(1, within(1e-12));
         assertThat(of(table, "draining").states().get(20).volume()).isCloseTo(kept(Math.toRadians(20)), within(1e-9));

@@ -3,6 +3,7 @@ package tipwright.load;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.util.List;
 import java.util.stream.IntStream;
@@ -25,10 +26,14 @@ class LoadNumbersTest {
     private static final String END =
             "{name: end, rim: rectangle, width: 500 mm, height: 800 mm, " + "centre: [600 mm, 1 m, 0 m], normal: x}";
 
-    private static final String TROUGH = Examples.BOX
-            .replace("size: [1 m, 1 m, 1 m]", "size: [1.2 m, 800 mm, 500 mm]")
-            .replace("{name: top, rim: rectangle, width: 1 m, height: 1 m, centre: [0 m, 1.5 m, 0 m], normal: y}", END)
-            .replace("density: 1400 kg/m3, repose: 30 deg", "solids-by-volume: 60 %, repose: 40 deg");
+    private static final String TROUGH = swap(
+            Examples.BOX,
+            "size: [1 m, 1 m, 1 m]",
+            "size: [1.2 m, 800 mm, 500 mm]",
+            "{name: top, rim: rectangle, width: 1 m, height: 1 m, centre: [0 m, 1.5 m, 0 m], normal: y}",
+            END,
+            "density: 1400 kg/m3, repose: 30 deg",
+            "solids-by-volume: 60 %, repose: 40 deg");
 
     private static LoadTable table(String yaml) {
         Design design = Examples.read(yaml);
@@ -68,7 +73,7 @@ class LoadNumbersTest {
     @ParameterizedTest
     @ValueSource(strings = {"tilt: {to: 80 deg}", "tilt: {to: 25 deg}"})
     void solidsNeedTheTiltThatLeavesTheAllowedShare(String range) {
-        LoadTable table = table(TROUGH.replace("tilt: {to: 80 deg}", range));
+        LoadTable table = table(swap(TROUGH, "tilt: {to: 80 deg}", range));
         double slope = Math.atan(0.02 * 2 * HEIGHT / LENGTH);
         Emptying.Residue cake = table.emptying().cake();
         assertThat(cake.tiltNeeded()).isCloseTo(REPOSE - slope, within(2e-5));
@@ -82,10 +87,12 @@ class LoadNumbersTest {
     @ParameterizedTest
     @ValueSource(strings = {"tilt: {to: 80 deg}", "tilt: {to: 150 deg}"})
     void solidsOverTheTopNeedTheAngleOfReposeMore(String range) {
-        LoadTable table = table(TROUGH.replace(
-                        END,
-                        "{name: top, rim: rectangle, width: 500 mm, height: 1.2 m, centre: [0 m, 1.4 m, 0 m], normal: y}")
-                .replace("tilt: {to: 80 deg}", range));
+        LoadTable table = table(swap(
+                TROUGH,
+                END,
+                "{name: top, rim: rectangle, width: 500 mm, height: 1.2 m, centre: [0 m, 1.4 m, 0 m], normal: y}",
+                "tilt: {to: 80 deg}",
+                range));
         double lean = Math.atan(HEIGHT / (2 * 0.02 * LENGTH));
         assertThat(table.emptying().liquid().tiltNeeded()).isCloseTo(lean, within(2e-5));
         assertThat(table.emptying().cake().tiltNeeded()).isCloseTo(REPOSE + lean, within(2e-5));
@@ -93,7 +100,7 @@ class LoadNumbersTest {
 
     @Test
     void whatIsShutNeverEmpties() {
-        LoadTable table = table(TROUGH.replace(END, END.replace("normal: x", "normal: x, opens-at: 190 deg")));
+        LoadTable table = table(swap(TROUGH, END, swap(END, "normal: x", "normal: x, opens-at: 190 deg")));
         assertThat(table.emptying().liquid().tiltNeeded()).isNull();
         assertThat(table.emptying().cake().tiltNeeded()).isNull();
         assertThat(table.emptying().liquid().share()).isCloseTo(1, within(1e-12));
@@ -102,7 +109,7 @@ class LoadNumbersTest {
 
     @Test
     void aDoorThatOpensOnTheWayLetsTheSlopeGoFromThere() {
-        LoadTable table = table(TROUGH.replace(END, END.replace("normal: x", "normal: x, opens-at: 20 deg")));
+        LoadTable table = table(swap(TROUGH, END, swap(END, "normal: x", "normal: x, opens-at: 20 deg")));
         double all = LENGTH * HEIGHT * WIDTH;
         assertThat(of(table, "heaped").get(19).volume()).isCloseTo(all, within(1e-9));
         assertThat(of(table, "draining").get(19).volume()).isCloseTo(all, within(1e-9));
@@ -110,7 +117,7 @@ class LoadNumbersTest {
                 .isCloseTo(beside(HEIGHT, 0, REPOSE - Math.toRadians(20)), within(1e-6));
         assertThat(of(table, "draining").get(20).volume()).isCloseTo(0, within(1e-9));
         // A door that would let it all out only opens at 60 degrees, past what the solids need.
-        LoadTable late = table(TROUGH.replace(END, END.replace("normal: x", "normal: x, opens-at: 60 deg")));
+        LoadTable late = table(swap(TROUGH, END, swap(END, "normal: x", "normal: x, opens-at: 60 deg")));
         assertThat(late.emptying().cake().tiltNeeded()).isCloseTo(Math.toRadians(60), within(2e-5));
         assertThat(late.emptying().liquid().tiltNeeded()).isCloseTo(Math.toRadians(60), within(2e-5));
     }
@@ -123,7 +130,7 @@ class LoadNumbersTest {
                 "{name: high, rim: rectangle, width: 500 mm, height: 100 mm, centre: [600 mm, 1350 mm, 0 m], normal: x}";
         String low =
                 "{name: low, rim: rectangle, width: 500 mm, height: 100 mm, centre: [600 mm, 950 mm, 0 m], normal: x}";
-        LoadTable table = table(TROUGH.replace(END, swapped ? high + "\n    - " + low : low + "\n    - " + high));
+        LoadTable table = table(swap(TROUGH, END, swapped ? high + "\n    - " + low : low + "\n    - " + high));
         assertThat(of(table, "draining").get(0).volume()).isCloseTo(LENGTH * 0.3 * WIDTH, within(1e-9));
         for (int tilt : new int[] {0, 5, 10}) {
             assertThat(of(table, "heaped").get(tilt).volume())
@@ -134,11 +141,12 @@ class LoadNumbersTest {
     /** Down a grade the whole heap leans by the grade more. */
     @Test
     void aGradeLeansTheHeapTowardsTheDumpSide() {
-        LoadTable table = table(
-                TROUGH.replace("tank:", "site: {grade: 5 deg}\ntank:")
-                        .replace(
-                                END,
-                                "{name: top, rim: rectangle, width: 500 mm, height: 1.2 m, centre: [0 m, 1.4 m, 0 m], normal: y}"));
+        LoadTable table = table(swap(
+                TROUGH,
+                "tank:",
+                "site: {grade: 5 deg}\ntank:",
+                END,
+                "{name: top, rim: rectangle, width: 500 mm, height: 1.2 m, centre: [0 m, 1.4 m, 0 m], normal: y}"));
         for (int tilt : new int[] {45, 60, 80}) {
             double tan = Math.tan(Math.toRadians(tilt + 5) - REPOSE);
             double kept =
@@ -150,13 +158,13 @@ class LoadNumbersTest {
     /** Wall, door hole and two fittings added up by hand: 4 mm of steel over 2 (LH + LW + HW) less 0.1 m2 off the middle. */
     @Test
     void massAndCentreOfTheEmptyTank() {
-        Design design = Examples.read(TROUGH.replace(
-                        END,
-                        "{name: hatch, rim: rectangle, width: 200 mm, height: 500 mm, centre: [100 mm, 1.4 m, 50 mm], normal: y}")
-                .replace(
-                        "  wall:",
-                        "  attached: [{name: cyclone, mass: 12 kg, centre: [300 mm, 1.6 m, 100 mm]}, "
-                                + "{name: hose, mass: 8 kg, centre: [-500 mm, 1.2 m, -200 mm]}]\n  wall:"));
+        Design design = Examples.read(swap(
+                TROUGH,
+                END,
+                "{name: hatch, rim: rectangle, width: 200 mm, height: 500 mm, centre: [100 mm, 1.4 m, 50 mm], normal: y}",
+                "  wall:",
+                "  attached: [{name: cyclone, mass: 12 kg, centre: [300 mm, 1.6 m, 100 mm]}, "
+                        + "{name: hose, mass: 8 kg, centre: [-500 mm, 1.2 m, -200 mm]}]\n  wall:"));
         EmptyTank empty = EmptyTank.of(design.tank(), design.tank().interior().solid());
         double perArea = 0.004 * 7850;
         double plate = perArea * 2 * (LENGTH * HEIGHT + LENGTH * WIDTH + HEIGHT * WIDTH);
@@ -195,11 +203,11 @@ class LoadNumbersTest {
     void saysThatATankIsHollowAndThatNothingSettles() {
         String hollow = "{shape: prism, width: 500 mm, outline: [[-60 cm, 60 cm], [0 cm, 90 cm], [60 cm, 60 cm], "
                 + "[60 cm, 140 cm], [-60 cm, 140 cm]]}";
-        assertThat(table(TROUGH.replace("{shape: box, size: [1.2 m, 800 mm, 500 mm], centre: [0 m, 1 m, 0 m]}", hollow))
+        assertThat(table(swap(TROUGH, "{shape: box, size: [1.2 m, 800 mm, 500 mm], centre: [0 m, 1 m, 0 m]}", hollow))
                         .notes())
                 .hasSize(1)
                 .allMatch(n -> n.contains("not convex"));
-        LoadTable water = table(TROUGH.replace("solids-by-volume: 60 %", "density: 1000 kg/m3"));
+        LoadTable water = table(swap(TROUGH, "solids-by-volume: 60 %", "density: 1000 kg/m3"));
         assertThat(water.emptying().cake()).isNull();
         assertThat(water.cases().stream().map(LoadCase::name)).containsExactly("held", "draining", "empty");
         assertThat(water.notes()).hasSize(1).allMatch(n -> n.contains("no solids"));
@@ -211,11 +219,14 @@ class LoadNumbersTest {
      */
     @Test
     void theSlopeBesideTheOpenEndOfADrum() {
-        LoadTable table = table(TROUGH.replace(
-                        "{shape: box, size: [1.2 m, 800 mm, 500 mm], centre: [0 m, 1 m, 0 m]}",
-                        "{shape: cylinder, axis: x, diameter: 800 mm, length: 1.2 m, centre: [0 m, 1 m, 0 m]}")
-                .replace("rim: rectangle, width: 500 mm, height: 800 mm", "rim: circle, diameter: 800 mm")
-                .replace("fill: 100 %", "fill: 40 %"));
+        LoadTable table = table(swap(
+                TROUGH,
+                "{shape: box, size: [1.2 m, 800 mm, 500 mm], centre: [0 m, 1 m, 0 m]}",
+                "{shape: cylinder, axis: x, diameter: 800 mm, length: 1.2 m, centre: [0 m, 1 m, 0 m]}",
+                "rim: rectangle, width: 500 mm, height: 800 mm",
+                "rim: circle, diameter: 800 mm",
+                "fill: 100 %",
+                "fill: 40 %"));
         double drum = LENGTH * Math.PI * 0.16;
         double depth = depthOf(0.4 * drum / LENGTH);
         for (int tilt : new int[] {0, 10, 20}) {

@@ -3,6 +3,7 @@ package tipwright.load;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import org.junit.jupiter.api.Test;
 import tipwright.analysis.Examples;
@@ -14,9 +15,8 @@ import tipwright.geometry.Vec3;
 /** A tank that starts tipped lets its solids settle as it stands there, not as it is drawn. */
 class RestingTiltTest {
     private static final double FROM = Math.toRadians(20);
-    private static final String YAML = Examples.BOX
-            .replace("tilt: {to", "tilt: {from: 20 deg, to")
-            .replace("density: 1400 kg/m3", "density: 1200 kg/m3");
+    private static final String YAML =
+            swap(Examples.BOX, "tilt: {to", "tilt: {from: 20 deg, to", "density: 1400 kg/m3", "density: 1200 kg/m3");
 
     private static LoadCase find(LoadTable table, String name) {
         return table.cases().stream()
@@ -69,7 +69,7 @@ class RestingTiltTest {
     @Test
     void theLevelSwitchIsSetWhereTheTankStarts() throws Exception {
         Design design = Examples.read(
-                YAML.replace("fill: 100 %", "fill: 50 %") + "cases: {skip: [draining, heaped, caked, heel]}\n");
+                swap(YAML, "fill: 100 %", "fill: 50 %") + "cases: {skip: [draining, heaped, caked, heel]}\n");
         HowFull full = Checker.check(design).howFull();
         assertThat(full).isNotNull();
         double level = full.level();

@@ -3,6 +3,7 @@ package tipwright.placement;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -22,12 +23,16 @@ import tipwright.load.LoadTable;
 
 /** The search's closed form against the general solver with friction. */
 class KernelTest {
-    private static final String GRITTY = Examples.BOX
-            .replace("fill: 100 %, density: 1400 kg/m3", "fill: 90 %, density: 1500 kg/m3")
-            .replace("tank:\n", "site: {grade: 3 deg, cross-slope: 2 deg}\ntank:\n")
-            .replace("z: 0 mm, actuator", "z: 120 mm, actuator");
+    private static final String GRITTY = swap(
+            Examples.BOX,
+            "fill: 100 %, density: 1400 kg/m3",
+            "fill: 90 %, density: 1500 kg/m3",
+            "tank:\n",
+            "site: {grade: 3 deg, cross-slope: 2 deg}\ntank:\n",
+            "z: 0 mm, actuator",
+            "z: 120 mm, actuator");
     private static final String BUSHED =
-            GRITTY.replace("{kind: ball-insert, bore: 40 mm, c0: 19 kN}", "{kind: bush, bore: 60 mm, length: 60 mm}");
+            swap(GRITTY, "{kind: ball-insert, bore: 40 mm, c0: 19 kN}", "{kind: bush, bore: 60 mm, length: 60 mm}");
 
     @Test
     void agreesWithTheGeneralSolverOnRollingBearings() throws CannotComputeException {

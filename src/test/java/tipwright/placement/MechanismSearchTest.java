@@ -3,6 +3,7 @@ package tipwright.placement;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -50,11 +51,8 @@ class MechanismSearchTest {
             """;
 
     private static Design crank(String more) {
-        return Examples.read(Examples.BOX
-                        .replace(STRAIGHT, CRANK)
-                        .replace("c0: 19 kN", "c0: 90 kN")
-                        .replace("to: 80 deg", "to: 45 deg")
-                + more);
+        return Examples.read(
+                swap(Examples.BOX, STRAIGHT, CRANK, "c0: 19 kN", "c0: 90 kN", "to: 80 deg", "to: 45 deg") + more);
     }
 
     private static Placer placer(int threads, long candidates) {
@@ -73,7 +71,7 @@ class MechanismSearchTest {
     @Test
     void aStraightDriveIsPlacedAsByTheFastSearch() throws CannotComputeException {
         Design design = Examples.read(
-                Examples.BOX.replace("c0: 19 kN", "c0: 60 kN").replace("fill: 100 %", "fill: 70 %")
+                swap(Examples.BOX, "c0: 19 kN", "c0: 60 kN", "fill: 100 %", "fill: 70 %")
                         + """
                         mounts:
                           frame-pin: {outline: [[-900 mm, -900 mm], [-200 mm, -900 mm], [-200 mm, -400 mm], [-900 mm, -400 mm]]}
@@ -97,11 +95,16 @@ class MechanismSearchTest {
     @Test
     void findsTheLongestArmAndPushesSquareToIt() throws CannotComputeException {
         Design design = Examples.read(
-                Examples.BOX
-                                .replace(STRAIGHT, CRANK)
-                                .replace("to: 80 deg", "to: 0.1 deg, step: 0.05 deg")
-                                .replace("c0: 19 kN", "c0: 190 kN")
-                                .replace("tilt:", "friction: {pivot: 0, pins: 0}\ntilt:")
+                swap(
+                                Examples.BOX,
+                                STRAIGHT,
+                                CRANK,
+                                "to: 80 deg",
+                                "to: 0.1 deg, step: 0.05 deg",
+                                "c0: 19 kN",
+                                "c0: 190 kN",
+                                "tilt:",
+                                "friction: {pivot: 0, pins: 0}\ntilt:")
                         + """
                 mounts:
                   frame-pin: {outline: [[-1400 mm, -600 mm], [-1200 mm, -600 mm], [-1200 mm, 600 mm], [-1400 mm, 600 mm]]}
@@ -173,10 +176,10 @@ class MechanismSearchTest {
 
     @Test
     void saysWhatWouldOpenItWhenNothingFits() throws CannotComputeException {
-        Placement weak = placer(2, 400).place(crank(ZONES.replace("push: 60 kN", "push: 4 kN")));
+        Placement weak = placer(2, 400).place(crank(swap(ZONES, "push: 60 kN", "push: 4 kN")));
         assertThat(weak.answers().size()).isZero();
         assertThat(weak.misses()).anyMatch(m -> m.matches("\\d+ % more push than A has"));
-        Placement brief = placer(2, 400).place(crank(ZONES.replace("stroke: 640", "stroke: 250")));
+        Placement brief = placer(2, 400).place(crank(swap(ZONES, "stroke: 640", "stroke: 250")));
         assertThat(brief.answers().size()).isZero();
         assertThat(brief.misses())
                 .anyMatch(m -> m.matches("(\\d+ mm more stroke than A has|A .*\\d+ mm longer when drawn out)"));

@@ -9,17 +9,21 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
+import tipwright.analysis.Extreme;
+import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Row;
 import tipwright.analysis.Stop;
 import tipwright.check.Checker;
 import tipwright.check.HowFull;
 import tipwright.check.Result;
 import tipwright.check.rule.Finding;
+import tipwright.check.rule.Sense;
 import tipwright.check.rule.Verdict;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
 import tipwright.load.Emptying;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 
 /** Results to report on: the shipped demo, and variations of it that need no physics. */
 final class Demo {
@@ -47,12 +51,12 @@ final class Demo {
                 made ? 2000 : Double.NaN,
                 2,
                 Kind.FORCE,
+                Sense.AT_MOST,
                 made ? utilisation : Double.NaN,
-                made ? Math.toRadians(12) : Double.NaN,
-                made ? "held" : null,
+                made ? new Extreme(1, Math.toRadians(12), "held", MotionDirection.RAISING) : Extreme.NOWHERE,
                 verdict,
                 "a handbook",
-                note);
+                Text.words(note));
     }
 
     Checked checked() {

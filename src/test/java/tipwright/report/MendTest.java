@@ -2,6 +2,7 @@
 package tipwright.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static tipwright.Swap.swap;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -29,8 +30,7 @@ class MendTest {
     }
 
     private static Design box(String actuator) {
-        return Examples.read(
-                Examples.BOX.replace("closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN", actuator));
+        return Examples.read(swap(Examples.BOX, "closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN", actuator));
     }
 
     @Test
@@ -76,10 +76,9 @@ class MendTest {
     /** A cake that comes down at once is a load, not a part that slides. */
     @Test
     void aCakeThatSlidesAtOnceIsHeldOrLoosened() throws CannotComputeException {
-        Design design = Examples.read(Examples.BOX
-                        .replace("c0: 19 kN", "c0: 2 kN")
-                        .replace("repose: 30 deg", "repose: 30 deg, release: 35 deg")
-                + "dump: {cake: one-slide}\n");
+        Design design = Examples.read(
+                swap(Examples.BOX, "c0: 19 kN", "c0: 2 kN", "repose: 30 deg", "repose: 30 deg, release: 35 deg")
+                        + "dump: {cake: one-slide}\n");
         List<Finding> slides = Checker.findings(design).stream()
                 .filter(f -> f.id().startsWith("slide") && f.verdict() == Verdict.FAIL)
                 .toList();

@@ -3,6 +3,7 @@ package tipwright.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -41,7 +42,7 @@ import tipwright.quantity.UnitSystem;
 /** The workshop's files, opened by readers that are not ours. */
 class SheetFilesTest {
     private static final Design DESIGN =
-            Examples.read(Examples.BOX.replace("[-600 mm, -500 mm]", "[-601.3 mm, -499.8 mm]"));
+            Examples.read(swap(Examples.BOX, "[-600 mm, -500 mm]", "[-601.3 mm, -499.8 mm]"));
 
     /** ezdxf (Debian: python3-ezdxf) audits the file and measures a pin's place in it. */
     @Test
@@ -108,7 +109,7 @@ class SheetFilesTest {
     void everyMechanismHasItsSheet(String name, String span, String length, double across, double up)
             throws IOException, CannotComputeException {
         Design design = ((Reading.Good) DesignFile.shipped(name + ".yaml")).design();
-        assertThat(Math.hypot(across, up)).isCloseTo(Integer.parseInt(length.replace(" mm", "")), within(0.5));
+        assertThat(Math.hypot(across, up)).isCloseTo(Integer.parseInt(swap(length, " mm", "")), within(0.5));
         List<Drawing> pages = WeldSheet.pages(design, UnitSystem.METRIC, Paper.A4);
         List<String> texts = pages.get(0).marks().stream()
                 .filter(m -> m instanceof Mark.Label)

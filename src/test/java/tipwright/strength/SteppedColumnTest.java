@@ -3,6 +3,7 @@ package tipwright.strength;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -130,13 +131,13 @@ class SteppedColumnTest {
         String yaml = Files.readString(Path.of("geometry", "stage-tub.yaml"));
         String thin = yaml.replaceAll(", bore: (63|48|30) mm", "")
                 .replaceFirst("tube: \\{[^}]*}", "rod: {diameter: 45 mm, bore: 30 mm}");
-        String none = yaml.replace(", bore: 48 mm", "");
+        String none = swap(yaml, ", bore: 48 mm", "");
         Finding stages = buckling(yaml);
         Finding narrow = buckling(thin);
-        assertThat(stages.note()).isEqualTo("each stage as far as it is out");
-        assertThat(narrow.note()).isEqualTo("bare rod over the whole length");
+        assertThat(stages.note().metric()).isEqualTo("each stage as far as it is out");
+        assertThat(narrow.note().metric()).isEqualTo("bare rod over the whole length");
         assertThat(stages.capacity()).isGreaterThan(narrow.capacity());
-        assertThat(buckling(none).note())
+        assertThat(buckling(none).note().metric())
                 .isEqualTo("not checked: actuator.rod missing, and actuator.stages: bore missing");
     }
 

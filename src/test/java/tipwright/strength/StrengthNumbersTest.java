@@ -3,6 +3,7 @@ package tipwright.strength;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.util.List;
 import java.util.Objects;
@@ -24,7 +25,7 @@ import tipwright.geometry.Vec3;
 
 /** Pins, columns, tubes, bolts and bushes worked out by hand with the formulas that their classes name; from memory. */
 class StrengthNumbersTest {
-    private static final String QUIET = Examples.BOX.replace("to: 80 deg", "to: 5 deg")
+    private static final String QUIET = swap(Examples.BOX, "to: 80 deg", "to: 5 deg")
             + "friction: {pivot: 0, pins: 0}\n"
             + "cases: {skip: [draining, heaped, caked, empty, heel]}\n";
 
@@ -158,7 +159,7 @@ class StrengthNumbersTest {
     void pinsOfTheActuator() throws CannotComputeException {
         String pins = "    frame-pin-joint: {diameter: 30 mm, lug: 25 mm, cheek: 12 mm, gap: 2 mm}\n"
                 + "    tank-pin-joint: {diameter: 25 mm, shear: single, lug: 25 mm, cheek: 12 mm}\n";
-        Result one = Checker.check(Examples.read(QUIET.replace("    actuators:\n", pins + "    actuators:\n")));
+        Result one = Checker.check(Examples.read(swap(QUIET, "    actuators:\n", pins + "    actuators:\n")));
         double push = of(one, "push").demand();
         double frame = PinStress.combined(joint(PinJoint.Shear.DOUBLE), push);
         assertThat(of(one, "pin/frame-pin").demand()).isCloseTo(frame, within(1e-6 * frame));
@@ -166,8 +167,8 @@ class StrengthNumbersTest {
         assertThat(of(one, "pin/tank-pin").demand()).isCloseTo(tank, within(1e-6 * tank));
         String second =
                 "- {z: 100 mm, actuator: {kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN}}\n";
-        Result two = Checker.check(Examples.read(QUIET.replace("    actuators:\n", pins + "    actuators:\n")
-                .replace("tilt: {to", "      " + second + "tilt: {to")));
+        Result two = Checker.check(Examples.read(swap(
+                QUIET, "    actuators:\n", pins + "    actuators:\n", "tilt: {to", "      " + second + "tilt: {to")));
         assertThat(of(two, "pin/frame-pin").demand()).isCloseTo(frame / 2, within(1e-6 * frame));
         assertThat(of(two, "pin/tank-pin").demand()).isCloseTo(tank / 2, within(1e-6 * tank));
     }
@@ -186,7 +187,7 @@ class StrengthNumbersTest {
         assertThat(first.capacity()).isEqualTo(20e6);
         Finding second = of(result, "bush/bearing-2");
         assertThat(second.verdict()).isEqualTo(Verdict.NOT_CHECKED);
-        assertThat(second.note()).contains("bearing.pressure missing");
+        assertThat(second.note().metric()).contains("bearing.pressure missing");
     }
 
     /** By hand: the push at rest is sheared and pulled into two pairs of bolts right at the pin. */
@@ -203,13 +204,16 @@ class StrengthNumbersTest {
                 .max()
                 .orElseThrow();
         assertThat(f.demand()).isCloseTo(shear / 60_288, within(1e-9));
-        assertThat(Objects.requireNonNull(f.note()))
+        assertThat(Objects.requireNonNull(f.note().metric()))
                 .contains("share of its design strength")
                 .contains("0.0 kN pull");
-        String line = bolts.replaceAll("positions: .*", "positions: [[0 mm, -100 mm], [0 mm, 100 mm]]}")
-                .replace("at: [-600 mm, -500 mm", "at: [-600 mm, -600 mm");
+        String line = swap(
+                bolts.replaceAll("positions: .*", "positions: [[0 mm, -100 mm], [0 mm, 100 mm]]}"),
+                "at: [-600 mm, -500 mm",
+                "at: [-600 mm, -600 mm");
         assertThat(of(Checker.check(Examples.read(QUIET + line)), "bolt/frame-pin")
-                        .note())
+                        .note()
+                        .metric())
                 .contains("bolts in one line");
     }
 }

@@ -3,6 +3,7 @@ package tipwright.time;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -156,11 +157,12 @@ class CyclePropertiesTest {
     }
 
     private static String box(String supply, String outflow) {
-        return Examples.BOX
-                        .replace(
-                                "pull: 12 kN",
-                                "pull: 12 kN, voltage: 12 V, speed: {no-load: 9 mm/s, rated: 6 mm/s}, current: {no-load: 5 A, rated: 32 A}")
-                        .replace("normal: y}", "normal: y, " + outflow + "}")
+        return swap(
+                        Examples.BOX,
+                        "pull: 12 kN",
+                        "pull: 12 kN, voltage: 12 V, speed: {no-load: 9 mm/s, rated: 6 mm/s}, current: {no-load: 5 A, rated: 32 A}",
+                        "normal: y}",
+                        "normal: y, " + outflow + "}")
                 + supply;
     }
 
@@ -169,8 +171,8 @@ class CyclePropertiesTest {
     @ValueSource(strings = {"fill: 100 %", "fill: 60 %"})
     void slowActuatorAndInstantLiquidAreQuasiStatic(String fill) throws CannotComputeException {
         String slow = "supply: {kind: hand-winch, travel-per-turn: 0.01 mm, turns-per-minute: 30}\n";
-        Analysis analysis = Analyser.analyse(
-                Examples.read(box(slow, "outflow: {coefficient: 1}").replace("fill: 100 %", fill)));
+        Analysis analysis =
+                Analyser.analyse(Examples.read(swap(box(slow, "outflow: {coefficient: 1}"), "fill: 100 %", fill)));
         Cycle c = Simple.dump(CycleTimer.time(analysis));
         CaseResult draining = named(analysis, "draining");
         Grid grid = new Grid(draining.rows().stream().mapToDouble(Row::tilt).toArray());

@@ -3,6 +3,7 @@ package tipwright.time;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -18,10 +19,12 @@ class OutflowTest {
     private static final double ROOT = Math.sqrt(2 * 9.80665);
 
     private static Design box(String opening, String tank) {
-        String yaml = Examples.BOX
-                .replaceAll("\\{name: top.*", opening)
-                .replace("  openings:", tank + "  openings:")
-                .replace("pull: 12 kN", "pull: 12 kN, speed: {no-load: 9 mm/s, rated: 6 mm/s}");
+        String yaml = swap(
+                Examples.BOX.replaceAll("\\{name: top.*", opening),
+                "  openings:",
+                tank + "  openings:",
+                "pull: 12 kN",
+                "pull: 12 kN, speed: {no-load: 9 mm/s, rated: 6 mm/s}");
         return Examples.read(yaml);
     }
 
@@ -84,7 +87,7 @@ class OutflowTest {
                 "{name: hole, rim: rectangle, width: 50 mm, height: 50 mm, centre: [0 m, 0.5 m, 0 m], normal: [0, -1, 0]}";
         double free = drain(box(hole, ""), 0.25);
         double vented = drain(box(hole, "  vent: {diameter: " + vent + "}\n"), 0.25);
-        double d = Double.parseDouble(vent.replace(" mm", "")) / 1000;
+        double d = Double.parseDouble(swap(vent, " mm", "")) / 1000;
         double way = 0.62 * 0.05 * 0.05;
         double air = 0.62 * Math.PI * d * d / 4;
         double slower = Math.sqrt(1 + way * way * 1.20 / 1400 / (air * air));

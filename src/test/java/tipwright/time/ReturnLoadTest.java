@@ -3,6 +3,7 @@ package tipwright.time;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.util.List;
 import java.util.Objects;
@@ -18,12 +19,13 @@ import tipwright.analysis.Row;
 
 /** The tank comes back with what is in it at the top, and only with loads that the design allows for. */
 class ReturnLoadTest {
-    private static final String FAST = Examples.BOX
-            .replace("centre: [0 m, 1.5 m, 0 m], normal: y", "centre: [0.5 m, 1 m, 0 m], normal: x")
-            .replace(
-                    "stroke: 900 mm, push: 12 kN, pull: 12 kN",
-                    "stroke: 1500 mm, push: 30 kN, pull: 30 kN, speed: {no-load: 20 mm/s, rated: 10 mm/s}, voltage: 24 V,"
-                            + " current: {no-load: 2 A, rated: 50 A}");
+    private static final String FAST = swap(
+            Examples.BOX,
+            "centre: [0 m, 1.5 m, 0 m], normal: y",
+            "centre: [0.5 m, 1 m, 0 m], normal: x",
+            "stroke: 900 mm, push: 12 kN, pull: 12 kN",
+            "stroke: 1500 mm, push: 30 kN, pull: 30 kN, speed: {no-load: 20 mm/s, rated: 10 mm/s}, voltage: 24 V,"
+                    + " current: {no-load: 2 A, rated: 50 A}");
 
     private static CaseResult find(Analysis analysis, String name) {
         return analysis.cases().stream()
@@ -48,7 +50,7 @@ class ReturnLoadTest {
     @ValueSource(strings = {"never", "88 deg"})
     void aCakeThatSticksComesBackToo(String release) throws CannotComputeException {
         Analysis analysis =
-                Analyser.analyse(Examples.read(FAST.replace("repose: 30 deg", "repose: 30 deg, release: " + release)));
+                Analyser.analyse(Examples.read(swap(FAST, "repose: 30 deg", "repose: 30 deg, release: " + release)));
         CaseResult caked = find(analysis, "caked");
         List<Moment> back = back(CycleTimer.time(analysis));
         assertThat(back).isNotEmpty();
@@ -67,7 +69,7 @@ class ReturnLoadTest {
     @ValueSource(strings = {"", "cases: {skip: [heel]}\n"})
     void aCakeThatLetsGoComesBackAsAHeel(String cases) throws CannotComputeException {
         Analysis analysis = Analyser.analyse(Examples.read(
-                FAST.replace("80 deg", "60 deg").replace("repose: 30 deg", "repose: 30 deg, release: 40 deg") + cases));
+                swap(FAST, "80 deg", "60 deg", "repose: 30 deg", "repose: 30 deg, release: 40 deg") + cases));
         CaseResult caked = find(analysis, "caked");
         double left = caked.load().residual();
         assertThat(left).isLessThan(0.9 * caked.load().contents());
@@ -78,8 +80,8 @@ class ReturnLoadTest {
     /** When the stroke ends before the cake lets go, it is still there on the way back. */
     @Test
     void aStrokeThatEndsBeforeTheReleaseLeavesTheCakeIn() throws CannotComputeException {
-        Analysis analysis = Analyser.analyse(Examples.read(FAST.replace("stroke: 1500 mm", "stroke: 500 mm")
-                .replace("repose: 30 deg", "repose: 30 deg, release: 70 deg")));
+        Analysis analysis = Analyser.analyse(Examples.read(
+                swap(FAST, "stroke: 1500 mm", "stroke: 500 mm", "repose: 30 deg", "repose: 30 deg, release: 70 deg")));
         double whole = find(analysis, "caked").load().contents();
         assertThat(back(CycleTimer.time(analysis))).isNotEmpty().allSatisfy(m -> assertThat(m.volume())
                 .isCloseTo(whole, within(1e-9)));

@@ -3,19 +3,22 @@ package tipwright.check.actuator;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Limits;
 import tipwright.design.drive.Anchor;
 import tipwright.design.drive.Assist;
 import tipwright.design.drive.LineSpring;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
-import tipwright.quantity.Quantities;
-import tipwright.quantity.UnitSystem;
+import tipwright.quantity.Text;
 
 /** Whether springs stay within the lengths that they are made for. */
 public final class AssistCheck implements Check {
@@ -46,6 +49,16 @@ public final class AssistCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a spring that is longer drawn out, or its pins elsewhere");
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
         List<Finding> all = new ArrayList<>();
@@ -58,21 +71,17 @@ public final class AssistCheck implements Check {
     }
 
     private static Finding one(Findings make, Analysis analysis, String name, LineSpring spring) {
-        Findings.Worst worst = new Findings.Worst(Double.NEGATIVE_INFINITY, Double.NaN, null);
-        double most = Double.NEGATIVE_INFINITY;
-        for (Pose pose : analysis.poses()) {
+        Extreme worst = Extreme.largest(analysis, pose -> {
             double length = length(analysis, pose, spring);
-            double over = Math.max(length - spring.longest(), spring.shortest() - length);
-            if (over > worst.value()) {
-                worst = new Findings.Worst(over, pose.tilt(), null);
-            }
-            most = Math.max(most, Math.abs(spring.push(length)));
-        }
+            return Math.max(length - spring.longest(), spring.shortest() - length);
+        });
+        double most = Extreme.largest(analysis, pose -> Math.abs(spring.push(length(analysis, pose, spring))))
+                .value();
         double range = spring.longest() - spring.shortest();
         double utilisation = 1 + worst.value() / range;
         Verdict verdict = worst.value() > 0 ? Verdict.FAIL : Verdict.PASS;
-        String note = (worst.value() > 0 ? "it is out of its range by this much" : "way left at its nearer end")
-                + "; gives up to " + Quantities.show(most, Kind.FORCE, UnitSystem.METRIC);
+        String how = worst.value() > 0 ? "it is out of its range by this much" : "way left at its nearer end";
+        Text note = Text.of(how + "; gives up to {}", Text.amount(most, Kind.FORCE));
         return make.given(name, Math.abs(worst.value()), range, 1, Kind.LENGTH, utilisation, worst, verdict, note);
     }
 

@@ -2,17 +2,25 @@
 package tipwright.check.actuator;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
+import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Worked;
+import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.actuator.TelescopicCylinder;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.strength.Column;
 
@@ -48,10 +56,30 @@ public final class BucklingCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public String part(Finding finding) {
+        return "rod";
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Fix.of("a thicker or shorter rod{}, or " + Fix.ARM, finding, limits);
+    }
+
+    @Override
+    public String bound(String id) {
+        return "rod buckling";
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         int index = Findings.number(finding);
         Actuator actuator = analysis.design().drive().actuators().get(index).actuator();
-        double length = Sweep.poseAt(analysis, finding.tilt()).length();
+        double length = finding.worst().pose(analysis).length();
         return new Worked(analysis, finding, units).column(actuator, length);
     }
 
@@ -73,12 +101,14 @@ public final class BucklingCheck implements Check {
             return make.missing(part, "actuator.rod missing" + stages);
         }
         double factor = analysis.design().factors().buckling();
-        Findings.Worst worst = Sweep.rows(
-                analysis,
-                row -> Sweep.push(row)
-                        / sharing
-                        / Column.actuator(actuator, row.pose().length()));
-        double length = Sweep.poseAt(analysis, worst.tilt()).length();
+        Map<Pose, Double> columns = new IdentityHashMap<>();
+        for (Pose pose : analysis.poses()) {
+            columns.put(pose, Column.actuator(actuator, pose.length()));
+        }
+        Extreme worst = Extreme.largest(
+                analysis.cases(),
+                (row, b) -> b.force() > 0 ? b.force() / sharing / columns.getOrDefault(row.pose(), Double.NaN) : 0);
+        double length = worst.pose(analysis).length();
         double capacity = Column.actuator(actuator, length);
         double demand = worst.value() * capacity;
         String how = Column.byStages(actuator)

@@ -2,13 +2,15 @@
 package tipwright.check.actuator;
 
 import java.util.List;
-import java.util.Locale;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.TimedCheck;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Limits;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.time.Cycle;
 import tipwright.time.Timing;
 
@@ -41,6 +43,11 @@ public final class CycleTimeCheck implements TimedCheck {
     }
 
     @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a faster actuator or one rated for more on-time, or fewer dumps an hour");
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
         Double wanted = analysis.design().dump().cycleTime();
         if (wanted == null) {
@@ -59,12 +66,14 @@ public final class CycleTimeCheck implements TimedCheck {
                     1,
                     Kind.TIME,
                     Double.POSITIVE_INFINITY,
-                    Findings.Worst.NOWHERE,
+                    Extreme.NOWHERE,
                     Verdict.FAIL,
                     "it never gets through: it stalls, does not come back or does not run out"));
         }
-        String note =
-                String.format(Locale.ROOT, "raises in %.0f s, comes back in %.0f s", cycle.raise(), cycle.lower());
-        return List.of(make.compare("", cycle.total(), wanted, 1, Kind.TIME, Findings.Worst.NOWHERE, note));
+        Text note = Text.of(
+                "raises in {}, comes back in {}",
+                Text.amount(cycle.raise(), Kind.TIME, "s", 0),
+                Text.amount(cycle.lower(), Kind.TIME, "s", 0));
+        return List.of(make.compare("", cycle.total(), wanted, 1, Kind.TIME, Extreme.NOWHERE, note));
     }
 }

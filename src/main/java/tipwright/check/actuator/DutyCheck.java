@@ -3,16 +3,19 @@ package tipwright.check.actuator;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Set;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.StrokeTime;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Times;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.time.Cycle;
 import tipwright.time.Moment;
 import tipwright.time.Timing;
@@ -45,41 +48,49 @@ public final class DutyCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a faster actuator or one rated for more on-time, or fewer dumps an hour");
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         StrokeTime time = StrokeTime.of(analysis);
         return time == null
-                ? share(analysis, Double.NaN, "actuator.speed or actuator.flow missing")
+                ? share(analysis, Double.NaN, Text.words("actuator.speed or actuator.flow missing"))
                 : share(
                         analysis,
                         time.raise() + time.lower(),
-                        String.format(
-                                Locale.ROOT,
-                                "runs %.0f s out and %.0f s back for each dump",
-                                time.raise(),
-                                time.lower()));
+                        Text.of(
+                                "runs {} out and {} back for each dump",
+                                Text.amount(time.raise(), Kind.TIME, "s", 0),
+                                Text.amount(time.lower(), Kind.TIME, "s", 0)));
     }
 
     @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
         Cycle dump = timing.dump();
         if (dump == null) {
-            return share(analysis, Double.NaN, String.valueOf(timing.missing()));
+            return share(analysis, Double.NaN, Text.words(String.valueOf(timing.missing())));
         }
         double on = 0;
         for (Cycle cycle : timing.cycles()) {
             on = Math.max(on, cycle.complete() ? cycle.spent().onTime() : Double.POSITIVE_INFINITY);
         }
-        String note = dump.perHour() > 0
-                ? String.format(
-                        Locale.ROOT,
-                        "runs %.0f s for each dump, at the most; the normal dump may be made %.1f times an hour",
-                        on,
-                        dump.perHour())
-                : "the normal dump never gets through";
+        Text note = dump.perHour() > 0
+                ? Text.of(
+                        "runs {} for each dump, at the most; the normal dump may be made {} times an hour",
+                        Text.amount(on, Kind.TIME, "s", 0),
+                        Text.number(dump.perHour(), 1))
+                : Text.words("the normal dump never gets through");
         List<Finding> all = new ArrayList<>(share(analysis, on, note));
         if (analysis.design().drive().actuators().get(0).actuator().duty() != null) {
             Findings make = new Findings(this, analysis.design().limits());
-            Findings.Worst stretch = Times.worst(timing, Moment::duty);
+            Extreme stretch = timing.largest(Moment::duty);
             all.add(
                     make.compare(
                             "one stretch",
@@ -99,7 +110,7 @@ public final class DutyCheck implements Check {
      * @param on for each dump, s; NaN: not known; infinite: it stalls
      * @param note what is told, or what is missing
      */
-    private List<Finding> share(Analysis analysis, double on, String note) {
+    private List<Finding> share(Analysis analysis, double on, Text note) {
         Findings make = new Findings(this, analysis.design().limits());
         Actuator actuator = analysis.design().drive().actuators().get(0).actuator();
         Double rated = actuator.duty();
@@ -121,10 +132,10 @@ public final class DutyCheck implements Check {
                     1,
                     Kind.RATIO,
                     1 / rated,
-                    Findings.Worst.NOWHERE,
+                    Extreme.NOWHERE,
                     Verdict.FAIL,
                     "it never gets through: it stalls, does not come back or does not run out"));
         }
-        return List.of(make.compare("", dumps * on / 3600, rated, 1, Kind.RATIO, Findings.Worst.NOWHERE, note));
+        return List.of(make.compare("", dumps * on / 3600, rated, 1, Kind.RATIO, Extreme.NOWHERE, note));
     }
 }

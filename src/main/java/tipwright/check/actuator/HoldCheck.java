@@ -2,14 +2,20 @@
 package tipwright.check.actuator;
 
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
+import tipwright.analysis.MotionDirection;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Worked;
+import tipwright.design.Limits;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 
 /** Force at rest against the holding rating. */
@@ -40,6 +46,21 @@ public final class HoldCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Fix.of(Fix.STRONGER, finding, limits);
+    }
+
+    @Override
+    public String bound(String id) {
+        return "holding force";
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         return new Worked(analysis, finding, units).force();
     }
@@ -56,7 +77,10 @@ public final class HoldCheck implements Check {
             Double hold = a.ratedHold();
             return hold == null ? 0 : hold;
         });
-        Findings.Worst worst = Sweep.rows(analysis, r -> Math.abs(r.rest().force()));
+        Extreme worst = Extreme.largest(
+                analysis.cases(),
+                MotionDirection.RESTING,
+                r -> Math.abs(r.rest().force()));
         double factor = analysis.design().factors().service();
         return List.of(make.compare("", worst.value(), rated, factor, Kind.FORCE, worst, "stopped and holding"));
     }

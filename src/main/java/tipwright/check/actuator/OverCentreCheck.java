@@ -3,16 +3,20 @@ package tipwright.check.actuator;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
+import tipwright.analysis.Extreme;
+import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Limits;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 
 /** Where the load passes over the pivot and the actuator's force changes sign. */
 public final class OverCentreCheck implements Check {
@@ -43,50 +47,67 @@ public final class OverCentreCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.BOUNDS_MOUNTS);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a pivot further out or higher, a shorter tilt, or a drive that can also pull");
+    }
+
+    @Override
+    public String bound(String id) {
+        return "over centre";
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
         boolean pushesUp = analysis.poses().get(0).arm() > 0;
-        List<String> crossings = new ArrayList<>();
+        List<Text> crossings = new ArrayList<>();
         int toPull = 0;
         for (CaseResult result : analysis.cases()) {
             double at = crossing(result.rows());
             if (!Double.isNaN(at)) {
-                crossings.add(String.format(Locale.ROOT, "%s %.1f deg", result.name(), Math.toDegrees(at)));
+                crossings.add(Text.words(result.name() + " ").plus(Text.degrees(at, 1)));
                 toPull += result.rows().get(0).rest().force() > 0 ? 1 : 0;
             }
         }
-        Findings.Worst push = Sweep.rows(analysis, r -> r.rest().force());
-        Findings.Worst pull = Sweep.rows(analysis, r -> -r.rest().force());
-        Findings.Worst back = pushesUp ? pull : push;
+        Extreme push = Extreme.largest(
+                analysis.cases(), MotionDirection.RESTING, r -> r.rest().force());
+        Extreme pull = Extreme.largest(
+                analysis.cases(), MotionDirection.RESTING, r -> -r.rest().force());
+        Extreme back = pushesUp ? pull : push;
         double force = Math.max(0, back.value());
         double rated = pushesUp
                 ? Ratings.pull(analysis.design())
-                : Ratings.push(
-                        analysis.design(), Sweep.poseAt(analysis, push.tilt()).length());
+                : Ratings.push(analysis.design(), push.pose(analysis).length());
         boolean both = push.value() > 0 && pull.value() > 0;
         if (!both) {
             String note = (pull.value() > 0 ? "it pulls" : "it pushes") + " all the way; nothing falls through";
-            return List.of(make.given("", force, rated, 1, Kind.FORCE, 0, Findings.Worst.NOWHERE, Verdict.PASS, note));
+            return List.of(make.given("", force, rated, 1, Kind.FORCE, 0, Extreme.NOWHERE, Verdict.PASS, note));
         }
         boolean holds = rated > 0;
         double utilisation = holds ? force / rated : 2;
         Verdict verdict = holds ? Verdict.CLOSE : Verdict.FAIL;
-        String note = crossings.isEmpty()
-                ? leaving(push, pull, holds)
-                : passing(String.join(", ", crossings), toPull, crossings.size(), holds);
+        Text note = crossings.isEmpty()
+                ? Text.words(leaving(push, pull, holds))
+                : passing(Text.join(", ", crossings), toPull, crossings.size(), holds);
         return List.of(make.given("", force, rated, 1, Kind.FORCE, utilisation, back, verdict, note));
     }
 
-    private static String passing(String list, int toPull, int all, boolean holds) {
+    private static Text passing(Text list, int toPull, int all, boolean holds) {
         if (!holds) {
-            return "this cylinder cannot hold back a tank that passes over the pivot at: " + list;
+            return Text.words("this cylinder cannot hold back a tank that passes over the pivot at: ")
+                    .plus(list);
         }
         String from = toPull == all ? "from push to pull at: " : toPull == 0 ? "from pull to push at: " : "turns at: ";
-        return from + list + "; slack in the pins lets the tank drop there, go slowly";
+        return Text.words(from).plus(list).plus("; slack in the pins lets the tank drop there, go slowly");
     }
 
     /** No load passes over the pivot as it tips, but one leaves and the other is on the other side of it. */
-    private static String leaving(Findings.Worst push, Findings.Worst pull, boolean holds) {
+    private static String leaving(Extreme push, Extreme pull, boolean holds) {
         String what = "it pushes with the " + push.loadCase() + " load and pulls with the " + pull.loadCase() + " load";
         return holds
                 ? what + "; slack in the pins lets the tank jump as the load leaves, let it leave slowly"

@@ -2,14 +2,19 @@
 package tipwright.check.actuator;
 
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.check.rule.Worked;
+import tipwright.design.Limits;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 
 /** Largest pull while moving, friction included. */
@@ -41,6 +46,21 @@ public final class PullCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Fix.of(Fix.STRONGER, finding, limits);
+    }
+
+    @Override
+    public String bound(String id) {
+        return "pull";
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         return new Worked(analysis, finding, units).force();
     }
@@ -48,13 +68,13 @@ public final class PullCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
-        Findings.Worst worst = Sweep.balances(analysis, b -> -b.force());
+        Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> -b.force());
         double demand = Math.max(0, worst.value());
         double rated = Ratings.pull(analysis.design());
         double factor = analysis.design().factors().service();
         if (demand == 0) {
-            return List.of(make.given(
-                    "", 0, rated, factor, Kind.FORCE, 0, Findings.Worst.NOWHERE, Verdict.PASS, "it never pulls"));
+            return List.of(
+                    make.given("", 0, rated, factor, Kind.FORCE, 0, Extreme.NOWHERE, Verdict.PASS, "it never pulls"));
         }
         String note = rated > 0 ? "rod in tension" : "rod in tension, but this cylinder cannot pull";
         return List.of(make.compare("", demand, rated, factor, Kind.FORCE, worst, note));

@@ -2,14 +2,18 @@
 package tipwright.check.actuator;
 
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Balance;
+import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Worked;
+import tipwright.design.Limits;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 
 /** Largest push while moving, friction included. */
@@ -42,6 +46,21 @@ public final class PushCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Fix.of(Fix.STRONGER, finding, limits);
+    }
+
+    @Override
+    public String bound(String id) {
+        return "push";
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         return new Worked(analysis, finding, units).force();
     }
@@ -49,14 +68,10 @@ public final class PushCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
-        Findings.Worst worst = Sweep.rows(analysis, row -> {
-            double push = Double.NEGATIVE_INFINITY;
-            for (Balance b : Sweep.balances(row)) {
-                push = Math.max(push, b.force());
-            }
-            return push / rated(analysis, row.pose().length());
-        });
-        double rated = rated(analysis, Sweep.poseAt(analysis, worst.tilt()).length());
+        Extreme worst = Extreme.largest(
+                analysis.cases(),
+                (row, b) -> b.force() / rated(analysis, row.pose().length()));
+        double rated = rated(analysis, worst.pose(analysis).length());
         return List.of(make.compare(
                 "",
                 Math.max(0, worst.value()) * rated,

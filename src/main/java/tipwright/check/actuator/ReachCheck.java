@@ -2,13 +2,19 @@
 package tipwright.check.actuator;
 
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.Stop;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Limits;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 
 /** Whether the linkage gets to the full tilt at all. */
 public final class ReachCheck implements Check {
@@ -38,6 +44,21 @@ public final class ReachCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.BOUNDS_MOUNTS);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("an actuator of another length or stroke, or " + Fix.NEARER);
+    }
+
+    @Override
+    public String bound(String id) {
+        return "dead centre or locked";
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
         double wanted = analysis.design().tilt().to();
@@ -46,7 +67,7 @@ public final class ReachCheck implements Check {
         double from = analysis.design().tilt().from();
         double utilisation = stop == null ? 0 : 1 + (wanted - reached) / (wanted - from);
         Verdict verdict = stop == null ? Verdict.PASS : Verdict.FAIL;
-        Findings.Worst at = new Findings.Worst(reached, reached, null);
+        Extreme at = Extreme.at(reached, reached);
         String note = stop == null ? "no dead centre, no jam" : stop.why();
         return List.of(make.given("", wanted, reached, 1, Kind.ANGLE, utilisation, at, verdict, note));
     }

@@ -3,13 +3,17 @@ package tipwright.check.actuator;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
+import tipwright.analysis.MotionDirection;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Fix;
 import tipwright.check.rule.TimedCheck;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Limits;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.time.Cycle;
 import tipwright.time.CycleTimer;
 import tipwright.time.Moment;
@@ -46,25 +50,28 @@ public final class StallCheck implements TimedCheck {
     }
 
     @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a stronger or better supplied actuator, or " + Fix.ARM + ", or less in the tank");
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
         Findings make = new Findings(this, analysis.design().limits());
         if (timing.missing() != null) {
             return List.of(make.missing("", timing.missing()));
         }
         List<Finding> stalled = new ArrayList<>();
-        Findings.Worst slowest = new Findings.Worst(Double.POSITIVE_INFINITY, Double.NaN, null);
         for (Cycle cycle : timing.cycles()) {
             if (!Double.isNaN(cycle.stalledAt()) || !Double.isNaN(cycle.stuckAt())) {
                 stalled.add(stalled(make, cycle));
             }
-            Findings.Worst here = slowest(cycle);
-            slowest = here.value() < slowest.value() ? here : slowest;
         }
         if (!stalled.isEmpty()) {
             return stalled;
         }
-        String note = String.format(
-                Locale.ROOT, "at its slowest it still makes %.0f %% of its free speed", 100 * slowest.value());
+        Extreme slowest = timing.smallest(m -> m.phase() == Moment.Phase.HOLD ? Double.POSITIVE_INFINITY : m.pace());
+        Text note = Text.of(
+                "at its slowest it still makes {} of its free speed", Text.amount(slowest.value(), Kind.RATIO, "%", 0));
         return List.of(make.compare("", CycleTimer.STALL, slowest.value(), 1, Kind.RATIO, slowest, note));
     }
 
@@ -73,15 +80,11 @@ public final class StallCheck implements TimedCheck {
         boolean back = !Double.isNaN(cycle.stuckAt());
         double tilt = up ? cycle.stalledAt() : cycle.stuckAt();
         boolean goesOn = up && Double.isFinite(cycle.raise()) && !back;
-        String note = String.format(
-                Locale.ROOT,
-                up
-                        ? "stalls at %.1f deg with the %s load%s"
-                        : "does not come back: stops at %.1f deg with the %s load%s",
-                Math.toDegrees(tilt),
-                cycle.load(),
-                goesOn ? "; goes on when enough has run out" : "");
-        Findings.Worst worst = new Findings.Worst(0, tilt, cycle.load());
+        Text note = Text.of(
+                (up ? "stalls at {} with the " : "does not come back: stops at {} with the ") + cycle.load() + " load"
+                        + (goesOn ? "; goes on when enough has run out" : ""),
+                Text.degrees(tilt, 1));
+        Extreme worst = new Extreme(0, tilt, cycle.load(), up ? MotionDirection.RAISING : MotionDirection.LOWERING);
         return make.given(
                 cycle.load() + " load",
                 CycleTimer.STALL,
@@ -92,15 +95,5 @@ public final class StallCheck implements TimedCheck {
                 worst,
                 goesOn ? Verdict.CLOSE : Verdict.FAIL,
                 note);
-    }
-
-    private static Findings.Worst slowest(Cycle cycle) {
-        Findings.Worst least = new Findings.Worst(Double.POSITIVE_INFINITY, Double.NaN, null);
-        for (Moment m : cycle.moments()) {
-            if (m.phase() != Moment.Phase.HOLD && m.pace() < least.value()) {
-                least = new Findings.Worst(m.pace(), m.tilt(), cycle.load());
-            }
-        }
-        return least;
     }
 }

@@ -3,16 +3,21 @@ package tipwright.check.actuator;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Worked;
+import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 
 /** Stroke and closed length. */
@@ -44,10 +49,32 @@ public final class StrokeCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.BOUNDS_MOUNTS);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        double lacking = finding.needs() - finding.has();
+        if (!(lacking > 0)) {
+            return Text.words("a little more room at that end of the stroke, or " + Fix.NEARER);
+        }
+        Text much = Text.amount(lacking, Kind.LENGTH);
+        return drawnIn(finding.id())
+                ? Text.of("an actuator that is {} shorter drawn in" + Fix.BOX + ", or " + Fix.NEARER, much)
+                : Text.of("an actuator with {} more stroke" + Fix.BOX + ", a shorter tilt, or " + Fix.NEARER, much);
+    }
+
+    @Override
+    public String bound(String id) {
+        return drawnIn(id) ? "too long drawn in" : "stroke too short";
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
-        double length = Sweep.poseAt(analysis, finding.tilt()).length();
+        double length = finding.worst().pose(analysis).length();
         Worked worked = new Worked(analysis, finding, units);
-        boolean in = finding.id().endsWith("drawn-in");
+        boolean in = drawnIn(finding.id());
         double end = in ? length - finding.demand() : length + finding.demand();
         String limit = worked.show(end, Kind.LENGTH);
         String there = worked.show(length, Kind.LENGTH);
@@ -59,19 +86,19 @@ public final class StrokeCheck implements Check {
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
         double margin = analysis.design().limits().strokeMargin();
-        Pose shortest = analysis.poses().get(0);
-        Pose longest = shortest;
-        for (Pose p : analysis.poses()) {
-            shortest = p.length() < shortest.length() ? p : shortest;
-            longest = p.length() > longest.length() ? p : longest;
-        }
+        Extreme shortest = Extreme.smallest(analysis, 0, Pose::length);
+        Extreme longest = Extreme.largest(analysis, Pose::length);
         List<Finding> all = new ArrayList<>();
         for (PlacedActuator placed : distinct(analysis)) {
             Actuator a = placed.actuator();
-            all.add(end(make, "drawn in", margin, shortest.length() - a.closed(), shortest));
-            all.add(end(make, "drawn out", margin, a.closed() + a.stroke() - longest.length(), longest));
+            all.add(end(make, "drawn in", margin, shortest.value() - a.closed(), shortest));
+            all.add(end(make, "drawn out", margin, a.closed() + a.stroke() - longest.value(), longest));
         }
         return all;
+    }
+
+    private static boolean drawnIn(String id) {
+        return id.endsWith("drawn-in");
     }
 
     private static List<PlacedActuator> distinct(Analysis analysis) {
@@ -88,12 +115,13 @@ public final class StrokeCheck implements Check {
         return all;
     }
 
-    private static Finding end(Findings make, String part, double margin, double left, Pose at) {
+    private static Finding end(Findings make, String part, double margin, double left, Extreme at) {
         double utilisation = left > margin / 2 ? margin / left : 2 + (margin / 2 - left) / Math.max(margin, 1e-3);
-        Findings.Worst worst = new Findings.Worst(left, at.tilt(), null);
+        Extreme worst = Extreme.at(left, at.tilt());
         String note = left < 0
                 ? "the actuator is too " + ("drawn in".equals(part) ? "long" : "short") + " by this much"
                 : "stroke left at this end, against the margin wanted";
-        return make.given(part, left, margin, 1, Kind.LENGTH, utilisation, worst, make.verdict(utilisation), note);
+        return make.atLeast(
+                part, left, margin, Kind.LENGTH, utilisation, worst, make.verdict(utilisation), Text.words(note));
     }
 }

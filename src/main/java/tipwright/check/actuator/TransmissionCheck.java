@@ -2,17 +2,21 @@
 package tipwright.check.actuator;
 
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.check.rule.Worked;
 import tipwright.design.Limits;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 
 /** Angle between the actuator and the arm of its moving pin. */
@@ -47,8 +51,23 @@ public final class TransmissionCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.BOUNDS_MOUNTS);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words(Fix.ARM);
+    }
+
+    @Override
+    public String bound(String id) {
+        return "angle to the arm";
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
-        Pose pose = Sweep.poseAt(analysis, finding.tilt());
+        Pose pose = finding.worst().pose(analysis);
         Worked worked = new Worked(analysis, finding, units);
         double speed = Math.abs(pose.arm()) / Math.sin(pose.transmission());
         return "sin(angle) = " + worked.show(Math.abs(pose.arm()), Kind.LENGTH) + " / "
@@ -58,11 +77,8 @@ public final class TransmissionCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Limits limits = analysis.design().limits();
-        Pose worst = analysis.poses().get(0);
-        for (Pose p : analysis.poses()) {
-            worst = p.transmission() < worst.transmission() - ALIKE ? p : worst;
-        }
-        double angle = worst.transmission();
+        Extreme worst = Extreme.smallest(analysis, ALIKE, Pose::transmission);
+        double angle = worst.value();
         double utilisation = limits.transmissionFail() / angle;
         Verdict verdict = angle < limits.transmissionFail()
                 ? Verdict.FAIL
@@ -71,15 +87,14 @@ public final class TransmissionCheck implements Check {
                 ? "the actuator pushes well across its arm"
                 : "the actuator points almost at the pivot; move a mount so that it pushes more across the arm";
         return List.of(new Findings(this, limits)
-                .given(
+                .atLeast(
                         "",
                         angle,
                         limits.transmissionFail(),
-                        1,
                         Kind.ANGLE,
                         utilisation,
-                        new Findings.Worst(angle, worst.tilt(), null),
+                        worst,
                         verdict,
-                        note));
+                        Text.words(note)));
     }
 }

@@ -4,19 +4,23 @@ package tipwright.check.bearing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
+import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
+import tipwright.design.Limits;
 import tipwright.design.joint.BallInsert;
 import tipwright.design.joint.HousingStrength;
 import tipwright.design.joint.Support;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 
 /** Bearing housings by the direction of the load against their base. */
 public final class BearingHousingCheck implements Check {
@@ -50,6 +54,26 @@ public final class BearingHousingCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public String part(Finding finding) {
+        return "housing of " + finding.id().substring(id().length() + 1).replace('-', ' ');
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Fix.of("a stronger housing{}, or its base turned so that the load presses onto it", finding, limits);
+    }
+
+    @Override
+    public String bound(String id) {
+        return "bearing housing";
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         List<Finding> all = new ArrayList<>(BearingParts.each(
                 this, analysis, BallInsert.class, (make, part, i, bearing) -> one(make, part, analysis, i, bearing)));
@@ -74,25 +98,23 @@ public final class BearingHousingCheck implements Check {
                 .mapToDouble(HousingStrength::angle)
                 .max()
                 .orElse(Math.PI);
-        double[] off = new double[1];
-        Findings.Worst worst = Sweep.balances(analysis, b -> {
+        Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> {
             Vec2 load = b.bearings().get(i).xy();
-            double angle = angle(load, base);
-            off[0] = angle > last + SAME ? Math.max(off[0], angle) : off[0];
-            return angle > last + SAME ? load.norm() : 0;
+            return angle(load, base) > last + SAME ? load.norm() : 0;
         });
         if (!(worst.value() > 0)) {
             return null;
         }
+        double off = Extreme.largest(
+                        analysis.cases(), (row, b) -> angle(b.bearings().get(i).xy(), base))
+                .value();
         return make.missing(
                 "bearing " + (i + 1) + " beyond the figures",
-                String.format(
-                        Locale.ROOT,
-                        "bearing.housing has no figure past %.0f deg; loads up to %.2f kN point as far as %.0f deg off its"
-                                + " base",
-                        Math.toDegrees(last),
-                        worst.value() / 1000,
-                        Math.toDegrees(off[0])));
+                Text.of(
+                        "bearing.housing has no figure past {}; loads up to {} point as far as {} off its base",
+                        Text.degrees(last, 0),
+                        Text.amount(worst.value(), Kind.FORCE, "kN", 2),
+                        Text.degrees(off, 0)));
     }
 
     private static Finding one(Findings make, String part, Analysis analysis, int i, BallInsert insert) {
@@ -103,26 +125,16 @@ public final class BearingHousingCheck implements Check {
         List<HousingStrength> figures = insert.housing().stream()
                 .sorted(Comparator.comparingDouble(HousingStrength::angle))
                 .toList();
-        double[] at = new double[3];
-        Findings.Worst worst = Sweep.rows(analysis, row -> {
-            double most = 0;
-            for (Balance b : Sweep.balances(row)) {
-                Vec2 load = b.bearings().get(i).xy();
-                double angle = angle(load, base);
-                double share = load.norm() / strength(figures, angle);
-                most = Math.max(most, share);
-                if (share > at[0]) {
-                    at[0] = share;
-                    at[1] = load.norm();
-                    at[2] = angle;
-                }
-            }
-            return most;
+        Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> {
+            Vec2 load = b.bearings().get(i).xy();
+            return load.norm() / strength(figures, angle(load, base));
         });
+        Balance there = worst.balance(analysis.cases());
+        Vec2 load = there == null ? Vec2.ZERO : there.bearings().get(i).xy();
+        double angle = angle(load, base);
         double factor = analysis.design().factors().bearingHousing();
-        String note =
-                String.format(Locale.ROOT, "load %.0f deg off the direction into the base", Math.toDegrees(at[2]));
-        return make.compare(part, at[1], strength(figures, at[2]), factor, Kind.FORCE, worst, note);
+        Text note = Text.of("load {} off the direction into the base", Text.degrees(angle, 0));
+        return make.compare(part, load.norm(), strength(figures, angle), factor, Kind.FORCE, worst, note);
     }
 
     /** Angle between a load and the direction into the base, rad. */

@@ -2,17 +2,20 @@
 package tipwright.check.bearing;
 
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Balance;
-import tipwright.analysis.Row;
+import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Worked;
+import tipwright.design.Limits;
 import tipwright.design.joint.BallInsert;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.strength.EquivalentLoad;
 
@@ -44,6 +47,26 @@ public final class BearingStaticCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public String part(Finding finding) {
+        return "bearing " + (Findings.number(finding) + 1);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Fix.of("larger bearings{}, or bearings further apart", finding, limits);
+    }
+
+    @Override
+    public String bound(String id) {
+        return "bearing";
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         return new Worked(analysis, finding, units).bearing(Findings.number(finding));
     }
@@ -59,17 +82,13 @@ public final class BearingStaticCheck implements Check {
         if (c0 == null) {
             return make.missing(part, "bearing.c0 missing");
         }
-        Findings.Worst worst = Sweep.rows(analysis, row -> equivalent(row, i));
+        Extreme worst = Extreme.largest(
+                analysis.cases(), (row, b) -> equivalent(b.bearings().get(i)));
         double factor = analysis.design().factors().bearingStatic();
         return make.compare(part, worst.value(), c0, factor, Kind.FORCE, worst, "static equivalent load against C0");
     }
 
-    private static double equivalent(Row row, int bearing) {
-        double worst = 0;
-        for (Balance b : Sweep.balances(row)) {
-            Vec3 load = b.bearings().get(bearing);
-            worst = Math.max(worst, EquivalentLoad.ofRest(load.xy().norm(), Math.abs(load.z())));
-        }
-        return worst;
+    private static double equivalent(Vec3 load) {
+        return EquivalentLoad.ofRest(load.xy().norm(), Math.abs(load.z()));
     }
 }

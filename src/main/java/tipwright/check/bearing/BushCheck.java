@@ -3,18 +3,22 @@ package tipwright.check.bearing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Balance;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.JointPlan;
 import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Worked;
+import tipwright.design.Limits;
 import tipwright.design.joint.PlainBush;
 import tipwright.design.joint.Support;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.time.Cycle;
 import tipwright.time.Moment;
@@ -50,6 +54,26 @@ public final class BushCheck implements Check {
     @Override
     public String source() {
         return "projected-area pressure (R. L. Mott, Machine Elements in Mechanical Design, plain bearings); maker's limit";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public String part(Finding finding) {
+        return "bearing " + (Findings.number(finding) + 1);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Fix.of("larger bearings{}, or bearings further apart", finding, limits);
+    }
+
+    @Override
+    public String bound(String id) {
+        return "plain bush";
     }
 
     @Override
@@ -92,7 +116,7 @@ public final class BushCheck implements Check {
             return make.missing(part, timing.missing());
         }
         double slide = fastest(timing) * turning(analysis) * bush.bore() / 2;
-        Findings.Worst worst = pressure(analysis, i, bush);
+        Extreme worst = pressure(analysis, i, bush);
         return make.compare(
                 part,
                 worst.value() * slide,
@@ -142,13 +166,14 @@ public final class BushCheck implements Check {
         if (allowed == null) {
             return make.missing(part, "bearing.pressure missing");
         }
-        Findings.Worst worst = pressure(analysis, i, bush);
+        Extreme worst = pressure(analysis, i, bush);
         double factor = analysis.design().factors().bush();
         return make.compare(part, worst.value(), allowed, factor, Kind.PRESSURE, worst, "mean pressure, load over d b");
     }
 
-    private static Findings.Worst pressure(Analysis analysis, int i, PlainBush bush) {
+    private static Extreme pressure(Analysis analysis, int i, PlainBush bush) {
         double area = bush.bore() * bush.length();
-        return Sweep.balances(analysis, (Balance b) -> b.bearings().get(i).xy().norm() / area);
+        return Extreme.largest(
+                analysis.cases(), (row, b) -> b.bearings().get(i).xy().norm() / area);
     }
 }

@@ -3,17 +3,20 @@ package tipwright.check.bearing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Balance;
+import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Worked;
+import tipwright.design.Limits;
 import tipwright.design.joint.Shaft;
 import tipwright.design.joint.Support;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.strength.Beam;
 import tipwright.strength.PinStress;
@@ -48,6 +51,21 @@ public final class ShaftCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a thicker or harder shaft or pin, or less overhang and gap");
+    }
+
+    @Override
+    public String bound(String id) {
+        return "pivot shaft";
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         Shaft shaft = analysis.design().pivot().shaft();
         if (shaft == null || !shaft.carriedAt().isEmpty()) {
@@ -55,8 +73,7 @@ public final class ShaftCheck implements Check {
         }
         int index = Findings.number(finding);
         Worked worked = new Worked(analysis, finding, units);
-        return worked.row()
-                .map(r -> Worked.worst(r, b -> b.bearings().get(index).xy().norm()))
+        return worked.balance()
                 .map(b -> b.bearings().get(index).xy().norm())
                 .map(load -> worked.bar(shaft.diameter(), load * shaft.overhang(), load))
                 .orElse("");
@@ -75,7 +92,7 @@ public final class ShaftCheck implements Check {
         List<Finding> all = new ArrayList<>();
         for (int k = 0; k < analysis.design().pivot().bearings().size(); k++) {
             int i = k;
-            Findings.Worst worst = Sweep.balances(analysis, (Balance b) -> {
+            Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> {
                 double load = b.bearings().get(i).xy().norm();
                 return PinStress.combined(shaft.diameter(), load * shaft.overhang(), load);
             });
@@ -98,7 +115,7 @@ public final class ShaftCheck implements Check {
                 .mapToDouble(Support::z)
                 .toArray();
         double[] places = {bearings[0], bearings[1], beam.from(), beam.to()};
-        Findings.Worst worst = Sweep.balances(analysis, b -> {
+        Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> {
             double[] x = b.bearings().stream().mapToDouble(Vec3::x).toArray();
             double[] y = b.bearings().stream().mapToDouble(Vec3::y).toArray();
             double moment = 0;

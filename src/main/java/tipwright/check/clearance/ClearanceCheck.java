@@ -4,20 +4,25 @@ package tipwright.check.clearance;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
+import tipwright.design.Limits;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 
 /** Nothing that moves runs into anything. */
 public final class ClearanceCheck implements Check {
     private static final int LISTED = 3;
+    private static final double MM = 1000;
 
     @Override
     public String id() {
@@ -44,6 +49,16 @@ public final class ClearanceCheck implements Check {
     @Override
     public String source() {
         return "plane geometry; the gap wanted: common practice, no source";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.SLOW, Trait.ABOUT_SURROUNDINGS);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("move or cut back the part that is too near, or end the tilt sooner");
     }
 
     @Override
@@ -79,22 +94,21 @@ public final class ClearanceCheck implements Check {
         }
         if (!free.isEmpty()) {
             free.sort((p, q) -> Double.compare(p.gap(), q.gap()));
-            List<String> list = new ArrayList<>();
+            List<Text> list = new ArrayList<>();
             for (Clearance.Gap gap : free.subList(0, Math.min(LISTED, free.size()))) {
-                list.add(String.format(
-                        Locale.ROOT,
-                        "%s %.0f mm at %.0f deg",
-                        gap.other(),
-                        1000 * gap.gap(),
-                        Math.toDegrees(gap.tilt())));
+                list.add(Text.words(gap.other() + " ")
+                        .plus(Text.amount(gap.gap(), Kind.LENGTH, "mm", 0))
+                        .plus(" at ")
+                        .plus(Text.degrees(gap.tilt(), 0)));
             }
-            all.add(found(make, mover, free.get(0), wanted, "nearest: " + String.join(", ", list)));
+            all.add(found(
+                    make, mover, free.get(0), wanted, Text.words("nearest: ").plus(Text.join(", ", list))));
         }
         return all;
     }
 
-    private static Finding found(Findings make, String part, Clearance.Gap gap, double wanted, String note) {
-        Findings.Worst at = new Findings.Worst(gap.gap(), gap.tilt(), null);
+    private static Finding found(Findings make, String part, Clearance.Gap gap, double wanted, Text note) {
+        Extreme at = Extreme.at(gap.gap(), gap.tilt());
         double demand = gap.rest() ? Math.max(wanted, 1e-6) : wanted;
         if (gap.gap() > 0 && demand <= 0) {
             return make.given(part, demand, gap.gap(), 1, Kind.LENGTH, 0, at, Verdict.PASS, note);
@@ -104,19 +118,20 @@ public final class ClearanceCheck implements Check {
         return make.given(part, demand, gap.gap(), 1, Kind.LENGTH, utilisation, at, verdict, note);
     }
 
-    private static String tooNear(Clearance.Gap gap) {
-        double tilt = Math.toDegrees(gap.tilt());
-        String what = gap.gap() > 0
-                ? String.format(Locale.ROOT, "%.1f mm at %.1f deg", 1000 * gap.gap(), tilt)
-                : String.format(Locale.ROOT, "they touch from %.1f deg", tilt);
+    private static Text tooNear(Clearance.Gap gap) {
+        Text tilt = Text.degrees(gap.tilt(), 1);
+        Text what = gap.gap() > 0
+                ? Text.of("{} at {}", Text.amount(gap.gap(), Kind.LENGTH, "mm", 1), tilt)
+                : Text.of("they touch from {}", tilt);
         if (gap.moves().isEmpty()) {
-            return gap.rest() ? what + ": the tank does not come off it" : what;
+            return gap.rest() ? what.plus(": the tank does not come off it") : what;
         }
-        List<String> ways = new ArrayList<>();
+        List<Text> ways = new ArrayList<>();
         for (Clearance.Move move : gap.moves()) {
-            ways.add(String.format(Locale.ROOT, "%.0f mm %s", Math.ceil(1000 * move.by()), word(move.towards())));
+            double by = Math.ceil(MM * move.by()) / MM;
+            ways.add(Text.amount(by, Kind.LENGTH, "mm", 0).plus(" " + word(move.towards())));
         }
-        return what + "; move the " + gap.other() + " " + String.join(" or ", ways);
+        return what.plus("; move the " + gap.other() + " ").plus(Text.join(" or ", ways));
     }
 
     private static String word(Vec2 towards) {

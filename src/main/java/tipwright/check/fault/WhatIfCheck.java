@@ -3,10 +3,15 @@ package tipwright.check.fault;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
+import tipwright.design.Limits;
+import tipwright.quantity.Text;
 import tipwright.time.Timing;
 
 /** What could go wrong: each trouble has a verdict of its own. */
@@ -52,6 +57,22 @@ public final class WhatIfCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.NEEDS_TIME);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return switch (finding.id().substring(finding.id().indexOf('/') + 1)) {
+            case "lost-power", "load-let-go-at-once" -> Fix.of(
+                    "an actuator that holds more{}, or " + Fix.ARM, finding, limits);
+            case "burst-hose" -> Text.words("a lock valve screwed to the cylinder, or a narrower way out of it");
+            case "wheel-sinks" -> Text.words("as for the check that is named");
+            default -> Fix.part(finding, limits);
+        };
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         return List.of();
     }
@@ -62,7 +83,7 @@ public final class WhatIfCheck implements Check {
         List<Finding> all = new ArrayList<>(WhatIfFall.find(make, analysis));
         all.add(WhatIfLetGo.find(make, analysis));
         all.add(WhatIfWheel.find(make, analysis, rules));
-        all.addAll(WhatIfShare.find(make, analysis));
+        all.addAll(WhatIfShare.find(make, analysis, rules));
         return all;
     }
 }

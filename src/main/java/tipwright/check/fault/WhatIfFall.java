@@ -3,23 +3,22 @@ package tipwright.check.fault;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.Gravity;
+import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Row;
 import tipwright.check.actuator.Ratings;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
 import tipwright.design.Design;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.Cylinder;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.around.WhatIf;
 import tipwright.quantity.Kind;
-import tipwright.quantity.Quantities;
-import tipwright.quantity.UnitSystem;
+import tipwright.quantity.Text;
 
 /** What holds the load when a hose bursts or the power is lost, and how fast it sinks when nothing does. */
 final class WhatIfFall {
@@ -53,7 +52,10 @@ final class WhatIfFall {
         if (!(rated > 0)) {
             return make.missing(part, "actuator.hold missing");
         }
-        Findings.Worst worst = Sweep.rows(analysis, r -> Math.abs(r.rest().force()));
+        Extreme worst = Extreme.largest(
+                analysis.cases(),
+                MotionDirection.RESTING,
+                r -> Math.abs(r.rest().force()));
         double factor = design.factors().service();
         String note = worst.value() * factor <= rated ? good : "it cannot hold the load, which comes down by itself";
         return make.compare(part, worst.value(), rated, factor, Kind.FORCE, worst, note);
@@ -66,20 +68,16 @@ final class WhatIfFall {
 
     private Finding burst() {
         WhatIf whatIf = design.whatIf();
-        Sinking fastest = fastest();
-        Row row = fastest.load().rows().get(fastest.at());
-        Findings.Worst worst =
-                new Findings.Worst(fastest.speed(), row.tilt(), fastest.load().name());
-        String bore = Quantities.show(whatIf.leakBore(), Kind.LENGTH, UnitSystem.METRIC);
-        String note = worst.value() > 0
-                ? String.format(
-                                Locale.ROOT,
-                                "sinks from %.1f deg to rest in %.1f s through a bore of %s; ",
-                                Math.toDegrees(worst.tilt()),
-                                seconds(fastest.load().rows(), fastest.at()),
-                                bore)
-                        + "a lock valve screwed to the cylinder would hold it (what-if.lock-valve)"
-                : "nothing pushes the rod in";
+        Extreme worst = fastest();
+        Text note = Text.words("nothing pushes the rod in");
+        if (worst.value() > 0) {
+            note = Text.of(
+                    "sinks from {} to rest in {} through a bore of {}; a lock valve screwed to the cylinder would hold it"
+                            + " (what-if.lock-valve)",
+                    Text.degrees(worst.tilt(), 1),
+                    Text.amount(seconds(worst), Kind.TIME, "s", 1),
+                    Text.amount(whatIf.leakBore(), Kind.LENGTH));
+        }
         return make.compare("burst hose", worst.value(), whatIf.fallSpeed(), 1, Kind.SPEED, worst, note);
     }
 
@@ -97,23 +95,15 @@ final class WhatIfFall {
         return weight > 0 ? Math.min(free, rodSpeed(row) * Math.abs(force) / weight) : 0;
     }
 
-    /**
-     * The load that sinks fastest.
-     *
-     * @param speed m/s
-     * @param at number of its row
-     */
-    private record Sinking(double speed, CaseResult load, int at) {}
-
-    private Sinking fastest() {
-        Sinking fastest = new Sinking(0, analysis.cases().get(0), 0);
+    /** The load that sinks fastest, m/s. */
+    private Extreme fastest() {
+        Extreme.Search search = Extreme.Search.above(0);
         for (CaseResult load : analysis.cases()) {
             for (int i = 0; i < load.rows().size(); i++) {
-                double speed = sinking(load.rows(), i);
-                fastest = speed > fastest.speed() ? new Sinking(speed, load, i) : fastest;
+                search.offer(sinking(load.rows(), i), load.rows().get(i).tilt(), load.name(), MotionDirection.RESTING);
             }
         }
-        return fastest;
+        return search.found();
     }
 
     /** The slowest of the cylinders sets the speed, m/s. */
@@ -134,7 +124,13 @@ final class WhatIfFall {
     }
 
     /** Time from the worst tilt until the load no longer drives the rod, s. */
-    private double seconds(List<Row> rows, int at) {
+    private double seconds(Extreme worst) {
+        List<Row> rows = analysis.cases().stream()
+                .filter(c -> c.name().equals(worst.loadCase()))
+                .findFirst()
+                .orElseThrow()
+                .rows();
+        int at = rows.indexOf(worst.row(analysis.cases()));
         double sense =
                 Math.signum(rows.get(at).rest().force() * rows.get(at).pose().arm());
         int step = sense > 0 ? -1 : 1;

@@ -2,9 +2,12 @@
 package tipwright.check.fault;
 
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
+import tipwright.analysis.Extreme;
+import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Row;
 import tipwright.check.actuator.Ratings;
 import tipwright.check.rule.Finding;
@@ -28,25 +31,15 @@ final class WhatIfLetGo {
             return make.missing(PART, "cases: 'empty' is skipped");
         }
         Design design = analysis.design();
-        Findings.Worst worst = Findings.Worst.NOWHERE;
-        double most = Double.NEGATIVE_INFINITY;
-        double demand = 0;
-        double capacity = 0;
-        for (CaseResult result : analysis.cases()) {
-            for (int i = 0; i < result.rows().size(); i++) {
-                Row row = result.rows().get(i);
-                double after = empty.get(i).rest().force();
-                double recoil = 2 * after - row.rest().force();
-                double rated = rated(design, row, recoil > 0);
-                double utilisation = rated > 0 ? Math.abs(recoil) / rated : recoil < 0 ? Double.MAX_VALUE : 0;
-                if (utilisation > most) {
-                    most = utilisation;
-                    demand = recoil;
-                    capacity = rated;
-                    worst = new Findings.Worst(recoil, row.tilt(), result.name());
-                }
-            }
-        }
+        Extreme most = Extreme.largest(analysis.cases(), MotionDirection.RESTING, row -> {
+            double recoil = recoil(empty, row);
+            double rated = rated(design, row, recoil > 0);
+            return rated > 0 ? Math.abs(recoil) / rated : recoil < 0 ? Double.MAX_VALUE : 0;
+        });
+        Row there = Objects.requireNonNull(most.row(analysis.cases()), "a load case");
+        double demand = recoil(empty, there);
+        double capacity = rated(design, there, demand > 0);
+        Extreme worst = new Extreme(demand, most.tilt(), most.loadCase(), most.direction());
         double factor = design.factors().service();
         if (!(capacity > 0)) {
             String note =
@@ -55,6 +48,17 @@ final class WhatIfLetGo {
         }
         String note = demand < 0 ? "the tank springs up and pulls at the rod" : "the tank springs back on the rod";
         return make.compare(PART, Math.abs(demand), capacity, factor, Kind.FORCE, worst, note);
+    }
+
+    /** Force of the actuators as the load of a row leaves, N. */
+    private static double recoil(List<Row> empty, Row row) {
+        double after = empty.stream()
+                .filter(r -> r.tilt() == row.tilt())
+                .findFirst()
+                .orElseThrow()
+                .rest()
+                .force();
+        return 2 * after - row.rest().force();
     }
 
     /** What the actuators bear for a moment: the holding rating, or the moving one where that is not known. */

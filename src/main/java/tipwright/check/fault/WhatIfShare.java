@@ -2,34 +2,31 @@
 package tipwright.check.fault;
 
 import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.function.ToDoubleFunction;
-import org.jspecify.annotations.Nullable;
+import java.util.Map;
+import java.util.Set;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Balance;
+import tipwright.analysis.Extreme;
+import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Row;
 import tipwright.check.actuator.Ratings;
+import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
-import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
-import tipwright.design.joint.BallInsert;
-import tipwright.design.joint.Bearing;
-import tipwright.design.joint.PinJoint;
-import tipwright.design.joint.PlainBush;
-import tipwright.design.joint.Support;
-import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
-import tipwright.strength.Column;
-import tipwright.strength.EquivalentLoad;
-import tipwright.strength.PinStress;
+import tipwright.quantity.Text;
 
 /** Actuators side by side that do not share equally: one carries all, or one runs ahead of the others. */
 final class WhatIfShare {
+    private static final String ALL = " when one carries all";
+
     private final Findings make;
     private final Analysis analysis;
     private final Design design;
@@ -42,50 +39,34 @@ final class WhatIfShare {
         this.actuators = design.drive().actuators();
     }
 
-    static List<Finding> find(Findings make, Analysis analysis) {
+    static List<Finding> find(Findings make, Analysis analysis, List<Check> rules) {
         WhatIfShare share = new WhatIfShare(make, analysis);
         if (share.actuators.size() < 2) {
             return List.of();
         }
         List<Finding> all = new ArrayList<>();
         all.add(share.carriesAll());
-        all.addAll(share.rod());
-        all.addAll(share.pin("frame pin", share.design.drive().framePinJoint()));
-        all.addAll(share.pin("moving pin", share.design.drive().tankPinJoint()));
-        List<Support> supports = share.design.pivot().bearings();
-        for (int i = 0; i < supports.size(); i++) {
-            Bearing bearing = supports.get(i).bearing();
-            if (bearing instanceof BallInsert insert) {
-                all.add(share.bearing(i, insert));
-            } else if (bearing instanceof PlainBush bush) {
-                all.add(share.bush(i, bush));
-            }
-        }
+        all.addAll(share.parts(rules));
         all.add(share.ahead());
         return all;
     }
 
     private Finding carriesAll() {
-        Findings.Worst worst = Sweep.rows(analysis, row -> {
-            double most = 0;
-            for (Balance b : Sweep.balances(row)) {
-                most = Math.max(most, Math.abs(b.force()) / one(row, b.force()));
-            }
-            return most;
-        });
+        Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> Math.abs(b.force()) / one(row, b.force()));
         Double stiffness = design.whatIf().torsion();
-        double torque = Sweep.rows(
-                        analysis, r -> Math.abs(r.rest().force() * r.pose().arm()))
+        double torque = Extreme.largest(
+                        analysis.cases(),
+                        MotionDirection.RESTING,
+                        r -> Math.abs(r.rest().force() * r.pose().arm()))
                 .value();
-        String twist = stiffness == null
-                ? String.format(Locale.ROOT, "twists the cradle with up to %.0f N m", torque / 2)
-                : String.format(
-                        Locale.ROOT, "twists the cradle by up to %.2f deg", Math.toDegrees(torque / 2 / stiffness));
+        Text twist = stiffness == null
+                ? Text.of("twists the cradle with up to {}", Text.amount(torque / 2, Kind.MOMENT, "N m", 0))
+                : Text.of("twists the cradle by up to {}", Text.degrees(torque / 2 / stiffness, 2));
         return fault("one carries all", worst, twist);
     }
 
     /** Over its moving rating an actuator stalls, which is close; over what it holds it fails. */
-    private Finding fault(String part, Findings.Worst worst, String note) {
+    private Finding fault(String part, Extreme worst, Text note) {
         double factor = design.factors().service();
         double holds = Double.POSITIVE_INFINITY;
         for (PlacedActuator p : actuators) {
@@ -106,7 +87,7 @@ final class WhatIfShare {
                 utilisation,
                 worst,
                 Verdict.CLOSE,
-                "it stalls, but holds; " + note);
+                Text.words("it stalls, but holds; ").plus(note));
     }
 
     /** What the weakest actuator alone bears, N. */
@@ -115,104 +96,36 @@ final class WhatIfShare {
         return Math.max(together / actuators.size(), 1e-9);
     }
 
-    /** The weakest rod under the whole push; nothing where no rod is known, which the buckling check tells. */
-    private List<Finding> rod() {
-        List<Actuator> known = actuators.stream()
-                .map(PlacedActuator::actuator)
-                .filter(Column::known)
-                .toList();
-        if (known.isEmpty()) {
-            return List.of();
+    /**
+     * Every part that bears the actuators' force, by its own check: what it bears with the whole force on the worst-placed actuator.
+     * Parts that bear no more than when all share are left out; those that their own check cannot tell are named together.
+     */
+    private List<Finding> parts(List<Check> rules) {
+        List<Finding> all = new ArrayList<>();
+        Set<String> unknown = new LinkedHashSet<>();
+        List<Analysis> alone =
+                actuators.stream().map(a -> OneAlone.of(analysis, a)).toList();
+        for (Check check : rules) {
+            if (check.traits().contains(Trait.BEARS_DRIVE)) {
+                Map<String, Finding> worst = new LinkedHashMap<>();
+                for (Analysis one : alone) {
+                    check.run(one).forEach(f -> worst.merge(f.id(), f, (a, b) -> b.worseThan(a) ? b : a));
+                }
+                Set<Finding> shared = new HashSet<>(check.run(analysis));
+                for (Finding f : worst.values()) {
+                    if (f.verdict() == Verdict.NOT_CHECKED) {
+                        unknown.add(check.part(f));
+                    } else if (!shared.contains(f)) {
+                        all.add(make.of(check.part(f) + ALL, f));
+                    }
+                }
+            }
         }
-        Findings.Worst worst = Sweep.rows(
-                analysis, row -> Sweep.push(row) / bears(known, row.pose().length()));
-        double length = Sweep.poseAt(analysis, worst.tilt()).length();
-        double capacity = bears(known, length);
-        return List.of(make.compare(
-                "rod when one carries all",
-                worst.value() * capacity,
-                capacity,
-                design.factors().buckling(),
-                Kind.FORCE,
-                worst,
-                "the whole push on one rod, against buckling"));
-    }
-
-    private static double bears(List<Actuator> known, double length) {
-        return known.stream().mapToDouble(a -> Column.actuator(a, length)).min().orElse(Double.POSITIVE_INFINITY);
-    }
-
-    /** A pin of the one that carries all; nothing where it is not known, which the pin check tells. */
-    private List<Finding> pin(String name, @Nullable PinJoint joint) {
-        if (joint == null) {
-            return List.of();
+        if (!unknown.isEmpty()) {
+            all.add(make.missing(
+                    "other parts" + ALL, "what their own checks cannot tell: " + String.join(", ", unknown)));
         }
-        Findings.Worst worst = Sweep.balances(analysis, b -> PinStress.combined(joint, Math.abs(b.force())));
-        return List.of(make.compare(
-                name + " when one carries all",
-                worst.value(),
-                joint.yield(),
-                design.factors().pin(),
-                Kind.PRESSURE,
-                worst,
-                "combined stress against yield"));
-    }
-
-    private Finding bearing(int bearing, BallInsert insert) {
-        String part = part(bearing);
-        Double c0 = insert.c0();
-        if (c0 == null) {
-            return make.missing(part, "bearing.c0 missing");
-        }
-        Findings.Worst worst = Sweep.balances(
-                analysis, b -> oneSided(b, bearing, l -> EquivalentLoad.ofRest(l.xy().norm(), Math.abs(l.z()))));
-        return make.compare(
-                part,
-                worst.value(),
-                c0,
-                design.factors().bearingStatic(),
-                Kind.FORCE,
-                worst,
-                "static equivalent load against C0");
-    }
-
-    private Finding bush(int bearing, PlainBush bush) {
-        String part = part(bearing);
-        Double allowed = bush.pressure();
-        if (allowed == null) {
-            return make.missing(part, "bearing.pressure missing");
-        }
-        double area = bush.bore() * bush.length();
-        Findings.Worst worst = Sweep.balances(analysis, b -> oneSided(b, bearing, l -> l.xy().norm() / area));
-        return make.compare(
-                part,
-                worst.value(),
-                allowed,
-                design.factors().bush(),
-                Kind.PRESSURE,
-                worst,
-                "mean pressure, load over d b");
-    }
-
-    private static String part(int bearing) {
-        return "bearing " + (bearing + 1) + " when one carries all";
-    }
-
-    /** What the load of a bearing asks when the worst-placed actuator carries all: its force moves along z. */
-    private double oneSided(Balance b, int bearing, ToDoubleFunction<Vec3> asks) {
-        List<Support> supports = design.pivot().bearings();
-        double span = supports.get(1).z() - supports.get(0).z();
-        double mean =
-                actuators.stream().mapToDouble(PlacedActuator::z).average().orElse(0);
-        Vec3 load = b.bearings().get(bearing);
-        double worst = 0;
-        for (PlacedActuator p : actuators) {
-            double share = (bearing == 1 ? 1 : -1) * (p.z() - mean) / span;
-            double x = load.x() + share * b.drive().x();
-            double y = load.y() + share * b.drive().y();
-            worst = Math.max(worst, asks.applyAsDouble(new Vec3(x, y, load.z())));
-        }
-        return worst;
+        return all;
     }
 
     private Finding ahead() {
@@ -222,25 +135,22 @@ final class WhatIfShare {
             return make.missing(part, "what-if.torsion missing; with a stiff cradle one carries all");
         }
         double step = design.whatIf().runsAhead();
-        Findings.Worst worst = Sweep.rows(analysis, row -> {
+        Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> {
             double arm = row.pose().arm();
             double forced = stiffness * step / (arm * arm);
+            double mean = b.force() / actuators.size();
             double most = 0;
-            for (Balance b : Sweep.balances(row)) {
-                double mean = b.force() / actuators.size();
-                for (double force : new double[] {mean + forced, mean - forced}) {
-                    most = Math.max(most, Math.abs(force) / one(row, force));
-                }
+            for (double force : new double[] {mean + forced, mean - forced}) {
+                most = Math.max(most, Math.abs(force) / one(row, force));
             }
             return most;
         });
-        double arm = Math.abs(Sweep.poseAt(analysis, worst.tilt()).arm());
-        String note = String.format(
-                Locale.ROOT,
-                "%.1f mm ahead twists the cradle by %.2f deg and shifts %.0f N from one to the other",
-                step * 1e3,
-                Math.toDegrees(step / arm),
-                stiffness * step / (arm * arm));
+        double arm = Math.abs(worst.pose(analysis).arm());
+        Text note = Text.of(
+                "{} ahead twists the cradle by {} and shifts {} from one to the other",
+                Text.amount(step, Kind.LENGTH, "mm", 1),
+                Text.degrees(step / arm, 2),
+                Text.amount(stiffness * step / (arm * arm), Kind.FORCE, "N", 0));
         return fault(part, worst, note);
     }
 }

@@ -7,9 +7,11 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.around.Site;
@@ -40,21 +42,20 @@ final class WhatIfWheel {
                 Site sunk = site.leaning(bounded(site.grade() + grade), bounded(site.crossSlope() + cross));
                 try {
                     Analysis leaning = Analyser.analyse(coarse(design.withSite(sunk)));
-                    rules.stream().filter(c -> !"clearance".equals(c.id())).forEach(c -> all.addAll(c.run(leaning)));
+                    rules.stream()
+                            .filter(c -> !c.traits().contains(Trait.SLOW))
+                            .forEach(c -> all.addAll(c.run(leaning)));
                 } catch (CannotComputeException stuck) {
                     String why = String.valueOf(stuck.getMessage());
-                    return make.given(PART, 1, 0, 1, Kind.RATIO, 2, Findings.Worst.NOWHERE, Verdict.FAIL, why);
+                    return make.given(PART, 1, 0, 1, Kind.RATIO, 2, Extreme.NOWHERE, Verdict.FAIL, why);
                 }
             }
         }
         Finding worst = all.get(0);
         for (Finding f : all) {
-            if (worse(f, worst)) {
-                worst = f;
-            }
+            worst = f.worseThan(worst) ? f : worst;
         }
         String note = "worst there: " + worst.title();
-        Findings.Worst at = new Findings.Worst(worst.demand(), worst.tilt(), worst.loadCase());
         return make.given(
                 PART,
                 worst.demand(),
@@ -62,19 +63,9 @@ final class WhatIfWheel {
                 worst.factor(),
                 worst.kind(),
                 worst.utilisation(),
-                at,
+                worst.worst(),
                 worst.verdict(),
                 note);
-    }
-
-    private static boolean worse(Finding f, Finding than) {
-        if (f.verdict() == Verdict.NOT_CHECKED) {
-            return false;
-        }
-        int verdicts = f.verdict().compareTo(than.verdict());
-        return than.verdict() == Verdict.NOT_CHECKED
-                || verdicts > 0
-                || (verdicts == 0 && f.utilisation() > than.utilisation());
     }
 
     /** The slope either way, rad; level where the distance is not known. */

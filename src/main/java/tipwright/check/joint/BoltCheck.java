@@ -2,14 +2,18 @@
 package tipwright.check.joint;
 
 import java.util.List;
-import java.util.Locale;
+import java.util.Set;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
+import tipwright.design.Limits;
 import tipwright.design.joint.Bolts;
 import tipwright.design.joint.Fastening;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.strength.BoltGroup;
 
 /** Bolts at the joints. */
@@ -41,6 +45,16 @@ public final class BoltCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("larger, stronger or more bolts, or bolts further apart");
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
         double factor = analysis.design().factors().bolt();
@@ -55,25 +69,21 @@ public final class BoltCheck implements Check {
 
     private static Finding one(Findings make, String name, Bolts bolts, JointLoad load, double factor) {
         BoltGroup group = new BoltGroup(bolts);
-        double[] worstLoad = new double[3];
-        Findings.Worst worst = load.worst(held -> {
-            double share = group.share(held.force(), held.at());
-            if (share > worstLoad[0]) {
-                worstLoad[0] = share;
-                for (BoltGroup.Load l : group.loads(held.force(), held.at())) {
-                    worstLoad[1] = Math.max(worstLoad[1], l.shear());
-                    worstLoad[2] = Math.max(worstLoad[2], l.pull());
-                }
+        Extreme worst = load.worst(held -> group.share(held.force(), held.at()));
+        Text note = Text.words("bolts in one line cannot bear a moment about that line");
+        JointLoad.Held held = load.at(worst);
+        if (held != null && Double.isFinite(worst.value())) {
+            double shear = 0;
+            double pull = 0;
+            for (BoltGroup.Load l : group.loads(held.force(), held.at())) {
+                shear = Math.max(shear, l.shear());
+                pull = Math.max(pull, l.pull());
             }
-            return share;
-        });
-        String note = Double.isFinite(worst.value())
-                ? String.format(
-                        Locale.ROOT,
-                        "share of its design strength; up to %.1f kN shear and %.1f kN pull in one bolt",
-                        worstLoad[1] / 1000,
-                        worstLoad[2] / 1000)
-                : "bolts in one line cannot bear a moment about that line";
+            note = Text.of(
+                    "share of its design strength; up to {} shear and {} pull in one bolt",
+                    Text.amount(shear, Kind.FORCE, "kN", 1),
+                    Text.amount(pull, Kind.FORCE, "kN", 1));
+        }
         return make.compare(name, worst.value(), 1, factor, Kind.RATIO, worst, note);
     }
 }

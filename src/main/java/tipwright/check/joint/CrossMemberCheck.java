@@ -3,21 +3,22 @@ package tipwright.check.joint;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
+import java.util.Set;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Balance;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
-import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Trait;
 import tipwright.design.Design;
+import tipwright.design.Limits;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.around.CrossMember;
 import tipwright.design.around.Frame;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.strength.Beam;
 import tipwright.strength.RectangularTube;
 
@@ -55,6 +56,16 @@ public final class CrossMemberCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a deeper or thicker tube, or the pin nearer to its supports");
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
         Findings make = new Findings(this, design.limits());
@@ -77,10 +88,10 @@ public final class CrossMemberCheck implements Check {
             }
         }
         Bent bent = new Bent(tube, new Beam(from, to), places);
-        Findings.Worst stress = Sweep.rows(analysis, row -> most(row, bent::stress));
-        Findings.Worst sag = Sweep.rows(analysis, row -> most(row, bent::sag));
-        String note = String.format(
-                Locale.ROOT, "1/%.0f of the span", tube.span() / Math.max(sag.value(), 1e-9 * tube.span()));
+        Extreme stress = Extreme.largest(analysis.cases(), (row, b) -> bent.stress(row.pose(), b.force()));
+        Extreme sag = Extreme.largest(analysis.cases(), (row, b) -> bent.sag(row.pose(), b.force()));
+        Text note =
+                Text.of("1/{} of the span", Text.number(tube.span() / Math.max(sag.value(), 1e-9 * tube.span()), 0));
         return List.of(
                 make.compare(
                         "stress",
@@ -92,18 +103,6 @@ public final class CrossMemberCheck implements Check {
                         "combined stress against yield"),
                 make.compare(
                         "bending", sag.value(), design.limits().deflection() * tube.span(), 1, Kind.LENGTH, sag, note));
-    }
-
-    private interface Value {
-        double of(Pose pose, double force);
-    }
-
-    private static double most(Row row, Value value) {
-        double most = 0;
-        for (Balance b : Sweep.balances(row)) {
-            most = Math.max(most, value.of(row.pose(), b.force()));
-        }
-        return most;
     }
 
     /** The tube under equal shares of the actuators' force. */

@@ -5,12 +5,11 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.JointPlan;
 import tipwright.analysis.Mechanism;
 import tipwright.analysis.Placement;
 import tipwright.analysis.Pose;
-import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.drive.Drive;
@@ -151,14 +150,15 @@ public final class JointLoad {
     }
 
     /** Where a value of the load is largest over cases, tilts and ways of moving. */
-    Findings.Worst worst(Value value) {
-        return Sweep.rows(analysis, row -> {
-            double most = 0;
-            for (Balance b : Sweep.balances(row)) {
-                most = Math.max(most, value.of(at(row.pose(), b)));
-            }
-            return most;
-        });
+    Extreme worst(Value value) {
+        return Extreme.largest(analysis.cases(), (row, b) -> value.of(at(row.pose(), b)));
+    }
+
+    /** The load where something is worst; null when no load or tilt governs. */
+    @Nullable
+    Held at(Extreme worst) {
+        Balance balance = worst.balance(analysis.cases());
+        return balance == null ? null : at(worst.pose(analysis), balance);
     }
 
     /** A number that follows from a load. */

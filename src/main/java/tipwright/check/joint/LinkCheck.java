@@ -3,24 +3,27 @@ package tipwright.check.joint;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Balance;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.LinkPlan;
 import tipwright.analysis.Mechanism;
-import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Worked;
 import tipwright.design.Design;
+import tipwright.design.Limits;
 import tipwright.design.drive.Assist;
 import tipwright.design.drive.LineSpring;
 import tipwright.design.drive.LinkSection;
 import tipwright.design.drive.TorsionSpring;
 import tipwright.quantity.Kind;
-import tipwright.quantity.Quantities;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 
 /** The links of the mechanism, as columns where they are pressed and as bars where they are drawn. */
@@ -55,6 +58,16 @@ public final class LinkCheck implements Check {
     public String source() {
         return "Euler and J. B. Johnson columns (Hibbeler, Mechanics of Materials, ch. 13; Faires); with bending: the sum of"
                 + " shares of AISC's allowable stress design (from memory)";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Fix.of("a thicker or shorter link{}", finding, limits);
     }
 
     @Override
@@ -101,17 +114,19 @@ public final class LinkCheck implements Check {
         LinkLoad load = new LinkLoad(analysis, link);
         LinkSection made = find(analysis.design(), name);
         if (made == null) {
-            double squeeze = Sweep.rows(analysis, row -> most(row, load, LinkLoad.Borne::squeeze))
+            double squeeze = Extreme.largest(
+                            analysis.cases(), (row, b) -> load.at(row.pose(), b).squeeze())
                     .value();
-            String bears = squeeze > 0
-                    ? "it is pressed with up to " + Quantities.show(squeeze, Kind.FORCE, UnitSystem.METRIC)
-                    : "it is only drawn";
-            return List.of(make.missing(name, "link-sections: '" + name + "' missing; " + bears));
+            Text bears = squeeze > 0
+                    ? Text.of("it is pressed with up to {}", Text.amount(squeeze, Kind.FORCE))
+                    : Text.words("it is only drawn");
+            return List.of(make.missing(
+                    name, Text.words("link-sections: '" + name + "' missing; ").plus(bears)));
         }
         LinkBars bars = new LinkBars(made, link.length(), analysis.design().factors());
         List<Finding> found = new ArrayList<>();
         found.add(pressed(make, analysis, name, load, bars));
-        Findings.Worst drawn = Sweep.rows(analysis, row -> most(row, load, bars::stress));
+        Extreme drawn = Extreme.largest(analysis.cases(), (row, b) -> bars.stress(load.at(row.pose(), b)));
         if (drawn.value() > 0) {
             found.add(make.compare(
                     name + TENSION,
@@ -126,16 +141,18 @@ public final class LinkCheck implements Check {
     }
 
     private static Finding pressed(Findings make, Analysis analysis, String name, LinkLoad load, LinkBars bars) {
-        Findings.Worst worst = Sweep.rows(analysis, row -> most(row, load, bars::share));
+        Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> bars.share(load.at(row.pose(), b)));
         LinkLoad.Borne there =
-                Sweep.rowAt(analysis, worst).map(row -> worst(row, load, bars)).orElseThrow();
+                load.at(worst.pose(analysis), Objects.requireNonNull(worst.balance(analysis.cases()), "a load case"));
         String what = load.sides() == 2 ? "each of the two" : "it";
-        String note = !(there.squeeze() > 0)
-                ? "it is only drawn"
+        Text note = !(there.squeeze() > 0)
+                ? Text.words("it is only drawn")
                 : there.bend() > 0
-                        ? what + " is pressed, and bent by its own weight with "
-                                + Quantities.show(there.bend(), Kind.MOMENT, UnitSystem.METRIC)
-                        : what + " as a column about its weaker axis";
+                        ? Text.words(what)
+                                .plus(Text.of(
+                                        " is pressed, and bent by its own weight with {}",
+                                        Text.amount(there.bend(), Kind.MOMENT)))
+                        : Text.words(what + " as a column about its weaker axis");
         return make.given(
                 name,
                 Math.max(0, there.squeeze()),
@@ -153,26 +170,5 @@ public final class LinkCheck implements Check {
         return assist instanceof LineSpring line
                 ? line.from().body().equals(name) || line.to().body().equals(name)
                 : assist instanceof TorsionSpring torsion && mechanism.has(body, torsion.pin());
-    }
-
-    private interface Value {
-        double of(LinkLoad.Borne load);
-    }
-
-    private static double most(Row row, LinkLoad load, Value value) {
-        double most = Double.NEGATIVE_INFINITY;
-        for (Balance b : Sweep.balances(row)) {
-            most = Math.max(most, value.of(load.at(row.pose(), b)));
-        }
-        return most;
-    }
-
-    private static LinkLoad.Borne worst(Row row, LinkLoad load, LinkBars bars) {
-        LinkLoad.Borne worst = load.at(row.pose(), row.rest());
-        for (Balance b : Sweep.balances(row)) {
-            LinkLoad.Borne other = load.at(row.pose(), b);
-            worst = bars.share(other) > bars.share(worst) ? other : worst;
-        }
-        return worst;
     }
 }

@@ -2,13 +2,18 @@
 package tipwright.check.joint;
 
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
+import tipwright.design.Limits;
 import tipwright.design.joint.Fastening;
 import tipwright.design.joint.Lug;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.strength.LugStress;
 
 /** Lugs at the joints. */
@@ -42,6 +47,16 @@ public final class LugCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a thicker lug, or more of it around the hole");
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
         double factor = analysis.design().factors().lug();
@@ -55,7 +70,7 @@ public final class LugCheck implements Check {
     }
 
     private static List<Finding> all(Findings make, String name, Lug lug, JointLoad load, double factor) {
-        Findings.Worst most = load.worst(held -> held.force().xy().norm());
+        Extreme most = load.worst(held -> held.force().xy().norm());
         double force = most.value();
         double tear = SHEAR_YIELD * lug.yield();
         return List.of(

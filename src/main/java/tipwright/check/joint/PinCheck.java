@@ -3,20 +3,23 @@ package tipwright.check.joint;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.JointPlan;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Worked;
+import tipwright.design.Limits;
 import tipwright.design.drive.Drive;
 import tipwright.design.drive.Straight;
 import tipwright.design.joint.PinJoint;
 import tipwright.quantity.Kind;
-import tipwright.quantity.Quantities;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.strength.PinStress;
 
@@ -49,13 +52,34 @@ public final class PinCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public String part(Finding finding) {
+        String pin = finding.id().substring(id().length() + 1).replace('-', ' ');
+        return pin.equals("tank pin") || pin.equals("rod pin") ? "moving pin" : pin;
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a thicker or harder shaft or pin, or less overhang and gap");
+    }
+
+    @Override
+    public String bound(String id) {
+        return "actuator pin";
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         for (Part part : parts(analysis)) {
             PinJoint joint = analysis.design().drive().pinJoint(part.name());
             if (joint != null && finding.id().equals(id() + "/" + part.shown().replace(' ', '-'))) {
                 Worked worked = new Worked(analysis, finding, units);
-                return worked.row()
-                        .map(r -> worked.pin(joint, part.load().applyAsDouble(Worked.worst(r, part.load()))))
+                return worked.balance()
+                        .map(b -> worked.pin(joint, part.load().applyAsDouble(b)))
                         .orElse("");
             }
         }
@@ -100,15 +124,19 @@ public final class PinCheck implements Check {
     private static Finding one(Findings make, Analysis analysis, Part part) {
         Drive drive = analysis.design().drive();
         PinJoint joint = drive.pinJoint(part.name());
-        double most = Sweep.balances(analysis, part.load()).value();
-        String bears = "bears up to " + Quantities.show(most, Kind.FORCE, UnitSystem.METRIC);
+        double most = Extreme.largest(analysis.cases(), (row, b) -> part.load().applyAsDouble(b))
+                .value();
+        Text bears = Text.of("bears up to {}", Text.amount(most, Kind.FORCE));
         if (joint == null) {
-            return make.missing(part.shown(), drive.pinKey(part.name()) + " missing; it " + bears);
+            return make.missing(
+                    part.shown(),
+                    Text.words(drive.pinKey(part.name()) + " missing; it ").plus(bears));
         }
-        Findings.Worst worst = Sweep.balances(
-                analysis, b -> PinStress.combined(joint, part.load().applyAsDouble(b)));
+        Extreme worst = Extreme.largest(
+                analysis.cases(),
+                (row, b) -> PinStress.combined(joint, part.load().applyAsDouble(b)));
         double factor = analysis.design().factors().pin();
-        String note = "combined stress against yield; " + bears;
+        Text note = Text.words("combined stress against yield; ").plus(bears);
         return make.compare(part.shown(), worst.value(), joint.yield(), factor, Kind.PRESSURE, worst, note);
     }
 }

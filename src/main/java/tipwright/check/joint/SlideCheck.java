@@ -3,15 +3,20 @@ package tipwright.check.joint;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.Forces;
+import tipwright.analysis.MotionDirection;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
+import tipwright.design.Limits;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.BallInsert;
 import tipwright.design.tank.Dump;
@@ -19,6 +24,7 @@ import tipwright.geometry.Vec3;
 import tipwright.load.Contents;
 import tipwright.load.EmptyTank;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.strength.EquivalentLoad;
 
 /** A cake that lets go at once and is caught by the tank's end or door. */
@@ -51,6 +57,16 @@ public final class SlideCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("an actuator that holds more, larger bearings, or the cake washed loose before it tips");
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
         if (design.dump().cake() != Dump.Cake.ONE_SLIDE) {
@@ -70,7 +86,7 @@ public final class SlideCheck implements Check {
                     1,
                     Kind.FORCE,
                     0,
-                    Findings.Worst.NOWHERE,
+                    Extreme.NOWHERE,
                     Verdict.PASS,
                     "the cake does not let go within the tilt range, or there is none"));
         }
@@ -102,7 +118,7 @@ public final class SlideCheck implements Check {
                 bearing = Math.max(bearing, EquivalentLoad.ofRest(load.xy().norm(), Math.abs(load.z())));
             }
         }
-        Findings.Worst worst = new Findings.Worst(most, tilt, "one slide");
+        Extreme worst = new Extreme(most, tilt, "one slide", MotionDirection.RESTING);
         Double hold = hold(design);
         String note = "all of the cake slides at once, its weight taken with the shock factor";
         all.add(

@@ -2,14 +2,18 @@
 package tipwright.check.joint;
 
 import java.util.List;
-import java.util.Locale;
+import java.util.Set;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
+import tipwright.design.Limits;
 import tipwright.design.joint.Fastening;
 import tipwright.design.joint.FilletWeld;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.strength.WeldGroup;
 
 /** Fillet welds at the joints. */
@@ -42,6 +46,16 @@ public final class WeldCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a larger or longer weld, or legs further apart");
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
         double factor = analysis.design().factors().weld();
@@ -56,16 +70,15 @@ public final class WeldCheck implements Check {
 
     private static Finding one(Findings make, String name, FilletWeld weld, JointLoad load, double factor) {
         WeldGroup group = new WeldGroup(weld);
-        Findings.Worst worst = load.worst(held -> group.most(held.force(), held.at()));
+        Extreme worst = load.worst(held -> group.most(held.force(), held.at()));
         double throat = 0.707 * weld.leg();
         double capacity = WeldGroup.allowed(weld.leg(), weld.electrode()) / throat;
-        String note = Double.isFinite(worst.value())
-                ? String.format(
-                        Locale.ROOT,
-                        "stress on the throat; %.0f N/mm on %.0f mm of weld",
-                        worst.value() / 1000,
-                        1000 * group.length())
-                : "a single seam cannot bear bending about itself; weld both sides";
+        Text note = Double.isFinite(worst.value())
+                ? Text.of(
+                        "stress on the throat; {} on {} of weld",
+                        Text.amount(worst.value(), Kind.STIFFNESS, "N/mm", 0),
+                        Text.amount(group.length(), Kind.LENGTH, "mm", 0))
+                : Text.words("a single seam cannot bear bending about itself; weld both sides");
         return make.compare(name, worst.value() / throat, capacity, factor, Kind.PRESSURE, worst, note);
     }
 }

@@ -2,12 +2,17 @@
 package tipwright.check.rule;
 
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
-import tipwright.check.Checks;
+import tipwright.design.Limits;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.time.Timing;
 
-/** One rule. Adding a check: one class here and one line in {@link Checks}. */
+/**
+ * One rule, which tells all about itself: no one else keeps a list of checks by their ids. Adding a check: one class in the room of
+ * its part, and one line in the registry.
+ */
 public interface Check {
     /** Short name, as typed after 'explain'. */
     String id();
@@ -23,6 +28,32 @@ public interface Check {
 
     /** Standard, handbook or 'common practice, no source'. */
     String source();
+
+    /** What those who run it have to know. */
+    Set<Trait> traits();
+
+    /**
+     * What would fix it: part of a sentence; empty when there is nothing to say.
+     *
+     * @param finding one of this check's, that fails or is close
+     */
+    default Text fix(Finding finding, Limits limits) {
+        return Fix.part(finding, limits);
+    }
+
+    /**
+     * What stands in the way of a mount, in few words for a map; empty when the check bounds no mounts.
+     *
+     * @param id of a finding of this check's, or of the check
+     */
+    default String bound(String id) {
+        return "";
+    }
+
+    /** The part that a finding of this check's is about, in few words: 'weld frame pin'. */
+    default String part(Finding finding) {
+        return finding.id().replace('/', ' ').replace('-', ' ');
+    }
 
     /** One finding for each part that it looks at; never empty: what cannot be checked says so. */
     List<Finding> run(Analysis analysis);

@@ -2,7 +2,9 @@
 package tipwright.check.rule;
 
 import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Extreme;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 
 /**
  * What one check found: demand against capacity where it is worst.
@@ -13,9 +15,9 @@ import tipwright.quantity.Kind;
  * @param capacity SI, before the factor; NaN when not checked
  * @param factor on the capacity
  * @param kind of demand and capacity
- * @param utilisation demand / (capacity / factor)
- * @param tilt where it is worst, rad; NaN when no tilt governs
- * @param loadCase that governs; null when none does
+ * @param sense whether the demand may be at most or must be at least the capacity
+ * @param utilisation demand / (capacity / factor), or as the rule has it
+ * @param worst where it is worst
  * @param verdict what follows
  * @param source of the rule
  * @param note one sentence for the builder: what happens, or what is missing
@@ -27,9 +29,48 @@ public record Finding(
         double capacity,
         double factor,
         Kind kind,
+        Sense sense,
         double utilisation,
-        double tilt,
-        @Nullable String loadCase,
+        Extreme worst,
         Verdict verdict,
         String source,
-        String note) {}
+        Text note) {
+    private static final double ROUNDING = 1e-6;
+
+    /** What the job asks for, the factor included, SI; NaN when not checked. */
+    public double needs() {
+        return factor * (sense == Sense.AT_LEAST ? capacity : demand);
+    }
+
+    /** What is there, SI; NaN when not checked. */
+    public double has() {
+        return sense == Sense.AT_LEAST ? demand : capacity;
+    }
+
+    /** Tilt at which it is worst, rad; NaN when no tilt governs. */
+    public double tilt() {
+        return worst.tilt();
+    }
+
+    /** Load case that governs; null when none does. */
+    public @Nullable String loadCase() {
+        return worst.loadCase();
+    }
+
+    /** Whether the utilisation is demand over allowed capacity; some rules go another way. */
+    public boolean byRatio() {
+        double ratio = demand / (capacity / factor);
+        return Math.abs(ratio - utilisation) <= ROUNDING * Math.max(1, Math.abs(ratio));
+    }
+
+    /** Whether this is worse than another: by the verdict, then by the utilisation; what was not checked is worse than nothing. */
+    public boolean worseThan(Finding other) {
+        if (verdict == Verdict.NOT_CHECKED) {
+            return false;
+        }
+        int verdicts = verdict.compareTo(other.verdict);
+        return other.verdict == Verdict.NOT_CHECKED
+                || verdicts > 0
+                || (verdicts == 0 && utilisation > other.utilisation);
+    }
+}

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check.rule;
 
-import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Extreme;
 import tipwright.design.Limits;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 
 /** Makes findings for one check. */
 public final class Findings {
@@ -21,9 +22,15 @@ public final class Findings {
      * @param part after the slash of the id; empty: none
      */
     public Finding compare(
-            String part, double demand, double capacity, double factor, Kind kind, Worst worst, String note) {
+            String part, double demand, double capacity, double factor, Kind kind, Extreme worst, Text note) {
         double utilisation = capacity > 0 ? demand / (capacity / factor) : Double.POSITIVE_INFINITY;
         return given(part, demand, capacity, factor, kind, utilisation, worst, verdict(utilisation), note);
+    }
+
+    /** As the other; the note has no quantity in it. */
+    public Finding compare(
+            String part, double demand, double capacity, double factor, Kind kind, Extreme worst, String note) {
+        return compare(part, demand, capacity, factor, kind, worst, Text.words(note));
     }
 
     /** A finding whose verdict follows another rule. */
@@ -34,9 +41,9 @@ public final class Findings {
             double factor,
             Kind kind,
             double utilisation,
-            Worst worst,
+            Extreme worst,
             Verdict verdict,
-            String note) {
+            Text note) {
         return new Finding(
                 id(part),
                 title(part),
@@ -44,16 +51,72 @@ public final class Findings {
                 capacity,
                 factor,
                 kind,
+                Sense.AT_MOST,
                 utilisation,
-                worst.tilt(),
-                worst.loadCase(),
+                worst,
                 verdict,
                 check.source(),
                 note);
     }
 
+    /** As the other; the note has no quantity in it. */
+    public Finding given(
+            String part,
+            double demand,
+            double capacity,
+            double factor,
+            Kind kind,
+            double utilisation,
+            Extreme worst,
+            Verdict verdict,
+            String note) {
+        return given(part, demand, capacity, factor, kind, utilisation, worst, verdict, Text.words(note));
+    }
+
+    /** A finding of what must be at least so much. */
+    public Finding atLeast(
+            String part,
+            double there,
+            double wanted,
+            Kind kind,
+            double utilisation,
+            Extreme worst,
+            Verdict verdict,
+            Text note) {
+        return new Finding(
+                id(part),
+                title(part),
+                there,
+                wanted,
+                1,
+                kind,
+                Sense.AT_LEAST,
+                utilisation,
+                worst,
+                verdict,
+                check.source(),
+                note);
+    }
+
+    /** What another check found, as this one's. */
+    public Finding of(String part, Finding other) {
+        return new Finding(
+                id(part),
+                title(part),
+                other.demand(),
+                other.capacity(),
+                other.factor(),
+                other.kind(),
+                other.sense(),
+                other.utilisation(),
+                other.worst(),
+                other.verdict(),
+                other.source(),
+                other.note());
+    }
+
     /** What cannot be checked, and the key that is missing. */
-    public Finding missing(String part, String what) {
+    public Finding missing(String part, Text what) {
         return new Finding(
                 id(part),
                 title(part),
@@ -61,12 +124,17 @@ public final class Findings {
                 Double.NaN,
                 Double.NaN,
                 Kind.RATIO,
+                Sense.AT_MOST,
                 Double.NaN,
-                Double.NaN,
-                null,
+                Extreme.NOWHERE,
                 Verdict.NOT_CHECKED,
                 check.source(),
-                "not checked: " + what);
+                Text.words("not checked: ").plus(what));
+    }
+
+    /** As the other; what is missing is told without a quantity. */
+    public Finding missing(String part, String what) {
+        return missing(part, Text.words(what));
     }
 
     /** Number of the part that a finding is about, from its id: 'bearing-static/bearing-2' is 1; 0 when it has none. */
@@ -87,14 +155,5 @@ public final class Findings {
 
     private String title(String part) {
         return part.isEmpty() ? check.title() : check.title() + ", " + part;
-    }
-
-    /**
-     * Where something is largest.
-     *
-     * @param tilt rad; NaN: none governs
-     */
-    public record Worst(double value, double tilt, @Nullable String loadCase) {
-        public static final Worst NOWHERE = new Worst(Double.NaN, Double.NaN, null);
     }
 }

@@ -2,11 +2,9 @@
 package tipwright.check.rule;
 
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
-import tipwright.analysis.CaseResult;
 import tipwright.analysis.Gravity;
 import tipwright.analysis.Row;
 import tipwright.design.actuator.Actuator;
@@ -42,25 +40,13 @@ public final class Worked {
         return Quantities.show(si, kind, units);
     }
 
-    /** The row where the finding is worst. */
-    public Optional<Row> row() {
-        for (CaseResult result : analysis.cases()) {
-            if (result.name().equals(finding.loadCase())) {
-                return result.rows().stream()
-                        .filter(r -> r.tilt() == finding.tilt())
-                        .findFirst();
-            }
-        }
-        return Optional.empty();
+    private Optional<Row> row() {
+        return Optional.ofNullable(finding.worst().row(analysis.cases()));
     }
 
-    /** The balance of a row whose value is largest. */
-    public static Balance worst(Row row, ToDoubleFunction<Balance> value) {
-        Balance most = row.rest();
-        for (Balance b : Sweep.balances(row)) {
-            most = value.applyAsDouble(b) > value.applyAsDouble(most) ? b : most;
-        }
-        return most;
+    /** The balance where the finding is worst. */
+    public Optional<Balance> balance() {
+        return Optional.ofNullable(finding.worst().balance(analysis.cases()));
     }
 
     /** The force of a straight drive from weight, lever and arm. */
@@ -90,10 +76,9 @@ public final class Worked {
 
     /** Radial and axial load of a bearing and what follows. */
     public String bearing(int index) {
-        return row().map(row -> {
-                    Vec3 load = worst(row, b -> b.bearings().get(index).norm())
-                            .bearings()
-                            .get(index);
+        return balance()
+                .map(b -> {
+                    Vec3 load = b.bearings().get(index);
                     return "Fr = " + show(load.xy().norm(), Kind.FORCE) + ", Fa = "
                             + show(Math.abs(load.z()), Kind.FORCE) + "; P0 = max(0.6 Fr + 0.5 Fa, Fr) = "
                             + show(EquivalentLoad.ofRest(load.xy().norm(), Math.abs(load.z())), Kind.FORCE)
@@ -104,12 +89,9 @@ public final class Worked {
 
     /** Load on the projected area of a bush. */
     public String bush(int index, double bore, double length) {
-        return row().map(row -> {
-                    double load = worst(row, b -> b.bearings().get(index).xy().norm())
-                            .bearings()
-                            .get(index)
-                            .xy()
-                            .norm();
+        return balance()
+                .map(b -> {
+                    double load = b.bearings().get(index).xy().norm();
                     return "p = " + show(load, Kind.FORCE) + " / (" + show(bore, Kind.LENGTH) + " x "
                             + show(length, Kind.LENGTH) + ") = " + show(load / (bore * length), Kind.PRESSURE);
                 })

@@ -2,14 +2,15 @@
 package tipwright.check.slurry;
 
 import java.util.List;
-import java.util.Locale;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.TimedCheck;
-import tipwright.check.rule.Times;
+import tipwright.design.Limits;
 import tipwright.design.around.Channel;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.time.Cycle;
 import tipwright.time.Moment;
 import tipwright.time.Timing;
@@ -43,6 +44,11 @@ public final class ChannelCheck implements TimedCheck {
     }
 
     @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a wider or deeper channel, a smaller opening, or a slower tilt");
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
         Channel channel = analysis.design().channel();
         if (channel == null) {
@@ -53,12 +59,11 @@ public final class ChannelCheck implements TimedCheck {
         if (cycle == null) {
             return List.of(make.missing("", String.valueOf(timing.missing())));
         }
-        Findings.Worst peak = Times.worst(cycle, Moment::discharge);
-        String note = String.format(
-                Locale.ROOT,
-                "%.1f L/s at the most against %.1f L/s that it carries away",
-                peak.value() * 1000,
-                channel.capacity() * 1000);
+        Extreme peak = cycle.largest(Moment::discharge);
+        Text note = Text.of(
+                "{} at the most against {} that it carries away",
+                Text.amount(peak.value(), Kind.FLOW, "L/s", 1),
+                Text.amount(channel.capacity(), Kind.FLOW, "L/s", 1));
         if (channel.holds() <= 0) {
             return List.of(make.compare("", peak.value(), channel.capacity(), 1, Kind.FLOW, peak, note));
         }

@@ -3,19 +3,26 @@ package tipwright.check.slurry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.Gravity;
 import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Fix;
+import tipwright.check.rule.Trait;
+import tipwright.design.Limits;
 import tipwright.design.tank.Door;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec3;
 import tipwright.load.Fill;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 
 /** Hinge and latches of a closed door under the slurry. */
 public final class DoorCheck implements Check {
@@ -43,6 +50,16 @@ public final class DoorCheck implements Check {
     @Override
     public String source() {
         return "hydrostatics of plane surfaces; maker's ratings";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Fix.of("stronger hinges or latches{}, or more latches", finding, limits);
     }
 
     @Override
@@ -77,20 +94,24 @@ public final class DoorCheck implements Check {
         double factor = analysis.design().factors().door();
         List<Vec3> outline = opening.rimPoints();
         Vec3 normal = opening.areaVector().unit();
-        Worst latch = new Worst();
-        Worst hinge = new Worst();
-        for (Row row : held.rows()) {
-            Fill fill = row.load().fill();
-            if (fill != null) {
-                DoorLoad load = DoorLoad.of(outline, fill.surface(), weight);
-                double onLatch = latchForce(door, normal, load);
-                latch.offer(Math.abs(onLatch) / door.latches(), row.tilt());
-                hinge.offer(Math.abs(load.force() - onLatch), row.tilt());
-            }
-        }
+        Extreme latch =
+                worst(held, row -> Math.abs(latchForce(door, normal, load(outline, row, weight))) / door.latches());
+        Extreme hinge = worst(held, row -> {
+            DoorLoad load = load(outline, row, weight);
+            return Math.abs(load.force() - latchForce(door, normal, load));
+        });
         return List.of(
                 part(make, opening, "latch", latch, door.latchRating(), factor),
                 part(make, opening, "hinge", hinge, door.hingeRating(), factor));
+    }
+
+    private static Extreme worst(CaseResult held, ToDoubleFunction<Row> value) {
+        return Extreme.largest(List.of(held), null, value);
+    }
+
+    private static DoorLoad load(List<Vec3> outline, Row row, double weight) {
+        Fill fill = row.load().fill();
+        return fill == null ? DoorLoad.NONE : DoorLoad.of(outline, fill.surface(), weight);
     }
 
     /**
@@ -106,31 +127,12 @@ public final class DoorCheck implements Check {
     }
 
     private static Finding part(
-            Findings make, Opening opening, String what, Worst worst, @Nullable Double rating, double factor) {
+            Findings make, Opening opening, String what, Extreme worst, @Nullable Double rating, double factor) {
         String name = opening.name() + " " + what;
         if (rating == null) {
             return make.missing(name, "door." + what + "-rating missing");
         }
         String note = "latch".equals(what) ? "load on each latch, door shut" : "load on the hinge line, door shut";
-        return make.compare(
-                name,
-                worst.value,
-                rating,
-                factor,
-                Kind.FORCE,
-                new Findings.Worst(worst.value, worst.tilt, "held"),
-                note);
-    }
-
-    private static final class Worst {
-        private double value;
-        private double tilt;
-
-        void offer(double candidate, double at) {
-            if (candidate > value) {
-                value = candidate;
-                tilt = at;
-            }
-        }
+        return make.compare(name, worst.value(), rating, factor, Kind.FORCE, worst, note);
     }
 }

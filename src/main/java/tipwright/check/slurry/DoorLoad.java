@@ -16,6 +16,8 @@ import tipwright.geometry.Vec3;
  * @param moment first moment of the pressure, integral of p r dA, N m
  */
 public record DoorLoad(double force, Vec3 moment) {
+    static final DoorLoad NONE = new DoorLoad(0, Vec3.ZERO);
+
     /**
      * The load at one position.
      *

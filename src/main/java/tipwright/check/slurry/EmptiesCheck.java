@@ -3,15 +3,18 @@ package tipwright.check.slurry;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Set;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
 import tipwright.load.Emptying;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 
 /** What stays in the tank at full tilt. */
 public final class EmptiesCheck implements Check {
@@ -42,6 +45,16 @@ public final class EmptiesCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of();
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("more tilt, a steeper floor, or a door as high as the tank");
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
         if (analysis.design().tank().openings().isEmpty()) {
@@ -59,11 +72,11 @@ public final class EmptiesCheck implements Check {
     private static Finding one(Findings make, Analysis analysis, String part, Emptying.Residue residue) {
         Limits limits = analysis.design().limits();
         Double needed = residue.tiltNeeded();
-        String note = needed == null
-                ? "no tilt up to 180 deg empties it that far"
-                : String.format(Locale.ROOT, "needs %.1f deg of tilt", Math.toDegrees(needed));
+        Text note = needed == null
+                ? Text.words("no tilt up to 180 deg empties it that far")
+                : Text.of("needs {} of tilt", Text.degrees(needed, 1));
         double last = analysis.poses().get(analysis.poses().size() - 1).tilt();
-        Findings.Worst at = new Findings.Worst(residue.share(), last, null);
+        Extreme at = Extreme.at(residue.share(), last);
         if (residue.share() == 0) {
             return make.given(part, 0, limits.residue(), 1, Kind.RATIO, 0, at, Verdict.PASS, note);
         }

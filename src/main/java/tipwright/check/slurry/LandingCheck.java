@@ -3,20 +3,24 @@ package tipwright.check.slurry;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.Gravity;
 import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
+import tipwright.design.Limits;
 import tipwright.design.around.Receiver;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.load.Fill;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 
 /** Where the stream lands. */
 public final class LandingCheck implements Check {
@@ -48,6 +52,16 @@ public final class LandingCheck implements Check {
     @Override
     public String source() {
         return "Torricelli and free fall (elementary); the distance wanted: common practice, no source";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.ABOUT_SURROUNDINGS);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("move the pit or bin, or the machine, or let it run out more slowly");
     }
 
     @Override
@@ -121,9 +135,8 @@ public final class LandingCheck implements Check {
         private final double width;
         private final double wanted;
         private final Vec3 up;
-        private double inside = Double.POSITIVE_INFINITY;
+        private final Extreme.Search inside = Extreme.Search.smallest();
         private double at;
-        private double tilt;
         private double speed;
 
         Spot(Analysis analysis, Receiver receiver) {
@@ -141,10 +154,8 @@ public final class LandingCheck implements Check {
             Vec2 velocity = out.times(outwards(opening) ? v : -v);
             double lands = Stream.lands(receiver, lip.xy(), velocity, up.xy().times(-Gravity.G));
             double here = Double.isNaN(lands) ? Double.NEGATIVE_INFINITY : width * Math.min(lands, 1 - lands);
-            if (here < inside) {
-                inside = here;
+            if (inside.offer(here, row.tilt(), v > 0 ? "held" : null, null)) {
                 at = lands * width;
-                tilt = row.tilt();
                 speed = v;
             }
         }
@@ -156,20 +167,20 @@ public final class LandingCheck implements Check {
         }
 
         Finding finding(Findings make, String part, String before) {
-            if (inside == Double.POSITIVE_INFINITY) {
+            Extreme worst = inside.found();
+            if (Double.isNaN(worst.tilt())) {
                 return make.missing(part, "the opening is not open within the tilt range");
             }
-            String where = Double.isNaN(at)
-                    ? "it does not come down on the " + receiver.name()
-                    : String.format(
-                            Locale.ROOT,
-                            "%.0f mm past the near edge of the %s, which is %.0f mm wide",
-                            1000 * at,
-                            receiver.name(),
-                            1000 * width);
-            String note = before + where + (speed > 0 ? String.format(Locale.ROOT, ", at %.1f m/s", speed) : "");
-            Findings.Worst worst = new Findings.Worst(inside, tilt, speed > 0 ? "held" : null);
-            return make.compare(part, wanted, inside, 1, Kind.LENGTH, worst, note);
+            Text where = Double.isNaN(at)
+                    ? Text.words("it does not come down on the " + receiver.name())
+                    : Text.of("{} past the near edge of the ", Text.amount(at, Kind.LENGTH, "mm", 0))
+                            .plus(receiver.name())
+                            .plus(Text.of(", which is {} wide", Text.amount(width, Kind.LENGTH, "mm", 0)));
+            Text note = Text.words(before).plus(where);
+            if (speed > 0) {
+                note = note.plus(Text.of(", at {}", Text.amount(speed, Kind.SPEED, "m/s", 1)));
+            }
+            return make.compare(part, wanted, worst.value(), 1, Kind.LENGTH, worst, note);
         }
     }
 }

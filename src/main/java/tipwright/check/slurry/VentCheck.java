@@ -2,17 +2,18 @@
 package tipwright.check.slurry;
 
 import java.util.List;
-import java.util.Locale;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.TimedCheck;
-import tipwright.check.rule.Times;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
+import tipwright.design.Limits;
 import tipwright.design.tank.Vent;
 import tipwright.load.Contents;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.time.Cycle;
 import tipwright.time.Moment;
 import tipwright.time.Outlet;
@@ -50,6 +51,11 @@ public final class VentCheck implements TimedCheck {
     }
 
     @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a larger vent");
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
         Findings make = new Findings(this, analysis.design().limits());
         Vent vent = analysis.design().tank().vent();
@@ -60,7 +66,7 @@ public final class VentCheck implements TimedCheck {
         if (vent == null) {
             return List.of(open(make, analysis.design(), cycle));
         }
-        Findings.Worst vacuum = Times.worst(cycle, Moment::vacuum);
+        Extreme vacuum = cycle.largest(Moment::vacuum);
         if (vent.diameter() <= 0 && vacuum.value() > GENTLE / 2) {
             return List.of(make.given(
                     "",
@@ -74,10 +80,9 @@ public final class VentCheck implements TimedCheck {
                     "a closed tank without a vent whose opening is under the slurry: it pulls a vacuum and gulps or does not"
                             + " run at all; fit a vent, and never open it under vacuum"));
         }
-        String note = String.format(
-                Locale.ROOT,
-                "vacuum while it drains; vent of %.0f mm. Vent it before the door is opened",
-                vent.diameter() * 1000);
+        Text note = Text.of(
+                "vacuum while it drains; vent of {}. Vent it before the door is opened",
+                Text.amount(vent.diameter(), Kind.LENGTH, "mm", 0));
         return List.of(make.compare("", vacuum.value(), GENTLE, 1, Kind.PRESSURE, vacuum, note));
     }
 
@@ -92,11 +97,10 @@ public final class VentCheck implements TimedCheck {
                 if (outlet.drowned(m.tilt(), contents.up(m.tilt()), level)) {
                     return make.missing(
                             "",
-                            String.format(
-                                    Locale.ROOT,
-                                    "tank.vent missing; its opening is all under the slurry at %.0f deg, and the tank is taken"
-                                            + " as open to the air elsewhere",
-                                    Math.toDegrees(m.tilt())));
+                            Text.of(
+                                    "tank.vent missing; its opening is all under the slurry at {}, and the tank is taken as"
+                                            + " open to the air elsewhere",
+                                    Text.degrees(m.tilt(), 0)));
                 }
             }
         }
@@ -107,7 +111,7 @@ public final class VentCheck implements TimedCheck {
                 1,
                 Kind.PRESSURE,
                 0,
-                Findings.Worst.NOWHERE,
+                Extreme.NOWHERE,
                 Verdict.PASS,
                 "air gets in beside the slurry all the time");
     }

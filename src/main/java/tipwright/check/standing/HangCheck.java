@@ -3,14 +3,17 @@ package tipwright.check.standing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Set;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
 import tipwright.check.standing.Footprint.Mass;
 import tipwright.design.Design;
+import tipwright.design.Limits;
 import tipwright.design.around.Frame;
 import tipwright.design.around.Site;
 import tipwright.geometry.Moments;
@@ -18,6 +21,7 @@ import tipwright.geometry.Vec3;
 import tipwright.load.Contents;
 import tipwright.load.EmptyTank;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 
 /** How the stowed unit hangs from its lifting eye. */
 public final class HangCheck implements Check {
@@ -51,6 +55,16 @@ public final class HangCheck implements Check {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.ABOUT_STANDING);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("the lifting eye above the centre of mass, or a second leg on the sling");
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
         Findings make = new Findings(this, design.limits());
@@ -70,22 +84,24 @@ public final class HangCheck implements Check {
 
     private static Finding one(Findings make, Design design, String part, Vec3 up) {
         double angle = Math.acos(Math.max(-1, Math.min(1, up.y())));
-        String note = angle < Math.toRadians(90) ? leans(up) : "the centre of mass is not below the eye: it turns over";
-        Findings.Worst at = new Findings.Worst(angle, design.tilt().from(), null);
+        Text note = angle < Math.toRadians(90)
+                ? leans(up)
+                : Text.words("the centre of mass is not below the eye: it turns over");
+        Extreme at = Extreme.at(angle, design.tilt().from());
         return make.compare(part, angle, design.limits().hang(), 1, Kind.ANGLE, at, note);
     }
 
     /** Which sides hang low; what rounds to nothing is not said. */
-    private static String leans(Vec3 up) {
-        List<String> sides = new ArrayList<>();
+    private static Text leans(Vec3 up) {
+        List<Text> sides = new ArrayList<>();
         side(sides, up.x() < 0 ? "dump" : "back", Math.atan2(Math.abs(up.x()), up.y()));
         side(sides, up.z() < 0 ? "+z" : "-z", Math.atan2(Math.abs(up.z()), up.y()));
-        return sides.isEmpty() ? "it hangs level" : String.join(", ", sides);
+        return sides.isEmpty() ? Text.words("it hangs level") : Text.join(", ", sides);
     }
 
-    private static void side(List<String> sides, String name, double angle) {
+    private static void side(List<Text> sides, String name, double angle) {
         if (Math.toDegrees(angle) >= 0.05) {
-            sides.add(String.format(Locale.ROOT, "its %s side %.1f deg low", name, Math.toDegrees(angle)));
+            sides.add(Text.of("its {} side {} low", Text.words(name), Text.degrees(angle, 1)));
         }
     }
 

@@ -2,12 +2,11 @@
 package tipwright.check.standing;
 
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.Gravity;
 import tipwright.analysis.Pose;
-import tipwright.check.rule.Findings;
 import tipwright.check.standing.Footprint.Mass;
 import tipwright.design.Design;
 import tipwright.design.around.Footing;
@@ -16,6 +15,8 @@ import tipwright.geometry.Range;
 import tipwright.geometry.Solid;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 
 /**
  * How a machine stands over all cases and tilts.
@@ -31,24 +32,24 @@ import tipwright.geometry.Vec3;
  */
 record Standing(
         Footprint.Moments moments,
-        Findings.Worst worst,
-        String worstEdge,
-        Findings.Worst keeps,
+        Extreme worst,
+        Text worstEdge,
+        Extreme keeps,
         double tips,
-        Findings.Worst heaviest,
-        String wind,
-        @Nullable String lifts) {
+        Extreme heaviest,
+        Text wind,
+        @Nullable Text lifts) {
 
     static Standing of(Analysis analysis, Footing footing, double y) {
         Walk walk = new Walk(analysis.design(), footing, y);
         new WholeUnit(analysis).each(footing.vehicle(), walk::at);
         return new Standing(
                 walk.moments,
-                walk.worst,
+                walk.worst.found(),
                 walk.worstEdge,
-                walk.keeps,
+                walk.keeps.found(),
                 walk.tips,
-                walk.heaviest,
+                walk.heaviest.found(),
                 walk.caught,
                 walk.lifts);
     }
@@ -67,13 +68,13 @@ record Standing(
         private final FrameWind frame;
 
         private Footprint.Moments moments = new Footprint.Moments(1, 0);
-        private Findings.Worst worst = new Findings.Worst(-1, Double.NaN, null);
-        private String worstEdge = "";
-        private Findings.Worst keeps = new Findings.Worst(Footprint.STEEPEST, Double.NaN, null);
+        private final Extreme.Search worst = Extreme.Search.above(-1);
+        private Text worstEdge = Text.NONE;
+        private final Extreme.Search keeps = Extreme.Search.below(Footprint.STEEPEST);
         private double tips = Footprint.STEEPEST;
-        private Findings.Worst heaviest = new Findings.Worst(Double.NEGATIVE_INFINITY, Double.NaN, null);
-        private String caught = "";
-        private @Nullable String lifts;
+        private final Extreme.Search heaviest = Extreme.Search.largest();
+        private Text caught = Text.NONE;
+        private @Nullable Text lifts;
 
         Walk(Design design, Footing footing, double y) {
             this.footing = footing;
@@ -96,11 +97,10 @@ record Standing(
             for (Footprint.Edge edge : footprint.edges()) {
                 double blow = wind(edge, pose);
                 Footprint.Moments here = footprint.about(edge, masses, Gravity.G, up, blow);
-                if (here.share() > worst.value()) {
+                if (worst.offer(here.share(), pose.tilt(), loadCase, null)) {
                     moments = here;
-                    worst = new Findings.Worst(here.share(), pose.tilt(), loadCase);
-                    worstEdge = here.overturning() > 0 ? words(edge) : "";
-                    caught = wind == null ? "" : caught(wind, edge, pose);
+                    worstEdge = here.overturning() > 0 ? words(edge) : Text.NONE;
+                    caught = wind == null ? Text.NONE : caught(wind, edge, pose);
                 }
                 slopes(edge, masses, blow, pose, loadCase);
                 if (wind != null) {
@@ -113,21 +113,26 @@ record Standing(
         }
 
         private void slopes(Footprint.Edge edge, List<Mass> masses, double blow, Pose pose, String loadCase) {
-            if (!footprint.bears(edge, masses, Gravity.G, blow, factor, keeps.value())) {
+            if (!footprint.bears(
+                    edge, masses, Gravity.G, blow, factor, keeps.found().value())) {
                 double steepest = footprint.steepest(edge, masses, Gravity.G, blow, factor);
-                keeps = new Findings.Worst(steepest, pose.tilt(), loadCase);
+                keeps.offer(steepest, pose.tilt(), loadCase, null);
             }
             if (!footprint.bears(edge, masses, Gravity.G, blow, 1, tips)) {
                 tips = footprint.steepest(edge, masses, Gravity.G, blow, 1);
             }
         }
 
-        private String caught(WindArea tank, Footprint.Edge edge, Pose pose) {
-            String frameArea = frame.leftOut().isEmpty()
-                    ? String.format(Locale.ROOT, "%.2f m2 of the frame", frame.shown(against(edge))[0])
-                    : "none of the frame (" + frame.leftOut() + ")";
-            return String.format(Locale.ROOT, "wind on %.2f m2 of the tank and ", tank(tank, edge, pose)[0])
-                    + frameArea;
+        private Text caught(WindArea tank, Footprint.Edge edge, Pose pose) {
+            Text frameArea = frame.leftOut().isEmpty()
+                    ? area(frame.shown(against(edge))[0]).plus(" of the frame")
+                    : Text.words("none of the frame (" + frame.leftOut() + ")");
+            return Text.of("wind on {} of the tank and ", area(tank(tank, edge, pose)[0]))
+                    .plus(frameArea);
+        }
+
+        private static Text area(double m2) {
+            return Text.amount(m2, Kind.AREA, "m2", 2);
         }
 
         private static Vec3 against(Footprint.Edge edge) {
@@ -164,24 +169,20 @@ record Standing(
             }
             double[] loads = SupportLoads.of(footing.outline(), press, first.times(1 / press));
             for (double load : loads) {
-                if (!(load <= heaviest.value())) {
-                    heaviest = new Findings.Worst(
-                            Double.isNaN(load) ? Double.POSITIVE_INFINITY : load, pose.tilt(), loadCase);
-                }
+                heaviest.offer(Double.isNaN(load) ? Double.POSITIVE_INFINITY : load, pose.tilt(), loadCase, null);
                 if (load == 0 && lifts == null) {
-                    lifts = String.format(Locale.ROOT, "%.0f deg (%s)", Math.toDegrees(pose.tilt()), loadCase);
+                    lifts = Text.degrees(pose.tilt(), 0).plus(" (" + loadCase + ")");
                 }
             }
         }
 
-        private static String words(Footprint.Edge edge) {
-            return String.format(
-                    Locale.ROOT,
-                    "from x %.0f mm, z %.0f mm to x %.0f mm, z %.0f mm",
-                    1000 * edge.from().x(),
-                    1000 * edge.from().y(),
-                    1000 * edge.to().x(),
-                    1000 * edge.to().y());
+        private static Text words(Footprint.Edge edge) {
+            return Text.of("from {} to {}", place(edge.from()), place(edge.to()));
+        }
+
+        private static Text place(Vec2 at) {
+            return Text.of(
+                    "x {}, z {}", Text.amount(at.x(), Kind.LENGTH, "mm", 0), Text.amount(at.y(), Kind.LENGTH, "mm", 0));
         }
     }
 }

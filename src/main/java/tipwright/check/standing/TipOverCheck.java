@@ -3,15 +3,18 @@ package tipwright.check.standing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
 import tipwright.design.Design;
+import tipwright.design.Limits;
 import tipwright.design.around.Footing;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 
 /** Whether the machine stays on its feet. */
 public final class TipOverCheck implements Check {
@@ -43,6 +46,16 @@ public final class TipOverCheck implements Check {
     @Override
     public String source() {
         return "statics of a rigid body on a plane; factor and equal springs: common practice, no source";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.ABOUT_STANDING);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a wider stance or outriggers, weight low down on the far side, or less in the tank");
     }
 
     @Override
@@ -79,14 +92,14 @@ public final class TipOverCheck implements Check {
     }
 
     private static Finding asItStands(Findings make, Design design, Standing s) {
-        String note =
-                s.worstEdge().isEmpty() ? "nothing turns it over on this ground" : "over the edge " + s.worstEdge();
-        note += String.format(
-                Locale.ROOT,
-                "; whichever way it stands it keeps the factor to a slope of %.1f deg and tips at %.1f deg",
-                Math.toDegrees(s.keeps().value()),
-                Math.toDegrees(s.tips()));
-        note += s.wind().isEmpty() ? "" : "; " + s.wind();
+        Text edge = s.worstEdge().isEmpty()
+                ? Text.words("nothing turns it over on this ground")
+                : Text.words("over the edge ").plus(s.worstEdge());
+        Text note = edge.plus(Text.of(
+                "; whichever way it stands it keeps the factor to a slope of {} and tips at {}",
+                Text.degrees(s.keeps().value(), 1),
+                Text.degrees(s.tips(), 1)));
+        note = s.wind().isEmpty() ? note : note.plus("; ").plus(s.wind());
         return make.compare(
                 "as it stands",
                 s.moments().overturning(),
@@ -111,15 +124,16 @@ public final class TipOverCheck implements Check {
     private static Finding supports(Findings make, Footing footing, Standing s) {
         Double rating = footing.rating();
         if (rating == null) {
-            String most = Double.isInfinite(s.heaviest().value())
-                    ? "; it tips over"
-                    : String.format(
-                            Locale.ROOT,
-                            "; the most on one is %.1f kN",
-                            s.heaviest().value() / 1000);
-            return make.missing("supports", "supports.rating missing" + most);
+            Text most = Double.isInfinite(s.heaviest().value())
+                    ? Text.words("; it tips over")
+                    : Text.of(
+                            "; the most on one is {}", Text.amount(s.heaviest().value(), Kind.FORCE, "kN", 1));
+            return make.missing(
+                    "supports", Text.words("supports.rating missing").plus(most));
         }
-        String note = s.lifts() == null ? "load on one support" : "load on one support; one lifts off at " + s.lifts();
+        Text lifts = s.lifts();
+        Text note = Text.words("load on one support");
+        note = lifts == null ? note : note.plus("; one lifts off at ").plus(lifts);
         return make.compare("supports", s.heaviest().value(), rating, 1, Kind.FORCE, s.heaviest(), note);
     }
 }

@@ -3,21 +3,23 @@ package tipwright.check.supply;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Fix;
 import tipwright.check.rule.TimedCheck;
-import tipwright.check.rule.Times;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
+import tipwright.design.Limits;
 import tipwright.design.actuator.ElectricActuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.supply.Battery;
 import tipwright.design.supply.Cable;
 import tipwright.design.supply.Supply;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.time.Cycle;
 import tipwright.time.Timing;
 
@@ -53,6 +55,18 @@ public final class ElectricalCheck implements TimedCheck {
     }
 
     @Override
+    public Text fix(Finding finding, Limits limits) {
+        return switch (finding.id().substring(finding.id().indexOf('/') + 1)) {
+            case "current" -> Text.words("a stronger actuator, or " + Fix.ARM + ", or less in the tank");
+            case "fuse" -> Fix.of("a larger fuse{}, as the cable and the actuator allow", finding, limits);
+            case "cable" -> Fix.of("a thicker cable{}, or a smaller fuse", finding, limits);
+            case "voltage-drop" -> Text.words("a thicker or shorter cable");
+            case "battery" -> Text.words("a larger battery, or a charge more often");
+            default -> Text.words("a thicker or shorter cable, the right fuse, or a larger supply");
+        };
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
         Design design = analysis.design();
         List<ElectricActuator> actuators = new ArrayList<>();
@@ -77,7 +91,7 @@ public final class ElectricalCheck implements TimedCheck {
         if (timing.missing() != null) {
             return List.of(make.missing("", timing.missing()));
         }
-        Findings.Worst peak = Times.worst(timing, m -> m.draw().current());
+        Extreme peak = timing.largest(m -> m.draw().current());
         List<Finding> all = new ArrayList<>(figures(make, actuators, supply));
         all.add(make.compare("current", peak.value(), rated, 1, Kind.CURRENT, peak, "all actuators together"));
         if (supply instanceof Battery battery) {
@@ -88,7 +102,7 @@ public final class ElectricalCheck implements TimedCheck {
         return all;
     }
 
-    private static void supply(Findings make, Battery battery, Findings.Worst peak, Timing timing, List<Finding> all) {
+    private static void supply(Findings make, Battery battery, Extreme peak, Timing timing, List<Finding> all) {
         Double fuse = battery.fuse();
         all.add(
                 fuse == null
@@ -100,19 +114,18 @@ public final class ElectricalCheck implements TimedCheck {
             all.add(make.missing("cable", "supply.cable missing"));
         } else {
             double drop = cable.resistance() * peak.value();
-            String note = String.format(
-                    Locale.ROOT,
-                    "%.2f V of %.1f V are lost in the cable at %.1f A",
-                    drop,
-                    battery.voltage(),
-                    peak.value());
+            Text note = Text.of(
+                    "{} of {} are lost in the cable at {}",
+                    Text.amount(drop, Kind.VOLTAGE, "V", 2),
+                    Text.amount(battery.voltage(), Kind.VOLTAGE, "V", 1),
+                    Text.amount(peak.value(), Kind.CURRENT, "A", 1));
             all.add(make.compare("voltage drop", drop, DROP * battery.voltage(), 1, Kind.VOLTAGE, peak, note));
             all.add(cable(make, cable, fuse, peak));
         }
         all.add(battery(make, battery, timing));
     }
 
-    private static Finding cable(Findings make, Cable cable, @Nullable Double fuse, Findings.Worst peak) {
+    private static Finding cable(Findings make, Cable cable, @Nullable Double fuse, Extreme peak) {
         Double rating = cable.rating();
         if (rating == null) {
             return make.missing("cable", "supply.cable.rating missing");
@@ -126,7 +139,7 @@ public final class ElectricalCheck implements TimedCheck {
                         rating,
                         1,
                         Kind.CURRENT,
-                        Findings.Worst.NOWHERE,
+                        Extreme.NOWHERE,
                         "the fuse must blow before the cable gets hot");
     }
 
@@ -140,10 +153,11 @@ public final class ElectricalCheck implements TimedCheck {
             charge = Math.max(charge, cycle.spent().energy() / battery.voltage());
         }
         double usable = capacity * battery.usable();
-        String note = String.format(
-                Locale.ROOT, "%.2f Ah for the dump that takes most: about %d dumps on a charge", charge / 3600, (long)
-                        Math.floor(usable / charge));
-        return make.compare("battery", charge, usable, 1, Kind.CHARGE, Findings.Worst.NOWHERE, note);
+        Text note = Text.of(
+                "{} for the dump that takes most: about {} dumps on a charge",
+                Text.amount(charge, Kind.CHARGE, "Ah", 2),
+                Text.number(Math.floor(usable / charge), 0));
+        return make.compare("battery", charge, usable, 1, Kind.CHARGE, Extreme.NOWHERE, note);
     }
 
     /** Says so when a maker's figures give more power at the rod than goes in. */
@@ -161,7 +175,7 @@ public final class ElectricalCheck implements TimedCheck {
                         1,
                         Kind.POWER,
                         speed.rated() * e.ratedPush() / (voltage * current.rated()),
-                        Findings.Worst.NOWHERE,
+                        Extreme.NOWHERE,
                         Verdict.FAIL,
                         "rated push times rated speed is more than voltage times rated current: one of the actuator's"
                                 + " figures is wrong"));

@@ -3,15 +3,15 @@ package tipwright.check.supply;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.TimedCheck;
-import tipwright.check.rule.Times;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
+import tipwright.design.Limits;
 import tipwright.design.actuator.Cylinder;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.actuator.TelescopicCylinder;
@@ -20,6 +20,7 @@ import tipwright.design.supply.HandWinch;
 import tipwright.design.supply.Pump;
 import tipwright.design.supply.Supply;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.time.Moment;
 import tipwright.time.Timing;
 
@@ -55,6 +56,11 @@ public final class HydraulicCheck implements TimedCheck {
     }
 
     @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a larger bore, a pump and hoses that fit it, or a relief valve set as the cylinder allows");
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
         Design design = analysis.design();
         List<Cylinder> cylinders = new ArrayList<>();
@@ -72,10 +78,9 @@ public final class HydraulicCheck implements TimedCheck {
             return List.of(make.missing("", timing.missing()));
         }
         List<Finding> all = new ArrayList<>();
-        Findings.Worst pressure =
-                Times.worst(timing, m -> m.draw().flow() > 0 ? m.draw().pressure() : 0);
+        Extreme pressure = timing.largest(m -> m.draw().flow() > 0 ? m.draw().pressure() : 0);
         double relief = relief(cylinders, supply);
-        String note = String.format(Locale.ROOT, "relief valve at %.0f bar", relief / 1e5);
+        Text note = Text.of("relief valve at {}", Text.amount(relief, Kind.PRESSURE, "bar", 0));
         all.add(make.compare("pressure", pressure.value(), relief, 1, Kind.PRESSURE, pressure, note));
         if (supply instanceof Pump pump) {
             pump(make, pump, analysis, timing, cylinders, all);
@@ -96,21 +101,20 @@ public final class HydraulicCheck implements TimedCheck {
 
     private static void pump(
             Findings make, Pump pump, Analysis analysis, Timing timing, List<Cylinder> cylinders, List<Finding> all) {
-        Findings.Worst shaft = Times.worst(timing, m -> m.draw().shaft());
+        Extreme shaft = timing.largest(m -> m.draw().shaft());
         Double motor = pump.motorPower();
         all.add(
                 motor == null
                         ? make.missing("motor", "supply.motor-power missing")
                         : make.compare(
                                 "motor", shaft.value(), motor, 1, Kind.POWER, shaft, "power at the pump's shaft"));
-        Findings.Worst flow =
-                Times.worst(timing, m -> Math.max(m.draw().flow(), m.draw().returned()));
+        Extreme flow = timing.largest(m -> Math.max(m.draw().flow(), m.draw().returned()));
         Double valve = pump.valveFlow();
         all.add(
                 valve == null
                         ? make.missing("valve", "supply.valve-flow missing")
                         : make.compare("valve", flow.value(), valve, 1, Kind.FLOW, flow, "largest flow, out or back"));
-        Findings.Worst helping = helping(analysis, timing);
+        Extreme helping = helping(analysis, timing);
         boolean gravity = byGravity(pump, cylinders);
         if (helping.value() > 0 && !gravity) {
             all.add(lowering(make, pump, helping, cylinders, analysis));
@@ -126,7 +130,7 @@ public final class HydraulicCheck implements TimedCheck {
     }
 
     private static Finding lowering(
-            Findings make, Pump pump, Findings.Worst helping, List<Cylinder> cylinders, Analysis analysis) {
+            Findings make, Pump pump, Extreme helping, List<Cylinder> cylinders, Analysis analysis) {
         Double setting = pump.counterbalance();
         if (setting == null || pump.lowering() != Pump.Lowering.COUNTERBALANCE) {
             return make.given(
@@ -156,8 +160,8 @@ public final class HydraulicCheck implements TimedCheck {
     }
 
     /** Largest force with which the load drives the rod on the way back, N. */
-    private static Findings.Worst helping(Analysis analysis, Timing timing) {
+    private static Extreme helping(Analysis analysis, Timing timing) {
         int way = analysis.poses().get(0).arm() > 0 ? 1 : -1;
-        return Times.worst(timing, m -> m.phase() == Moment.Phase.LOWER ? way * m.force() : 0);
+        return timing.largest(m -> m.phase() == Moment.Phase.LOWER ? way * m.force() : 0);
     }
 }

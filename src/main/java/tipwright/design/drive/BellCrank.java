@@ -2,9 +2,7 @@
 package tipwright.design.drive;
 
 import java.util.List;
-import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.NamedPin;
 import tipwright.design.joint.PinJoint;
@@ -44,24 +42,6 @@ public record BellCrank(
                         new Joint.Pin("link-pin", 2, 3, linkPin),
                         new Joint.Pin("tank-pin", 3, 1, tankPin)),
                 new Strut("actuator", 0, framePin, 2, rodPin));
-    }
-
-    @Override
-    public Drive moved(UnaryOperator<Vec2> places) {
-        return new BellCrank(
-                places.apply(framePin),
-                places.apply(rodPin),
-                places.apply(crankPivot),
-                places.apply(linkPin),
-                places.apply(tankPin),
-                actuators,
-                pins);
-    }
-
-    @Override
-    public Drive with(Actuator other) {
-        return new BellCrank(
-                framePin, rodPin, crankPivot, linkPin, tankPin, PlacedActuator.all(actuators, other), pins);
     }
 
     @Override

@@ -11,6 +11,7 @@ import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.Guide;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.key.Choice;
+import tipwright.design.key.Copy;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Joint;
 import tipwright.linkage.Skeleton;
@@ -35,10 +36,19 @@ public sealed interface Drive permits Straight, BellCrank, FourBar, Knuckle, Sli
     Skeleton skeleton(Vec2 pivot);
 
     /** The same parts with every pin, carriage and end of the actuator where the operator puts it. */
-    Drive moved(UnaryOperator<Vec2> places);
+    default Drive moved(UnaryOperator<Vec2> places) {
+        return (Drive) Copy.moved((Record) this, places);
+    }
 
     /** The same pins with another actuator in every place. */
-    Drive with(Actuator other);
+    default Drive with(Actuator other) {
+        return (Drive) Copy.with((Record) this, "actuators", PlacedActuator.all(actuators(), other));
+    }
+
+    /** The same pins with these actuators alone. */
+    default Drive with(List<PlacedActuator> others) {
+        return (Drive) Copy.with((Record) this, "actuators", others);
+    }
 
     /**
      * Every place that is welded or drilled, m, by the name that the design file gives it; two names may be one place.

@@ -2,9 +2,7 @@
 package tipwright.design.drive;
 
 import java.util.List;
-import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.NamedPin;
 import tipwright.design.joint.PinJoint;
@@ -64,32 +62,6 @@ public record FourBar(
     @Override
     public boolean paired(String joint) {
         return joint.startsWith("main-") || joint.startsWith("second-");
-    }
-
-    @Override
-    public Drive moved(UnaryOperator<Vec2> places) {
-        return new FourBar(
-                places.apply(mainTankPin),
-                places.apply(secondFramePin),
-                places.apply(secondTankPin),
-                places.apply(framePin),
-                places.apply(rodPin),
-                pushes,
-                actuators,
-                pins);
-    }
-
-    @Override
-    public Drive with(Actuator other) {
-        return new FourBar(
-                mainTankPin,
-                secondFramePin,
-                secondTankPin,
-                framePin,
-                rodPin,
-                pushes,
-                PlacedActuator.all(actuators, other),
-                pins);
     }
 
     @Override

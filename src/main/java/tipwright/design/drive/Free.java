@@ -3,9 +3,7 @@ package tipwright.design.drive;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.Guide;
 import tipwright.design.joint.PinJoint;
@@ -66,36 +64,6 @@ public record Free(
 
     private static int number(List<String> all, List<String> between, int which) {
         return all.indexOf(between.get(which));
-    }
-
-    @Override
-    public Drive moved(UnaryOperator<Vec2> places) {
-        List<FreePin> movedPins = pins.stream()
-                .map(p -> {
-                    Vec2 at = p.at();
-                    return at == null
-                            ? p
-                            : new FreePin(p.name(), p.between(), places.apply(at), p.bothSides(), p.joint());
-                })
-                .toList();
-        List<FreeSlide> movedSlides = slides.stream()
-                .map(s -> new FreeSlide(s.name(), s.between(), places.apply(s.at()), s.along(), s.guide()))
-                .toList();
-        return new Free(
-                bodies,
-                movedPins,
-                movedSlides,
-                new Anchor(from.body(), places.apply(from.at())),
-                new Anchor(to.body(), places.apply(to.at())),
-                actuators,
-                framePinJoint,
-                rodPinJoint);
-    }
-
-    @Override
-    public Drive with(Actuator other) {
-        return new Free(
-                bodies, pins, slides, from, to, PlacedActuator.all(actuators, other), framePinJoint, rodPinJoint);
     }
 
     @Override

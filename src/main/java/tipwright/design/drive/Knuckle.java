@@ -3,9 +3,7 @@ package tipwright.design.drive;
 
 import java.util.List;
 import java.util.Map;
-import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.NamedPin;
 import tipwright.design.joint.PinJoint;
@@ -47,26 +45,10 @@ public record Knuckle(
     }
 
     @Override
-    public Drive moved(UnaryOperator<Vec2> places) {
-        return new Knuckle(
-                places.apply(framePin),
-                places.apply(knee),
-                places.apply(footPin),
-                places.apply(tankPin),
-                actuators,
-                pins);
-    }
-
-    @Override
     public Map<String, Vec2> places(Vec2 pivot) {
         Map<String, Vec2> places = Drive.super.places(pivot);
         places.remove(ROD_PIN);
         return places;
-    }
-
-    @Override
-    public Drive with(Actuator other) {
-        return new Knuckle(framePin, knee, footPin, tankPin, PlacedActuator.all(actuators, other), pins);
     }
 
     @Override

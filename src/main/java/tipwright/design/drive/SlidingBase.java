@@ -2,9 +2,7 @@
 package tipwright.design.drive;
 
 import java.util.List;
-import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.Guide;
 import tipwright.design.joint.NamedPin;
@@ -51,34 +49,6 @@ public record SlidingBase(
                         new Joint.Pin("tie-frame-pin", 0, 3, tieFramePin),
                         new Joint.Pin("tie-tank-pin", 3, 1, tieTankPin)),
                 new Strut("actuator", 0, framePin, 2, rodPin));
-    }
-
-    @Override
-    public Drive moved(UnaryOperator<Vec2> places) {
-        return new SlidingBase(
-                places.apply(framePin),
-                places.apply(rodPin),
-                places.apply(tieFramePin),
-                places.apply(tieTankPin),
-                places.apply(carriage),
-                along,
-                guide,
-                actuators,
-                pins);
-    }
-
-    @Override
-    public Drive with(Actuator other) {
-        return new SlidingBase(
-                framePin,
-                rodPin,
-                tieFramePin,
-                tieTankPin,
-                carriage,
-                along,
-                guide,
-                PlacedActuator.all(actuators, other),
-                pins);
     }
 
     @Override

@@ -2,9 +2,7 @@
 package tipwright.design.drive;
 
 import java.util.List;
-import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.Guide;
 import tipwright.design.joint.NamedPin;
@@ -51,34 +49,6 @@ public record SlidingPin(
                         new Joint.Pin("slider-pin", 2, 3, sliderPin),
                         new Joint.Pin("tank-pin", 3, 1, tankPin)),
                 new Strut("actuator", 0, framePin, 2, rodPin));
-    }
-
-    @Override
-    public Drive moved(UnaryOperator<Vec2> places) {
-        return new SlidingPin(
-                places.apply(framePin),
-                places.apply(rodPin),
-                places.apply(sliderPin),
-                places.apply(tankPin),
-                places.apply(carriage),
-                along,
-                guide,
-                actuators,
-                pins);
-    }
-
-    @Override
-    public Drive with(Actuator other) {
-        return new SlidingPin(
-                framePin,
-                rodPin,
-                sliderPin,
-                tankPin,
-                carriage,
-                along,
-                guide,
-                PlacedActuator.all(actuators, other),
-                pins);
     }
 
     @Override

@@ -2,9 +2,7 @@
 package tipwright.design.drive;
 
 import java.util.List;
-import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.key.Choice;
@@ -36,11 +34,6 @@ public record Straight(
     }
 
     @Override
-    public Drive moved(UnaryOperator<Vec2> places) {
-        return movedTo(places.apply(framePin), places.apply(tankPin));
-    }
-
-    @Override
     public @Nullable PinJoint pinJoint(String name) {
         return switch (name) {
             case FRAME_PIN -> framePinJoint;
@@ -57,11 +50,6 @@ public record Straight(
     /** The same parts with the pins elsewhere. */
     public Straight movedTo(Vec2 frame, Vec2 tank) {
         return new Straight(frame, tank, actuators, framePinJoint, tankPinJoint);
-    }
-
-    @Override
-    public Straight with(Actuator other) {
-        return new Straight(framePin, tankPin, PlacedActuator.all(actuators, other), framePinJoint, tankPinJoint);
     }
 
     @Override

@@ -43,7 +43,7 @@ final class Format {
                 homes.add(path.isEmpty() ? "the top of the file" : path);
             }
             String below = Paths.key(path, own.name());
-            if (own.type().isRecord() && own.type().getPackage().equals(record.getPackage())) {
+            if (own.type().isRecord() && own.type().getPackageName().startsWith(Design.class.getPackageName())) {
                 look(key, own.type(), below, homes);
             } else if (own.type().isSealed()) {
                 Choice choice = own.type().getAnnotation(Choice.class);

@@ -2,6 +2,7 @@
 package tipwright.design.tank;
 
 import org.jspecify.annotations.Nullable;
+import tipwright.design.key.Copy;
 import tipwright.design.key.ExactlyOne;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
@@ -95,21 +96,12 @@ public record Slurry(
 
     /** The same stuff filled to another share. */
     public Slurry withFill(double share) {
-        return new Slurry(
-                share,
-                null,
-                density,
-                solidsByWeight,
-                solidsByVolume,
-                solidsDensity,
-                liquidDensity,
-                packing,
-                repose,
-                release);
+        return Copy.with(Copy.with(this, "fill", share), "volume", null);
     }
 
     /** The same fill with another density of the mixture, kg/m3; the solids share follows from it. */
     public Slurry withDensity(double mixture) {
-        return new Slurry(fill, volume, mixture, null, null, solidsDensity, liquidDensity, packing, repose, release);
+        Slurry plain = Copy.with(Copy.with(this, "solidsByWeight", null), "solidsByVolume", null);
+        return Copy.with(plain, "density", mixture);
     }
 }

@@ -3,12 +3,14 @@ package tipwright.viewer.bench;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
+import java.util.Locale;
+import java.util.stream.Stream;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checks;
 import tipwright.check.rule.Finding;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.time.CycleTimer;
@@ -22,8 +24,6 @@ import tipwright.time.Timing;
  * @param later in words, the checks that wait until nothing is being moved, because they take too long for every frame
  */
 public record Solved(Analysis analysis, List<Finding> findings, List<String> later) {
-    private static final Set<String> SLOW = Set.of("clearance");
-
     /** Copies the list. */
     public Solved {
         findings = List.copyOf(findings);
@@ -51,12 +51,20 @@ public record Solved(Analysis analysis, List<Finding> findings, List<String> lat
     private static Solved of(Analysis analysis, boolean moving) {
         Timing timing = moving ? null : CycleTimer.time(analysis);
         List<Finding> findings = Checks.all().stream()
-                .filter(c -> !moving || !SLOW.contains(c.id()))
+                .filter(c -> !moving || !c.traits().contains(Trait.SLOW))
                 .flatMap(c -> (timing == null ? c.run(analysis) : c.run(analysis, timing)).stream())
                 .sorted(worstFirst())
                 .toList();
-        List<String> later = moving ? List.of("clearance", "all that takes time into account") : List.of();
+        List<String> later = moving ? waiting() : List.of();
         return new Solved(analysis, findings, later);
+    }
+
+    private static List<String> waiting() {
+        Stream<String> slow = Checks.all().stream()
+                .filter(c -> c.traits().contains(Trait.SLOW))
+                .map(c -> c.title().toLowerCase(Locale.ROOT));
+        return Stream.concat(slow, Stream.of("all that takes time into account"))
+                .toList();
     }
 
     /** The design. */

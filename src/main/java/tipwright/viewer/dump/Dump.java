@@ -6,6 +6,8 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
+import tipwright.analysis.Extreme;
+import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Probe;
 import tipwright.analysis.Row;
@@ -154,16 +156,16 @@ public final class Dump {
 
     /** The largest of all forces that arrows show, N, whatever the load case: so that one scale serves them all. */
     public double largestForce() {
-        double most = 0;
-        for (CaseResult c : analysis.cases()) {
-            for (Row row : c.rows()) {
-                most = Math.max(most, Math.abs(row.rest().force()));
-                for (Vec3 bearing : row.rest().bearings()) {
-                    most = Math.max(most, bearing.norm());
-                }
-            }
-        }
-        return most;
+        return Math.max(
+                0,
+                Extreme.largest(analysis.cases(), MotionDirection.RESTING, row -> {
+                            double most = Math.abs(row.rest().force());
+                            for (Vec3 bearing : row.rest().bearings()) {
+                                most = Math.max(most, bearing.norm());
+                            }
+                            return most;
+                        })
+                        .value());
     }
 
     /** The path of the centroid in a load case, m [tilt]. */

@@ -21,7 +21,6 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.Mend;
-import tipwright.report.Notes;
 import tipwright.viewer.bench.Solved;
 import tipwright.viewer.dump.Instant;
 import tipwright.viewer.scene.Theme;
@@ -107,7 +106,8 @@ final class ChecksPanel extends VBox implements Panel {
         row.getStyleClass().add("row");
         row.setId("check-" + f.id().replace('/', '-'));
         row.setFocusTraversable(true);
-        row.setAccessibleText(f.title() + ": " + f.verdict().word() + ". " + Notes.of(f, desk.units()));
+        row.setAccessibleText(
+                f.title() + ": " + f.verdict().word() + ". " + f.note().show(desk.units()));
         row.setOnMouseClicked(e -> goTo(f));
         row.setOnKeyPressed(e -> {
             if (e.getCode() == KeyCode.ENTER) {
@@ -116,7 +116,7 @@ final class ChecksPanel extends VBox implements Panel {
             }
         });
         Tooltip tip = new Tooltip(
-                Notes.of(f, desk.units()) + where(f) + (mend.isEmpty() ? "" : "\n" + mend) + "\nRule: " + f.source());
+                f.note().show(desk.units()) + where(f) + (mend.isEmpty() ? "" : "\n" + mend) + "\nRule: " + f.source());
         tip.setWrapText(true);
         tip.setMaxWidth(420);
         Tooltip.install(row, tip);

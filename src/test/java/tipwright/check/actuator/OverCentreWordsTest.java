@@ -3,6 +3,7 @@ package tipwright.check.actuator;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import org.junit.jupiter.api.Test;
 import tipwright.analysis.Analyser;
@@ -21,12 +22,16 @@ class OverCentreWordsTest {
     /** An actuator on the dump side pulls the tank over, and pushes when it has passed. */
     @Test
     void onePullingUpGoesFromPullToPush() throws CannotComputeException {
-        Finding f = of(Examples.BOX
-                .replace("frame-pin: [-600 mm, -500 mm]", "frame-pin: [1800 mm, 600 mm]")
-                .replace("tank-pin: [-450 mm, 400 mm]", "tank-pin: [400 mm, 1600 mm]")
-                .replace("stroke: 900 mm", "stroke: 1500 mm"));
+        Finding f = of(swap(
+                Examples.BOX,
+                "frame-pin: [-600 mm, -500 mm]",
+                "frame-pin: [1800 mm, 600 mm]",
+                "tank-pin: [-450 mm, 400 mm]",
+                "tank-pin: [400 mm, 1600 mm]",
+                "stroke: 900 mm",
+                "stroke: 1500 mm"));
         assertThat(f.verdict()).isEqualTo(Verdict.CLOSE);
-        assertThat(f.note()).startsWith("from pull to push at: held").doesNotContain("push to pull");
+        assertThat(f.note().metric()).startsWith("from pull to push at: held").doesNotContain("push to pull");
         // past the crossing it is the push that holds the tank back
         assertThat(f.demand()).isPositive();
         assertThat(f.capacity()).isCloseTo(12_000, within(1e-6));
@@ -36,23 +41,24 @@ class OverCentreWordsTest {
     /** A loaded tank behind the pivot and an empty one before it: the sign changes when the load leaves. */
     @Test
     void aLoadThatLeavesTurnsTheForceToo() throws CannotComputeException {
-        String yaml = Examples.BOX
-                        .replace(
-                                "wall: {thickness: 4 mm, density: 7850 kg/m3}",
-                                "mass: {empty: 150 kg, centre: [700 mm, 1 m, 0 m]}")
-                        .replace("80 deg", "10 deg")
+        String yaml = swap(
+                        Examples.BOX,
+                        "wall: {thickness: 4 mm, density: 7850 kg/m3}",
+                        "mass: {empty: 150 kg, centre: [700 mm, 1 m, 0 m]}",
+                        "80 deg",
+                        "10 deg")
                 + "cases: {skip: [draining, heaped, caked, heel]}\n";
         Finding f = of(yaml);
         assertThat(f.verdict()).isEqualTo(Verdict.CLOSE);
-        assertThat(f.note()).contains("pushes with the held load").contains("pulls with the empty load");
+        assertThat(f.note().metric()).contains("pushes with the held load").contains("pulls with the empty load");
     }
 
     /** Springs may hold a load back that has long passed over the pivot: what is said is what the rod does. */
     @Test
     void oneThatPushesAllTheWaySaysSo() throws CannotComputeException {
-        Finding f = of(Examples.BOX.replace("80 deg", "10 deg"));
+        Finding f = of(swap(Examples.BOX, "80 deg", "10 deg"));
         assertThat(f.verdict()).isEqualTo(Verdict.PASS);
-        assertThat(f.note()).isEqualTo("it pushes all the way; nothing falls through");
+        assertThat(f.note().metric()).isEqualTo("it pushes all the way; nothing falls through");
     }
 
     /** No figure is no pass. */

@@ -2,6 +2,7 @@
 package tipwright.check.bearing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static tipwright.Swap.swap;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -18,7 +19,7 @@ class HousingDirectionTest {
     /** Housings of the box with figures at these angles; the base of both is up, so that the load pulls off it. */
     private static List<Finding> found(String figures, String base) throws CannotComputeException {
         String bearing = "{kind: ball-insert, bore: 40 mm, c0: 19 kN, housing: [" + figures + "]}, base: " + base;
-        return new BearingHousingCheck().run(Analyser.analyse(Examples.read(Examples.BOX.replace(PLAIN, bearing))));
+        return new BearingHousingCheck().run(Analyser.analyse(Examples.read(swap(Examples.BOX, PLAIN, bearing))));
     }
 
     @Test
@@ -27,7 +28,7 @@ class HousingDirectionTest {
                 .filter(f -> f.verdict() == Verdict.NOT_CHECKED)
                 .toList();
         assertThat(found).hasSize(2);
-        assertThat(found.get(0).note())
+        assertThat(found.get(0).note().metric())
                 .contains("bearing.housing has no figure past 90 deg")
                 .contains("kN");
     }
@@ -43,10 +44,10 @@ class HousingDirectionTest {
     @Test
     void aLoadWithinTheFiguresNeedsNoOthers() throws CannotComputeException {
         String still =
-                Examples.BOX.replace("80 deg", "10 deg") + "cases: {skip: [draining, heaped, caked, empty, heel]}\n";
+                swap(Examples.BOX, "80 deg", "10 deg") + "cases: {skip: [draining, heaped, caked, empty, heel]}\n";
         String bearing = "{kind: ball-insert, bore: 40 mm, c0: 19 kN, housing: [{angle: 0 deg, load: 90 kN},"
                 + " {angle: 120 deg, load: 90 kN}]}";
-        assertThat(new BearingHousingCheck().run(Analyser.analyse(Examples.read(still.replace(PLAIN, bearing)))))
+        assertThat(new BearingHousingCheck().run(Analyser.analyse(Examples.read(swap(still, PLAIN, bearing)))))
                 .hasSize(2)
                 .allMatch(f -> f.verdict() == Verdict.PASS);
     }

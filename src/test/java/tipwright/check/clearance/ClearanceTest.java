@@ -3,6 +3,7 @@ package tipwright.check.clearance;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -46,11 +47,12 @@ public class ClearanceTest {
     @MethodSource("closedForms")
     void followsTheClosedForm(String line) throws CannotComputeException {
         String[] part = line.split(" *\\| *");
-        String z = part[3].isEmpty() ? "" : ", z: [" + part[3].replace(" ", " mm, ") + " mm]";
-        String yaml = Examples.BOX
-                        .replace("{shape: box, size: [1 m, 1 m, 1 m], centre: [0 m, 1 m, 0 m]}", part[1])
-                        .replaceFirst("- \\{name: top.*\\}", hatch(part[1]))
-                        .replace("to: 80 deg", "to: 80 deg, step: 10 deg")
+        String z = part[3].isEmpty() ? "" : ", z: [" + swap(part[3], " ", " mm, ") + " mm]";
+        String yaml = swap(
+                        swap(Examples.BOX, "{shape: box, size: [1 m, 1 m, 1 m], centre: [0 m, 1 m, 0 m]}", part[1])
+                                .replaceFirst("- \\{name: top.*\\}", hatch(part[1])),
+                        "to: 80 deg",
+                        "to: 80 deg, step: 10 deg")
                 + "frame: {members: [{name: it, outline: " + outline(points(part[2])) + z + "}]}\n";
         List<Clearance.Gap> all = gaps(yaml);
         if (part[4].equals("none")) {
@@ -80,7 +82,7 @@ public class ClearanceTest {
     @Test
     void tubeOfTheActuatorAgainstAnObstacle() throws CannotComputeException {
         List<Vec2> post = List.of(new Vec2(-0.8, -0.1), new Vec2(-0.9, 0.1), new Vec2(-1, -0.2));
-        String yaml = Examples.BOX.replace("push: 12 kN, pull: 12 kN", CYLINDER) + "obstacles: [{name: post, outline: "
+        String yaml = swap(Examples.BOX, "push: 12 kN, pull: 12 kN", CYLINDER) + "obstacles: [{name: post, outline: "
                 + outline(post) + "}]\n";
         Clearance.Gap found = gap(gaps(yaml), "actuator tube", "post");
         Vec2 frame = new Vec2(-0.6, -0.5);
@@ -107,16 +109,14 @@ public class ClearanceTest {
 
     @Test
     void actuatorIsLookedAtAgainstTheTankThatItPushesButNotAtItsOwnPin() throws CannotComputeException {
-        String yaml = Examples.BOX.replace("push: 12 kN, pull: 12 kN", CYLINDER) + "ground: {y: -800 mm}\n";
+        String yaml = swap(Examples.BOX, "push: 12 kN, pull: 12 kN", CYLINDER) + "ground: {y: -800 mm}\n";
         // The pin sits 96 mm under the tank's wall; the flat end of the rod, 20 mm to each side of it, leans as it
         // swings.
         Clearance.Gap bare = gap(gaps(yaml + "limits: {pin-zone: 0 mm}\n"), "tank", "actuator rod");
         assertThat(bare.gap()).isBetween(0.076, 0.096);
         assertThat(gap(gaps(yaml), "tank", "actuator rod").gap()).isGreaterThan(bare.gap() + 0.01);
         Clearance.Gap through = gap(
-                gaps(yaml.replace("tank-pin: [-450 mm, 400 mm]", "tank-pin: [-450 mm, 900 mm]")),
-                "tank",
-                "actuator rod");
+                gaps(swap(yaml, "tank-pin: [-450 mm, 400 mm]", "tank-pin: [-450 mm, 900 mm]")), "tank", "actuator rod");
         assertThat(through.gap()).isZero();
         assertThat(through.tilt()).isZero();
     }
@@ -142,7 +142,7 @@ public class ClearanceTest {
                         + " [-500 mm, 496 mm]], rest: yes}]}\n";
         Clearance.Gap found = gap(gaps(Examples.BOX + rest), "tank", "saddle");
         assertThat(found.gap()).isPositive();
-        Clearance.Gap without = gap(gaps(Examples.BOX + rest.replace(", rest: yes", "")), "tank", "saddle");
+        Clearance.Gap without = gap(gaps(Examples.BOX + swap(rest, ", rest: yes", "")), "tank", "saddle");
         assertThat(without.gap()).isZero();
     }
 
@@ -163,7 +163,7 @@ public class ClearanceTest {
         assertThat(near.capacity()).isCloseTo(0.0065, within(1e-9));
         assertThat(near.utilisation()).isCloseTo(20.0 / 6.5, within(1e-6));
         assertThat(near.verdict()).isEqualTo(Verdict.FAIL);
-        assertThat(near.note()).isEqualTo("6.5 mm at 0.0 deg; move the wall 14 mm away from the dump side");
+        assertThat(near.note().metric()).isEqualTo("6.5 mm at 0.0 deg; move the wall 14 mm away from the dump side");
         Finding free = finding(wall + "limits: {clearance: 0 mm}\n", "clearance/tank");
         assertThat(free.capacity()).isCloseTo(0.0065, within(1e-9));
         assertThat(free.verdict()).isEqualTo(Verdict.PASS);

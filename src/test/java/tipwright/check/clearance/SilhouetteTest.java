@@ -4,6 +4,7 @@ package tipwright.check.clearance;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatObject;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -107,7 +108,8 @@ class SilhouetteTest {
     /** A post in the middle of the width of a hollow tub, where the tub comes down: not only its end plates are in the way. */
     @Test
     void aHollowTubHitsWhatStandsInTheMiddleOfItsWidth() throws CannotComputeException {
-        String tub = Examples.BOX.replace(
+        String tub = swap(
+                Examples.BOX,
                 "{shape: box, size: [1 m, 1 m, 1 m], centre: [0 m, 1 m, 0 m]}",
                 "{shape: prism, width: 1 m, outline: [[-50 cm, 50 cm], [0 m, 80 cm], [50 cm, 50 cm], [50 cm, 150 cm],"
                         + " [-50 cm, 150 cm]]}");

@@ -100,6 +100,6 @@ class JointByNameTest {
         Analysis analysis = Analyser.analyse(Examples.read(shipped("slide-back", "rail", "")));
         List<Finding> found = new LugCheck().run(analysis);
         assertThat(found).allMatch(f -> f.verdict() == Verdict.NOT_CHECKED);
-        assertThat(found.get(0).note()).contains("rail").contains("slide");
+        assertThat(found.get(0).note().metric()).contains("rail").contains("slide");
     }
 }

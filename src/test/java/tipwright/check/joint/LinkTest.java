@@ -3,16 +3,20 @@ package tipwright.check.joint;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Examples;
@@ -22,8 +26,6 @@ import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.check.Checker;
 import tipwright.check.rule.Finding;
-import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sweep;
 import tipwright.check.rule.Verdict;
 import tipwright.design.drive.BoxSection;
 import tipwright.design.drive.FlatSection;
@@ -139,7 +141,7 @@ class LinkTest {
     /** A long thin link by hand: pi^2 E I / L^2 about the weaker axis of two bars. */
     @Test
     void eulerByHand() throws CannotComputeException, IOException {
-        String yaml = text("rail-pusher").replace("thickness: 15 mm", "thickness: 10 mm");
+        String yaml = swap(text("rail-pusher"), "thickness: 15 mm", "thickness: 10 mm");
         Finding f = find(yaml, "link/link");
         // Pins at [-540, -390] and [140, 240] mm.
         double length = Math.hypot(0.680, 0.630);
@@ -152,14 +154,13 @@ class LinkTest {
     /** The sum of shares, by hand from the figures of the finding. */
     @Test
     void pressedAndBentByHand() throws CannotComputeException, IOException {
-        String yaml = text("crank-cart").replace("mass: 6 kg, centre", "mass: 60 kg, centre");
+        String yaml = swap(text("crank-cart"), "mass: 6 kg, centre", "mass: 60 kg, centre");
         Finding f = find(yaml, "link/link");
         Analysis analysis = Analyser.analyse(Examples.read(yaml));
         LinkLoad load = load(analysis, "link");
-        Row row = Sweep.rowAt(analysis, new Findings.Worst(0, f.tilt(), f.loadCase()))
-                .orElseThrow();
+        Row row = Objects.requireNonNull(f.worst().row(analysis.cases()));
         double worst = 0;
-        for (var balance : Sweep.balances(row)) {
+        for (Balance balance : List.of(row.rest(), row.raise(), row.lower())) {
             LinkLoad.Borne b = load.at(row.pose(), balance);
             double inPlane = 2
                     * Math.PI
@@ -174,21 +175,22 @@ class LinkTest {
             worst = Math.max(worst, share);
         }
         assertThat(f.utilisation()).isCloseTo(worst, within(1e-9));
-        assertThat(f.note()).contains("bent by its own weight");
+        assertThat(f.note().metric()).contains("bent by its own weight");
     }
 
     @Test
     void linkWithoutASectionOrWithThreePins() throws CannotComputeException, IOException {
         String yaml = text("crank-cart");
         String without = yaml.substring(0, yaml.indexOf("link-sections:")) + yaml.substring(yaml.indexOf("assists:"));
-        assertThat(find(without, "link/link").note())
+        assertThat(find(without, "link/link").note().metric())
                 .startsWith("not checked: link-sections: 'link' missing; it is pressed with up to 9.967 kN");
-        assertThat(find(without, "link/crank").note())
+        assertThat(find(without, "link/crank").note().metric())
                 .isEqualTo("not checked: it has more than two pins, so it bends; check it by hand");
-        String sprung = yaml.replace(
+        String sprung = swap(
+                yaml,
                 "assists:\n",
                 "assists:\n  - {kind: torsion-spring, name: coil, pin: link-pin, moment: 3 N m, rate: 0 N m/deg}\n");
-        assertThat(find(sprung, "link/link").note()).contains("a spring sits on it");
+        assertThat(find(sprung, "link/link").note().metric()).contains("a spring sits on it");
     }
 
     @Test
@@ -201,9 +203,8 @@ class LinkTest {
         Finding f = find(text("slide-back"), "link/tie-tension");
         Analysis analysis = Analyser.analyse(Examples.read(text("slide-back")));
         LinkLoad load = load(analysis, "tie");
-        Row row = Sweep.rowAt(analysis, new Findings.Worst(0, f.tilt(), f.loadCase()))
-                .orElseThrow();
-        double draw = Sweep.balances(row).stream()
+        Row row = Objects.requireNonNull(f.worst().row(analysis.cases()));
+        double draw = Stream.of(row.rest(), row.raise(), row.lower())
                 .mapToDouble(b -> load.at(row.pose(), b).draw())
                 .max()
                 .orElseThrow();

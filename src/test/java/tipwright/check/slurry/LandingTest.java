@@ -66,7 +66,7 @@ class LandingTest {
         double x = 0.5 + v * Math.sqrt(2 * 1.2 / G);
         Finding jet = of(result, "landing/jet");
         assertThat(jet.capacity()).isCloseTo(Math.min(x - 0.45, 3 - x), within(1e-9));
-        assertThat(jet.note()).contains("4.2 m/s");
+        assertThat(jet.note().metric()).contains("4.2 m/s");
         Finding over = of(result, "landing/running-over");
         assertThat(over.capacity()).isCloseTo(0.05, within(1e-9));
         assertThat(over.tilt()).isZero();

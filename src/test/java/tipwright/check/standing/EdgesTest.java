@@ -16,6 +16,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import tipwright.analysis.Examples;
+import tipwright.analysis.Extreme;
 import tipwright.analysis.Placement;
 import tipwright.check.actuator.PushCheck;
 import tipwright.check.clearance.Flat;
@@ -44,10 +45,9 @@ class EdgesTest {
 
     @Test
     void whatHasNoCapacityFails() {
-        assertThat(MAKE.compare("", 0, 0, 1, Kind.FORCE, Findings.Worst.NOWHERE, "")
-                        .utilisation())
+        assertThat(MAKE.compare("", 0, 0, 1, Kind.FORCE, Extreme.NOWHERE, "").utilisation())
                 .isEqualTo(Double.POSITIVE_INFINITY);
-        Finding half = MAKE.compare("one part", 3, 12, 2, Kind.FORCE, Findings.Worst.NOWHERE, "");
+        Finding half = MAKE.compare("one part", 3, 12, 2, Kind.FORCE, Extreme.NOWHERE, "");
         assertThat(half.utilisation()).isEqualTo(0.5);
         assertThat(half.id()).isEqualTo("push/one-part");
         assertThat(Findings.number(half)).isZero();

@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_16;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -66,7 +67,7 @@ class FilesTest {
 
     @Test
     void notUtf8() throws IOException {
-        byte[] latin = silt.replace("Silt tank", "Schlamm f\u00fcr").getBytes(ISO_8859_1);
+        byte[] latin = swap(silt, "Silt tank", "Schlamm f\u00fcr").getBytes(ISO_8859_1);
         assertThat(told(write("silt.yaml", latin)))
                 .containsExactly(
                         "silt.yaml:2:16: not UTF-8 text from here on; save the file as UTF-8 in a text editor");
@@ -110,12 +111,12 @@ class FilesTest {
 
     @Test
     void aMarkInFrontAndLinesOfAnotherSystemAreFine() throws IOException {
-        assertThat(told("\ufeff" + silt.replace("\n", "\r\n"))).isEmpty();
+        assertThat(told("\ufeff" + swap(silt, "\n", "\r\n"))).isEmpty();
     }
 
     @Test
     void columnsCountCharactersAsTheEditorShowsThem() throws IOException {
-        String text = silt.replace("name: cradle, mass: 46 kg", "name: \ud83d\udccf\u00e9, mass: 46");
+        String text = swap(silt, "name: cradle, mass: 46 kg", "name: \ud83d\udccf\u00e9, mass: 46");
         assertThat(told(text))
                 .containsExactly(
                         "silt.yaml:8:24: tank.attached[1].mass: no unit in '46'; a mass is needed; did you mean '46 kg'?");
@@ -136,7 +137,8 @@ class FilesTest {
 
     @Test
     void tooManyEntries() throws IOException {
-        String many = silt.replace(
+        String many = swap(
+                silt,
                 "  attached:\n",
                 "  attached:\n" + "    - {name: a, mass: 1 kg, centre: [0 m, 0 m, 0 m]}\n".repeat(999));
         assertThat(told(many)).containsExactly("silt.yaml:8:5: tank.attached: 1001 entries; 0 to 200 are allowed");
@@ -159,7 +161,7 @@ class FilesTest {
         String parts = "tipwright-parts: 1\nbearings:\n  yard-42: {kind: bush, bore: 40 mm, length: 50 mm}\n";
         Files.writeString(elsewhere.resolve("shop.yaml"), parts);
         Files.createSymbolicLink(folder.resolve("shop.yaml"), elsewhere.resolve("shop.yaml"));
-        String text = silt.replace("bearing: yard-40", "bearing: yard-42") + "parts: shop.yaml\n";
+        String text = swap(silt, "bearing: yard-40", "bearing: yard-42") + "parts: shop.yaml\n";
         assertThat(told(text))
                 .containsExactly(
                         "silt.yaml:24:29: pivot.bearings[1].bearing: no part 'yard-42' among the bearings; did you mean 'yard-40'?",

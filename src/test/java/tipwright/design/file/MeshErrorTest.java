@@ -2,6 +2,7 @@
 package tipwright.design.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -30,7 +31,7 @@ class MeshErrorTest {
             }
             throw new IOException("no such file beside the design");
         };
-        return DesignFile.read("tub.yaml", text.replace(KEYS, keys), files);
+        return DesignFile.read("tub.yaml", swap(text, KEYS, keys), files);
     }
 
     private static List<String> told(Reading reading) {
@@ -89,13 +90,13 @@ class MeshErrorTest {
 
     @Test
     void notThere() throws IOException {
-        assertThat(told(read(WashTubTest.tub(), KEYS.replace("wash-tub", "tub"))))
+        assertThat(told(read(WashTubTest.tub(), swap(KEYS, "wash-tub", "tub"))))
                 .containsExactly("tub.yaml:7:33: tank.interior.file: 'tub.stl': no such file beside the design");
     }
 
     @Test
     void outsideTheFolder() throws IOException {
-        assertThat(told(read(WashTubTest.tub(), KEYS.replace("wash-tub", "../tub"))))
+        assertThat(told(read(WashTubTest.tub(), swap(KEYS, "wash-tub", "../tub"))))
                 .containsExactly(
                         "tub.yaml:7:33: tank.interior.file: '..' in '../tub.stl' leads out of the design's folder; copy the file beside "
                                 + "the design");
@@ -103,13 +104,13 @@ class MeshErrorTest {
 
     @Test
     void anUnknownUnit() throws IOException {
-        assertThat(told(read(WashTubTest.tub(), KEYS.replace("unit: mm", "unit: nm"))))
+        assertThat(told(read(WashTubTest.tub(), swap(KEYS, "unit: mm", "unit: nm"))))
                 .containsExactly("tub.yaml:7:53: tank.interior.unit: 'nm' is no unit of length; did you mean 'mm'?");
     }
 
     @Test
     void theWrongUnit() throws IOException {
-        assertThat(told(read(WashTubTest.tub(), KEYS.replace("unit: mm", "unit: m"))))
+        assertThat(told(read(WashTubTest.tub(), swap(KEYS, "unit: mm", "unit: m"))))
                 .containsExactly(
                         "tub.yaml:7:33: tank.interior.file: 'wash-tub.stl': the mesh is 1100000 mm long in 'm'; is the unit right?");
     }

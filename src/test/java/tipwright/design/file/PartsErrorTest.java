@@ -2,6 +2,7 @@
 package tipwright.design.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -45,7 +46,7 @@ class PartsErrorTest {
 
     @Test
     void mistakesAreToldEvenWhereThePartIsNotUsed() throws IOException {
-        assertThat(told(GOOD.replace("50 mm", "50").replace("bore", "bohre")))
+        assertThat(told(swap(GOOD, "50 mm", "50", "bore", "bohre")))
                 .containsExactly(
                         "shop.yaml:3:25: bearings.shop-40.bohre: key 'bohre' is not known here; did you mean 'bore'?",
                         "shop.yaml:3:47: bearings.shop-40.length: no unit in '50'; a length is needed; did you mean '50 mm'?");
@@ -71,7 +72,7 @@ class PartsErrorTest {
 
     @Test
     void anUnknownSection() throws IOException {
-        assertThat(told(GOOD.replace("bearings", "berings")))
+        assertThat(told(swap(GOOD, "bearings", "berings")))
                 .containsExactly("shop.yaml:2:1: berings: key 'berings' is not known here; did you mean 'bearings'?");
     }
 
@@ -84,14 +85,14 @@ class PartsErrorTest {
 
     @Test
     void aNameThatIsNone() throws IOException {
-        assertThat(told(GOOD.replace("shop-40", "Shop 40")))
+        assertThat(told(swap(GOOD, "shop-40", "Shop 40")))
                 .containsExactly(
                         "shop.yaml:3:3: bearings: 'Shop 40' is no name for a part; use small letters, digits and '-', such as 'yard-40'");
     }
 
     @Test
     void anUnknownKind() throws IOException {
-        assertThat(told(GOOD.replace("kind: bush", "kind: brush")))
+        assertThat(told(swap(GOOD, "kind: bush", "kind: brush")))
                 .containsExactly(
                         "shop.yaml:3:19: bearings.shop-40.kind: 'brush' is not known here; did you mean 'bush'?");
     }
@@ -137,7 +138,7 @@ class PartsErrorTest {
     /** Where the design's own part has the name of one that came with the program, its own is taken. */
     @Test
     void theDesignsOwnPartComesFirst() throws IOException {
-        Reading reading = read(Map.of("shop.yaml", GOOD.replace("shop-40", "yard-40")), "parts: shop.yaml\n");
+        Reading reading = read(Map.of("shop.yaml", swap(GOOD, "shop-40", "yard-40")), "parts: shop.yaml\n");
         Bearing bearing =
                 ((Reading.Good) reading).design().pivot().bearings().get(0).bearing();
         assertThat(bearing).isInstanceOf(PlainBush.class);

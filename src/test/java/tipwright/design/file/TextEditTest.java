@@ -3,6 +3,7 @@ package tipwright.design.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static tipwright.Swap.swap;
 
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -45,7 +46,7 @@ class TextEditTest {
     @Test
     void fillsInAValueThatWasLeftEmpty() {
         assertThat(TextEdit.replace(TEXT, "tank.attached", "none"))
-                .isEqualTo(TEXT.replace("attached:}", "attached: none}"));
+                .isEqualTo(swap(TEXT, "attached:}", "attached: none}"));
     }
 
     @ParameterizedTest

@@ -3,6 +3,7 @@ package tipwright.viewer.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -44,7 +45,7 @@ class BenchTest {
         double dragged =
                 bench.solved().analysis().cases().get(0).rows().get(9).rest().force();
         bench.drop(pin, to);
-        assertThat(bench.sheet().text()).isEqualTo(Trial.text().replace("[-120 mm, 230 mm]", "[-150 mm, 225 mm]"));
+        assertThat(bench.sheet().text()).isEqualTo(swap(Trial.text(), "[-120 mm, 230 mm]", "[-150 mm, 225 mm]"));
         double written = bench.sheet()
                 .solved()
                 .analysis()
@@ -107,7 +108,7 @@ class BenchTest {
 
     @Test
     void badTextKeepsItsProblemsWithTheirPlaces() {
-        Bench bench = new Bench("bad.yaml", null, Trial.text().replace("fill: 85 %", "fil: 85 %"), null);
+        Bench bench = new Bench("bad.yaml", null, swap(Trial.text(), "fill: 85 %", "fil: 85 %"), null);
         assertThat(bench.solved()).isNull();
         assertThat(bench.sheet().problems()).anyMatch(p -> p.startsWith("bad.yaml:14:") && p.contains("fill"));
     }

@@ -2,6 +2,7 @@
 package tipwright.viewer.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -122,7 +123,7 @@ class WindowTest {
         waitFor(() -> window.desk().bench().unsaved());
         String typed = robot.lookup("#frame-pin-x").<TextField>query().getText();
         assertThat(typed).endsWith(" mm").isNotEqualTo("-100 mm");
-        assertThat(Double.parseDouble(typed.replace(" mm", ""))).isLessThan(-100);
+        assertThat(Double.parseDouble(swap(typed, " mm", ""))).isLessThan(-100);
         robot.clickOn("#undo");
         waitFor(() -> !window.desk().bench().unsaved());
         assertThat(words(robot, "#force")).isEqualTo(before);
@@ -143,7 +144,7 @@ class WindowTest {
         waitFor(() -> window.desk().bench().unsaved());
         robot.press(KeyCode.CONTROL).type(KeyCode.S).release(KeyCode.CONTROL);
         waitFor(() -> !window.desk().bench().unsaved());
-        assertThat(Files.readString(file)).isEqualTo(Trial.text().replace("[-120 mm, 230 mm]", "[-6 1/4 in, 230 mm]"));
+        assertThat(Files.readString(file)).isEqualTo(swap(Trial.text(), "[-120 mm, 230 mm]", "[-6 1/4 in, 230 mm]"));
         WaitForAsyncUtils.asyncFx(() -> {
             stage.close();
             open(new Stage());
@@ -190,9 +191,7 @@ class WindowTest {
     void takesInAFileThatIsChangedOnTheDisk(FxRobot robot) throws IOException {
         Files.writeString(
                 file,
-                Trial.text()
-                        .replace("name: Trial tank", "name: Changed tank")
-                        .replace("tilt: {to: 45 deg}", "tilt: {to: 40}"));
+                swap(Trial.text(), "name: Trial tank", "name: Changed tank", "tilt: {to: 45 deg}", "tilt: {to: 40}"));
         waitFor(() -> window.desk().dump() == null);
         List<String> problems = window.desk().bench().sheet().problems();
         assertThat(problems).hasSize(1);

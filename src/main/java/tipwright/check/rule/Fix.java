@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.rule;
+
+import tipwright.design.Limits;
+import tipwright.quantity.Text;
+
+/** Words that several checks need to tell what would fix a finding. Common practice, no source. */
+public final class Fix {
+    /** More lever arm. */
+    public static final String ARM =
+            "move the pins so that the actuator passes the pivot further off ('place' searches for them)";
+
+    /** Another distance from pin to pin. */
+    public static final String NEARER = "pins nearer to or further from each other";
+
+    /** Other actuators. */
+    public static final String BOX = " ('actuators' tries those of the parts box)";
+
+    /** A stronger actuator, with a gap for how strong. */
+    public static final String STRONGER = "a stronger actuator{}, or " + ARM + ", or less in the tank";
+
+    private Fix() {}
+
+    /** What a part must be good for, where nothing better is known; nothing where no capacity decides. */
+    public static Text part(Finding f, Limits limits) {
+        return decides(f, limits)
+                ? Text.words("a part good for ").plus(needed(f, limits)).plus(", or less load")
+                : Text.NONE;
+    }
+
+    /** Words with a gap for the capacity that is needed, in brackets; closed up where no capacity decides. */
+    public static Text of(String words, Finding f, Limits limits) {
+        return Text.of(
+                words,
+                decides(f, limits) ? Text.words(" (").plus(needed(f, limits)).plus(")") : Text.NONE);
+    }
+
+    private static boolean decides(Finding f, Limits limits) {
+        return f.utilisation() > limits.close()
+                && Double.isFinite(f.demand())
+                && f.demand() > 0
+                && f.capacity() > 0
+                && Double.isFinite(f.capacity())
+                && f.byRatio();
+    }
+
+    /** The capacity at which the check passes, and the one there is. */
+    private static Text needed(Finding f, Limits limits) {
+        return Text.amount(f.demand() * f.factor() / limits.close(), f.kind())
+                .plus(" in place of ")
+                .plus(Text.amount(f.capacity(), f.kind()));
+    }
+}

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.rule;
+
+/** What those who run checks have to know of one. */
+public enum Trait {
+    /** More in the tank may make it fail: it counts when the fullest tank is looked for. */
+    DEPENDS_ON_FILL,
+    /** Where the mounts are may make it fail: it counts when they are looked for. */
+    BOUNDS_MOUNTS,
+    /** Its part bears the actuators' force: it is made anew for the case that one of several carries all. */
+    BEARS_DRIVE,
+    /** It finds nothing without the dump in time. */
+    NEEDS_TIME,
+    /** It takes much longer than the others: it waits while something is being moved. */
+    SLOW,
+    /** It looks at what stands around: a report shows it there. */
+    ABOUT_SURROUNDINGS,
+    /** It looks at how the machine stands or hangs: a report shows it there. */
+    ABOUT_STANDING
+}
