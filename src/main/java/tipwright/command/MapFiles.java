@@ -11,7 +11,6 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
-import tipwright.design.drive.Straight;
 import tipwright.drawing.Drawing;
 import tipwright.drawing.Png;
 import tipwright.drawing.Svg;
@@ -49,7 +48,7 @@ final class MapFiles {
         String name = String.valueOf(file.getFileName());
         String end = end(file);
         String stem = name.substring(0, name.length() - end.length());
-        boolean straight = design.drive() instanceof Straight;
+        boolean straight = design.drive().direct();
         for (Pin pin : straight ? List.of(Pin.values()) : List.of(Pin.FRAME)) {
             Path to = pin == Pin.FRAME ? file : file.resolveSibling(stem + "-tank" + end);
             Drawing drawing = MapPicture.of(PlacementMap.of(design, pin, straight ? CELLS : FEW_CELLS), units);

@@ -137,7 +137,8 @@ final class Finish {
         List<Finding> findings = rechecker.findings(candidate);
         Finding governing = null;
         for (Finding f : findings) {
-            if (Limit.of(f) == candidate.governing() && (governing == null || f.utilisation() > governing.utilisation())) {
+            if (Limit.of(f) == candidate.governing()
+                    && (governing == null || f.utilisation() > governing.utilisation())) {
                 governing = f;
             }
         }
@@ -156,7 +157,8 @@ final class Finish {
         if (best == null && turnedDown != null) {
             for (Finding f : rechecker.findings(turnedDown)) {
                 if (f.verdict() == Verdict.FAIL && rechecker.everywhere(f)) {
-                    notes.add("fails wherever the mounts are: " + f.title() + " (" + f.note().metric() + ")");
+                    notes.add("fails wherever the mounts are: " + f.title() + " ("
+                            + f.note().metric() + ")");
                 }
             }
         }

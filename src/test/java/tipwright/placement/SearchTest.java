@@ -48,7 +48,8 @@ class SearchTest {
             List<Finding> findings = Checker.findings(answer.design());
             assertThat(findings.stream().filter(f -> f.verdict() == Verdict.FAIL))
                     .allMatch(f -> f.id().startsWith("empties"));
-            assertThat(answer.candidate().utilisation()).isCloseTo(answer.governing().utilisation(), within(1e-6));
+            assertThat(answer.candidate().utilisation())
+                    .isCloseTo(answer.governing().utilisation(), within(1e-6));
             assertThat(most(findings)).isCloseTo(answer.candidate().utilisation(), within(1e-6));
         }
     }
@@ -151,8 +152,10 @@ class SearchTest {
     void mapAgreesWithTheFullCheckAtAThousandPoints() throws CannotComputeException {
         Design design = box(ZONES);
         Straight drawn = (Straight) design.drive();
-        CandidateEvaluator frame = PlacementMap.evaluator(design, Pin.FRAME, new Ground(null, drawn.framePin(), List.of(), 0));
-        CandidateEvaluator tank = PlacementMap.evaluator(design, Pin.TANK, new Ground(null, drawn.tankPin(), List.of(), 0));
+        CandidateEvaluator frame =
+                PlacementMap.evaluator(design, Pin.FRAME, new Ground(null, drawn.framePin(), List.of(), 0));
+        CandidateEvaluator tank =
+                PlacementMap.evaluator(design, Pin.TANK, new Ground(null, drawn.tankPin(), List.of(), 0));
         SplittableRandom random = new SplittableRandom(31);
         int compared = 0;
         for (int i = 0; i < 1000; i++) {

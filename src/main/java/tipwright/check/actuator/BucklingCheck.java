@@ -4,7 +4,6 @@ package tipwright.check.actuator;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
@@ -101,7 +100,7 @@ public final class BucklingCheck implements Check {
             return make.missing(part, "actuator.rod missing" + stages);
         }
         double factor = analysis.design().factors().buckling();
-        Map<Pose, Double> columns = new IdentityHashMap<>();
+        IdentityHashMap<Pose, Double> columns = new IdentityHashMap<>();
         for (Pose pose : analysis.poses()) {
             columns.put(pose, Column.actuator(actuator, pose.length()));
         }
