@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.rule.Finding;
 import tipwright.design.Design;
@@ -18,8 +17,6 @@ import tipwright.load.LoadTable;
  * on the mechanism and are worked out once. Immutable: several threads may use it.
  */
 final class CandidateEvaluator {
-    private static final double SAME = 1e-9;
-
     private final Task task;
     private final CandidateEngine engine;
     private final Design design;
@@ -103,19 +100,22 @@ final class CandidateEvaluator {
      * way does not count. 0: all pass.
      */
     double violation(List<Vec2> at, int actuator) {
-        Analysis analysis;
-        try {
-            analysis = engine.analyse(moved(at, actuator), loads);
-        } catch (CannotComputeException impossible) {
-            return BoundingChecks.PASSED;
-        }
         double sum = 0;
-        for (Finding f : BoundingChecks.otherFailures(analysis)) {
-            double before = drawn.getOrDefault(f.id(), Double.NaN);
-            if (!(Math.abs(before - f.utilisation()) <= SAME * (1 + before))) {
+        for (Finding f : otherFailures(at, actuator)) {
+            Double before = drawn.get(f.id());
+            if (before == null || !Rechecker.same(before, f.utilisation())) {
                 sum += 0.5 + (f.utilisation() > 1 ? Math.min(1, f.utilisation() - 1) : 1);
             }
         }
         return sum;
+    }
+
+    /** The checks that are no limit of the search and fail there; none where there is no analysis. */
+    List<Finding> otherFailures(List<Vec2> at, int actuator) {
+        try {
+            return BoundingChecks.otherFailures(engine.analyse(moved(at, actuator), loads));
+        } catch (CannotComputeException impossible) {
+            return List.of();
+        }
     }
 }

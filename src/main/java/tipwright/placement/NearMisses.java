@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import tipwright.check.rule.Finding;
 import tipwright.design.actuator.ListedActuator;
 import tipwright.geometry.Vec2;
 
@@ -99,9 +101,22 @@ final class NearMisses {
         List<Vec2> at = cost.places(found, true);
         if (isStroke(limit)) {
             Reach reach = evaluator.reach(at);
-            return NearMiss.stroke(listed, reach.shortest(), reach.longest(), evaluator.margin());
+            return besides(
+                    NearMiss.stroke(listed, reach.shortest(), reach.longest(), evaluator.margin()), at, actuator);
         }
-        return NearMiss.past(limit, over(evaluator.judged(at, actuator).utilisations(), limit), listed.name());
+        NearMiss past = NearMiss.past(limit, over(evaluator.judged(at, actuator).utilisations(), limit), listed.name());
+        return past == null ? null : besides(past, at, actuator);
+    }
+
+    /** The same with the other checks that fail at that place, if any, said too. */
+    private NearMiss besides(NearMiss miss, List<Vec2> at, int actuator) {
+        String others = evaluator.otherFailures(at, actuator).stream()
+                .map(Finding::title)
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return others.isEmpty()
+                ? miss
+                : new NearMiss(1 + miss.size(), miss.words() + "; as things are these fail there too: " + others);
     }
 
     /** By how much a limit is passed; {@link #OTHER} or more where anything else stands against the candidate. */
@@ -122,8 +137,10 @@ final class NearMisses {
                 others += Math.max(0, over(used, other) - 1);
             }
         }
-        others += others > 0 ? 0 : evaluator.violation(at, actuator);
-        return others > 0 ? OTHER * (1 + Math.min(8, others)) : isStroke(limit) ? misfit : over(used, limit);
+        if (others > 0) {
+            return OTHER * (1 + Math.min(8, others));
+        }
+        return (isStroke(limit) ? misfit : over(used, limit)) + evaluator.violation(at, actuator);
     }
 
     /** The candidate that comes nearest, when no single limit stands against it. */

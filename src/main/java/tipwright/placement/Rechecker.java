@@ -61,11 +61,15 @@ final class Rechecker {
     boolean everywhere(Finding f) {
         for (Finding d : drawn) {
             if (d.id().equals(f.id())) {
-                return d.verdict() == f.verdict()
-                        && Math.abs(d.utilisation() - f.utilisation()) <= SAME * (1 + Math.abs(f.utilisation()));
+                return d.verdict() == f.verdict() && same(d.utilisation(), f.utilisation());
             }
         }
         return false;
+    }
+
+    /** Whether two utilisations are the same but for rounding; infinite ones and missing ones are. */
+    static boolean same(double a, double b) {
+        return Double.compare(a, b) == 0 || Math.abs(a - b) <= SAME * (1 + Math.abs(b));
     }
 
     /** What stands against a candidate, in words. */

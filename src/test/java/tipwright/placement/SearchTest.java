@@ -16,6 +16,11 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.drive.Straight;
+import tipwright.design.file.DesignFile;
+import tipwright.design.file.Reading;
+import tipwright.design.joint.Pivot;
+import tipwright.design.joint.Shaft;
+import tipwright.design.key.Copy;
 import tipwright.geometry.Vec2;
 
 /** The search on problems whose answer is known, and against the full check. */
@@ -32,8 +37,12 @@ class SearchTest {
                    speed: {no-load: 8 mm/s, rated: 5 mm/s}, price: 800}}
             """;
 
+    /** The box keeps a heel at its full tilt, which no mount mends: here any heel will do. */
+    static final String ANY_HEEL = "limits: {residue: 100 %}\n";
+
     private static Design box(String more) {
-        return Examples.read(swap(Examples.BOX, "c0: 19 kN", "c0: 60 kN", "fill: 100 %", "fill: 70 %") + more);
+        return Examples.read(
+                swap(Examples.BOX, "c0: 19 kN", "c0: 60 kN", "fill: 100 %", "fill: 70 %") + more + ANY_HEEL);
     }
 
     private static Placer placer(int threads, long candidates) {
@@ -46,8 +55,8 @@ class SearchTest {
         assertThat(found.answers().size()).isPositive();
         for (Answer answer : found.answers()) {
             List<Finding> findings = Checker.findings(answer.design());
-            assertThat(findings.stream().filter(f -> f.verdict() == Verdict.FAIL))
-                    .allMatch(f -> f.id().startsWith("empties"));
+            assertThat(findings).noneMatch(f -> f.verdict() == Verdict.FAIL);
+            assertThat(answer.failed()).isEmpty();
             assertThat(answer.candidate().utilisation())
                     .isCloseTo(answer.governing().utilisation(), within(1e-6));
             assertThat(most(findings)).isCloseTo(answer.candidate().utilisation(), within(1e-6));
@@ -102,7 +111,8 @@ class SearchTest {
                         "c0: 190 kN",
                         "tilt:",
                         "friction: {pivot: 0, pins: 0}\ntilt:")
-                + zone);
+                + zone
+                + ANY_HEEL);
         Placement found = placer(2, 3000).place(design);
         Answer least = found.answers().stream()
                 .filter(a -> a.aims().contains(Aim.FORCE))
@@ -124,7 +134,7 @@ class SearchTest {
                   frame-pin: {outline: [[-700 mm, -700 mm], [-600 mm, -700 mm], [-600 mm, -600 mm], [-700 mm, -600 mm]]}
                   actuators: {name: A, actuator: {kind: electric, closed: 700 mm, stroke: 1400 mm, push: 60 kN, pull: 60 kN}}
                 """;
-        Design design = Examples.read(swap(Examples.BOX, "c0: 19 kN", "c0: 190 kN") + zone);
+        Design design = Examples.read(swap(Examples.BOX, "c0: 19 kN", "c0: 190 kN") + zone + ANY_HEEL);
         Candidate refined = placer(1, 100).place(design).answers().get(0).candidate();
         CandidateEvaluator evaluator = CandidateEvaluator.of(Task.of(design), CandidateEngine.of(design));
         double least = Double.POSITIVE_INFINITY;
@@ -135,6 +145,38 @@ class SearchTest {
             }
         }
         assertThat(refined.utilisation()).isLessThanOrEqualTo(least + 1e-4);
+    }
+
+    /** What fails any check is no answer, not even where no mount could mend it: it goes under what nearly fits. */
+    @Test
+    void whatFailsAnyCheckIsNoAnswer() throws CannotComputeException {
+        Design heel = Copy.with(box(ZONES), "limits", Copy.with(box(ZONES).limits(), "residue", 0.0));
+        Placement found = placer(1, 20_000).place(heel);
+        assertThat(found.answers()).isEmpty();
+        assertThat(found.nearly()).isNotEmpty().allMatch(a -> !a.failed().isEmpty());
+        assertThat(found.notes()).anyMatch(n -> n.startsWith("fails wherever the mounts are: "));
+    }
+
+    /** A shaft through both bearings that is too thin for any mounts: the search must not promise what the check denies. */
+    @Test
+    void aShaftThatFailsTheCheckStandsAgainstEveryAnswer() throws CannotComputeException {
+        Design shipped = ((Reading.Good) DesignFile.shipped("silt-trailer.yaml")).design();
+        Shaft shaft = Copy.with(shipped.pivot().shaft(), "carriedAt", List.of(-0.2, 0.2));
+        Design thin = shipped.withPivot(
+                new Pivot(shipped.pivot().at(), shipped.pivot().bearings(), shaft));
+        double check = Checker.findings(thin).stream()
+                .filter(f -> f.id().startsWith("shaft"))
+                .mapToDouble(Finding::utilisation)
+                .max()
+                .orElseThrow();
+        Tolerance drawn = new Welder(thin).tolerance(0.003, 20, 1);
+        assertThat(check).isGreaterThan(1);
+        assertThat(drawn.utilisation()).isCloseTo(check, within(1e-9));
+        assertThat(drawn.governing()).isEqualTo(Limit.SHAFT);
+        assertThat(drawn.chance()).isEqualTo(1);
+        Placement found = placer(2, 3_000).place(thin);
+        assertThat(found.answers()).isEmpty();
+        assertThat(found.misses()).anyMatch(m -> m.contains("% more strength of the pivot shaft"));
     }
 
     @Test
