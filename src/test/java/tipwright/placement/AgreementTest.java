@@ -83,7 +83,7 @@ class AgreementTest {
                 failing += check.verdict() == Verdict.FAIL ? 1 : 0;
                 passing += check.verdict() == Verdict.FAIL ? 0 : 1;
             } catch (CannotComputeException none) {
-                LoadTable loads = LoadTable.of(design, design.tilt().tilts());
+                LoadTable loads = Analyser.loads(design);
                 assertThat(ClosedFormAnalyser.suits(design)).isTrue();
                 org.assertj.core.api.Assertions.assertThatThrownBy(() -> ClosedFormAnalyser.analyse(design, loads))
                         .hasMessage(none.getMessage());
@@ -134,13 +134,13 @@ class AgreementTest {
 
     /** Both engines, and what they make of the what-ifs and of all other checks. */
     private static void engines(Design design, Judgement check) throws CannotComputeException {
-        LoadTable loads = LoadTable.of(design, design.tilt().tilts());
-        alike("general", Judgement.of(CandidateEngine.GENERAL.analyse(design, loads)), check, design);
+        LoadTable loads = Analyser.loads(design);
+        alike("general", CandidateEngine.GENERAL.judged(design, loads), check, design);
         if (!ClosedFormAnalyser.suits(design)) {
             return;
         }
         Analysis closed = CandidateEngine.CLOSED_FORM.analyse(design, loads);
-        alike("closed form", Judgement.of(closed), check, design);
+        alike("closed form", CandidateEngine.CLOSED_FORM.judged(design, loads), check, design);
         for (Check what : Checks.all()) {
             if (what.id().equals("what-if")) {
                 List<Finding> one = what.run(closed);
