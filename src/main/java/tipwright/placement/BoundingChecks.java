@@ -2,7 +2,6 @@
 package tipwright.placement;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.check.Checks;
 import tipwright.check.rule.Check;
@@ -11,41 +10,44 @@ import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 
 /** What bounds the mounts, by the checks themselves. */
-final class LimitChecks {
+final class BoundingChecks {
     /** What a limit without a measure counts as when it is passed. */
     static final double PASSED = 2;
 
     private static final List<Check> CHECKS =
-            Checks.all().stream().filter(LimitChecks::bounds).toList();
+            Checks.all().stream().filter(BoundingChecks::bounds).toList();
     private static final List<Check> OTHERS =
             Checks.all().stream().filter(c -> !bounds(c)).toList();
 
-    private LimitChecks() {}
+    private BoundingChecks() {}
 
     /** Whether the search works it out as a limit; a check that bounds mounts otherwise is one of the others. */
     private static boolean bounds(Check check) {
         return check.traits().contains(Trait.BOUNDS_MOUNTS) && Limit.of(check, check.id()) != null;
     }
 
-    /**
-     * Utilisations of all limits but the time wanted [limit].
-     *
-     * @param leftOut a limit that the caller works out; null: none
-     */
-    static double[] utilisations(Analysis analysis, @Nullable Limit leftOut) {
-        double[] all = new double[Judge.LIMITS];
+    /** Utilisations of all limits but the time wanted [limit]. */
+    static double[] utilisations(Analysis analysis) {
+        double[] all = new double[Limit.COUNT];
         for (Check check : CHECKS) {
-            if (leftOut != null && leftOut == Limit.of(check, check.id())) {
-                continue;
-            }
-            for (Finding f : check.run(analysis)) {
-                Limit limit = Limit.of(check, f.id());
-                if (limit != null) {
-                    all[limit.index()] = Math.max(all[limit.index()], used(f));
-                }
-            }
+            take(check, check.run(analysis), all);
         }
         return all;
+    }
+
+    /** Puts what a check's findings say of the limits into their utilisations [limit]. */
+    static void take(Check check, List<Finding> findings, double[] all) {
+        for (Finding f : findings) {
+            Limit limit = Limit.of(check, f.id());
+            if (limit != null) {
+                all[limit.index()] = Math.max(all[limit.index()], used(f));
+            }
+        }
+    }
+
+    /** The checks that the limits are told by. */
+    static List<Check> all() {
+        return CHECKS;
     }
 
     private static double used(Finding f) {

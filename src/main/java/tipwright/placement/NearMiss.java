@@ -14,7 +14,7 @@ import tipwright.design.actuator.ListedActuator;
  *
  * @param size smaller is easier
  */
-record Way(double size, String words) {
+record NearMiss(double size, String words) {
     private static final int MOST = 5;
 
     /**
@@ -23,7 +23,7 @@ record Way(double size, String words) {
      * @param over utilisation over what is allowed
      * @param name of the actuator
      */
-    static @Nullable Way past(Limit limit, double over, String name) {
+    static @Nullable NearMiss past(Limit limit, double over, String name) {
         String more = percent(over - 1) + " % more ";
         String words =
                 switch (limit) {
@@ -40,7 +40,7 @@ record Way(double size, String words) {
                     case TIME -> percent(over - 1) + " % more time, with " + name;
                     default -> null;
                 };
-        return words == null ? null : new Way(over - 1, words);
+        return words == null ? null : new NearMiss(over - 1, words);
     }
 
     /**
@@ -50,7 +50,7 @@ record Way(double size, String words) {
      * @param longest length wanted, m
      * @param margin at each end, m
      */
-    static Way stroke(ListedActuator listed, double shortest, double longest, double margin) {
+    static NearMiss stroke(ListedActuator listed, double shortest, double longest, double margin) {
         String name = listed.name();
         Actuator a = listed.actuator();
         double shorter = a.closed() + margin - shortest;
@@ -66,17 +66,17 @@ record Way(double size, String words) {
                     + " mm longer when drawn out";
             size = shorter + longer;
         }
-        return new Way(size / a.stroke(), words);
+        return new NearMiss(size / a.stroke(), words);
     }
 
     /** The words of the easiest few, easiest first. */
-    static List<String> words(List<Way> ways) {
-        List<Way> sorted = new ArrayList<>(ways);
-        sorted.sort(Comparator.comparingDouble(Way::size));
+    static List<String> words(List<NearMiss> all) {
+        List<NearMiss> sorted = new ArrayList<>(all);
+        sorted.sort(Comparator.comparingDouble(NearMiss::size));
         List<String> words = new ArrayList<>();
-        for (Way way : sorted) {
-            if (!words.contains(way.words()) && words.size() < MOST) {
-                words.add(way.words());
+        for (NearMiss miss : sorted) {
+            if (!words.contains(miss.words()) && words.size() < MOST) {
+                words.add(miss.words());
             }
         }
         return words;

@@ -14,41 +14,41 @@ import tipwright.geometry.Vec2;
  * get to the full tilt, does not fit the stroke, over a limit, fails another check; each tier is looked at only when those before
  * are in order, for they cost less. Immutable: several threads may use it.
  */
-final class AnyCost {
+final class CandidateCost {
     static final double STROKE = 1e5;
     private static final double REACH = 1e6;
     private static final double OUTSIDE = 1e7;
     private static final double OVER = 20;
     private static final double ROUND = 1e-4;
 
-    private final AnyTask task;
-    private final Gauge gauge;
+    private final Task task;
+    private final CandidateEvaluator evaluator;
     private final BooleanSupplier stop;
 
-    AnyCost(AnyTask task, Gauge gauge, BooleanSupplier stop) {
+    CandidateCost(Task task, CandidateEvaluator evaluator, BooleanSupplier stop) {
         this.task = task;
-        this.gauge = gauge;
+        this.evaluator = evaluator;
         this.stop = stop;
     }
 
     /** Cost of the motion alone with an actuator; 0: it fits. */
-    double motion(Gauge.Reach reach, int actuator) {
+    double motion(Reach reach, int actuator) {
         if (reach.share() < 1) {
             return REACH * (2 - reach.share());
         }
         Actuator a = task.listed().get(actuator).actuator();
-        double misfit = reach.misfit(a, gauge.margin());
+        double misfit = reach.misfit(a, evaluator.margin());
         return misfit > 0 ? STROKE * (1 + misfit / a.stroke()) : 0;
     }
 
     /** Cost of what the analysis tells; the utilisation, or share of a scale, where everything is in order. */
-    double load(Gauge.Tried tried, Aim aim, double scale) {
-        double over = Math.max(0, tried.utilisation() - task.wants().utilisation());
+    double load(Judgement judged, Aim aim, double scale) {
+        double over = Math.max(0, judged.utilisation() - task.wants().utilisation());
         double value =
                 switch (aim) {
-                    case UTILISATION, PRICE -> tried.utilisation();
-                    case FORCE -> tried.force() / scale;
-                    case TIME -> tried.time() / scale;
+                    case UTILISATION, PRICE -> judged.utilisation();
+                    case FORCE -> judged.force() / scale;
+                    case TIME -> judged.time() / scale;
                 };
         return Math.min(STROKE / 2, value) + OVER * over;
     }
@@ -57,9 +57,10 @@ final class AnyCost {
      * The cost over coordinates in m [x and y of each place], for one of the actuators.
      *
      * @param scale of the aim's value
+     * @param others whether the checks that are no limit of the search count too
      * @return owned by one caller; looks at the other checks, which cost most, only where a candidate would be the best so far
      */
-    ToDoubleFunction<double[]> over(int actuator, Aim aim, double scale) {
+    ToDoubleFunction<double[]> over(int actuator, Aim aim, double scale, boolean others) {
         double[] passed = {Double.POSITIVE_INFINITY};
         return p -> {
             if (stop.getAsBoolean()) {
@@ -70,18 +71,18 @@ final class AnyCost {
             if (outside > 0) {
                 return OUTSIDE * (1 + outside);
             }
-            double motion = motion(gauge.reach(at), actuator);
+            double motion = motion(evaluator.reach(at), actuator);
             if (motion > 0) {
                 return motion;
             }
-            Gauge.Tried tried = gauge.tried(at, actuator);
-            double load = load(tried, aim, scale);
-            if (tried.utilisation() > task.wants().utilisation() || load >= passed[0]) {
+            Judgement judged = evaluator.judged(at, actuator);
+            double load = load(judged, aim, scale);
+            if (!others || judged.utilisation() > task.wants().utilisation() || load >= passed[0]) {
                 return load;
             }
-            double amiss = gauge.amiss(at, actuator);
-            passed[0] = amiss > 0 ? passed[0] : load;
-            return load + amiss;
+            double violation = evaluator.violation(at, actuator);
+            passed[0] = violation > 0 ? passed[0] : load;
+            return load + violation;
         };
     }
 
@@ -108,31 +109,34 @@ final class AnyCost {
         return p;
     }
 
-    /** A candidate as a spot; null when it is not allowed, or does not fit. */
+    /** A candidate as such; null when it is not allowed, or does not fit. */
     @Nullable
-    Spot spot(List<Vec2> at, int actuator) {
-        if (task.outside(at) > 0 || motion(gauge.reach(at), actuator) > 0) {
+    Candidate candidate(List<Vec2> at, int actuator) {
+        if (task.outside(at) > 0 || motion(evaluator.reach(at), actuator) > 0) {
             return null;
         }
-        Gauge.Tried tried = gauge.tried(at, actuator);
-        return tried.utilisation() <= task.wants().utilisation() ? spot(at, actuator, tried) : null;
+        Judgement judged = evaluator.judged(at, actuator);
+        return judged.utilisation() <= task.wants().utilisation() ? candidate(at, actuator, judged) : null;
     }
 
     /** A candidate that fits. */
-    Spot spot(List<Vec2> at, int actuator, Gauge.Tried tried) {
-        return new Spot(
+    Candidate candidate(List<Vec2> at, int actuator, Judgement judged) {
+        return new Candidate(
                 task.seats(at),
                 task.listed().get(actuator),
-                tried.utilisation(),
-                tried.governing(),
-                tried.force(),
-                tried.time(),
+                judged.utilisation(),
+                judged.governing(),
+                judged.force(),
+                judged.time(),
                 task.price(actuator));
     }
 
     /** The best coordinates near a guess; null when none were found. */
     double @Nullable [] least(
             ToDoubleFunction<double[]> cost, List<Vec2> guess, double step, long seed, int generations) {
+        if (task.grounds().isEmpty()) {
+            return null;
+        }
         List<Vec2> low = task.grounds().stream().map(Ground::low).toList();
         List<Vec2> high = task.grounds().stream().map(Ground::high).toList();
         return Evolution.least(cost, coordinates(guess), coordinates(low), coordinates(high), step, seed, generations);

@@ -5,10 +5,10 @@ package tipwright.placement;
  * The kernel's loops over a block of candidates. Each is short and has no branch: longer ones are no longer done several
  * candidates at a time by the compiler (measured on Java 17: 3.7 ns a candidate in one loop, 0.9 ns in two).
  */
-final class Steps {
+final class LaneLoops {
     private static final double TINY = 1e-300;
 
-    private Steps() {}
+    private LaneLoops() {}
 
     static void fill(double[] out, double value, int lanes) {
         for (int j = 0; j < lanes; j++) {

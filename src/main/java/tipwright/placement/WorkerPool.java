@@ -11,11 +11,11 @@ import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
 
 /** Threads that work for one search; results come back in the order in which the work was given. */
-final class Crew implements AutoCloseable {
+final class WorkerPool implements AutoCloseable {
     private final ExecutorService pool;
     private final BooleanSupplier stop;
 
-    Crew(int threads, BooleanSupplier stop) {
+    WorkerPool(int threads, BooleanSupplier stop) {
         this.stop = stop;
         pool = Executors.newFixedThreadPool(threads, work -> {
             Thread thread = new Thread(work, "search");

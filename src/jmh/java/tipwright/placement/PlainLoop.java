@@ -4,10 +4,10 @@ package tipwright.placement;
 import tipwright.geometry.Vec2;
 
 /**
- * One candidate tilt by tilt: the closed form in plain numbers, friction repeated until it stands. Mutable: owned by one caller;
+ * What the kernel is held against: one candidate tilt by tilt, the closed form in plain numbers, friction repeated until it stands. Mutable: owned by one caller;
  * allocates nothing while it runs.
  */
-final class Detail {
+final class PlainLoop {
     private static final int REPEATS = 60;
     private static final double CLOSE = 1e-11;
 
@@ -31,8 +31,6 @@ final class Detail {
     double restPull;
     /** Largest radial load, N [bearing]. */
     final double[] bearing = new double[2];
-    /** Largest load over the strength of the housing in that direction, without factor [bearing]. */
-    final double[] housing = new double[2];
     /** Smallest angle between actuator and arm, rad; 0 at a dead centre or where friction locks. */
     double transmission;
     /** How many tilts it reaches. */
@@ -42,7 +40,7 @@ final class Detail {
     private double radial2;
     private final double[] at = new double[4];
 
-    Detail(TiltLoads loads, double[] pinRadii) {
+    PlainLoop(TiltLoads loads, double[] pinRadii) {
         this.loads = loads;
         frameRadius = pinRadii[0];
         tankRadius = pinRadii[1];
@@ -54,8 +52,8 @@ final class Detail {
         down = new double[n];
     }
 
-    /** Works out a candidate; where the housing's strength matters it is asked for it. */
-    void run(Vec2 frame, Vec2 tank, Housing strength) {
+    /** Works out a candidate. */
+    void run(Vec2 frame, Vec2 tank) {
         double ax = frame.x() - loads.pivot().x();
         double ay = frame.y() - loads.pivot().y();
         double tx = tank.x() - loads.pivot().x();
@@ -66,8 +64,6 @@ final class Detail {
         restPull = 0;
         bearing[0] = 0;
         bearing[1] = 0;
-        housing[0] = 0;
-        housing[1] = 0;
         transmission = Math.PI / 2;
         reached = 0;
         for (int i = 0; i < length.length; i++) {
@@ -94,7 +90,7 @@ final class Detail {
             up[i] = 0;
             down[i] = 0;
             for (double[][][] load : loads.loads()) {
-                if (!ways(i, load[i], lx / l, ly / l, arm, kappa, q, sign, strength)) {
+                if (!ways(i, load[i], lx / l, ly / l, arm, kappa, q, sign)) {
                     transmission = 0;
                     return;
                 }
@@ -104,29 +100,21 @@ final class Detail {
     }
 
     private boolean ways(
-            int i,
-            double[][] load,
-            double ux,
-            double uy,
-            double arm,
-            double kappa,
-            double q,
-            double sign,
-            Housing strength) {
+            int i, double[][] load, double ux, double uy, double arm, double kappa, double q, double sign) {
         double still = load[0][0] / arm;
         rest = Math.max(rest, Math.abs(still));
         restPull = Math.max(restPull, -still);
-        take(i, still, strength, load[0], ux, uy, 0);
+        take(i, still, load[0], ux, uy, 0);
         double raise = solve(load[1], ux, uy, arm, kappa, q, 1);
         if (!Double.isFinite(raise)) {
             return false;
         }
-        take(i, raise, strength, load[1], ux, uy, Math.abs(raise) * q);
+        take(i, raise, load[1], ux, uy, Math.abs(raise) * q);
         double lower = solve(load[2], ux, uy, arm, kappa, q, -1);
         if (!Double.isFinite(lower)) {
             return false;
         }
-        take(i, lower, strength, load[2], ux, uy, -Math.abs(lower) * q);
+        take(i, lower, load[2], ux, uy, -Math.abs(lower) * q);
         up[i] = Math.max(up[i], sign * raise);
         down[i] = Math.max(down[i], -sign * lower);
         return true;
@@ -156,13 +144,11 @@ final class Detail {
         radial2 = Math.sqrt(at[2] * at[2] + at[3] * at[3]);
     }
 
-    private void take(int i, double f, Housing strength, double[] g, double ux, double uy, double side) {
+    private void take(int i, double f, double[] g, double ux, double uy, double side) {
         push[i] = Math.max(push[i], f);
         pull[i] = Math.max(pull[i], -f);
         radial(g, f, ux, uy, side);
         bearing[0] = Math.max(bearing[0], radial1);
         bearing[1] = Math.max(bearing[1], radial2);
-        housing[0] = Math.max(housing[0], strength.share(0, at[0], at[1], radial1));
-        housing[1] = Math.max(housing[1], strength.share(1, at[2], at[3], radial2));
     }
 }

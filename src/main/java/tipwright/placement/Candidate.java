@@ -16,7 +16,7 @@ import tipwright.geometry.Vec2;
  * @param time to raise against the worst load at each tilt, s; infinite when not known
  * @param price of all actuators; infinite when not known
  */
-public record Spot(
+public record Candidate(
         List<Seat> seats,
         ListedActuator actuator,
         double utilisation,
@@ -25,7 +25,7 @@ public record Spot(
         double time,
         double price) {
     /** Copies the list. */
-    public Spot {
+    public Candidate {
         seats = List.copyOf(seats);
     }
 
@@ -54,14 +54,14 @@ public record Spot(
         };
     }
 
-    boolean betterThan(Spot other, Aim aim) {
+    boolean betterThan(Candidate other, Aim aim) {
         double a = cost(aim);
         double b = other.cost(aim);
         return a < b || (a == b && utilisation < other.utilisation);
     }
 
     /** Whether it is nowhere worse and somewhere better. */
-    boolean beats(Spot other) {
+    boolean beats(Candidate other) {
         boolean better = false;
         for (Aim aim : Aim.values()) {
             if (cost(aim) > other.cost(aim)) {
@@ -73,11 +73,17 @@ public record Spot(
     }
 
     /** Whether it is the same actuator with every place nearer than so many m. */
-    boolean near(Spot other, double apart) {
-        boolean near = actuator.name().equals(other.actuator.name());
-        for (int i = 0; near && i < seats.size(); i++) {
-            near = seats.get(i).at().minus(other.seats.get(i).at()).norm() < apart;
+    boolean near(Candidate other, double apart) {
+        return actuator.name().equals(other.actuator.name()) && near(Task.places(other), apart);
+    }
+
+    /** Whether every place is nearer to these than so many m. */
+    boolean near(List<Vec2> at, double apart) {
+        for (int i = 0; i < seats.size(); i++) {
+            if (!(seats.get(i).at().minus(at.get(i)).norm() < apart)) {
+                return false;
+            }
         }
-        return near;
+        return true;
     }
 }

@@ -13,11 +13,11 @@ import tipwright.geometry.Vec2;
  * Candidates spread evenly over all zones at once: a Sobol sequence (S. Joe and F. Y. Kuo, Constructing Sobol sequences with better
  * two-dimensional projections, 2008, as in Hipparchus), shifted by the seed. The first candidate is what is drawn.
  */
-final class Spread {
+final class EvenSpread {
     /** The places to fall back to: so many along the longer side of a zone's box. */
     private static final int ACROSS = 40;
 
-    private final AnyTask task;
+    private final Task task;
     private final double[] shift;
     private final List<List<Vec2>> allowed = new ArrayList<>();
 
@@ -26,7 +26,7 @@ final class Spread {
      *
      * @throws CannotComputeException when no place is left in a zone
      */
-    Spread(AnyTask task, long seed) throws CannotComputeException {
+    EvenSpread(Task task, long seed) throws CannotComputeException {
         this.task = task;
         shift = new SplittableRandom(seed).doubles(2L * task.grounds().size()).toArray();
         for (int i = 0; i < task.grounds().size(); i++) {

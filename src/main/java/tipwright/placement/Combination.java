@@ -4,20 +4,20 @@ package tipwright.placement;
 import java.util.List;
 
 /**
- * Whether a point is, nearly, a mix of others with shares of 0 or more.
+ * Whether a point is, nearly, a combination of others with shares of 0 or more.
  *
  * <p>The least sum of shares is reached with independent points only, so every small set of points is tried. Source: basic
  * solutions of a linear programme.
  */
-final class Mix {
+final class Combination {
     private static final int MOST = 4;
     private static final double CLOSE = 1e-10;
     /** What is left over may be this part of what the shares leave free. */
     private static final double NEAR = 0.1;
 
-    private Mix() {}
+    private Combination() {}
 
-    /** Least sum of the shares, and what is left over counted as tenfold; infinite when it is no such mix. */
+    /** Least sum of the shares, and what is left over counted as tenfold; infinite when it is no such combination. */
     static double least(List<double[]> points, double[] wanted) {
         double best = Double.POSITIVE_INFINITY;
         int sets = 1 << Math.min(points.size(), 10);
