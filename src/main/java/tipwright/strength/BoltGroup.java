@@ -104,6 +104,11 @@ public final class BoltGroup {
         return all;
     }
 
+    /** Design strength of one bolt in pull, N: 0.9 fu As / 1.25. */
+    public double pullStrength() {
+        return PULL * bolts.ultimate() * area;
+    }
+
     /** Share of its design strength that the worst bolt uses. */
     public double share(Vec3 force, Vec3 at) {
         double most = 0;

@@ -2,14 +2,18 @@
 package tipwright.check.joint;
 
 import java.util.List;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
+import tipwright.analysis.CaseResult;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.JointPlan;
 import tipwright.analysis.Mechanism;
+import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Placement;
 import tipwright.analysis.Pose;
+import tipwright.analysis.Row;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.drive.Drive;
@@ -147,6 +151,24 @@ public final class JointLoad {
         Placement placed = pose.bodies().get(body);
         Vec2 p = acting.at().minus(placed.origin()).tilted(-placed.turn());
         return new Held(acting.force().tilted(-placed.turn()), new Vec3(p.x(), p.y(), z));
+    }
+
+    /** Whether it is a load on the tank. */
+    boolean onTank() {
+        return body == analysis.mechanism().tank();
+    }
+
+    /** Shows every load that comes about in a normal dump. */
+    void normal(Consumer<Held> look) {
+        for (CaseResult load : analysis.cases()) {
+            for (Row row : load.rows()) {
+                if (load.load().normalAt(row.tilt())) {
+                    for (MotionDirection direction : MotionDirection.values()) {
+                        look.accept(at(row.pose(), row.balance(direction)));
+                    }
+                }
+            }
+        }
     }
 
     /** Where a value of the load is largest over cases, tilts and ways of moving. */
