@@ -10,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tipwright.check.Checks;
+import tipwright.check.NotKnown;
 import tipwright.check.rule.Check;
 import tipwright.quantity.Spelling;
 import tipwright.report.Prose;
@@ -18,9 +19,12 @@ import tipwright.report.Prose;
 @Command(
         name = "explain",
         description =
-                "Tells the rule of a check, its formula and where it comes from; without a name it lists all checks.",
-        footer = {"  tipwright explain", "  tipwright explain bearing-static"})
+                "Tells the rule of a check, its formula and where it comes from; without a name it lists all checks;"
+                + " 'limits' tells what no check knows.",
+        footer = {"  tipwright explain", "  tipwright explain bearing-static", "  tipwright explain limits"})
 final class ExplainCommand implements Callable<Integer> {
+    private static final String LIMITS = "limits";
+
     @Spec
     private CommandSpec spec;
 
@@ -38,6 +42,12 @@ final class ExplainCommand implements Callable<Integer> {
             for (Check check : Checks.all()) {
                 out.println(padded(check.id()) + check.title());
             }
+            out.println(padded(LIMITS) + "What no check knows");
+            return Exit.FINE;
+        }
+        if (name.equals(LIMITS)) {
+            out.println("What no check knows; look at it yourself, or have it looked at");
+            NotKnown.all().forEach(l -> Prose.wrap("  * ", l).forEach(out::println));
             return Exit.FINE;
         }
         // In results the part of the machine follows after a slash: 'bearing-static/1'.

@@ -21,12 +21,11 @@ import tipwright.strength.StiffenerBar;
  * A flat wall of the tank's inside.
  *
  * @param name for people
- * @param bottom its two lower corners, m, stowed
- * @param top its two upper corners, over those of the bottom, m
+ * @param bottom its two lower corners, m, stowed; of two walls alike, those of both
+ * @param top the upper corners over them, m
  * @param free whether nothing but a rim holds its upper edge
- * @param upright whether stiffeners run up it
  */
-record FlatWall(String name, List<Vec3> bottom, List<Vec3> top, boolean free, boolean upright) {
+record FlatWall(String name, List<Vec3> bottom, List<Vec3> top, boolean free) {
     private static final double LID = 0.7;
 
     /** The walls of a box or a hopper that hold slurry; empty for other tanks. */
@@ -80,18 +79,17 @@ record FlatWall(String name, List<Vec3> bottom, List<Vec3> top, boolean free, bo
                 Vec2 b = p.y() <= q.y() ? q : p;
                 boolean free = open && b.y() > high - 1e-6 && up > -LID;
                 all.add(new FlatWall(
-                        up < -LID ? "bottom " + (i + 1) : "wall " + (i + 1), line(a, half, z), line(b, half, z), free, true));
+                        up < -LID ? "bottom " + (i + 1) : "wall " + (i + 1), line(a, half, z), line(b, half, z), free));
             }
         }
-        for (int side = -1; side <= 1; side += 2) {
-            double at = z + side * half;
-            all.add(new FlatWall(
-                    side < 0 ? "side at -z" : "side at +z",
-                    List.of(new Vec3(left, low, at), new Vec3(right, low, at)),
-                    List.of(new Vec3(left, high, at), new Vec3(right, high, at)),
-                    open,
-                    true));
+        // Both sides are alike; the deeper of the two counts.
+        List<Vec3> lower = new ArrayList<>();
+        List<Vec3> upper = new ArrayList<>();
+        for (double at : new double[] {z - half, z + half}) {
+            lower.addAll(List.of(new Vec3(left, low, at), new Vec3(right, low, at)));
+            upper.addAll(List.of(new Vec3(left, high, at), new Vec3(right, high, at)));
         }
+        all.add(new FlatWall("sides", lower, upper, open));
         return all;
     }
 
@@ -109,7 +107,7 @@ record FlatWall(String name, List<Vec3> bottom, List<Vec3> top, boolean free, bo
 
     /** The wall, or the part of it between stiffeners, with its edges free to turn and held. */
     List<Plate> plates(Wall wall) {
-        double width = upright && wall.stiffeners() != null
+        double width = wall.stiffeners() != null
                 ? Math.min(width(), wall.stiffeners().spacing())
                 : width();
         Wall.Rim rim = wall.rim();
@@ -129,7 +127,7 @@ record FlatWall(String name, List<Vec3> bottom, List<Vec3> top, boolean free, bo
     @Nullable
     StiffenedWall stiffened(Wall wall) {
         Wall.Stiffeners bars = wall.stiffeners();
-        if (bars == null || !upright || width() <= bars.spacing()) {
+        if (bars == null || width() <= bars.spacing()) {
             return null;
         }
         return new StiffenedWall(
