@@ -114,12 +114,16 @@ public final class FatigueCheck implements Check {
     /** Range of the stress on the throat, Pa: at each end of a seam, each part of it between its least and its most. */
     private static double weldRange(FilletWeld weld, JointLoad load) {
         WeldGroup group = new WeldGroup(weld);
+        Vec3 at = load.place();
+        List<Vec3> byX = group.along(new Vec3(1, 0, 0), at);
+        List<Vec3> byY = group.along(new Vec3(0, 1, 0), at);
+        List<Vec3> byZ = group.along(new Vec3(0, 0, 1), at);
         Box[] ends = new Box[group.ends()];
         Arrays.setAll(ends, i -> new Box());
         load.normal(held -> {
-            List<Vec3> at = group.along(held.force(), held.at());
+            Vec3 f = held.force();
             for (int i = 0; i < ends.length; i++) {
-                ends[i].take(at.get(i));
+                ends[i].take(f, byX.get(i), byY.get(i), byZ.get(i));
             }
         });
         double most = 0;
@@ -164,16 +168,29 @@ public final class FatigueCheck implements Check {
 
     /** Least and most of three numbers, nothing included. */
     private static final class Box {
-        private Vec3 low = Vec3.ZERO;
-        private Vec3 high = Vec3.ZERO;
+        private final double[] low = new double[3];
+        private final double[] high = new double[3];
+
+        /** The sum of three vectors, each so many times. */
+        void take(Vec3 times, Vec3 a, Vec3 b, Vec3 c) {
+            take(0, times.x() * a.x() + times.y() * b.x() + times.z() * c.x());
+            take(1, times.x() * a.y() + times.y() * b.y() + times.z() * c.y());
+            take(2, times.x() * a.z() + times.y() * b.z() + times.z() * c.z());
+        }
 
         void take(Vec3 v) {
-            low = new Vec3(Math.min(low.x(), v.x()), Math.min(low.y(), v.y()), Math.min(low.z(), v.z()));
-            high = new Vec3(Math.max(high.x(), v.x()), Math.max(high.y(), v.y()), Math.max(high.z(), v.z()));
+            take(0, v.x());
+            take(1, v.y());
+            take(2, v.z());
+        }
+
+        private void take(int i, double value) {
+            low[i] = Math.min(low[i], value);
+            high[i] = Math.max(high[i], value);
         }
 
         Vec3 span() {
-            return high.minus(low);
+            return new Vec3(high[0] - low[0], high[1] - low[1], high[2] - low[2]);
         }
     }
 }

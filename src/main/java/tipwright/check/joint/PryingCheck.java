@@ -77,10 +77,7 @@ public final class PryingCheck implements Check {
 
     private static Finding one(Findings make, Fastening f, Bolts bolts, JointLoad load, Factors factors) {
         BoltGroup group = new BoltGroup(bolts);
-        Extreme worst = load.worst(held -> group.loads(held.force(), held.at()).stream()
-                .mapToDouble(BoltGroup.Load::pull)
-                .max()
-                .orElse(0));
+        Extreme worst = load.worst(held -> group.pull(held.force(), held.at()));
         Flange flange = f.flange();
         if (flange == null) {
             return worst.value() > 0

@@ -1,10 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check.joint;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Extreme;
+import tipwright.analysis.MotionDirection;
 import tipwright.design.joint.Seat;
 import tipwright.design.tank.CylinderInterior;
 import tipwright.geometry.Vec3;
@@ -30,7 +35,7 @@ final class SeatWall {
         this.influence = influence;
         units = new PatchLoad[] {new PatchLoad(1, 0, 0), new PatchLoad(0, 1, 0), new PatchLoad(0, 0, 1)};
         shares = Arrays.stream(units)
-                .mapToDouble(u -> influence.worst(u).equivalent())
+                .mapToDouble(u -> influence.equivalent(u))
                 .toArray();
     }
 
@@ -81,6 +86,30 @@ final class SeatWall {
         Vec3 moment = held.at().minus(middle).cross(held.force());
         return new PatchLoad(held.force().dot(out), -moment.dot(axis), moment.dot(axis.cross(out)));
     }
+
+    /** The greatest stress of all loads, Pa, and where it is: those that cannot pass one that is known are left out. */
+    Extreme worst(JointLoad load) {
+        List<State> states = new ArrayList<>();
+        load.each((c, row, direction, held) -> {
+            PatchLoad patch = load(held);
+            states.add(new State(patch, bound(patch), row.tilt(), c.name(), direction));
+        });
+        double known = states.stream()
+                .max(Comparator.comparingDouble(State::bound))
+                .map(s -> influence.equivalent(s.load()))
+                .orElse(0.0);
+        Extreme.Search search = Extreme.Search.largest();
+        for (State s : states) {
+            if (!(s.bound() < known)) {
+                double stress = influence.equivalent(s.load());
+                search.offer(stress, s.tilt(), s.loadCase(), s.direction());
+                known = Math.max(known, stress);
+            }
+        }
+        return search.found();
+    }
+
+    private record State(PatchLoad load, double bound, double tilt, String loadCase, MotionDirection direction) {}
 
     /** Stress that a load does not pass, Pa: the sum of what its parts do by themselves. Quick. */
     double bound(PatchLoad load) {

@@ -107,14 +107,7 @@ public final class ShellCheck implements Check {
         } catch (IllegalArgumentException e) {
             return make.missing(name, "fastenings: seat is out of the rule's range: " + e.getMessage());
         }
-        Extreme start = load.worst(held -> under.bound(under.load(held)));
-        JointLoad.Held first = load.at(start);
-        double known = first == null ? 0 : under.worst(under.load(first)).equivalent();
-        // What cannot pass the first stress by its parts alone need not be worked out.
-        Extreme worst = load.worst(held -> {
-            PatchLoad p = under.load(held);
-            return under.bound(p) < known ? 0 : under.worst(p).equivalent();
-        });
+        Extreme worst = under.worst(load);
         JointLoad.Held held = load.at(worst);
         double moved = held == null ? Double.NaN : under.worst(under.load(held)).moved();
         Usage usage = new Usage(worst.value(), wall.yield(), analysis.design().factors().wall(), Kind.PRESSURE);
