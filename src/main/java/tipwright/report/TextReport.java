@@ -44,6 +44,7 @@ public final class TextReport {
         for (String caution : Cautions.all()) {
             lines.addAll(Prose.wrap("  * ", caution));
         }
+        lines.addAll(Prose.wrap("  * ", "'tipwright explain limits' lists the ways to fail that no check here knows."));
         lines.add("");
         lines.add(HeadSection.verdictLine(result, style));
         return String.join("\n", lines) + "\n";
