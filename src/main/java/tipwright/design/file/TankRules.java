@@ -3,8 +3,9 @@ package tipwright.design.file;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tipwright.design.actuator.Tube;
+import tipwright.design.drive.RoundSection;
 import tipwright.design.steel.Pipe;
-import tipwright.design.steel.PipeSize;
 import tipwright.design.tank.Attached;
 import tipwright.design.tank.CylinderInterior;
 import tipwright.design.tank.Interior;
@@ -13,6 +14,7 @@ import tipwright.design.tank.PrismInterior;
 import tipwright.design.tank.Tank;
 import tipwright.geometry.ShapeException;
 import tipwright.geometry.Solid;
+import tipwright.geometry.stock.PipeSize;
 
 /** The tank must have an inside, and should have a way out. */
 final class TankRules {
@@ -57,16 +59,22 @@ final class TankRules {
     }
 
     private static void pipes(Facts facts) {
-        facts.bound().all(Pipe.class).forEach(found -> {
-            if (!PipeSize.of(found.value().size()).isKnown()) {
-                found.wrong(
-                        facts.problems(),
-                        "pipe.size",
-                        "no size of pipe " + Say.quoted(found.value().size()) + " is known here; write it such as"
-                                + " '2 in schedule 40'; sizes: " + String.join(", ", PipeSize.nominal())
-                                + " in; schedules: 40 and 80");
-            }
-        });
+        facts.bound().all(Pipe.class).forEach(found -> known(facts, found, "pipe.size", found.value().size()));
+        facts.bound()
+                .all(RoundSection.class)
+                .forEach(found -> known(facts, found, "pipe", found.value().pipe()));
+        facts.bound().all(Tube.class).forEach(found -> known(facts, found, "pipe", found.value().pipe()));
+    }
+
+    private static void known(Facts facts, Bound.Found<?> found, String key, @Nullable String size) {
+        if (size != null && PipeSize.named(size).isEmpty()) {
+            found.wrong(
+                    facts.problems(),
+                    key,
+                    "no size of pipe " + Say.quoted(size) + " is known here; write it such as"
+                            + " '2 in schedule 40'; sizes: " + String.join(", ", PipeSize.sizes())
+                            + " in; schedules: 10, 40, 80 and 160, STD and XS");
+        }
     }
 
     private static boolean outside(Bound bound) {

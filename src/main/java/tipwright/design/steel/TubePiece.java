@@ -8,6 +8,7 @@ import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.geometry.stock.RoundedTube;
 import tipwright.quantity.Kind;
 
 /**
@@ -35,7 +36,7 @@ public record TubePiece(
 
     /** Area of the section, m2. */
     public double area() {
-        return 2 * wall * (height + wide() - 2 * wall) - (4 - Math.PI) * 3 * wall * wall;
+        return new RoundedTube(height, wide(), wall).area();
     }
 
     private double wide() {
