@@ -6,20 +6,27 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.actuator.Tube;
 import tipwright.design.drive.RoundSection;
 import tipwright.design.steel.Pipe;
+import tipwright.design.steel.TubePiece;
 import tipwright.design.tank.Attached;
 import tipwright.design.tank.CylinderInterior;
+import tipwright.design.tank.HookReading;
 import tipwright.design.tank.Interior;
 import tipwright.design.tank.MeshInterior;
 import tipwright.design.tank.PrismInterior;
 import tipwright.design.tank.Tank;
 import tipwright.geometry.ShapeException;
 import tipwright.geometry.Solid;
+import tipwright.geometry.Vec2;
 import tipwright.geometry.stock.PipeSize;
+import tipwright.quantity.Kind;
 
 /** The tank must have an inside, and should have a way out. */
 final class TankRules {
     private static final double LEAST_KNUCKLE = 0.006;
     private static final double MOST_KNUCKLE = 0.494;
+
+    /** Nearer to the pivot a pull is measured more by luck than by the scale, m. Common practice, no source. */
+    private static final double LEAST_ARM = 0.02;
 
     private TankRules() {}
 
@@ -34,6 +41,8 @@ final class TankRules {
         }
         dish(facts);
         pipes(facts);
+        tubes(facts);
+        weighed(facts);
         List<Attached> attached = facts.bound().list("tank.attached", Attached.class);
         Names.unique(
                 facts, "tank.attached", attached.stream().map(Attached::name).toList());
@@ -64,6 +73,34 @@ final class TankRules {
                 .all(RoundSection.class)
                 .forEach(found -> known(facts, found, "pipe", found.value().pipe()));
         facts.bound().all(Tube.class).forEach(found -> known(facts, found, "pipe", found.value().pipe()));
+    }
+
+    private static void tubes(Facts facts) {
+        facts.bound().all(TubePiece.class).forEach(found -> {
+            if (!found.value().isSound()) {
+                found.wrong(
+                        facts.problems(),
+                        "tube.wall",
+                        "thicker than a quarter of the tube's side; give the wall alone, or a 'bar' or 'flat' if it is solid");
+            }
+        });
+    }
+
+    /** A hook that pulls through the pivot tells nothing of where the centre is. */
+    private static void weighed(Facts facts) {
+        Vec2 pivot = facts.bound().get("pivot.at", Vec2.class);
+        for (Bound.Found<HookReading> found : facts.bound().all(HookReading.class)) {
+            HookReading reading = found.value();
+            if (!(reading.direction().norm() > 0)) {
+                found.wrong(facts.problems(), "direction", "has no length; leave it out for straight up, or give such as [1, 0]");
+            } else if (pivot != null && Math.abs(reading.moment(pivot)) < LEAST_ARM * reading.pull()) {
+                found.wrong(
+                        facts.problems(),
+                        "at",
+                        "the pull goes past the pivot by less than " + Facts.say(LEAST_ARM, Kind.LENGTH)
+                                + " and tells nothing; hook in further away from it");
+            }
+        }
     }
 
     private static void known(Facts facts, Bound.Found<?> found, String key, @Nullable String size) {
@@ -100,6 +137,15 @@ final class TankRules {
         }
         Interior interior = tank == null ? bound.get("tank.interior", Interior.class) : tank.interior();
         if (interior != null && tank == null && interior.needsWall()) {
+            return null;
+        }
+        PrismInterior drawn = bound.get("tank.interior", PrismInterior.class);
+        if (drawn != null && interior instanceof PrismInterior inside && inside.turnedBy(drawn)) {
+            problems.add(
+                    sources.nearest("tank.interior.outline"),
+                    "tank.interior.outline",
+                    "with the wall taken off, a side or the width is gone; the wall is too thick for it, or 'sizes: outside' is"
+                            + " wrong here");
             return null;
         }
         try {

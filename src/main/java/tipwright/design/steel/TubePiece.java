@@ -36,7 +36,12 @@ public record TubePiece(
 
     /** Area of the section, m2. */
     public double area() {
-        return new RoundedTube(height, wide(), wall).area();
+        return isSound() ? new RoundedTube(height, wide(), wall).area() : Double.NaN;
+    }
+
+    /** Whether there is room in it for its rounded corners: no side is under four walls. */
+    public boolean isSound() {
+        return wall > 0 && height >= 4 * wall && wide() >= 4 * wall;
     }
 
     private double wide() {
