@@ -91,9 +91,7 @@ final class TankRules {
         Vec2 pivot = facts.bound().get("pivot.at", Vec2.class);
         for (Bound.Found<HookReading> found : facts.bound().all(HookReading.class)) {
             HookReading reading = found.value();
-            if (!(reading.direction().norm() > 0)) {
-                found.wrong(facts.problems(), "direction", "has no length; leave it out for straight up, or give such as [1, 0]");
-            } else if (pivot != null && Math.abs(reading.moment(pivot)) < LEAST_ARM * reading.pull()) {
+            if (pivot != null && Math.abs(reading.moment(pivot)) < LEAST_ARM * reading.pull()) {
                 found.wrong(
                         facts.problems(),
                         "at",
