@@ -19,7 +19,7 @@ import tipwright.quantity.UnitSystem;
 import tipwright.remedy.FixSearch;
 import tipwright.report.Checked;
 
-/** Gets together what a document is made from; tells what is wrong with a design. */
+/** Collects the inputs of a document and reports problems in the design. */
 final class Filing {
     private final CommandLine line;
     private final Map<String, String> environment;

@@ -14,7 +14,6 @@ import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
-import tipwright.design.drive.Straight;
 import tipwright.drawing.Drawing;
 import tipwright.drawing.Png;
 import tipwright.drawing.Svg;
@@ -53,7 +52,7 @@ final class MapFiles {
         String stem = name.substring(0, name.length() - end.length());
         Map<Pin, Path> all = new EnumMap<>(Pin.class);
         all.put(Pin.FRAME, file);
-        if (design.drive() instanceof Straight) {
+        if (design.drive().direct()) {
             all.put(Pin.TANK, file.resolveSibling(stem + "-tank" + end));
         }
         return all;
@@ -63,7 +62,7 @@ final class MapFiles {
             throws CannotComputeException, FailedException {
         String end = end(file);
         Analysis analysis = Analyser.analyse(design);
-        boolean straight = design.drive() instanceof Straight;
+        boolean straight = design.drive().direct();
         for (Map.Entry<Pin, Path> target : targets(design, file).entrySet()) {
             Pin pin = target.getKey();
             Path to = target.getValue();

@@ -45,7 +45,7 @@ public record Checked(
                     .map(s -> Double.toString(s.bearing().usualFriction()))
                     .distinct()
                     .collect(Collectors.joining(" and "));
-            all.add(new Assumption("friction.pivot", values + " by the kind of bearing", ""));
+            all.add(new Assumption("friction.pivot", values + " (by the kind of bearing)", ""));
         }
         return all;
     }

@@ -21,7 +21,7 @@ public final class EarlyText {
         lines.addAll(Prose.wrap("  ", new Job(design, style.units()).sentence()));
         lines.addAll(Prose.wrap("  ", soFar(early.findings())));
         lines.add("");
-        lines.addAll(new CheckSection(style, TriedFixes.NONE).lines(early.findings()));
+        lines.addAll(new CheckSection(style, design.limits(), TriedFixes.NONE).lines(early.findings()));
         lines.add("");
         lines.addAll(new ForceSection(early.analysis(), style).lines());
         lines.add("");

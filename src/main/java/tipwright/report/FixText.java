@@ -30,6 +30,15 @@ public final class FixText {
         return (ways.size() == 1 ? "Fix, tried: " : "Fix, tried, any of: ") + String.join("; or ", ways) + ".";
     }
 
+    /** The least change that fixes one finding; empty when none is known. */
+    static String least(Finding f, TriedFixes fixes, UnitSystem units) {
+        return fixes.of(f).stream()
+                .findFirst()
+                .map(fix -> "Fix, tried: " + fix.words().show(units)
+                        + (fix.everything() ? "; then every check passes." : "."))
+                .orElse("");
+    }
+
     /** The changes with which nothing fails any more, the least first; none when there is none. */
     static List<String> everything(TriedFixes fixes, UnitSystem units) {
         return fixes.ofEverything().stream()

@@ -86,8 +86,8 @@ public final class JsonMounts {
                 a.aims().stream()
                         .map(aim -> aim.name().toLowerCase(Locale.ROOT))
                         .toList());
-        json.text("actuator", a.spot().actuator().name());
-        json.number("used", a.spot().utilisation());
+        json.text("actuator", a.candidate().actuator().name());
+        json.number("used", a.candidate().utilisation());
         json.text("governing", a.governing() == null ? null : a.governing().id());
         Skeleton skeleton = put.drive().skeleton(put.pivot().at());
         json.number(

@@ -42,7 +42,7 @@ public final class PartsBoxText {
                 good == 0
                         ? "None of them will do with the pins where they are; 'tipwright place' looks for other places."
                         : good + " of " + tried.size()
-                                + " will do; write its name at 'actuator:' and run 'tipwright check' again.");
+                                + " passes. Put its name after actuator: in the file and run tipwright check again.");
         lines.addAll(Prose.wrap(
                 "",
                 "'off' is the most that is used when every pin and the pivot are off by "

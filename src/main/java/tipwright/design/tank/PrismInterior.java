@@ -32,6 +32,19 @@ public record PrismInterior(
     /** Corners nearer to one level than this are level, m. */
     private static final double LEVEL = 1e-6;
 
+    /** Whether a side of it turned round, or the width went, as the wall was taken off the outside. */
+    public boolean turnedBy(PrismInterior outside) {
+        int n = outline.size();
+        for (int i = 0; i < n; i++) {
+            Vec2 inner = outline.get((i + 1) % n).minus(outline.get(i));
+            Vec2 outer = outside.outline.get((i + 1) % n).minus(outside.outline.get(i));
+            if (!(inner.dot(outer) > 0) && outer.norm() > 0) {
+                return true;
+            }
+        }
+        return !(width > 0);
+    }
+
     @Override
     public Solid solid() {
         return Polyhedron.prism(outline, width, z);

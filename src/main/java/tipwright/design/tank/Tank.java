@@ -21,6 +21,7 @@ import tipwright.quantity.Kind;
  * @param sizes which side of the wall was measured; null: inside
  * @param weighed pulls of a hook scale
  * @param open the side that has no wall, which becomes the last of the openings; then null. Not null: the inside has no such side
+ * @param suction vacuum inside while it is filled, Pa; null: none
  */
 @ExactlyOne({"wall", "mass"})
 public record Tank(
@@ -39,6 +40,10 @@ public record Tank(
         @Note("What the tank's sizes are: inside, or outside with the wall taken off") @Nullable Sizes sizes,
         @Note("Pulls of a hook scale that hold the empty tank, which correct its centre") @Counted(atMost = 20) @Preset
                 List<HookReading> weighed,
+        @Note("Vacuum that it is filled by; left out: none")
+                @Measured(value = Kind.PRESSURE, above = "0 Pa", atMost = "101.325 kPa")
+                @Nullable
+                Double suction,
         @Note("The side without a wall: top or front, the dump end; its rim is the lip") @Nullable Open open) {
 
     /** Which side of the wall was measured. */
@@ -85,7 +90,7 @@ public record Tank(
             List<Opening> openings,
             @Nullable Vent vent,
             List<Vec2> outline) {
-        this(interior, wall, mass, attached, openings, vent, outline, null, List.of(), null);
+        this(interior, wall, mass, attached, openings, vent, outline, null, List.of(), null, null);
     }
 
     private static double thickness(@Nullable Wall wall, @Nullable Weighed mass) {
