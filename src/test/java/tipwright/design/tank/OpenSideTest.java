@@ -71,12 +71,24 @@ class OpenSideTest {
                         null,
                         List.of(),
                         tank.sizes(),
-                        List.of(), null, tank.open()));
+                        List.of(),
+                        null,
+                        tank.open()));
     }
 
     private static Tank tank(Interior interior, Tank.Open side, Tank.Sizes sizes) {
         return new Tank(
-                interior, new Wall(WALL, DENSITY, 235e6, null, null), null, List.of(), List.of(), null, List.of(), sizes, List.of(), null, side);
+                interior,
+                new Wall(WALL, DENSITY, 235e6, null, null),
+                null,
+                List.of(),
+                List.of(),
+                null,
+                List.of(),
+                sizes,
+                List.of(),
+                null,
+                side);
     }
 
     private static Design with(Tank tank) throws IOException {
