@@ -41,7 +41,8 @@ public final class WhatIfCheck implements Check {
     public String rule() {
         return "A hose bursts: a lock valve holds the load, or it sinks no faster than allowed. Power is lost: the actuator"
                 + " holds. The load lets go at once: the actuator bears the recoil. A wheel sinks: every check is made anew"
-                + " on the slope that follows. Of several actuators one carries all, or one runs ahead: it bears that.";
+                + " on the slope that follows. A spring that helps breaks, or gas springs are cold and have lost gas: every check is"
+                + " made anew without it. Of several actuators one carries all, or one runs ahead: it bears that.";
     }
 
     @Override
@@ -83,6 +84,7 @@ public final class WhatIfCheck implements Check {
         List<Finding> all = new ArrayList<>(WhatIfFall.find(make, analysis));
         all.add(WhatIfLetGo.find(make, analysis));
         all.add(WhatIfWheel.find(make, analysis, rules));
+        all.addAll(WhatIfHelper.find(make, analysis, rules));
         all.addAll(WhatIfShare.find(make, analysis, rules));
         return all;
     }
