@@ -60,8 +60,9 @@ record TiltLoads(
         double middle = 0.5 * (design.tilt().from() + design.tilt().to());
         Straight far =
                 straight.movedTo(pivot.plus(new Vec2(-ARM, -FAR)), pivot.plus(new Vec2(-ARM, 0).tilted(-middle)));
+        Actuator any = straight.actuators().get(0).actuator();
         Analysis analysis =
-                Analyser.analyse(design.withFriction(new Friction(0.0, 0)).withDrive(far));
+                Analyser.analyse(design.withFriction(new Friction(0.0, 0)).withDrive(far.with(any)));
         if (analysis.stop() != null) {
             throw new CannotComputeException(design.name() + ": placing works for tilt ranges of less than 175 deg");
         }

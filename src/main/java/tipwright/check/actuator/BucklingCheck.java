@@ -16,6 +16,7 @@ import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Sharing;
 import tipwright.design.actuator.TelescopicCylinder;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -88,12 +89,14 @@ public final class BucklingCheck implements Check {
         List<Finding> all = new ArrayList<>();
         for (int i = 0; i < actuators.size(); i++) {
             String part = actuators.size() == 1 ? "" : "actuator " + (i + 1);
-            all.add(one(make, part, analysis, actuators.get(i).actuator(), actuators.size()));
+            all.add(one(make, part, analysis, i));
         }
         return all;
     }
 
-    private static Finding one(Findings make, String part, Analysis analysis, Actuator actuator, int sharing) {
+    private static Finding one(Findings make, String part, Analysis analysis, int index) {
+        List<PlacedActuator> all = analysis.design().drive().actuators();
+        Actuator actuator = all.get(index).actuator();
         if (!Column.known(actuator)) {
             String stages = actuator instanceof TelescopicCylinder ? ", and actuator.stages: bore missing" : "";
             return make.missing(part, "actuator.rod missing" + stages);
@@ -105,7 +108,7 @@ public final class BucklingCheck implements Check {
                 part,
                 analysis,
                 (row, b) -> usage(
-                        b.force() / sharing,
+                        b.force() * Sharing.shares(all, row.pose().length(), true)[index],
                         actuator,
                         row.pose().length(),
                         analysis.design().factors()),

@@ -12,6 +12,7 @@ import tipwright.analysis.Placement;
 import tipwright.analysis.Pose;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Sharing;
 import tipwright.design.drive.Drive;
 import tipwright.design.joint.Fastening;
 import tipwright.geometry.Vec2;
@@ -82,16 +83,19 @@ public final class JointLoad {
             return null;
         }
         List<PlacedActuator> actuators = analysis.design().drive().actuators();
-        double share = 1.0 / actuators.size();
+        int nearest = 0;
+        for (int i = 1; i < actuators.size(); i++) {
+            double gap = Math.abs(actuators.get(i).z() - near);
+            nearest = gap < Math.abs(actuators.get(nearest).z() - near) ? i : nearest;
+        }
+        int index = nearest;
         Source source = (pose, balance) -> {
+            double share = Sharing.shares(actuators, pose.length(), balance.force() > 0)[index];
             Vec2 u = pose.tankPin().minus(pose.framePin()).unit();
             Vec2 f = u.times((fixed ? -share : share) * balance.force());
             return new Acting(new Vec3(f.x(), f.y(), 0), fixed ? pose.framePin() : pose.tankPin());
         };
-        double z = actuators.get(0).z();
-        for (PlacedActuator a : actuators) {
-            z = Math.abs(a.z() - near) < Math.abs(z - near) ? a.z() : z;
-        }
+        double z = actuators.get(index).z();
         return new JointLoad(analysis, source, body, z);
     }
 

@@ -2,13 +2,15 @@
 package tipwright.check.joint;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.JointPlan;
+import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
@@ -17,6 +19,7 @@ import tipwright.check.rule.Usage;
 import tipwright.check.rule.Worked;
 import tipwright.design.Factors;
 import tipwright.design.Limits;
+import tipwright.design.actuator.Sharing;
 import tipwright.design.drive.Drive;
 import tipwright.design.drive.Straight;
 import tipwright.design.joint.PinJoint;
@@ -39,7 +42,7 @@ public final class PinCheck implements Check {
 
     @Override
     public String rule() {
-        return "Each pin of the mechanism bears its force in shear and in bending between lug and cheeks together; of two pins side by side each bears half.";
+        return "Each pin of the mechanism bears its force in shear and in bending between lug and cheeks together; of two pins side by side each bears half, of unlike cylinders on one line each by its area.";
     }
 
     @Override
@@ -80,8 +83,10 @@ public final class PinCheck implements Check {
             PinJoint joint = analysis.design().drive().pinJoint(part.name());
             if (joint != null && finding.id().equals(id() + "/" + part.shown().replace(' ', '-'))) {
                 Worked worked = new Worked(analysis, finding, units);
+                Row row = finding.worst().row(analysis.cases());
                 return worked.balance()
-                        .map(b -> worked.pin(joint, part.load().applyAsDouble(b)))
+                        .filter(b -> row != null)
+                        .map(b -> worked.pin(joint, part.load().of(Objects.requireNonNull(row), b)))
                         .orElse("");
             }
         }
@@ -101,12 +106,18 @@ public final class PinCheck implements Check {
      * @param name in the design
      * @param load that it bears, N
      */
-    private record Part(String shown, String name, ToDoubleFunction<Balance> load) {}
+    private record Part(String shown, String name, Load load) {}
+
+    private interface Load {
+        double of(Row row, Balance balance);
+    }
 
     private static List<Part> parts(Analysis analysis) {
         Drive drive = analysis.design().drive();
-        int sharing = drive.actuators().size();
-        ToDoubleFunction<Balance> push = b -> Math.abs(b.force()) / sharing;
+        Load push = (row, b) -> Math.abs(b.force())
+                * Arrays.stream(Sharing.shares(drive.actuators(), row.pose().length(), b.force() > 0))
+                        .max()
+                        .orElse(1);
         List<Part> all = new ArrayList<>();
         all.add(new Part("frame pin", Drive.FRAME_PIN, push));
         all.add(new Part(drive instanceof Straight ? "tank pin" : "rod pin", Drive.ROD_PIN, push));
@@ -117,7 +128,7 @@ public final class PinCheck implements Check {
             int pins = drive.paired(name) ? 2 : 1;
             if (i != analysis.mechanism().pivot() && !joints.get(i).slide()) {
                 all.add(new Part(
-                        name.replace('-', ' '), name, b -> b.joints().get(joint).norm() / pins));
+                        name.replace('-', ' '), name, (row, b) -> b.joints().get(joint).norm() / pins));
             }
         }
         return all;
@@ -126,7 +137,7 @@ public final class PinCheck implements Check {
     private static Finding one(Findings make, Analysis analysis, Part part) {
         Drive drive = analysis.design().drive();
         PinJoint joint = drive.pinJoint(part.name());
-        double most = Extreme.largest(analysis.cases(), (row, b) -> part.load().applyAsDouble(b))
+        double most = Extreme.largest(analysis.cases(), part.load()::of)
                 .value();
         Text bears = Text.of("bears up to {}", Text.amount(most, Kind.FORCE));
         if (joint == null) {
@@ -138,7 +149,7 @@ public final class PinCheck implements Check {
                 part.shown(),
                 analysis,
                 (row, b) -> usage(
-                        part.load().applyAsDouble(b), joint, analysis.design().factors()),
+                        part.load().of(row, b), joint, analysis.design().factors()),
                 Text.words("combined stress against yield; ").plus(bears));
     }
 
