@@ -41,6 +41,8 @@ import tipwright.check.slurry.VentCheck;
 import tipwright.check.standing.HangCheck;
 import tipwright.check.standing.TipOverCheck;
 import tipwright.check.supply.ElectricalCheck;
+import tipwright.check.supply.GravityReturnCheck;
+import tipwright.check.supply.HandEffortCheck;
 import tipwright.check.supply.HydraulicCheck;
 import tipwright.time.Timing;
 
@@ -51,7 +53,7 @@ public final class Checks {
     /** All checks, in the order in which they are shown. */
     public static List<Check> all() {
         List<Check> all = new ArrayList<>(rules());
-        all.add(24, new WhatIfCheck(rules()));
+        all.add(26, new WhatIfCheck(rules()));
         return List.copyOf(all);
     }
 
@@ -77,6 +79,8 @@ public final class Checks {
                 new CycleTimeCheck(),
                 new ElectricalCheck(),
                 new HydraulicCheck(),
+                new GravityReturnCheck(),
+                new HandEffortCheck(),
                 new SlideCheck(),
                 new VentCheck(),
                 new ChannelCheck(),
