@@ -125,9 +125,12 @@ public final class JointLoad {
             return null;
         }
         boolean twice = design.drive().paired(joint.name());
-        double share = (body == joint.a() ? 1 : -1) * (twice ? 0.5 : 1);
+        double sign = body == joint.a() ? 1 : -1;
+        TwinLinks twins = new TwinLinks(analysis);
         Source source = (pose, balance) -> {
-            Vec2 f = balance.joints().get(i).times(share);
+            Vec2 all = balance.joints().get(i);
+            double share = all.norm() > 0 ? twins.force(i, pose, balance) / all.norm() : 1;
+            Vec2 f = all.times(sign * share);
             return new Acting(new Vec3(f.x(), f.y(), 0), joint.place(pose));
         };
         double middle = design.drive().actuators().stream()

@@ -42,7 +42,8 @@ public final class PinCheck implements Check {
 
     @Override
     public String rule() {
-        return "Each pin of the mechanism bears its force in shear and in bending between lug and cheeks together; of two pins side by side each bears half, of unlike cylinders on one line each by its area.";
+        return "Each pin of the mechanism bears its force in shear and in bending between lug and cheeks together; of two pins side by side each bears half, and the twist"
+                + " where the actuator or the load is off the middle; of unlike cylinders on one line each by its area.";
     }
 
     @Override
@@ -121,14 +122,14 @@ public final class PinCheck implements Check {
         List<Part> all = new ArrayList<>();
         all.add(new Part("frame pin", Drive.FRAME_PIN, push));
         all.add(new Part(drive instanceof Straight ? "tank pin" : "rod pin", Drive.ROD_PIN, push));
+        TwinLinks twins = new TwinLinks(analysis);
         List<JointPlan> joints = analysis.mechanism().joints();
         for (int i = 0; i < joints.size(); i++) {
             int joint = i;
             String name = joints.get(i).name();
-            int pins = drive.paired(name) ? 2 : 1;
             if (i != analysis.mechanism().pivot() && !joints.get(i).slide()) {
                 all.add(new Part(
-                        name.replace('-', ' '), name, (row, b) -> b.joints().get(joint).norm() / pins));
+                        name.replace('-', ' '), name, (row, b) -> twins.force(joint, row.pose(), b)));
             }
         }
         return all;
