@@ -20,7 +20,7 @@ import tipwright.report.Prose;
         name = "explain",
         description =
                 "Tells the rule of a check, its formula and where it comes from; without a name it lists all checks;"
-                + " 'limits' tells what no check knows.",
+                        + " 'limits' tells what no check knows.",
         footer = {"  tipwright explain", "  tipwright explain bearing-static", "  tipwright explain limits"})
 final class ExplainCommand implements Callable<Integer> {
     private static final String LIMITS = "limits";
