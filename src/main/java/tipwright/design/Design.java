@@ -57,7 +57,7 @@ public record Design(
         @Note("How far it tips") TiltRange tilt,
         @Note("Friction; left out: by the kind of bearing") @Preset Friction friction,
         @Note("Safety factors; every default is shown by the program") @Preset Factors factors,
-        @Note("House limits that are no safety factor") @Preset Limits limits,
+        @Note("Your own limits: gaps, angles, leftovers") @Preset Limits limits,
         @Note("Load cases to leave out or to add") @Preset Cases cases,
         @Note("How often it is used") @Preset Use use,
         @Note("What drives the actuators; left out: what the actuator itself is rated for") @Nullable Supply supply,

@@ -94,7 +94,7 @@ public final class Report {
         sheet.part("How each check was worked out");
         page.line(
                 "p",
-                "Used = demand / (capacity / factor); over 100 % fails. The numbers are put in behind each formula.");
+                "Used = needs / has, where has is what there is after the safety factor; over 100 % fails. Your numbers follow each formula.");
         checks.workings(page);
         sheet.part("Inputs as read");
         dossier.origin().lines().forEach(l -> page.line("p class=\"hash\"", l));
@@ -136,7 +136,7 @@ public final class Report {
 
     private void assumptions(Markup page) {
         Grid grid = new Grid(
-                "Taken as usual because the file leaves it out; set it there if yours differs",
+                "Assumed, because the file does not say; change it there if yours differs",
                 Grid.Column.text("key", 38),
                 Grid.Column.text("taken", 24),
                 Grid.Column.text("what it is", 38));

@@ -36,11 +36,11 @@ public final class TextReport {
         lines.addAll(new TimeSection(analysis.design(), style).lines(result.timing()));
         if (!checked.taken().isEmpty()) {
             lines.add("");
-            lines.add(style.heading("Taken as usual; set them in the design file if yours differ"));
+            lines.add(style.heading("Assumed, because the file does not say. Change any that do not fit your machine:"));
             lines.addAll(assumptions(checked.taken()));
         }
         lines.add("");
-        lines.add(style.heading("Before you tip it"));
+        lines.add(style.heading("Before you dump"));
         for (String caution : Cautions.all()) {
             lines.addAll(Prose.wrap("  * ", caution));
         }

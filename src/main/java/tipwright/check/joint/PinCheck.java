@@ -12,13 +12,13 @@ import tipwright.analysis.JointPlan;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
 import tipwright.check.rule.Worked;
 import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.drive.Drive;
-import tipwright.design.drive.Straight;
 import tipwright.design.joint.PinJoint;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -34,7 +34,14 @@ public final class PinCheck implements Check {
 
     @Override
     public String title() {
-        return "Pin";
+        return "Pins: bending and shear";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : Titles.first(part) + ": bending and shear";
     }
 
     @Override
@@ -55,7 +62,7 @@ public final class PinCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE, Trait.CARRIES_TANK);
     }
 
     @Override
@@ -109,7 +116,7 @@ public final class PinCheck implements Check {
         ToDoubleFunction<Balance> push = b -> Math.abs(b.force()) / sharing;
         List<Part> all = new ArrayList<>();
         all.add(new Part("frame pin", Drive.FRAME_PIN, push));
-        all.add(new Part(drive instanceof Straight ? "tank pin" : "rod pin", Drive.ROD_PIN, push));
+        all.add(new Part(drive.rodPinName().replace('-', ' '), Drive.ROD_PIN, push));
         List<JointPlan> joints = analysis.mechanism().joints();
         for (int i = 0; i < joints.size(); i++) {
             int joint = i;

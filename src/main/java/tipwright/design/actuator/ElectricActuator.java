@@ -11,7 +11,7 @@ import tipwright.quantity.Kind;
 /**
  * An electric linear actuator; moving, its ratings reach the rod by their efficiency.
  *
- * @param closed pin to pin when drawn in, m
+ * @param closed pin to pin when closed, m
  * @param stroke m
  * @param push N
  * @param pull N
@@ -21,7 +21,7 @@ import tipwright.quantity.Kind;
  */
 @Choice("electric")
 public record ElectricActuator(
-        @Note("Pin to pin when drawn in") @Measured(value = Kind.LENGTH, above = "0 mm") double closed,
+        @Note("Pin to pin when closed") @Measured(value = Kind.LENGTH, above = "0 mm") double closed,
         @Note("How far it goes out") @Measured(value = Kind.LENGTH, above = "0 mm") double stroke,
         @Note("Rated push") @Measured(value = Kind.FORCE, above = "0 N") double push,
         @Note("Rated pull") @Measured(value = Kind.FORCE, atLeast = "0 N") double pull,
@@ -35,10 +35,10 @@ public record ElectricActuator(
                 Double duty,
         @Note("The rod or screw tube, to check buckling") @Nullable Rod rod,
         @Note("The body, to check buckling") @Nullable Tube tube,
-        @Note("Share of the rating that reaches the rod")
+        @Note("Efficiency: how much of the rated force reaches the rod")
                 @Measured(value = Kind.RATIO, preset = "100 %", above = "0 %", atMost = "100 %")
                 double efficiency,
-        @Note("In your own money, a plain number") @Nullable Double price,
+        @Note("Price, in any currency, number only") @Nullable Double price,
         @Note("Its screw, to see whether the load turns it back") @Nullable Screw screw,
         @Note("yes: a brake holds the screw when the motor is off") @Preset("false") boolean brake)
         implements Actuator {

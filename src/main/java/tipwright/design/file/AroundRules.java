@@ -85,7 +85,7 @@ final class AroundRules {
     private void receiver() {
         Receiver receiver = facts.bound().get("receiver", Receiver.class);
         if (receiver != null && receiver.far().minus(receiver.near()).norm() < SHORTEST) {
-            facts.wrong("receiver.far", "lies on the near edge; the mouth has no width");
+            facts.wrong("receiver.far", "lies on the near edge; move one of them");
         }
     }
 
