@@ -21,9 +21,14 @@ import tipwright.report.Term;
 @Command(
         name = "explain",
         description =
-                "Explains a check (what it tests, the formula, the source) or a word that the program prints;"
-                        + " 'limits' tells what no check knows.",
-        footer = {"  tipwright explain", "  tipwright explain bearing-static", "  tipwright explain lever arm", "  tipwright explain limits"})
+                "Explains a check (what it tests, the formula, the source) or a word that the program prints; 'limits' tells"
+                        + " what no check knows.",
+        footer = {
+            "  tipwright explain",
+            "  tipwright explain bearing-static",
+            "  tipwright explain lever arm",
+            "  tipwright explain limits"
+        })
 final class ExplainCommand implements Callable<Integer> {
     private static final String LIMITS = "limits";
 
