@@ -45,6 +45,8 @@ public final class LimitTable {
     private static final List<Wanted> ALL = List.of(
             Wanted.time("analysis of the demo", "CheckBenchmark.analysis", "silt-trailer", 50),
             Wanted.time("all of `check` on the demo", "CheckBenchmark.check", "silt-trailer", Double.NaN),
+            Wanted.time("wall under a bracket, all loads of it", "WallBenchmark.bracket", "", 5),
+            Wanted.time("flat wall under a liquid", "WallBenchmark.flatWall", "", 5),
             Wanted.time("full cycles of the demo, three loads", "CycleBenchmark.cycles", "silt-trailer", 30),
             Wanted.time("six-link, 181 tilts, all cases", "MechanismBenchmark.everything", "six-link", 20_000),
             Wanted.time("viewer: a pin dragged", "ViewerBenchmark.drag", "", 16),

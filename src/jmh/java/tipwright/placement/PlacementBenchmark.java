@@ -59,7 +59,7 @@ public class PlacementBenchmark {
                 .design()
                 .withTilt(new TiltRange(0, Math.toRadians(110), Math.toRadians(1)))
                 .withCases(new Cases(List.of("heel"), List.of()));
-        table = LoadTable.of(design, design.tilt().tilts());
+        table = Analyser.loads(design);
         TiltLoads loads = TiltLoads.of(design, table);
         FrictionRadii friction = FrictionRadii.of(design);
         double[] radii = {friction.framePin(), friction.rodPin()};

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
+import tipwright.geometry.NotConvergedException;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.linkage.Halt;
@@ -17,6 +18,7 @@ import tipwright.linkage.Posture;
 import tipwright.load.LoadCase;
 import tipwright.load.LoadState;
 import tipwright.load.LoadTable;
+import tipwright.load.TiltGrid;
 
 /** Computes a design over its whole tilt range. */
 public final class Analyser {
@@ -28,7 +30,22 @@ public final class Analyser {
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or has no arm at the first tilt
      */
     public static Analysis analyse(Design design) throws CannotComputeException {
-        return analyse(design, tilts -> LoadTable.of(design, tilts));
+        return analyse(design, TiltGrid.of(design), true, tilts -> LoadTable.of(design, tilts));
+    }
+
+    /**
+     * The load cases that come about only if something goes wrong, over the tilts of an analysis.
+     *
+     * @throws CannotComputeException when friction locks the linkage at one of these tilts
+     */
+    public static List<CaseResult> upsets(Analysis analysis) throws CannotComputeException {
+        Design design = analysis.design();
+        double[] tilts = tilts(analysis);
+        Linkage linkage = linkage(design);
+        LoadTable table = new LoadTable(tilts, LoadTable.upsets(design, tilts), analysis.emptying(), List.of());
+        List<Posture> postures = linkage.sweep(tilts).postures();
+        return balance(design, linkage, analysis.mechanism(), postures, table, null)
+                .cases();
     }
 
     /**
@@ -42,7 +59,7 @@ public final class Analyser {
                 .withDrive(old.drive())
                 .withLinks(old.assists(), old.links())
                 .equals(old);
-        return analyse(design, tilts -> {
+        return analyse(design, TiltGrid.of(design), true, tilts -> {
             LoadTable had = same ? loads(before, tilts) : null;
             return had == null ? LoadTable.of(design, tilts) : had;
         });
@@ -55,17 +72,52 @@ public final class Analyser {
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or has no arm at the first tilt
      */
     public static Analysis analyse(Design design, LoadTable loads) throws CannotComputeException {
-        return analyse(design, tilts -> loads);
+        return analyse(design, loads.tilts(), false, tilts -> loads);
     }
 
-    private static Analysis analyse(Design design, Function<double[], LoadTable> loads) throws CannotComputeException {
+    /**
+     * The loads of a design's tank at the tilts that its contents ask for.
+     *
+     * @throws CannotComputeException when what is in the tank cannot be told
+     */
+    public static LoadTable loads(Design design) throws CannotComputeException {
+        try {
+            return LoadTable.of(design, TiltGrid.of(design));
+        } catch (NotConvergedException lost) {
+            throw CannotComputeException.of(design, lost);
+        }
+    }
+
+    /**
+     * Whether something about the mechanism changes at once between the tilts of an analysis; {@link #analyse(Design)} then looks at
+     * both sides of that too.
+     */
+    public static boolean changes(Analysis analysis) {
+        return Changes.any(analysis);
+    }
+
+    private static Analysis analyse(Design design, double[] grid, boolean refine, Function<double[], LoadTable> loads)
+            throws CannotComputeException {
+        try {
+            return analysed(design, grid, refine, loads);
+        } catch (NotConvergedException lost) {
+            throw CannotComputeException.of(design, lost);
+        }
+    }
+
+    private static Analysis analysed(Design design, double[] grid, boolean refine, Function<double[], LoadTable> loads)
+            throws CannotComputeException {
         Linkage linkage = linkage(design);
         Mechanism mechanism = Mechanism.of(linkage.skeleton());
         if (mechanism.pivot() < 0) {
             throw new CannotComputeException(
                     design.name() + ": drive: no pin is named 'pivot'; it sits in the bearings");
         }
-        Motion motion = linkage.sweep(design.tilt().tilts());
+        Motion motion = linkage.sweep(grid);
+        if (refine) {
+            double[] changes = Changes.of(design, linkage, motion.postures());
+            motion = changes.length == 0 ? motion : linkage.sweep(Changes.with(grid, changes));
+        }
         List<Posture> postures = motion.postures();
         Halt halt = motion.halt();
         if (postures.isEmpty()) {
@@ -77,12 +129,15 @@ public final class Analyser {
 
     /** The loads of an earlier analysis; null when it was not at the same tilts. */
     private static @Nullable LoadTable loads(Analysis before, double[] tilts) {
-        double[] had = before.poses().stream().mapToDouble(Pose::tilt).toArray();
-        if (!Arrays.equals(had, tilts)) {
+        if (!Arrays.equals(tilts(before), tilts)) {
             return null;
         }
         List<LoadCase> cases = before.cases().stream().map(CaseResult::load).toList();
         return new LoadTable(tilts, cases, before.emptying(), before.warnings());
+    }
+
+    private static double[] tilts(Analysis analysis) {
+        return analysis.poses().stream().mapToDouble(Pose::tilt).toArray();
     }
 
     static Linkage linkage(Design design) throws CannotComputeException {

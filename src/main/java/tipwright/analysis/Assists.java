@@ -15,6 +15,7 @@ import tipwright.linkage.Joint;
 import tipwright.linkage.Posture;
 import tipwright.linkage.Reactor;
 import tipwright.linkage.Skeleton;
+import tipwright.load.Gravity;
 
 /** Springs and weights of a design as loads on its linkage. */
 final class Assists {

@@ -12,6 +12,7 @@ import tipwright.geometry.Vec3;
 import tipwright.linkage.Linkage;
 import tipwright.linkage.Posture;
 import tipwright.linkage.Reactor;
+import tipwright.load.Gravity;
 
 /**
  * Finds the balance of a load at one posture after another: at rest without friction, and in slow motion with friction against

@@ -11,6 +11,7 @@ import tipwright.geometry.Vec3;
 import tipwright.linkage.Joint;
 import tipwright.linkage.Posture;
 import tipwright.linkage.Skeleton;
+import tipwright.load.Gravity;
 import tipwright.load.LoadState;
 import tipwright.load.LoadTable;
 

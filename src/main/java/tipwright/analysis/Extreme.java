@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The worst of something over loads, tilts and directions of motion, and where it is. This is the only place that chooses: the
- * first of those that are equal governs, and a value that is no number governs over all others, so that no check can pass it.
+ * first of those that are equal but for rounding governs, and a value that is no number governs over all others, so that no check can pass it.
  *
  * @param value that is worst
  * @param tilt rad; NaN: none governs
@@ -94,6 +94,9 @@ public record Extreme(double value, double tilt, @Nullable String loadCase, @Nul
 
     /** Takes values one after another and keeps the worst. Belongs to one loop. */
     public static final class Search {
+        /** Share by which rounding alone may make two differ: friction is found by repetition to a hundredth of a billionth. */
+        private static final double ROUNDING = 1e-10;
+
         private final double sign;
         private final double alike;
         private Extreme found;
@@ -130,8 +133,9 @@ public record Extreme(double value, double tilt, @Nullable String loadCase, @Nul
         /** Whether this value is the worst so far. */
         public boolean offer(
                 double value, double tilt, @Nullable String loadCase, @Nullable MotionDirection direction) {
+            double slack = Double.isFinite(found.value()) ? alike + ROUNDING * Math.abs(found.value()) : 0;
             boolean worse =
-                    Double.isNaN(value) ? !Double.isNaN(found.value()) : sign * value > sign * found.value() + alike;
+                    Double.isNaN(value) ? !Double.isNaN(found.value()) : sign * value > sign * found.value() + slack;
             if (worse) {
                 found = new Extreme(value, tilt, loadCase, direction);
             }

@@ -23,6 +23,9 @@ final class Stops {
                             + " moving pin turns, and has no arm left; move a mount so that its line stays clear of it";
                     case BRANCH_JUMP -> "at " + at
                             + " of tilt the linkage could only go on by snapping over to another way of standing";
+                    case NOT_FOLLOWED -> "the linkage could not be followed past " + at
+                            + " of tilt: its position did not converge within the steps that are allowed;"
+                            + " move a mount so that it runs more freely there";
                 };
         return new Stop(halt.tilt(), why);
     }

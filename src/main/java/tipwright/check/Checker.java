@@ -2,13 +2,18 @@
 package tipwright.check;
 
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.rule.Finding;
 import tipwright.design.Design;
+import tipwright.geometry.NotConvergedException;
 import tipwright.time.CycleTimer;
 import tipwright.time.Timing;
 
@@ -19,33 +24,107 @@ public final class Checker {
     /**
      * Checks a design.
      *
-     * @throws CannotComputeException when the mechanism cannot be assembled as drawn
+     * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or something does not converge
      */
     public static Result check(Design design) throws CannotComputeException {
+        return check(design, Early.Listener.of(early -> {}));
+    }
+
+    /**
+     * Checks a design, and tells what is known at once if the rest takes long.
+     *
+     * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or something does not converge
+     */
+    public static Result check(Design design, Early.Listener listener) throws CannotComputeException {
         Analysis analysis = Analyser.analyse(design);
-        CompletableFuture<Timing> inTime = CompletableFuture.supplyAsync(() -> CycleTimer.time(analysis));
-        CompletableFuture<List<Finding>> findings = inTime.thenApply(timing -> Checks.run(analysis, timing));
-        @Nullable HowFull howFull = Fullness.of(design);
-        return new Result(analysis, findings.join(), howFull, inTime.join());
+        FutureTask<InTime> inTime =
+                started(() -> InTime.of(analysis, listener.timer().apply(analysis)));
+        FutureTask<FullOrNot> howFull = started(() -> new FullOrNot(Fullness.of(design)));
+        long end = System.nanoTime() + listener.patience().toNanos();
+        if (!done(inTime, end) || !done(howFull, end)) {
+            listener.told().accept(new Early(analysis, Checks.run(analysis)));
+        }
+        InTime found = result(inTime, design);
+        return new Result(analysis, found.findings(), result(howFull, design).most(), found.timing());
     }
 
     /**
      * Checks a design without asking how full it may be, which takes longest.
      *
-     * @throws CannotComputeException when the mechanism cannot be assembled as drawn
+     * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or something does not converge
      */
     public static Result asFilled(Design design) throws CannotComputeException {
         Analysis analysis = Analyser.analyse(design);
-        Timing timing = CycleTimer.time(analysis);
-        return new Result(analysis, Checks.run(analysis, timing), null, timing);
+        try {
+            InTime found = InTime.of(analysis, CycleTimer.time(analysis));
+            return new Result(analysis, found.findings(), null, found.timing());
+        } catch (NotConvergedException e) {
+            throw CannotComputeException.of(design, e);
+        }
     }
 
     /**
      * The findings of every check alone.
      *
-     * @throws CannotComputeException when the mechanism cannot be assembled as drawn
+     * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or something does not converge
      */
     public static List<Finding> findings(Design design) throws CannotComputeException {
         return asFilled(design).findings();
+    }
+
+    private record InTime(Timing timing, List<Finding> findings) {
+        static InTime of(Analysis analysis, Timing timing) {
+            return new InTime(timing, Checks.run(analysis, timing));
+        }
+    }
+
+    private record FullOrNot(@Nullable HowFull most) {}
+
+    /** Begins work on a thread of its own, which does not keep the program alive. */
+    private static <T> FutureTask<T> started(Callable<T> work) {
+        FutureTask<T> task = new FutureTask<>(work);
+        Thread thread = new Thread(task, "check");
+        thread.setDaemon(true);
+        thread.start();
+        return task;
+    }
+
+    /** Waits for work until a time of the clock, ns; however it ended, it is done. */
+    private static boolean done(FutureTask<?> work, long end) {
+        try {
+            work.get(Math.max(0, end - System.nanoTime()), TimeUnit.NANOSECONDS);
+            return true;
+        } catch (TimeoutException e) {
+            return false;
+        } catch (ExecutionException e) {
+            return true;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return true;
+        }
+    }
+
+    private static <T> T result(FutureTask<T> work, Design design) throws CannotComputeException {
+        try {
+            return work.get();
+        } catch (ExecutionException e) {
+            Throwable cause = e.getCause();
+            if (cause instanceof NotConvergedException lost) {
+                throw CannotComputeException.of(design, lost);
+            }
+            if (cause instanceof CannotComputeException cannot) {
+                throw cannot;
+            }
+            if (cause instanceof Error error) {
+                throw error;
+            }
+            if (cause instanceof RuntimeException fault) {
+                throw fault;
+            }
+            throw new IllegalStateException(cause);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new CannotComputeException(design.name() + ": the check was interrupted", e);
+        }
     }
 }

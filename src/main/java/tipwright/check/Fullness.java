@@ -15,6 +15,8 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.drive.TiltRange;
 import tipwright.design.tank.Slurry;
+import tipwright.geometry.Bisection;
+import tipwright.geometry.NotConvergedException;
 import tipwright.geometry.Range;
 import tipwright.geometry.Vec3;
 import tipwright.load.Contents;
@@ -59,6 +61,10 @@ final class Fullness {
         @Override
         public List<Finding> findings(Analysis analysis) {
             Timing timing = CycleTimer.time(analysis);
+            if (timing.lost()) {
+                // what is not known is no pass
+                throw new NotConvergedException("how full it may be: " + timing.missing());
+            }
             return RULES.stream()
                     .flatMap(c -> c.run(analysis, timing).stream())
                     .filter(f -> !leftOut.contains(f.id()))
@@ -155,34 +161,28 @@ final class Fullness {
         if (limit == null) {
             return answer(design, 1, density, null);
         }
+        String[] stops = {limit};
+        Bisection.Question<CannotComputeException> passes = fill -> {
+            String failure = firstFailure(quick, fill, rules);
+            stops[0] = failure == null ? stops[0] : failure;
+            return failure == null;
+        };
         double bad = 1;
-        double good = bad;
-        while (limit != null) {
+        double good = Math.max(0, bad - STEP);
+        while (!passes.good(good)) {
             bad = good;
             if (good <= 0) {
                 return null;
             }
             good = Math.max(0, good - STEP);
-            String next = firstFailure(quick, good, rules);
-            if (next == null) {
-                break;
-            }
-            limit = next;
         }
-        while (bad - good > rules.coarser() * CLOSE) {
-            double middle = 0.5 * (good + bad);
-            String failure = firstFailure(quick, middle, rules);
-            if (failure == null) {
-                good = middle;
-            } else {
-                bad = middle;
-                limit = failure;
-            }
-        }
+        double close = rules.coarser() * CLOSE;
+        good = Bisection.between(good, bad, close, "the fullest the tank may be, as a share", passes)
+                .good();
         while (good > 0 && firstFailure(design, good, rules) != null) {
-            good = Math.max(0, good - rules.coarser() * CLOSE);
+            good = Math.max(0, good - close);
         }
-        return answer(design, good, density, limit);
+        return answer(design, good, density, stops[0]);
     }
 
     private static Design coarse(Design design) {
@@ -216,15 +216,14 @@ final class Fullness {
         if (passesAsItIs && !fails(design, full.withDensity(bad), rules)) {
             return bad;
         }
-        while (bad - good > rules.coarser() * DENSITY_CLOSE) {
-            double middle = 0.5 * (good + bad);
-            if (fails(design, full.withDensity(middle), rules)) {
-                bad = middle;
-            } else {
-                good = middle;
-            }
-        }
-        return good;
+        String what = "the densest slurry of a full tank, kg/m3";
+        return Bisection.between(
+                        good,
+                        bad,
+                        rules.coarser() * DENSITY_CLOSE,
+                        what,
+                        density -> !fails(design, full.withDensity(density), rules))
+                .good();
     }
 
     private static boolean fails(Design design, Slurry slurry, Rules rules) throws CannotComputeException {

@@ -9,32 +9,49 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
+import tipwright.check.Early;
 import tipwright.check.Result;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
+import tipwright.doubt.Doubter;
 import tipwright.report.Checked;
 import tipwright.report.CsvReport;
+import tipwright.report.EarlyText;
 import tipwright.report.JsonReport;
 import tipwright.report.Style;
 import tipwright.report.TextReport;
-import tipwright.report.WholeFile;
 
 /** Reads a design, checks it and writes the answer. */
 final class CheckRun {
     private final PrintWriter out;
     private final PrintWriter err;
     private final Terminal terminal;
+    private final Function<Consumer<Early>, Early.Listener> listener;
+
+    /**
+     * Where to; what is known at once goes there after two seconds.
+     *
+     * @param out for the answer
+     * @param err for everything else
+     */
+    CheckRun(PrintWriter out, PrintWriter err, Terminal terminal) {
+        this(out, err, terminal, Early.Listener::of);
+    }
 
     /**
      * Where to.
      *
      * @param out for the answer
      * @param err for everything else
+     * @param listener how long is waited before what is known at once is told
      */
-    CheckRun(PrintWriter out, PrintWriter err, Terminal terminal) {
+    CheckRun(PrintWriter out, PrintWriter err, Terminal terminal, Function<Consumer<Early>, Early.Listener> listener) {
+        this.listener = listener;
         this.out = out;
         this.err = err;
         this.terminal = terminal;
@@ -60,18 +77,35 @@ final class CheckRun {
             return problems(bad.problems());
         }
         Reading.Good good = (Reading.Good) source.reading();
+        List<String> remarks = good.warnings().stream().map(Problem::text).toList();
+        boolean colour = file == null && terminal.colour();
+        Style style = new Style(colour, shown.units(good));
+        boolean watched = file == null && form == Form.TEXT && terminal.interactive();
+        Outputs outputs = Outputs.sparing(source);
+        if (file != null) {
+            outputs.spare(file);
+        }
         Result result;
         try {
-            result = Checker.check(good.design());
+            result = Checker.check(good.design(), listener.apply(early -> {
+                if (watched) {
+                    out.print(EarlyText.of(early, style));
+                    out.flush();
+                }
+            }));
         } catch (CannotComputeException e) {
             err.println(source.name() + ": " + e.getMessage());
             return Exit.CANNOT_COMPUTE;
         }
-        List<String> remarks = good.warnings().stream().map(Problem::text).toList();
-        Checked checked = new Checked(result, good.assumptions(), remarks);
-        boolean colour = file == null && terminal.colour();
-        write(checked, form, new Style(colour, shown.units(good)), file);
-        return Exit.of(result.verdict());
+        Checked checked = new Checked(
+                result, good.assumptions(), remarks, form == Form.CSV ? null : Doubter.ask(good, result.findings()));
+        if (file == null) {
+            print(checked, form, style);
+        } else {
+            outputs.write(file, stream -> write(checked, form, style, stream));
+            out.println(checked.result().verdict().word() + ": written to " + file);
+        }
+        return Exit.of(result);
     }
 
     private int problems(List<Problem> problems) {
@@ -85,17 +119,9 @@ final class CheckRun {
         return Exit.NOT_UNDERSTOOD;
     }
 
-    private void write(Checked checked, Form form, Style style, @Nullable Path file) throws FailedException {
+    private void print(Checked checked, Form form, Style style) throws FailedException {
         try {
-            if (file == null) {
-                write(checked, form, style, out);
-                if (out.checkError()) {
-                    throw new IOException("the output could not be written, the disk may be full");
-                }
-            } else {
-                WholeFile.write(file, stream -> write(checked, form, style, stream));
-                out.println(checked.result().verdict().word() + ": written to " + file);
-            }
+            write(checked, form, style, out);
         } catch (IOException e) {
             throw new FailedException(String.valueOf(e.getMessage()), e);
         }

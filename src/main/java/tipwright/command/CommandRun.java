@@ -2,6 +2,8 @@
 package tipwright.command;
 
 import java.io.PrintWriter;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.CompletionException;
@@ -10,6 +12,8 @@ import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Help.ColorScheme;
 import picocli.CommandLine.HelpCommand;
+import picocli.CommandLine.TypeConversionException;
+import tipwright.geometry.NotConvergedException;
 
 /** Runs one command line; whatever happens ends in an exit code and a sentence, never in a stack trace. */
 final class CommandRun {
@@ -17,8 +21,20 @@ final class CommandRun {
 
     /** The exit code, see {@link Exit}. */
     static int run(String[] args, PrintWriter out, PrintWriter err, Terminal terminal) {
+        PrintWriter safeOut = new PrintWriter(new TerminalWriter(out, terminal.colour()));
+        PrintWriter safeErr = new PrintWriter(new TerminalWriter(err, terminal.colour()));
+        int code = run(args, safeOut, safeErr, new Tipwright(terminal, err));
+        safeOut.flush();
+        safeErr.flush();
+        if (out.checkError()) {
+            err.println("tipwright: the output could not be written whole; the disk may be full");
+        }
+        return out.checkError() || err.checkError() ? Exit.CANNOT_COMPUTE : code;
+    }
+
+    private static int run(String[] args, PrintWriter out, PrintWriter err, Tipwright root) {
         try {
-            return line(args, out, err, terminal).execute(args);
+            return line(args, out, err, root).execute(args);
         } catch (StackOverflowError | OutOfMemoryError e) {
             err.println("tipwright: the machine ran out of memory ("
                     + e.getClass().getSimpleName() + "); try a coarser tilt step or a smaller mesh");
@@ -30,8 +46,8 @@ final class CommandRun {
     }
 
     /** The commands that these arguments may need: setting up all of them takes longer than most checks. */
-    static CommandLine line(String[] args, PrintWriter out, PrintWriter err, Terminal terminal) {
-        CommandLine line = new CommandLine(new Tipwright(terminal));
+    static CommandLine line(String[] args, PrintWriter out, PrintWriter err, Tipwright root) {
+        CommandLine line = new CommandLine(root);
         Map<String, Supplier<Object>> commands = commands();
         String first = args.length == 0 ? "" : args[0];
         commands.forEach((name, command) -> {
@@ -39,15 +55,16 @@ final class CommandRun {
                 line.addSubcommand(name, command.get());
             }
         });
-        Ansi ansi = terminal.colour() ? Ansi.ON : Ansi.OFF;
+        Ansi ansi = root.terminal().colour() ? Ansi.ON : Ansi.OFF;
         ColorScheme colours = CommandLine.Help.defaultColorScheme(ansi);
+        line.registerConverter(Path.class, CommandRun::path);
         return line.setOut(out)
                 .setErr(err)
                 .setColorScheme(colours)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler((e, failed, parsed) -> {
                     failed.getErr().println("tipwright: " + sentence(e));
-                    return Exit.CANNOT_COMPUTE;
+                    return e instanceof FailedException f ? f.code() : Exit.CANNOT_COMPUTE;
                 });
     }
 
@@ -57,6 +74,7 @@ final class CommandRun {
         all.put("check", CheckCommand::new);
         all.put("time", TimeCommand::new);
         all.put("new", NewCommand::new);
+        all.put("mirror", MirrorCommand::new);
         all.put("actuators", ActuatorsCommand::new);
         all.put("place", PlaceCommand::new);
         all.put("tolerance", ToleranceCommand::new);
@@ -73,7 +91,20 @@ final class CommandRun {
         return all;
     }
 
+    private static Path path(String name) {
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException e) {
+            throw new TypeConversionException("'" + name + "' is no name for a file on this computer");
+        }
+    }
+
     private static String sentence(Exception e) {
+        for (Throwable t = e; t != null; t = t.getCause()) {
+            if (t instanceof NotConvergedException) {
+                return String.valueOf(t.getMessage());
+            }
+        }
         return e instanceof FailedException ? String.valueOf(e.getMessage()) : fault(e);
     }
 

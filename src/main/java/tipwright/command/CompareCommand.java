@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.command;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,7 +21,6 @@ import tipwright.quantity.UnitSystem;
 import tipwright.report.Checked;
 import tipwright.report.Comparison;
 import tipwright.report.Style;
-import tipwright.report.WholeFile;
 
 /** Puts designs side by side. */
 @Command(
@@ -66,7 +64,11 @@ final class CompareCommand implements Callable<Integer> {
         Path to = file;
         List<DesignSource> sources = designs.stream().map(DesignSource::find).toList();
         UnitSystem units = shown.units(sources.get(0).reading());
+        Outputs outputs = Outputs.sparing(sources.toArray(new DesignSource[0]));
         Paper paper = to == null ? null : Papers.of(to, size, units, spec.commandLine());
+        if (to != null) {
+            outputs.spare(to);
+        }
         Filing filing = new Filing(spec.commandLine(), parent.terminal().environment());
         List<Dossier> dossiers = new ArrayList<>();
         for (DesignSource source : sources) {
@@ -81,11 +83,7 @@ final class CompareCommand implements Callable<Integer> {
         List<Checked> all = dossiers.stream().map(Dossier::checked).toList();
         spec.commandLine().getOut().print(Comparison.text(all, style));
         if (to != null && paper != null) {
-            try {
-                WholeFile.write(to, out -> Contrast.write(dossiers, paper, out));
-            } catch (IOException e) {
-                throw new FailedException(String.valueOf(e.getMessage()), e);
-            }
+            outputs.write(to, out -> Contrast.write(dossiers, paper, out));
             spec.commandLine().getOut().println("written to " + to);
         }
         return Exit.FINE;

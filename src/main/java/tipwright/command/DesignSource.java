@@ -43,6 +43,15 @@ record DesignSource(String name, boolean inPlaceOfFile, Reading reading) {
         return bad(asked, "there is no such file; " + instead(bare));
     }
 
+    /** Whether a file has this name. */
+    static boolean isFile(String name) {
+        try {
+            return Files.exists(Path.of(name));
+        } catch (InvalidPathException e) {
+            return false;
+        }
+    }
+
     private static DesignSource shipped(String name, boolean inPlaceOfFile) {
         return new DesignSource(name, inPlaceOfFile, DesignFile.shipped(name + ".yaml"));
     }

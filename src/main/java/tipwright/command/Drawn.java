@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.command;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -20,8 +18,6 @@ import tipwright.viewer.start.DesignName;
  * @param name null when it cannot be read; the problems have been told
  */
 record Drawn(@Nullable DesignName name, @Nullable Design design, Reading reading) {
-    private static final List<String> BUILT_IN = List.of("held", "draining", "heaped", "caked", "empty", "heel");
-
     /** Finds and reads it; tells its problems. */
     static Drawn find(@Nullable String asked, CommandLine line) {
         DesignSource source = DesignSource.find(asked);
@@ -37,20 +33,20 @@ record Drawn(@Nullable DesignName name, @Nullable Design design, Reading reading
 
     /** What the drawing program is to open, whether or not it can be read; null: there is no such thing, as told. */
     static @Nullable DesignName openable(@Nullable String asked, CommandLine line) {
-        if (asked != null && Files.exists(Path.of(asked))) {
+        if (asked != null && DesignSource.isFile(asked)) {
             return new DesignName(asked, false);
         }
         return find(asked, line).name();
     }
 
     private static DesignName name(@Nullable String asked, DesignSource source) {
-        boolean file = asked != null && Files.exists(Path.of(asked));
+        boolean file = asked != null && DesignSource.isFile(asked);
         return new DesignName(source.name(), !file);
     }
 
     /** A load case that the design has. */
     String loadCase(String asked, CommandLine line) {
-        List<String> names = new ArrayList<>(BUILT_IN);
+        List<String> names = new ArrayList<>(Cases.BUILT_IN);
         Design d = design;
         if (d != null) {
             names.removeAll(d.cases().skip());

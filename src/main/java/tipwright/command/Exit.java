@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.command;
 
+import tipwright.check.Result;
 import tipwright.check.rule.Verdict;
 
 /** Exit codes; the help of every command lists them. */
@@ -12,7 +13,11 @@ final class Exit {
 
     private Exit() {}
 
-    static int of(Verdict verdict) {
-        return verdict == Verdict.FAIL ? FAILS : FINE;
+    /** A design of which something could not be worked out is not fine, unless it fails anyway. */
+    static int of(Result result) {
+        if (result.verdict() == Verdict.FAIL) {
+            return FAILS;
+        }
+        return result.timing().lost() ? CANNOT_COMPUTE : FINE;
     }
 }

@@ -9,10 +9,12 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
+import tipwright.check.Result;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
 import tipwright.document.Origin;
 import tipwright.document.Stills;
+import tipwright.doubt.Doubter;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.Checked;
 
@@ -44,7 +46,8 @@ final class Filing {
         Origin origin = Origin.of(source.name(), good.files(), version, today);
         try {
             List<String> remarks = good.warnings().stream().map(Problem::text).toList();
-            Checked checked = new Checked(Checker.check(good.design()), good.assumptions(), remarks);
+            Result result = Checker.check(good.design());
+            Checked checked = new Checked(result, good.assumptions(), remarks, Doubter.ask(good, result.findings()));
             return new Filed(checked, origin, Exit.FINE);
         } catch (CannotComputeException e) {
             line.getErr().println(source.name() + ": " + e.getMessage());

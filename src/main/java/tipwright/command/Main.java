@@ -3,6 +3,7 @@ package tipwright.command;
 
 import java.io.FileDescriptor;
 import java.io.PrintWriter;
+import java.util.List;
 
 /** Entry point of the program. */
 public final class Main {
@@ -10,10 +11,21 @@ public final class Main {
 
     /** Runs a command line and ends with its exit code; without arguments it checks the shipped demo design. */
     public static void main(String[] args) {
+        // Pictures and texts are drawn without a display; the programs that do show something are started apart.
+        System.setProperty("java.awt.headless", "true");
         PrintWriter out = Outlet.writer(FileDescriptor.out);
         PrintWriter err = Outlet.writer(FileDescriptor.err);
         Terminal terminal = new Terminal(interactive(), System.getenv());
-        int code = CommandRun.run(args, out, err, terminal);
+        String fault = Locality.here().fault(List.of(args));
+        int code = Exit.NOT_UNDERSTOOD;
+        if (fault == null) {
+            try (StillAtWork told = StillAtWork.on(err, watched() && !lasts(args))) {
+                code = CommandRun.run(args, out, err, terminal);
+                told.stop();
+            }
+        } else {
+            err.println("tipwright: " + fault);
+        }
         out.flush();
         err.flush();
         if (code != 0) {
@@ -28,5 +40,16 @@ public final class Main {
         return launcher == null
                 ? Runtime.version().feature() < 22 && System.console() != null
                 : Boolean.parseBoolean(launcher);
+    }
+
+    /** Whether a command goes on for as long as a person likes, or tells by itself how far it is. */
+    private static boolean lasts(String[] args) {
+        return args.length > 0 && (args[0].equals("view") || args[0].equals("place"));
+    }
+
+    /** Whether a person sees the error output; where no launcher tells, it is taken to go where the output goes. */
+    private static boolean watched() {
+        String launcher = System.getProperty("tipwright.watched");
+        return launcher == null ? interactive() : Boolean.parseBoolean(launcher);
     }
 }

@@ -6,8 +6,9 @@ import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.EnumMap;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
@@ -17,7 +18,6 @@ import tipwright.drawing.Svg;
 import tipwright.placement.Pin;
 import tipwright.placement.PlacementMap;
 import tipwright.quantity.UnitSystem;
-import tipwright.report.WholeFile;
 import tipwright.sheet.MapPicture;
 
 /** Writes the maps of both pins. */
@@ -43,20 +43,28 @@ final class MapFiles {
         return name.substring(Math.max(0, name.lastIndexOf('.'))).toLowerCase(Locale.ROOT);
     }
 
-    static void write(Design design, Path file, UnitSystem units, PrintWriter out)
-            throws CannotComputeException, FailedException {
+    /** The file of each pin that has a map. */
+    static Map<Pin, Path> targets(Design design, Path file) {
         String name = String.valueOf(file.getFileName());
         String end = end(file);
         String stem = name.substring(0, name.length() - end.length());
+        Map<Pin, Path> all = new EnumMap<>(Pin.class);
+        all.put(Pin.FRAME, file);
+        if (design.drive().direct()) {
+            all.put(Pin.TANK, file.resolveSibling(stem + "-tank" + end));
+        }
+        return all;
+    }
+
+    static void write(Design design, Path file, UnitSystem units, Outputs outputs, PrintWriter out)
+            throws CannotComputeException, FailedException {
+        String end = end(file);
         boolean straight = design.drive().direct();
-        for (Pin pin : straight ? List.of(Pin.values()) : List.of(Pin.FRAME)) {
-            Path to = pin == Pin.FRAME ? file : file.resolveSibling(stem + "-tank" + end);
+        for (Map.Entry<Pin, Path> target : targets(design, file).entrySet()) {
+            Pin pin = target.getKey();
+            Path to = target.getValue();
             Drawing drawing = MapPicture.of(PlacementMap.of(design, pin, straight ? CELLS : FEW_CELLS), units);
-            try {
-                WholeFile.write(to, stream -> write(drawing, end, stream));
-            } catch (IOException e) {
-                throw new FailedException(String.valueOf(e.getMessage()), e);
-            }
+            outputs.write(to, stream -> write(drawing, end, stream));
             out.println("map: written to " + to);
         }
     }

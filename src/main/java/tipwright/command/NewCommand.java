@@ -21,7 +21,7 @@ import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
 import tipwright.design.tank.MeshInterior;
 import tipwright.quantity.Spelling;
-import tipwright.report.WholeFile;
+import tipwright.report.Inputs;
 
 /** Writes a design to start from. */
 @Command(
@@ -69,20 +69,20 @@ final class NewCommand implements Callable<Integer> {
                 return Exit.CANNOT_COMPUTE;
             }
         }
-        try {
-            WholeFile.write(to, out -> out.write(starter));
-            if (mesh != null && beside != null) {
-                byte[] bytes = Beside.shipped().read(mesh, DesignFile.LARGEST);
-                WholeFile.write(beside, out -> out.write(bytes));
-            }
-        } catch (IOException e) {
-            throw new FailedException(String.valueOf(e.getMessage()), e);
+        Outputs outputs = new Outputs(new Inputs(List.of(to)));
+        if (beside != null) {
+            // The design needs its mesh: neither may take the place of the other.
+            outputs.spare(beside);
+        }
+        new Outputs(new Inputs(List.of())).write(to, out -> out.write(starter));
+        if (mesh != null && beside != null) {
+            outputs.write(beside, out -> out.write(shippedFile(mesh)));
         }
         spec.commandLine().getOut().println("Written: " + to + ". Next: tipwright check " + to);
         return Exit.FINE;
     }
 
-    private byte[] shipped(String name) throws FailedException {
+    private byte[] shipped(String name) {
         if (!name.matches("[a-z0-9-]+") || !ShippedDesigns.has(name)) {
             String near = Spelling.nearest(name, ShippedDesigns.names());
             throw new ParameterException(
@@ -92,10 +92,14 @@ final class NewCommand implements Callable<Integer> {
                                     ? "there are " + String.join(", ", ShippedDesigns.names())
                                     : "did you mean '" + near + "'?"));
         }
+        return shippedFile(name + ".yaml");
+    }
+
+    private static byte[] shippedFile(String name) {
         try {
-            return Beside.shipped().read(name + ".yaml", DesignFile.LARGEST);
+            return Beside.shipped().read(name, DesignFile.LARGEST);
         } catch (IOException e) {
-            throw new FailedException(String.valueOf(e.getMessage()), e);
+            throw new IllegalStateException(name + " is missing from the program", e);
         }
     }
 

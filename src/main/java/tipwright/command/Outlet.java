@@ -8,6 +8,7 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 
 /** An output of the process; when its reader has had enough ('| head'), the rest is dropped without a word. */
 final class Outlet extends OutputStream {
@@ -36,7 +37,7 @@ final class Outlet extends OutputStream {
         try {
             to.write(bytes, from, count);
         } catch (IOException e) {
-            if (!String.valueOf(e.getMessage()).contains("Broken pipe")) {
+            if (!String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT).contains("pipe")) {
                 throw e;
             }
             closedByReader = true;

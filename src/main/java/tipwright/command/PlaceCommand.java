@@ -23,6 +23,7 @@ import tipwright.placement.Placer;
 import tipwright.placement.Progress;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.PlacementText;
+import tipwright.report.Prose;
 import tipwright.report.Style;
 
 /** Searches for the best mounts. */
@@ -93,6 +94,13 @@ final class PlaceCommand implements Callable<Integer> {
             err.println((threads < 1 ? "--threads" : "--candidates") + ": must be 1 or more");
             return Exit.NOT_UNDERSTOOD;
         }
+        Design design = ((Reading.Good) source.reading()).design();
+        Outputs outputs = Outputs.sparing(source);
+        if (map != null) {
+            for (Path target : MapFiles.targets(design, map).values()) {
+                outputs.spare(target);
+            }
+        }
         AtomicBoolean stop = new AtomicBoolean();
         CountDownLatch done = new CountDownLatch(1);
         Thread onInterrupt = new Thread(() -> {
@@ -101,7 +109,7 @@ final class PlaceCommand implements Callable<Integer> {
         });
         Runtime.getRuntime().addShutdownHook(onInterrupt);
         try {
-            return place(((Reading.Good) source.reading()).design(), shown.units(source.reading()), stop);
+            return place(design, shown.units(source.reading()), outputs, stop);
         } catch (CannotComputeException e) {
             err.println(source.name() + ": " + e.getMessage());
             return Exit.CANNOT_COMPUTE;
@@ -114,10 +122,10 @@ final class PlaceCommand implements Callable<Integer> {
         }
     }
 
-    private int place(Design what, UnitSystem units, AtomicBoolean stop)
+    private int place(Design what, UnitSystem units, Outputs outputs, AtomicBoolean stop)
             throws CannotComputeException, FailedException {
         ProgressLine line =
-                new ProgressLine(spec.commandLine().getErr(), parent.terminal().interactive());
+                new ProgressLine(parent.progress(), parent.terminal().interactive());
         Placement found = new Placer(threads, seed, candidates, stop::get, line::show).place(what);
         line.clear();
         Style style = new Style(parent.terminal().colour(), units);
@@ -125,7 +133,10 @@ final class PlaceCommand implements Callable<Integer> {
         if (map != null) {
             Design best =
                     found.answers().isEmpty() ? what : found.answers().get(0).design();
-            MapFiles.write(best, map, units, spec.commandLine().getOut());
+            MapFiles.write(best, map, units, outputs, spec.commandLine().getOut());
+        }
+        if (found.unknown()) {
+            return Exit.CANNOT_COMPUTE;
         }
         boolean fails =
                 found.answers().isEmpty() || !found.answers().get(0).failed().isEmpty();
@@ -168,7 +179,7 @@ final class PlaceCommand implements Callable<Integer> {
                             ? "nothing fits yet"
                             : "best so far: utilisation "
                                     + Math.round(100 * progress.best().utilisation()) + " % with "
-                                    + progress.best().actuator().name());
+                                    + Prose.safe(progress.best().actuator().name()));
             if (person) {
                 err.print("\r" + text + " ".repeat(Math.max(0, width - text.length())));
                 err.flush();

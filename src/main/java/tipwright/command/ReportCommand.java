@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.command;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Objects;
 import java.util.concurrent.Callable;
@@ -18,7 +17,6 @@ import tipwright.document.Paper;
 import tipwright.document.Report;
 import tipwright.document.Stills;
 import tipwright.quantity.UnitSystem;
-import tipwright.report.WholeFile;
 
 /** Writes a report for paper or the browser. */
 @Command(
@@ -64,6 +62,8 @@ final class ReportCommand implements Callable<Integer> {
         DesignSource source = DesignSource.find(asked.design());
         UnitSystem units = shown.units(source.reading());
         Paper paper = Papers.of(to, size, units, spec.commandLine());
+        Outputs outputs = Outputs.sparing(source);
+        outputs.spare(to);
         Filing filing = new Filing(spec.commandLine(), parent.terminal().environment());
         CompletableFuture<Stills> shots = noStills
                 ? CompletableFuture.completedFuture(Stills.none("No pictures: they were not asked for."))
@@ -74,11 +74,7 @@ final class ReportCommand implements Callable<Integer> {
             return filed.code();
         }
         Dossier dossier = new Dossier(filed.checked(), filed.origin(), stills);
-        try {
-            WholeFile.write(to, out -> Report.write(dossier, paper, out));
-        } catch (IOException e) {
-            throw new FailedException(String.valueOf(e.getMessage()), e);
-        }
+        outputs.write(to, out -> Report.write(dossier, paper, out));
         spec.commandLine().getOut().println(filed.checked().result().verdict().word() + ": written to " + to);
         return Exit.FINE;
     }

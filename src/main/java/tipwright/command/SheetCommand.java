@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.command;
 
-import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -24,7 +23,6 @@ import tipwright.drawing.Dxf;
 import tipwright.drawing.Pdf;
 import tipwright.drawing.Svg;
 import tipwright.quantity.UnitSystem;
-import tipwright.report.WholeFile;
 import tipwright.sheet.Paper;
 import tipwright.sheet.SideView;
 import tipwright.sheet.WeldSheet;
@@ -80,29 +78,30 @@ final class SheetCommand implements Callable<Integer> {
             return Exit.NOT_UNDERSTOOD;
         }
         Design what = ((Reading.Good) source.reading()).design();
+        Outputs outputs = Outputs.sparing(source);
+        outputs.spare(file);
         try {
-            write(what, shown.units(source.reading()), end);
+            write(what, shown.units(source.reading()), end, outputs);
         } catch (CannotComputeException e) {
             err.println(source.name() + ": " + e.getMessage());
             return Exit.CANNOT_COMPUTE;
-        } catch (IOException e) {
-            throw new FailedException(String.valueOf(e.getMessage()), e);
         }
         spec.commandLine().getOut().println("sheet: written to " + file);
         return Exit.FINE;
     }
 
-    private void write(Design what, UnitSystem units, String end) throws IOException, CannotComputeException {
+    private void write(Design what, UnitSystem units, String end, Outputs outputs)
+            throws FailedException, CannotComputeException {
         if (end.equals(".pdf")) {
             Paper usual = units == UnitSystem.US ? Paper.LETTER : Paper.A4;
             var pages = WeldSheet.pages(what, units, paper == null ? usual : paper);
-            WholeFile.write(file, stream -> Pdf.write(what.name() + ": sheet to weld from", pages, stream));
+            outputs.write(file, stream -> Pdf.write(what.name() + ": sheet to weld from", pages, stream));
             return;
         }
         Analysis rounded = Analyser.analyse(WeldSheet.rounded(what, units));
         String text = end.equals(".svg")
                 ? Svg.of(SideView.of(rounded, units, 297, 210), true)
                 : Dxf.of(SideView.trueSize(rounded, units));
-        WholeFile.write(file, (OutputStream stream) -> stream.write(text.getBytes(StandardCharsets.UTF_8)));
+        outputs.write(file, (OutputStream stream) -> stream.write(text.getBytes(StandardCharsets.UTF_8)));
     }
 }

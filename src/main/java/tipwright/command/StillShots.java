@@ -13,6 +13,7 @@ import tipwright.design.Design;
 import tipwright.document.Stills;
 import tipwright.document.Stills.Still;
 import tipwright.quantity.UnitSystem;
+import tipwright.report.Scratch;
 import tipwright.viewer.start.DesignName;
 import tipwright.viewer.start.Drawing;
 import tipwright.viewer.start.FrameOrder;
@@ -29,19 +30,12 @@ record StillShots(DesignSource source, Design design, UnitSystem units, Map<Stri
 
     /** Takes them; a report is of use without them, so whatever stops it becomes a sentence. */
     Stills take() {
-        Path folder;
-        try {
-            folder = Files.createTempDirectory("tipwright-stills");
-        } catch (IOException e) {
-            return Stills.none("No pictures: there is no place for them (" + e.getMessage() + ").");
-        }
-        try {
+        try (Scratch scratch = Scratch.open()) {
+            Path folder = scratch.folder("stills");
             String fault = Drawing.quietStills(order(folder), environment);
             return fault.isEmpty() ? new Stills(pictures(folder), "") : Stills.none("No pictures: " + fault);
         } catch (IOException e) {
             return Stills.none("No pictures: " + e.getMessage());
-        } finally {
-            remove(folder);
         }
     }
 
@@ -77,18 +71,6 @@ record StillShots(DesignSource source, Design design, UnitSystem units, Map<Stri
     private static List<Path> files(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             return files.sorted(Comparator.comparing(Path::toString)).toList();
-        }
-    }
-
-    /** What cannot be removed is left to the system. */
-    private static void remove(Path folder) {
-        try {
-            for (Path file : files(folder)) {
-                Files.deleteIfExists(file);
-            }
-            Files.deleteIfExists(folder);
-        } catch (IOException e) {
-            folder.toFile().deleteOnExit();
         }
     }
 }

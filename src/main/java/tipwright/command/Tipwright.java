@@ -40,12 +40,19 @@ import picocli.CommandLine.Spec;
         })
 final class Tipwright implements Callable<Integer> {
     private final Terminal terminal;
+    private final PrintWriter progress;
 
     @Spec
     private CommandSpec spec;
 
-    Tipwright(Terminal terminal) {
+    /**
+     * The program.
+     *
+     * @param progress for lines that are written over
+     */
+    Tipwright(Terminal terminal, PrintWriter progress) {
         this.terminal = terminal;
+        this.progress = progress;
     }
 
     @Override
@@ -63,5 +70,10 @@ final class Tipwright implements Callable<Integer> {
 
     Terminal terminal() {
         return terminal;
+    }
+
+    /** For lines that are written over, which nothing else may do: nothing from a file goes here as it is. */
+    PrintWriter progress() {
+        return progress;
     }
 }

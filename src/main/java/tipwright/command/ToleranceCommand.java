@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.command;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -27,7 +26,6 @@ import tipwright.quantity.QuantityException;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.Style;
 import tipwright.report.ToleranceText;
-import tipwright.report.WholeFile;
 import tipwright.sheet.Tornado;
 
 /** Tells what welds that are off do. */
@@ -83,6 +81,10 @@ final class ToleranceCommand implements Callable<Integer> {
             return Exit.NOT_UNDERSTOOD;
         }
         Design what = ((Reading.Good) source.reading()).design();
+        Outputs outputs = Outputs.sparing(source);
+        if (plot != null) {
+            outputs.spare(plot);
+        }
         UnitSystem units = shown.units(source.reading());
         try {
             Welder welder = new Welder(what);
@@ -91,7 +93,7 @@ final class ToleranceCommand implements Callable<Integer> {
             spec.commandLine().getOut().print(ToleranceText.of(what, found, style));
             if (plot != null) {
                 String svg = Svg.of(Tornado.of(found, units), true);
-                WholeFile.write(plot, stream -> stream.write(svg.getBytes(StandardCharsets.UTF_8)));
+                outputs.write(plot, stream -> stream.write(svg.getBytes(StandardCharsets.UTF_8)));
                 spec.commandLine().getOut().println("plot: written to " + plot);
             }
             return found.worstCorner() > 1 ? Exit.FAILS : Exit.FINE;
@@ -101,8 +103,6 @@ final class ToleranceCommand implements Callable<Integer> {
         } catch (CannotComputeException e) {
             err.println(source.name() + ": " + e.getMessage());
             return Exit.CANNOT_COMPUTE;
-        } catch (IOException e) {
-            throw new FailedException(String.valueOf(e.getMessage()), e);
         }
     }
 

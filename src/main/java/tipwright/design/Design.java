@@ -30,6 +30,8 @@ import tipwright.design.tank.Cases;
 import tipwright.design.tank.Dump;
 import tipwright.design.tank.Slurry;
 import tipwright.design.tank.Tank;
+import tipwright.design.tape.NamedPoints;
+import tipwright.design.tape.Tape;
 
 /**
  * A whole design as read from its file; SI inside, points measured with the tank stowed.
@@ -41,6 +43,9 @@ public record Design(
         @Note("Version of this file format: 1") @Counted(atLeast = 1, atMost = 1) int tipwright,
         @Note("What the machine is called") String name,
         @Note("What it is for, in a sentence") @Nullable String about,
+        @Note("The tape that the points were measured with") @Nullable Tape tape,
+        @Note("Points by name, as the tape gives them; wherever a point is asked for, a name will do") @Nullable
+                NamedPoints points,
         @Note("The ground or deck it stands on") @Preset Site site,
         @Note("The tank: its inside, its weight, its openings") Tank tank,
         @Note("What is in the tank") Slurry slurry,

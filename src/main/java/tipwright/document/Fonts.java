@@ -21,7 +21,7 @@ final class Fonts {
         return open("LiberationSans-Bold.ttf");
     }
 
-    /** For measuring texts in plots. */
+    /** For measuring texts in plots, and for telling which signs there are; the bold one has the same. */
     static Font forPlots() {
         try (InputStream in = regular()) {
             return Font.createFont(Font.TRUETYPE_FONT, in);

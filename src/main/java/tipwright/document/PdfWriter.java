@@ -7,6 +7,7 @@ import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
+import java.awt.Font;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
@@ -20,6 +21,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import tipwright.drawing.Signs;
+import tipwright.report.Scratch;
 
 /** Sets XHTML as a tagged PDF with bookmarks and embedded fonts. Source of the form: ISO 32000-1, ISO 14289-1 (PDF/UA). */
 final class PdfWriter {
@@ -42,25 +45,19 @@ final class PdfWriter {
      */
     static void write(String xhtml, OutputStream out) throws IOException {
         // Fonts for figures are only taken from files.
-        Path regular = file(Fonts.regular());
-        try {
-            Path bold = file(Fonts.bold());
-            try {
-                write(xhtml, out, regular.toFile(), bold.toFile());
-            } finally {
-                Files.deleteIfExists(bold);
-            }
-        } finally {
-            Files.deleteIfExists(regular);
+        try (Scratch scratch = Scratch.open()) {
+            File regular = file(Fonts.regular(), scratch.file("regular.ttf"));
+            File bold = file(Fonts.bold(), scratch.file("bold.ttf"));
+            Font face = Fonts.forPlots();
+            write(Signs.shown(xhtml, face::canDisplay), out, regular, bold);
         }
     }
 
-    private static Path file(InputStream font) throws IOException {
-        Path file = Files.createTempFile("tipwright-font", ".ttf");
+    private static File file(InputStream font, Path file) throws IOException {
         try (font) {
             Files.write(file, withoutLigatures(font.readAllBytes()));
         }
-        return file;
+        return file.toFile();
     }
 
     /**

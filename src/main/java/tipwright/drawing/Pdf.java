@@ -2,9 +2,12 @@
 package tipwright.drawing;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.util.List;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -25,9 +28,9 @@ public final class Pdf {
     /** Writes a page for each drawing. */
     public static void write(String title, List<Drawing> pages, OutputStream out) throws IOException {
         try (PDDocument document = new PDDocument();
-                InputStream in = Lettering.open()) {
-            PDFont font = PDType0Font.load(document, in, true);
-            document.getDocumentInformation().setTitle(title);
+                TrueTypeFont face = new TTFParser().parse(new RandomAccessReadBuffer(Lettering.open()))) {
+            Face font = new Face(PDType0Font.load(document, face, true), face.getUnicodeCmapLookup());
+            document.getDocumentInformation().setTitle(Signs.plain(title));
             for (Drawing drawing : pages) {
                 page(document, drawing, font);
             }
@@ -35,7 +38,14 @@ public final class Pdf {
         }
     }
 
-    private static void page(PDDocument document, Drawing drawing, PDFont font) throws IOException {
+    /** The typeface, and which signs it has. */
+    private record Face(PDFont font, CmapLookup signs) {
+        String shown(String text) {
+            return Signs.shown(Signs.plain(text), c -> signs.getGlyphId(c) > 0);
+        }
+    }
+
+    private static void page(PDDocument document, Drawing drawing, Face font) throws IOException {
         PDPage page =
                 new PDPage(new PDRectangle((float) (drawing.width() * POINT), (float) (drawing.height() * POINT)));
         document.addPage(page);
@@ -51,10 +61,12 @@ public final class Pdf {
         }
     }
 
-    private static void mark(PDPageContentStream out, Mark mark, PDFont font) throws IOException {
+    private static void mark(PDPageContentStream out, Mark mark, Face face) throws IOException {
         if (mark instanceof Mark.Label label) {
             float size = (float) label.height();
-            double width = font.getStringWidth(label.text()) / 1000 * label.height();
+            PDFont font = face.font();
+            String text = face.shown(label.text());
+            double width = font.getStringWidth(text) / 1000 * label.height();
             double turn = Math.toRadians(label.turn());
             double back = -width * (label.anchor() + 1) / 2;
             out.beginText();
@@ -67,7 +79,7 @@ public final class Pdf {
                     (float) Math.cos(turn),
                     (float) (label.at().x() + back * Math.cos(turn)),
                     (float) (label.at().y() + back * Math.sin(turn))));
-            out.showText(label.text());
+            out.showText(text);
             out.endText();
             return;
         }

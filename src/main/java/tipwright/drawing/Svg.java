@@ -117,7 +117,8 @@ public final class Svg {
     }
 
     static String escaped(String text) {
-        return text.replace("&", "&amp;")
+        return Signs.plain(text)
+                .replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")
                 .replace("\"", "&quot;");

@@ -95,16 +95,27 @@ final class HalfEdges {
     boolean convex(Mesh mesh) {
         // single-precision files bend flat faces by about 1e-7 of their size
         double flat = 1e-6 * mesh.size();
-        for (int h = 0; h < corners.length; h++) {
-            int t = h - h % 3;
-            Vec3 a = mesh.vertex(corners[t]);
-            Vec3 b = mesh.vertex(corners[t + 1]);
-            Vec3 c = mesh.vertex(corners[t + 2]);
-            Vec3 normal = b.minus(a).cross(c.minus(a));
-            int o = twin[h];
-            Vec3 opposite = mesh.vertex(corners[o - o % 3 + (o + 2) % 3]);
-            if (normal.dot(opposite.minus(a)) > flat * normal.norm()) {
-                return false;
+        double[] p = mesh.xyz();
+        for (int t = 0; t < corners.length; t += 3) {
+            int a = 3 * corners[t];
+            int b = 3 * corners[t + 1];
+            int c = 3 * corners[t + 2];
+            double ux = p[b] - p[a];
+            double uy = p[b + 1] - p[a + 1];
+            double uz = p[b + 2] - p[a + 2];
+            double vx = p[c] - p[a];
+            double vy = p[c + 1] - p[a + 1];
+            double vz = p[c + 2] - p[a + 2];
+            double nx = uy * vz - uz * vy;
+            double ny = uz * vx - ux * vz;
+            double nz = ux * vy - uy * vx;
+            double limit = flat * Math.sqrt(nx * nx + ny * ny + nz * nz);
+            for (int h = t; h < t + 3; h++) {
+                int o = twin[h];
+                int q = 3 * corners[o - o % 3 + (o + 2) % 3];
+                if (nx * (p[q] - p[a]) + ny * (p[q + 1] - p[a + 1]) + nz * (p[q + 2] - p[a + 2]) > limit) {
+                    return false;
+                }
             }
         }
         return true;

@@ -17,6 +17,12 @@ public final class Level {
         return filling(solid, normal, volume, guess).plane();
     }
 
+    /** What a body holds below planes of one direction. */
+    public interface Body {
+        /** Volume properties below the plane; the section is the derivative of volume by level. */
+        Moments below(Plane plane);
+    }
+
     /**
      * The plane below which the solid holds a volume, within 1e-10 of the whole volume, and what is below it.
      *
@@ -28,8 +34,20 @@ public final class Level {
      * @throws IllegalArgumentException if the volume or the normal is not a number
      */
     public static Filled filling(Solid solid, Vec3 normal, double volume, double guess) {
-        Range range = solid.extent(normal);
-        Moments whole = solid.whole();
+        return filling(solid::below, solid.extent(normal), solid.whole(), normal, volume, guess);
+    }
+
+    /**
+     * The same for any body.
+     *
+     * @param range of its heights along the normal, m
+     * @param whole all of it
+     * @param normal upward unit vector of the plane
+     * @param volume m3; nothing or less gives the lowest point's plane, the whole or more the highest point's
+     * @param guess level of a plane nearby, m, or NaN
+     * @throws IllegalArgumentException if the volume or the range is not a number
+     */
+    public static Filled filling(Body solid, Range range, Moments whole, Vec3 normal, double volume, double guess) {
         if (Double.isNaN(volume) || Double.isNaN(range.span())) {
             throw new IllegalArgumentException("a level needs a volume and a normal, not " + volume + ", " + normal);
         }
@@ -53,7 +71,10 @@ public final class Level {
                 low = level;
             }
             double middle = 0.5 * (low + high);
-            boolean stuck = middle <= low || middle >= high || i >= LIMIT;
+            if (i >= LIMIT) {
+                throw new NotConvergedException("did not converge: the level of " + volume + " m3 of slurry");
+            }
+            boolean stuck = middle <= low || middle >= high;
             if (Math.abs(error) <= CLOSE * whole.volume() || stuck) {
                 return new Filled(plane, wet);
             }

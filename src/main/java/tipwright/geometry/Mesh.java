@@ -45,12 +45,20 @@ public record Mesh(double[] xyz, int[] corners) {
 
     /** Volume enclosed, m3; negative if the triangles face inward. */
     public double volume() {
-        Vec3 base = xyz.length == 0 ? Vec3.ZERO : vertex(0);
         double six = 0;
         for (int t = 0; t < corners.length; t += 3) {
-            Vec3 a = vertex(corners[t]).minus(base);
-            Vec3 b = vertex(corners[t + 1]).minus(base);
-            six += a.dot(b.cross(vertex(corners[t + 2]).minus(base)));
+            int a = 3 * corners[t];
+            int b = 3 * corners[t + 1];
+            int c = 3 * corners[t + 2];
+            double bx = xyz[b] - xyz[0];
+            double by = xyz[b + 1] - xyz[1];
+            double bz = xyz[b + 2] - xyz[2];
+            double cx = xyz[c] - xyz[0];
+            double cy = xyz[c + 1] - xyz[1];
+            double cz = xyz[c + 2] - xyz[2];
+            six += (xyz[a] - xyz[0]) * (by * cz - bz * cy)
+                    + (xyz[a + 1] - xyz[1]) * (bz * cx - bx * cz)
+                    + (xyz[a + 2] - xyz[2]) * (bx * cy - by * cx);
         }
         return six / 6;
     }

@@ -14,6 +14,10 @@ public final class MeshCheck {
      * @param mesh joined at equal vertices first, see {@link Mesh#welded}
      */
     public static @Nullable String fault(Mesh mesh) {
+        return fault(mesh, new HalfEdges(mesh.corners()));
+    }
+
+    static @Nullable String fault(Mesh mesh, HalfEdges edges) {
         if (mesh.triangles() == 0) {
             return "the mesh has no triangles";
         }
@@ -22,7 +26,6 @@ public final class MeshCheck {
                 return "the mesh has a coordinate that is not a number";
             }
         }
-        HalfEdges edges = new HalfEdges(mesh.corners());
         String hole = holes(mesh, edges);
         if (hole != null) {
             return hole;

@@ -61,22 +61,34 @@ public final class Polyhedron implements Solid {
      * @throws ShapeException if the mesh is not one watertight, outward body; see {@link MeshCheck}
      */
     public static Polyhedron of(Mesh mesh) {
-        Mesh welded = mesh.welded();
-        String fault = MeshCheck.fault(welded);
-        if (fault != null) {
-            throw new ShapeException(fault);
-        }
-        return new Polyhedron(welded, new HalfEdges(welded.corners()).convex(welded));
+        return of(mesh.welded(), 1, Vec3.ZERO);
     }
 
     /**
-     * What a sound mesh holds below a cut, m: closed and outward, but it may be in several pieces, as in a tank with two pockets, or
-     * next to nothing. Never counted as convex.
+     * The solid inside a closed mesh that is scaled about the origin, then moved.
      *
-     * @param mesh as {@link MeshCut} gives it; not checked
+     * @param welded in a unit of its own, joined at equal vertices, see {@link Mesh#welded}
+     * @param scale m a unit, above 0
+     * @param move m
+     * @throws ShapeException if the mesh is not one watertight, outward body, with places in the mesh's own unit; see
+     *     {@link MeshCheck}
      */
-    public static Polyhedron cut(Mesh mesh) {
-        return new Polyhedron(mesh.welded(), false);
+    public static Polyhedron of(Mesh welded, double scale, Vec3 move) {
+        HalfEdges edges = new HalfEdges(welded.corners());
+        String fault = MeshCheck.fault(welded, edges);
+        if (fault != null) {
+            throw new ShapeException(fault);
+        }
+        return new Polyhedron(welded.placed(scale, move), edges.convex(welded));
+    }
+
+    /**
+     * What a solid's own mesh holds, m: closed and outward; not checked, and not counted as convex.
+     *
+     * @param mesh as {@link Solid#mesh} gives it
+     */
+    static Polyhedron unchecked(Mesh mesh) {
+        return new Polyhedron(mesh, false);
     }
 
     private static Vec3 middle(Mesh mesh) {
@@ -87,9 +99,19 @@ public final class Polyhedron implements Solid {
     }
 
     @Override
+    public Polyhedron faceted(double sag) {
+        return this;
+    }
+
+    @Override
     public Moments below(Plane plane) {
         Moments wet = tree.below(plane);
         return wet.volume() <= 0 ? Moments.NOTHING : wet;
+    }
+
+    /** Volume properties of the part below both planes; the section is that of the first. */
+    public Moments below(Plane a, Plane b) {
+        return Corner.below(tree, a, b);
     }
 
     @Override
@@ -99,7 +121,7 @@ public final class Polyhedron implements Solid {
 
     @Override
     public Range extent(Vec3 direction) {
-        return mesh.extent(direction);
+        return new Range(-tree.furthest(direction.times(-1)), tree.furthest(direction));
     }
 
     @Override

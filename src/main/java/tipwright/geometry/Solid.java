@@ -26,6 +26,15 @@ public interface Solid {
      */
     Mesh mesh(double sag);
 
+    /**
+     * This solid with flat faces, for cuts by two planes at once.
+     *
+     * @param sag largest distance of the faces from the true surface, m
+     */
+    default Polyhedron faceted(double sag) {
+        return Polyhedron.unchecked(mesh(sag));
+    }
+
     /** Whether every section by a plane is in one piece: false means that a pocket may keep liquid above the lip. */
     boolean convex();
 }

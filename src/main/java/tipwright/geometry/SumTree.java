@@ -1,110 +1,100 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.geometry;
 
-import java.util.Arrays;
-
 /**
  * Triangles of a closed mesh in a tree of boxes that carry the sums of what is in them, so that a cut visits only the
  * boxes that the plane meets. Nodes are stored parent before children, each with the number of the node after its branch.
  */
 final class SumTree {
-    private static final int LEAF = 8;
+    private static final int LEAF = 4;
+    private static final int SUMS = TriangleSums.SIZE;
 
     /** Corner coordinates about the origin, m, [9 * triangle + 3 * corner + axis], in tree order. */
     private final double[] corners;
 
     private final Vec3 origin;
+    /** Middle and half size of each node's box, m, [6 * node]. */
     private final double[] boxes;
+
     private final double[] sums;
     private final int[] after;
+    /** The first triangle of each node; those of a leaf end where the next leaf's start. */
     private final int[] start;
-    private final int[] end;
+
     private int nodes;
 
     SumTree(Mesh mesh, Vec3 origin) {
         this.origin = origin;
         int n = mesh.triangles();
-        double[] loose = new double[9 * n];
-        for (int i = 0; i < 3 * n; i++) {
-            int v = 3 * mesh.corners()[i];
-            loose[3 * i] = mesh.xyz()[v] - origin.x();
-            loose[3 * i + 1] = mesh.xyz()[v + 1] - origin.y();
-            loose[3 * i + 2] = mesh.xyz()[v + 2] - origin.z();
-        }
-        int most = Math.max(1, 4 * n / LEAF + 1);
-        boxes = new double[6 * most];
-        sums = new double[TriangleSums.SIZE * most];
-        after = new int[most];
-        start = new int[most];
-        end = new int[most];
-        int[] order = new int[n];
-        Arrays.setAll(order, i -> i);
+        int most = count(n);
         corners = new double[9 * n];
-        build(loose, order, 0, n);
+        boxes = new double[6 * most];
+        sums = new double[SUMS * most];
+        after = new int[most];
+        start = new int[most + 1];
+        start[most] = n;
+        build(mesh, new TreeOrder(mesh), 0, n);
+    }
+
+    private static int count(int triangles) {
+        return triangles <= LEAF ? 1 : 1 + count(triangles / 2) + count(triangles - triangles / 2);
     }
 
     /** Builds the branch over a run of the order and returns its node. */
-    private int build(double[] loose, int[] order, int from, int to) {
+    private int build(Mesh mesh, TreeOrder order, int from, int to) {
         int node = nodes++;
         start[node] = from;
-        end[node] = to;
-        box(node, loose, order, from, to);
         if (to - from <= LEAF) {
             for (int i = from; i < to; i++) {
-                System.arraycopy(loose, 9 * order[i], corners, 9 * i, 9);
-                add(sums, TriangleSums.SIZE * node, 9 * i);
+                copy(mesh, order.triangle(i), 9 * i);
+                add(sums, SUMS * node, 9 * i);
             }
+            box(node, from, to);
         } else {
-            sort(loose, order, from, to, widest(node));
-            int middle = (from + to) >>> 1;
-            int left = build(loose, order, from, middle);
-            int right = build(loose, order, middle, to);
-            int s = TriangleSums.SIZE;
-            for (int k = 0; k < s; k++) {
-                sums[s * node + k] = sums[s * left + k] + sums[s * right + k];
+            int middle = order.split(from, to);
+            int left = build(mesh, order, from, middle);
+            int right = build(mesh, order, middle, to);
+            for (int k = 0; k < SUMS; k++) {
+                sums[SUMS * node + k] = sums[SUMS * left + k] + sums[SUMS * right + k];
+            }
+            for (int k = 6 * node; k < 6 * node + 3; k++) {
+                int l = k + 6 * (left - node);
+                int r = k + 6 * (right - node);
+                span(
+                        k,
+                        Math.min(boxes[l] - boxes[l + 3], boxes[r] - boxes[r + 3]),
+                        Math.max(boxes[l] + boxes[l + 3], boxes[r] + boxes[r + 3]));
             }
         }
         after[node] = nodes;
         return node;
     }
 
-    private void box(int node, double[] loose, int[] order, int from, int to) {
+    private void copy(Mesh mesh, int triangle, int to) {
+        double[] xyz = mesh.xyz();
+        for (int c = 0; c < 3; c++) {
+            int v = 3 * mesh.corners()[3 * triangle + c];
+            corners[to + 3 * c] = xyz[v] - origin.x();
+            corners[to + 3 * c + 1] = xyz[v + 1] - origin.y();
+            corners[to + 3 * c + 2] = xyz[v + 2] - origin.z();
+        }
+    }
+
+    private void box(int node, int from, int to) {
         for (int axis = 0; axis < 3; axis++) {
             double low = Double.POSITIVE_INFINITY;
             double high = Double.NEGATIVE_INFINITY;
-            for (int i = from; i < to; i++) {
-                for (int c = axis; c < 9; c += 3) {
-                    double x = loose[9 * order[i] + c];
-                    low = Math.min(low, x);
-                    high = Math.max(high, x);
-                }
+            for (int c = 9 * from + axis; c < 9 * to; c += 3) {
+                low = Math.min(low, corners[c]);
+                high = Math.max(high, corners[c]);
             }
-            boxes[6 * node + axis] = 0.5 * (low + high);
-            boxes[6 * node + 3 + axis] = 0.5 * (high - low);
+            span(6 * node + axis, low, high);
         }
     }
 
-    private int widest(int node) {
-        int b = 6 * node + 3;
-        if (boxes[b] >= boxes[b + 1] && boxes[b] >= boxes[b + 2]) {
-            return 0;
-        }
-        return boxes[b + 1] >= boxes[b + 2] ? 1 : 2;
-    }
-
-    private static void sort(double[] loose, int[] order, int from, int to, int axis) {
-        long[] keys = new long[to - from];
-        for (int i = from; i < to; i++) {
-            int t = 9 * order[i] + axis;
-            int bits = Float.floatToIntBits((float) (loose[t] + loose[t + 3] + loose[t + 6]));
-            // flip negative floats, so that the bits sort as the numbers do
-            int rank = bits ^ ((bits >> 31) & 0x7fffffff);
-            keys[i - from] = ((long) rank << 32) | order[i];
-        }
-        Arrays.sort(keys);
-        for (int i = from; i < to; i++) {
-            order[i] = (int) keys[i - from];
-        }
+    private void span(int k, double low, double high) {
+        boxes[k] = 0.5 * (low + high);
+        boxes[k + 3] = 0.5 * (high - low);
     }
 
     private void add(double[] into, int at, int t) {
@@ -115,104 +105,132 @@ final class SumTree {
 
     /** Volume properties of everything. */
     Moments whole() {
-        Moments all = TriangleSums.moments(Arrays.copyOf(sums, TriangleSums.SIZE), Vec3.ZERO, 0, origin);
+        Moments all = new CutSums(corners, Vec3.ZERO).moments(sums, Vec3.ZERO, origin);
         return new Moments(all.volume(), all.first(), 0);
     }
 
     /** Volume properties below a plane. */
     Moments below(Plane plane) {
-        double[] wet = new double[TriangleSums.SIZE];
+        double[] wet = new double[SUMS];
         Vec3 n = plane.normal();
         double level = -plane.height(origin);
-        double nx = Math.abs(n.x());
-        double ny = Math.abs(n.y());
-        double nz = Math.abs(n.z());
+        CutSums cut = new CutSums(corners, n.times(level));
         int node = 0;
         while (node < nodes) {
-            int b = 6 * node;
-            double height = n.x() * boxes[b] + n.y() * boxes[b + 1] + n.z() * boxes[b + 2] - level;
-            double reach = nx * boxes[b + 3] + ny * boxes[b + 4] + nz * boxes[b + 5];
+            double height = height(node, n) - level;
+            double reach = reach(node, n);
             if (height > reach) {
                 node = after[node];
             } else if (height <= -reach) {
-                for (int k = 0; k < TriangleSums.SIZE; k++) {
-                    wet[k] += sums[TriangleSums.SIZE * node + k];
-                }
+                whole(wet, node);
                 node = after[node];
             } else {
                 if (after[node] == node + 1) {
-                    for (int i = start[node]; i < end[node]; i++) {
-                        clip(wet, 9 * i, n, level);
+                    for (int i = start[node]; i < start[node + 1]; i++) {
+                        cut.below(9 * i, n, level);
                     }
                 }
                 node++;
             }
         }
-        return TriangleSums.moments(wet, n, level, origin);
+        return cut.moments(wet, n, origin);
     }
 
-    private void clip(double[] wet, int t, Vec3 n, double level) {
-        double a = height(t, n, level);
-        double b = height(t + 3, n, level);
-        double c = height(t + 6, n, level);
-        int under = (a <= 0 ? 1 : 0) + (b <= 0 ? 1 : 0) + (c <= 0 ? 1 : 0);
-        if (under == 3) {
-            add(wet, 0, t);
-        } else if (under == 1) {
-            // turn the triangle so that its odd corner comes first
-            if (a <= 0) {
-                corner(wet, t, t + 3, t + 6, a, b, c);
-            } else if (b <= 0) {
-                corner(wet, t + 3, t + 6, t, b, c, a);
+    /** Half of the diagonal of the box around everything, m. */
+    double reach() {
+        return new Vec3(boxes[3], boxes[4], boxes[5]).norm();
+    }
+
+    /** Middle of that box, m. */
+    Vec3 middle() {
+        return origin.plus(new Vec3(boxes[0], boxes[1], boxes[2]));
+    }
+
+    /** Volume properties of what lies below both of two planes that are not parallel; the section is that of the first. */
+    Moments below(Plane one, Plane two) {
+        Vec3 n = one.normal();
+        Vec3 m = two.normal();
+        double level = -one.height(origin);
+        double other = -two.height(origin);
+        // where one plane is the lower of the two all over the box, it alone cuts
+        Vec3 apart = n.minus(m);
+        double over = height(0, apart) - (level - other);
+        if (Math.abs(over) >= reach(0, apart)) {
+            Moments single = below(over >= 0 ? one : two);
+            return over >= 0 ? single : new Moments(single.volume(), single.first(), 0);
+        }
+        double[] wet = new double[SUMS];
+        CutSums cut = new CutSums(corners, onBoth(n, level, apart, level - other));
+        int node = 0;
+        while (node < nodes) {
+            double a = height(node, n) - level;
+            double b = height(node, m) - other;
+            double ra = reach(node, n);
+            double rb = reach(node, m);
+            if (a > ra || b > rb) {
+                node = after[node];
+            } else if (a <= -ra && b <= -rb) {
+                whole(wet, node);
+                node = after[node];
             } else {
-                corner(wet, t + 6, t, t + 3, c, a, b);
+                if (after[node] == node + 1) {
+                    for (int i = start[node]; i < start[node + 1]; i++) {
+                        cut.below(9 * i, n, level, m, other);
+                    }
+                }
+                node++;
             }
-        } else if (under == 2) {
-            if (a > 0) {
-                rest(wet, t, t + 3, t + 6, a, b, c);
-            } else if (b > 0) {
-                rest(wet, t + 3, t + 6, t, b, c, a);
-            } else {
-                rest(wet, t + 6, t, t + 3, c, a, b);
-            }
+        }
+        // the area vectors of all faces and of both sections sum to nothing
+        double cosine = n.dot(m);
+        Vec3 first = n.minus(m.times(cosine)).times(1 / (1 - cosine * cosine));
+        Moments both = cut.moments(wet, first, origin);
+        return new Moments(both.volume(), both.first(), Math.max(0, both.section()));
+    }
+
+    /** The point nearest to the origin on both planes n . p = level and apart . p = gap. */
+    private static Vec3 onBoth(Vec3 n, double level, Vec3 apart, double gap) {
+        Vec3 across = apart.minus(n.times(apart.dot(n)));
+        double share = (gap - level * apart.dot(n)) / across.dot(across);
+        return n.times(level).plus(across.times(share));
+    }
+
+    private void whole(double[] wet, int node) {
+        for (int k = 0; k < SUMS; k++) {
+            wet[k] += sums[SUMS * node + k];
         }
     }
 
-    private double height(int t, Vec3 n, double level) {
-        return n.x() * corners[t] + n.y() * corners[t + 1] + n.z() * corners[t + 2] - level;
+    private double height(int node, Vec3 n) {
+        int b = 6 * node;
+        return n.x() * boxes[b] + n.y() * boxes[b + 1] + n.z() * boxes[b + 2];
     }
 
-    /** Adds the corner at a, which alone is under the plane. */
-    private void corner(double[] wet, int a, int b, int c, double ha, double hb, double hc) {
-        double[] p = corners;
-        double s = ha / (ha - hb);
-        double t = ha / (ha - hc);
-        TriangleSums.add(
-                wet,
-                0,
-                p[a],
-                p[a + 1],
-                p[a + 2],
-                p[a] + s * (p[b] - p[a]),
-                p[a + 1] + s * (p[b + 1] - p[a + 1]),
-                p[a + 2] + s * (p[b + 2] - p[a + 2]),
-                p[a] + t * (p[c] - p[a]),
-                p[a + 1] + t * (p[c + 1] - p[a + 1]),
-                p[a + 2] + t * (p[c + 2] - p[a + 2]));
+    private double reach(int node, Vec3 n) {
+        int b = 6 * node + 3;
+        return Math.abs(n.x()) * boxes[b] + Math.abs(n.y()) * boxes[b + 1] + Math.abs(n.z()) * boxes[b + 2];
     }
 
-    /** Adds what is left when the corner at a, which alone is over the plane, is cut off. */
-    private void rest(double[] wet, int a, int b, int c, double ha, double hb, double hc) {
-        double[] p = corners;
-        double s = ha / (ha - hb);
-        double t = ha / (ha - hc);
-        double bx = p[a] + s * (p[b] - p[a]);
-        double by = p[a + 1] + s * (p[b + 1] - p[a + 1]);
-        double bz = p[a + 2] + s * (p[b + 2] - p[a + 2]);
-        double cx = p[a] + t * (p[c] - p[a]);
-        double cy = p[a + 1] + t * (p[c + 1] - p[a + 1]);
-        double cz = p[a + 2] + t * (p[c + 2] - p[a + 2]);
-        TriangleSums.add(wet, 0, bx, by, bz, p[b], p[b + 1], p[b + 2], p[c], p[c + 1], p[c + 2]);
-        TriangleSums.add(wet, 0, bx, by, bz, p[c], p[c + 1], p[c + 2], cx, cy, cz);
+    /** Largest of direction . p over the corners, m. */
+    double furthest(Vec3 direction) {
+        double most = Double.NEGATIVE_INFINITY;
+        int node = 0;
+        while (node < nodes) {
+            if (height(node, direction) + reach(node, direction) <= most) {
+                node = after[node];
+                continue;
+            }
+            if (after[node] == node + 1) {
+                for (int c = 9 * start[node]; c < 9 * start[node + 1]; c += 3) {
+                    most = Math.max(
+                            most,
+                            direction.x() * corners[c]
+                                    + direction.y() * corners[c + 1]
+                                    + direction.z() * corners[c + 2]);
+                }
+            }
+            node++;
+        }
+        return most + direction.dot(origin);
     }
 }

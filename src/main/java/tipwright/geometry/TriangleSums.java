@@ -60,21 +60,20 @@ final class TriangleSums {
     }
 
     /**
-     * Volume properties of what the summed triangles and a cap in the plane enclose.
+     * What the summed triangles enclose with faces that all lie in planes through the apex.
      *
-     * @param n unit normal of the cutting plane
-     * @param level m, in the frame of the sums
-     * @param origin of the frame of the sums, m
+     * @param sums those at offset 0 count
+     * @param n unit normal of the plane of which the section is wanted
+     * @param apex m, in the frame of the sums; so is the first moment
      */
-    static Moments moments(double[] sums, Vec3 n, double level, Vec3 origin) {
-        Vec3 apex = n.times(level);
+    static Moments moments(double[] sums, Vec3 n, Vec3 apex) {
         Vec3 area = new Vec3(sums[1], sums[2], sums[3]);
         double onArea = apex.dot(area);
         double volume = sums[0] - onArea / 3;
         double x = first(sums, 0, apex.x(), apex, onArea);
         double y = first(sums, 1, apex.y(), apex, onArea);
         double z = first(sums, 2, apex.z(), apex, onArea);
-        return new Moments(volume, new Vec3(x, y, z).plus(origin.times(volume)), -n.dot(area));
+        return new Moments(volume, new Vec3(x, y, z), -n.dot(area));
     }
 
     private static double first(double[] sums, int axis, double own, Vec3 apex, double onArea) {

@@ -37,7 +37,9 @@ final class Weld {
         long hash = Double.doubleToLongBits(x);
         hash = 31 * hash + Double.doubleToLongBits(y);
         hash = 31 * hash + Double.doubleToLongBits(z);
-        hash *= 0x9E3779B97F4A7C15L;
+        // round coordinates differ in their high bits only, which a product alone would not bring down
+        hash = (hash ^ (hash >>> 32)) * 0x9E3779B97F4A7C15L;
+        hash = (hash ^ (hash >>> 32)) * 0x9E3779B97F4A7C15L;
         int mask = table.length - 1;
         int slot = (int) (hash >>> 32) & mask;
         while (table[slot] >= 0) {

@@ -17,6 +17,8 @@ public record Halt(Kind kind, double tilt) {
         /** The actuator's line passes through the point about which its moving pin turns: it has no arm left. */
         DEAD_CENTRE,
         /** The motion could only go on by a jump to another way of assembling the same bodies. */
-        BRANCH_JUMP
+        BRANCH_JUMP,
+        /** It takes so many small steps that it was given up. */
+        NOT_FOLLOWED
     }
 }

@@ -4,6 +4,7 @@ package tipwright.linkage;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tipwright.geometry.Bisection;
 
 /** Position, rates and reactions of a skeleton. Immutable; every sweep owns its own workspace. */
 public final class Linkage {
@@ -59,19 +60,12 @@ public final class Linkage {
 
     private double deadCentre(Posture before, double after, double sense) {
         Tracker tracker = new Tracker(equations);
-        double low = before.tilt();
-        double high = after;
-        while (high - low > 1e-9) {
-            double middle = 0.5 * (low + high);
-            tracker.restart(before);
-            @Nullable Halt halt = tracker.moveTo(middle);
-            if (halt == null && Math.signum(tracker.posture().arm()) == sense) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        return Bisection.between(before.tilt(), after, 1e-9, "the tilt of the dead centre, rad", middle -> {
+                    tracker.restart(before);
+                    return tracker.moveTo(middle) == null
+                            && Math.signum(tracker.posture().arm()) == sense;
+                })
+                .good();
     }
 
     /**

@@ -11,6 +11,7 @@ import tipwright.geometry.Vec2;
  */
 final class Tracker {
     private static final double SMALLEST_STEP = 1e-10;
+    private static final int MOST_STEPS = 10_000;
     private static final double JAMMED = 1e-5;
     private static final int ITERATIONS = 12;
 
@@ -59,7 +60,10 @@ final class Tracker {
     @Nullable
     Halt moveTo(double goal) {
         double step = goal - tilt;
-        while (tilt < goal) {
+        for (int i = 0; tilt < goal; i++) {
+            if (i == MOST_STEPS) {
+                return new Halt(Halt.Kind.NOT_FOLLOWED, tilt);
+            }
             double next = step >= goal - tilt ? goal : tilt + step;
             if (step(next)) {
                 tilt = next;

@@ -25,8 +25,13 @@ public final class Contents {
 
     /** The contents of a design's tank. */
     public Contents(Design design) {
+        this(design, design.tank().interior().solid());
+    }
+
+    /** The contents of a design's tank whose interior has been made already. */
+    Contents(Design design, Solid interior) {
         this.design = design;
-        this.solid = design.tank().interior().solid();
+        this.solid = interior;
         this.whole = solid.whole();
         this.upStowed = design.site().up();
         this.dumpwardStowed = new Vec3(upStowed.y(), -upStowed.x(), 0).unit();
@@ -69,7 +74,12 @@ public final class Contents {
 
     /** The level surface of a volume of liquid, and what is below it. */
     public Filled liquid(double tilt, double volume, double guess) {
-        return Level.filling(solid, up(tilt), volume, guess);
+        return level(up(tilt), volume, guess);
+    }
+
+    /** The same with the normal of the surface given, in the tank's axes. */
+    Filled level(Vec3 normal, double volume, double guess) {
+        return Level.filling(solid, normal, volume, guess);
     }
 
     /** All that can stand in the tank below the lowest rim of the openings that are open; null when none is. */
@@ -82,7 +92,12 @@ public final class Contents {
      * repose, from there on at that slope. Source: angle of repose of a cohesionless heap; common practice, no source for the wet value.
      */
     public Filled heap(double tilt, double volume, double guess) {
-        return Level.filling(solid, heapNormal(tilt, slope(tilt)), volume, guess);
+        return heap(tilt, slope(tilt), volume, guess);
+    }
+
+    /** Solids whose surface slopes down to the dump side at an angle, rad. */
+    Filled heap(double tilt, double slope, double volume, double guess) {
+        return Level.filling(solid, heapNormal(tilt, slope), volume, guess);
     }
 
     /** Slope of the surface of solids that settled at the first tilt, rad: what it has tipped since, at most their repose. */
@@ -95,7 +110,9 @@ public final class Contents {
         return start;
     }
 
-    private @Nullable Filled belowLip(double tilt, Vec3 normal) {
+    /** The same for another normal of the surface, in the tank's axes. */
+    @Nullable
+    Filled belowLip(double tilt, Vec3 normal) {
         double lip = Double.POSITIVE_INFINITY;
         for (Opening opening : design.tank().openings()) {
             if (opening.opensAt() <= tilt + 1e-9) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.load;
 
+import tipwright.design.Design;
 import tipwright.design.tank.Attached;
 import tipwright.design.tank.Opening;
 import tipwright.design.tank.Tank;
@@ -21,9 +22,18 @@ public record EmptyTank(double mass, Vec3 centroid) {
      * Weight of the empty tank: as weighed, or from the wall's thickness over the real surface of the interior less the openings;
      * plus the attached parts. The wall is taken as thin: its area is that of the interior.
      *
+     * Where a hook scale has held it, the centre is moved so that the moments about the pivot are those that were measured.
+     *
      * @param interior the tank's inside, as made by its interior
      */
-    public static EmptyTank of(Tank tank, Solid interior) {
+    public static EmptyTank of(Design design, Solid interior) {
+        EmptyTank drawn = drawn(design.tank(), interior);
+        return HookScale.corrected(
+                drawn, design.tank().weighed(), design.pivot().at());
+    }
+
+    /** The same without what a hook scale says. */
+    static EmptyTank drawn(Tank tank, Solid interior) {
         double mass = 0;
         Vec3 first = Vec3.ZERO;
         Weighed weighed = tank.mass();

@@ -5,12 +5,10 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Filled;
-import tipwright.geometry.MeshCut;
 import tipwright.geometry.Moments;
 import tipwright.geometry.Plane;
 import tipwright.geometry.Polyhedron;
 import tipwright.geometry.Range;
-import tipwright.geometry.Solid;
 import tipwright.geometry.Vec3;
 
 /**
@@ -30,7 +28,10 @@ public final class Heap {
     private final Contents contents;
     private final double repose;
     private final Filled settled;
-    private @Nullable Solid body;
+    /** The tank's inside with flat faces, and the volume of the settled solids in that. */
+    private @Nullable Body body;
+
+    private record Body(Polyhedron inside, double settled) {}
 
     /** The solids that settle out of all the slurry of a design. */
     public Heap(Design design, Contents contents) {
@@ -48,6 +49,11 @@ public final class Heap {
      * @param moments of what is left
      */
     public record Lying(Plane surface, @Nullable Plane slope, Moments moments) {}
+
+    /** As they settled: the level surface, and what is below it. */
+    Filled atRest() {
+        return settled;
+    }
 
     /** As they settled, before anything moves. */
     public Lying settled() {
@@ -100,25 +106,25 @@ public final class Heap {
     }
 
     private Lying cut(Plane slope) {
-        Solid cake = body();
-        Moments whole = settled.moments();
-        Moments part = cake.below(slope);
-        if (!(part.volume() < cake.whole().volume() * (1 - 1e-9))) {
+        Body cake = body();
+        Moments part = cake.inside.below(settled.plane(), slope);
+        if (!(part.volume() < cake.settled * (1 - 1e-9))) {
             return settled();
         }
-        // The body is a mesh: its volume is brought to that of the exact solid.
-        double scale = whole.volume() / cake.whole().volume();
+        // The faces are flat: the volume is brought to that of the exact solid.
+        double scale = settled.moments().volume() / cake.settled;
         return new Lying(
                 settled.plane(),
                 slope,
                 new Moments(part.volume() * scale, part.first().times(scale), 0));
     }
 
-    private Solid body() {
-        Solid made = body;
+    private Body body() {
+        Body made = body;
         if (made == null) {
             Range reach = contents.solid().extent(contents.up(0));
-            made = Polyhedron.cut(MeshCut.below(contents.solid().mesh(SAG_SHARE * reach.span()), settled.plane()));
+            Polyhedron inside = contents.solid().faceted(SAG_SHARE * reach.span());
+            made = new Body(inside, inside.below(settled.plane()).volume());
             body = made;
         }
         return made;

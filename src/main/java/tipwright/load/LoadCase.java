@@ -8,10 +8,18 @@ import java.util.List;
  *
  * @param name as in the design's cases
  * @param about in plain words
+ * @param normalTo up to this tilt, rad, it belongs to the normal dump; beyond it, it only comes about if something goes wrong.
+ *     {@link #ALWAYS} and {@link #NEVER} are the ends
  * @param states [tilt]
  * @param contents volume at the first tilt before anything could leave, m3
  */
-public record LoadCase(String name, String about, List<LoadState> states, double contents) {
+public record LoadCase(String name, String about, double normalTo, List<LoadState> states, double contents) {
+    /** Part of the normal dump at every tilt. */
+    public static final double ALWAYS = Double.POSITIVE_INFINITY;
+
+    /** Comes about only if something goes wrong. */
+    public static final double NEVER = Double.NEGATIVE_INFINITY;
+
     /** Copies the list. */
     public LoadCase {
         states = List.copyOf(states);
@@ -20,5 +28,19 @@ public record LoadCase(String name, String about, List<LoadState> states, double
     /** Volume left at the last tilt, m3. */
     public double residual() {
         return states.get(states.size() - 1).volume();
+    }
+
+    /**
+     * Whether it belongs to the normal dump at a tilt.
+     *
+     * @param tilt rad
+     */
+    public boolean normalAt(double tilt) {
+        return tilt <= normalTo + TiltGrid.SAME;
+    }
+
+    /** Whether it comes about only if something goes wrong, at every tilt. */
+    public boolean upset() {
+        return normalTo == NEVER;
     }
 }

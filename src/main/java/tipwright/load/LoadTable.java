@@ -8,11 +8,10 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import tipwright.design.Design;
 import tipwright.design.tank.Cases;
-import tipwright.geometry.Vec3;
 
 /**
- * Every load case of a design over its tilts. It depends on the tank, the slurry, the site and the tilts, not on where the mounts
- * are.
+ * The load cases of a design over its tilts that belong to the normal dump, at some tilt at least. They depend on the tank, the
+ * slurry, the site and the tilts, not on where the mounts are ('slid' looks at the pivot, to tell which of two is worse).
  *
  * @param tilts rad, rising
  * @param cases those that the design does not skip
@@ -33,41 +32,55 @@ public record LoadTable(double[] tilts, List<LoadCase> cases, Emptying emptying,
      * @param tilts rad, rising, at least one
      */
     public static LoadTable of(Design design, double[] tilts) {
-        Contents contents = new Contents(design);
-        EmptyTank empty = EmptyTank.of(design.tank(), contents.solid());
-        Heap heap = new Heap(design, contents);
-        Settler settler = new Settler(design, contents, heap, empty, tilts);
-        List<String> notes = new ArrayList<>();
-        List<LoadCase> all = new ArrayList<>();
-        all.add(settler.held());
-        LoadCase draining = settler.draining();
-        all.add(draining);
-        boolean solids = contents.cakeVolume() > 1e-9 * contents.capacity();
-        LoadCase heaped = null;
-        if (solids) {
-            heaped = settler.heaped();
-            all.add(heaped);
-            all.add(settler.caked(heaped));
-        } else {
-            notes.add("no solids in the slurry: the cases heaped, caked and heel do not arise");
-        }
-        all.add(settler.empty());
-        if (heaped != null) {
-            all.add(settler.heel(heaped));
-        }
-        List<String> skip = design.cases().skip();
-        all.removeIf(c -> skip.contains(c.name()));
-        for (Cases.Own own : design.cases().add()) {
-            all.add(fixed(own, empty, tilts.length));
-        }
-        if (!skip.isEmpty()) {
-            notes.add("load cases left out by the design: " + String.join(", ", skip));
-        }
-        if (!contents.solid().convex()) {
-            notes.add("the inside of the tank is not convex: a pocket could keep more than the residue shown");
-        }
-        return new LoadTable(tilts.clone(), all, Residues.of(design, contents, heap, tilts, draining, heaped), notes);
+        CaseMaker maker = new CaseMaker(design, Vessel.of(design), tilts);
+        CaseMaker.Normal normal = maker.normal();
+        return new LoadTable(tilts.clone(), cases(maker, normal), maker.emptying(normal), notes(design, maker));
     }
+
+    /**
+     * The load cases of a design that come about only if something goes wrong, at every tilt; those that it does not skip.
+     *
+     * @param tilts rad, rising, at least one
+     */
+    public static List<LoadCase> upsets(Design design, double[] tilts) {
+        CaseMaker maker = new CaseMaker(design, Vessel.of(design), tilts);
+        return maker.wanted(maker.upsets());
+    }
+
+    /**
+     * The tables of a design with less and less in it: fills in equal steps from the stated one down to one step above empty (with
+     * nothing in it, the case 'empty' of any of them is all there is). What stays behind and the notes are those of the stated fill.
+     *
+     * @param tilts rad, rising, at least one
+     * @param count how many
+     * @return [fill], the least first
+     */
+    public static List<Filling> fills(Design design, double[] tilts, int count) {
+        Vessel vessel = Vessel.of(design);
+        double full = new Contents(design, vessel.solid()).slurryVolume()
+                / vessel.solid().whole().volume();
+        CaseMaker stated = new CaseMaker(design, vessel, tilts);
+        CaseMaker.Normal normal = stated.normal();
+        Emptying emptying = stated.emptying(normal);
+        List<String> notes = notes(design, stated);
+        List<Filling> all = new ArrayList<>(count);
+        for (int k = 1; k < count; k++) {
+            Design part = design.withSlurry(design.slurry().withFill(full * k / count));
+            CaseMaker maker = new CaseMaker(part, vessel, tilts);
+            List<LoadCase> cases = cases(maker, maker.normal());
+            all.add(new Filling(part, new LoadTable(tilts, cases, emptying, notes)));
+        }
+        all.add(new Filling(design, new LoadTable(tilts, cases(stated, normal), emptying, notes)));
+        return all;
+    }
+
+    /**
+     * A fill.
+     *
+     * @param design filled to it
+     * @param table its load cases
+     */
+    public record Filling(Design design, LoadTable table) {}
 
     /**
      * The same at some of its tilts.
@@ -87,7 +100,7 @@ public record LoadTable(double[] tilts, List<LoadCase> cases, Emptying emptying,
      * @param share of the empty tank's weight that is added, where it is; negative: taken off
      */
     public LoadTable withHeavierTank(Design design, double share) {
-        EmptyTank empty = EmptyTank.of(design.tank(), new Contents(design).solid());
+        EmptyTank empty = EmptyTank.of(design, new Contents(design).solid());
         double more = share * empty.mass();
         return new LoadTable(
                 tilts,
@@ -100,18 +113,28 @@ public record LoadTable(double[] tilts, List<LoadCase> cases, Emptying emptying,
 
     private List<LoadCase> changed(Function<LoadCase, List<LoadState>> states) {
         return cases.stream()
-                .map(c -> new LoadCase(c.name(), c.about(), states.apply(c), c.contents()))
+                .map(c -> new LoadCase(c.name(), c.about(), c.normalTo(), states.apply(c), c.contents()))
                 .toList();
     }
 
-    private static LoadCase fixed(Cases.Own own, EmptyTank empty, int tilts) {
-        double mass = empty.mass() + own.mass();
-        Vec3 first = empty.centroid().times(empty.mass()).plus(own.centre().times(own.mass()));
-        LoadState state = new LoadState(mass, mass > 0 ? first.times(1 / mass) : own.centre(), null, 0);
-        List<LoadState> states = new ArrayList<>();
-        for (int i = 0; i < tilts; i++) {
-            states.add(state);
+    private static List<LoadCase> cases(CaseMaker maker, CaseMaker.Normal normal) {
+        List<LoadCase> all = new ArrayList<>(maker.wanted(normal.all()));
+        all.addAll(maker.own());
+        return all;
+    }
+
+    private static List<String> notes(Design design, CaseMaker maker) {
+        List<String> notes = new ArrayList<>();
+        if (!maker.solids()) {
+            notes.add("no solids in the slurry: the cases " + String.join(", ", Cases.OF_SOLIDS) + " do not arise");
         }
-        return new LoadCase(own.name(), "a fixed load of the design's own", states, 0);
+        if (!design.cases().skip().isEmpty()) {
+            notes.add("load cases left out by the design: "
+                    + String.join(", ", design.cases().skip()));
+        }
+        if (!maker.convex()) {
+            notes.add("the inside of the tank is not convex: a pocket could keep more than the residue shown");
+        }
+        return notes;
     }
 }

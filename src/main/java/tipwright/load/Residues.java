@@ -4,6 +4,7 @@ package tipwright.load;
 import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
+import tipwright.geometry.Bisection;
 import tipwright.geometry.Filled;
 
 /** Works out whether the tank empties, and at which tilt it would. */
@@ -46,16 +47,8 @@ final class Residues {
     }
 
     private static double bisect(DoubleUnaryOperator kept, double goal, double low, double high) {
-        double a = low;
-        double b = high;
-        while (b - a > 1e-5) {
-            double middle = 0.5 * (a + b);
-            if (kept.applyAsDouble(middle) <= goal) {
-                b = middle;
-            } else {
-                a = middle;
-            }
-        }
-        return b;
+        String what = "the tilt, rad, at which no more is left in the tank than wanted";
+        return Bisection.between(high, low, 1e-5, what, tilt -> kept.applyAsDouble(tilt) <= goal)
+                .good();
     }
 }

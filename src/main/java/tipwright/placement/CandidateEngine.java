@@ -55,6 +55,33 @@ enum CandidateEngine {
      */
     abstract Analysis analyse(Design candidate, LoadTable loads) throws CannotComputeException;
 
+    /**
+     * What the checks say of a candidate, at the tilts of the loads and, where something about the mechanism changes at once between
+     * them, on both sides of that too, as the check does.
+     */
+    Judgement judged(Design candidate, LoadTable loads) {
+        return judged(candidate, loads, true);
+    }
+
+    /**
+     * The same, but at the tilts of the loads alone where the stroke is not kept: that fails anyhow, and both sides of an end of the
+     * stroke cost the loads anew.
+     */
+    Judgement judgedWithinStroke(Design candidate, LoadTable loads) {
+        return judged(candidate, loads, false);
+    }
+
+    private Judgement judged(Design candidate, LoadTable loads, boolean beyondStroke) {
+        try {
+            Analysis analysis = analyse(candidate, loads);
+            Judgement judged = Judgement.of(analysis);
+            boolean wanted = beyondStroke || (judged.of(Limit.STROKE_IN) <= 1 && judged.of(Limit.STROKE_OUT) <= 1);
+            return wanted && Analyser.changes(analysis) ? Judgement.of(Analyser.analyse(candidate)) : judged;
+        } catch (CannotComputeException impossible) {
+            return Judgement.impossible();
+        }
+    }
+
     /** The quickest that suits a design. */
     static CandidateEngine of(Design design) {
         return ClosedFormAnalyser.suits(design) ? CLOSED_FORM : GENERAL;

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import tipwright.analysis.Analyser;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.rule.Finding;
 import tipwright.design.Design;
-import tipwright.design.drive.TiltRange;
 import tipwright.geometry.Vec2;
 import tipwright.load.LoadTable;
 
@@ -22,40 +22,45 @@ final class CandidateEvaluator {
     private final Design design;
     private final LoadTable loads;
     private final Map<String, Double> drawn;
+    /** Whether at every tilt. */
+    private final boolean whole;
 
     private CandidateEvaluator(
-            Task task, CandidateEngine engine, Design design, LoadTable loads, Map<String, Double> drawn) {
+            Task task,
+            CandidateEngine engine,
+            Design design,
+            LoadTable loads,
+            Map<String, Double> drawn,
+            boolean whole) {
         this.task = task;
         this.engine = engine;
         this.design = design;
         this.loads = loads;
         this.drawn = drawn;
+        this.whole = whole;
     }
 
     /** At every tilt of the design. */
-    static CandidateEvaluator of(Task task, CandidateEngine engine) {
+    static CandidateEvaluator of(Task task, CandidateEngine engine) throws CannotComputeException {
         Design design = task.design();
-        LoadTable loads = LoadTable.of(design, design.tilt().tilts());
-        return new CandidateEvaluator(task, engine, design, loads, failures(engine, design, loads));
+        LoadTable loads = Analyser.loads(design);
+        return new CandidateEvaluator(task, engine, design, loads, failures(engine, design, loads), true);
     }
 
     /** The same at about so many tilts, which are some of those here. */
     CandidateEvaluator at(int most) {
-        TiltRange given = design.tilt();
-        int every = Math.max(1, (int) Math.ceil((given.to() - given.from()) / given.step() / most - 1e-9));
-        TiltRange few = new TiltRange(given.from(), given.to(), every * given.step());
-        int all = loads.tilts().length;
-        int[] which = IntStream.range(0, few.tilts().length)
-                .map(i -> Math.min(all - 1, i * every))
+        int last = loads.tilts().length - 1;
+        int every = Math.max(1, (last + most - 1) / most);
+        int[] which = IntStream.rangeClosed(0, (last + every - 1) / every)
+                .map(i -> Math.min(last, i * every))
                 .toArray();
-        Design coarse = design.withTilt(few);
         LoadTable some = loads.at(which);
-        return new CandidateEvaluator(task, engine, coarse, some, failures(engine, coarse, some));
+        return new CandidateEvaluator(task, engine, design, some, failures(engine, design, some), false);
     }
 
     /** The same tank and tilts in another task. */
     CandidateEvaluator on(Task other) {
-        return new CandidateEvaluator(other, engine, other.design().withTilt(design.tilt()), loads, drawn);
+        return new CandidateEvaluator(other, engine, other.design(), loads, drawn, whole);
     }
 
     private static Map<String, Double> failures(CandidateEngine engine, Design as, LoadTable loads) {
@@ -88,6 +93,9 @@ final class CandidateEvaluator {
 
     /** A candidate with one of the actuators, by number. */
     Judgement judged(List<Vec2> at, int actuator) {
+        if (whole) {
+            return engine.judgedWithinStroke(moved(at, actuator), loads);
+        }
         try {
             return Judgement.of(engine.analyse(moved(at, actuator), loads));
         } catch (CannotComputeException impossible) {

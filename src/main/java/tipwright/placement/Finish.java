@@ -40,8 +40,17 @@ final class Finish {
      */
     private record Outcome(@Nullable Candidate candidate, @Nullable Candidate missed) {}
 
-    /** What the search comes to; remarks are added to the notes. */
-    Placement placement(Best best, WorkerPool pool, List<String> notes, long looked, double step) {
+    /**
+     * What is found.
+     *
+     * @param answers pass every check
+     * @param nearly when there are none: what comes nearest
+     * @param notes in plain words
+     */
+    record Found(List<Answer> answers, List<Answer> nearly, List<String> notes) {}
+
+    /** What the best candidates come to. */
+    Found placement(Best best, WorkerPool pool) {
         List<Callable<Outcome>> work = new ArrayList<>();
         for (int a = 0; a < best.actuators(); a++) {
             for (Aim aim : Aim.values()) {
@@ -62,15 +71,9 @@ final class Finish {
             }
         }
         List<Answer> picked = pick(good.isEmpty() ? missed : good);
+        List<String> notes = new ArrayList<>();
         tell(good, missed, notes);
-        return new Placement(
-                good.isEmpty() ? List.of() : picked,
-                good.isEmpty() ? picked : List.of(),
-                List.of(),
-                notes,
-                looked,
-                best.fitting(),
-                step);
+        return new Found(good.isEmpty() ? List.of() : picked, good.isEmpty() ? picked : List.of(), notes);
     }
 
     /** The first of the candidates that passes, refined if that passes too. */

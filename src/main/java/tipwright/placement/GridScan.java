@@ -117,6 +117,11 @@ final class GridScan {
         return cost;
     }
 
+    /** How many places of the mounts, times the actuators, are looked at in all. */
+    long whole() {
+        return Math.round(count(step) * bounds.size());
+    }
+
     /** Of the grid, m. */
     double step() {
         return step;

@@ -14,6 +14,8 @@ import java.util.List;
  * @param candidates how many places of the mounts were looked at, times the actuators
  * @param fitting how many of them passed
  * @param step of the grid, m
+ * @param whole how many would have been looked at by the end
+ * @param stopped whether it was stopped before its end; then no answers do not mean that nothing fits
  */
 public record Placement(
         List<Answer> answers,
@@ -22,12 +24,19 @@ public record Placement(
         List<String> notes,
         long candidates,
         long fitting,
-        double step) {
+        double step,
+        long whole,
+        boolean stopped) {
     /** Copies the lists. */
     public Placement {
         answers = List.copyOf(answers);
         nearly = List.copyOf(nearly);
         misses = List.copyOf(misses);
         notes = List.copyOf(notes);
+    }
+
+    /** Whether it was stopped before it found anything. */
+    public boolean unknown() {
+        return stopped && answers.isEmpty() && nearly.isEmpty();
     }
 }

@@ -17,6 +17,7 @@ import tipwright.geometry.Vec2;
  * at every tilt, and the full check of every answer.
  */
 final class Search {
+    private static final String BEST_SO_FAR = "stopped before the end: this is the best so far";
     private static final long GRID = 2_000_000;
     private static final long SPREAD = 20_000;
     private static final int PIECE = 64;
@@ -57,6 +58,7 @@ final class Search {
     private final Best best;
     private final Starts starts;
     private long looked;
+    private long whole;
     private double gridStep;
 
     /**
@@ -96,31 +98,45 @@ final class Search {
         if (engine == CandidateEngine.CLOSED_FORM) {
             GridScan scan = new GridScan(task, every.at(SCAN_TILTS), every, fine, given == null ? GRID : given);
             gridStep = scan.step();
+            whole = scan.whole();
             looked = scan.run(pool, best, watcher);
         }
-        boolean evolved = best.of(Aim.UTILISATION) == null && !pool.stopped();
-        if (evolved) {
+        boolean spreads =
+                best.of(Aim.UTILISATION) == null && (engine != CandidateEngine.CLOSED_FORM || !pool.stopped());
+        if (spreads) {
             long most = engine == CandidateEngine.CLOSED_FORM || given == null ? SPREAD : given;
             spreadOut((int) Math.min(Integer.MAX_VALUE - PIECE, most));
             evolve();
         }
-        if (pool.stopped()) {
-            notes.add("stopped before the end: this is the best so far");
-        }
         if (best.of(Aim.UTILISATION) == null) {
             List<String> misses =
                     pool.stopped() ? List.of() : new NearMisses(task, few, coarse, starts, seed).say(pool);
-            return new Placement(List.of(), List.of(), misses, notes, looked, 0, gridStep);
+            return new Placement(List.of(), List.of(), misses, notes, looked, 0, gridStep, whole, pool.stopped());
         }
-        Refiner refiner = evolved
+        Refiner refiner = spreads
                 ? new Refiner(task, coarse, fine, seed, LAST_STEP, LAST_GENERATIONS, true)
                 : new Refiner(task, coarse, fine, seed, gridStep, GRID_GENERATIONS, false);
         Finish finish = new Finish(task.design(), refiner);
-        return finish.placement(best, pool, notes, looked, gridStep);
+        Finish.Found found = finish.placement(best, pool);
+        notes.addAll(found.notes());
+        if (pool.stopped()) {
+            notes.add(0, BEST_SO_FAR);
+        }
+        return new Placement(
+                found.answers(),
+                found.nearly(),
+                List.of(),
+                notes,
+                looked,
+                best.fitting(),
+                gridStep,
+                whole,
+                pool.stopped());
     }
 
     private void spreadOut(int candidates) {
         int done = 0;
+        whole += (long) candidates * task.listed().size();
         while (done < candidates && !pool.stopped()) {
             List<Callable<Found>> work = new ArrayList<>();
             for (int k = 0; k < BATCH && done < candidates; k++) {

@@ -67,8 +67,7 @@ record TiltLoads(Vec2 pivot, double[] tilts, double[][][][] loads, double[] shar
             }
         }
         FrictionRadii radii = FrictionRadii.of(design);
-        return new TiltLoads(
-                pivot, design.tilt().tilts(), loads, share, new double[] {radii.bearing(0), radii.bearing(1)});
+        return new TiltLoads(pivot, table.tilts(), loads, share, new double[] {radii.bearing(0), radii.bearing(1)});
     }
 
     private static double[] shares(Design design) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import tipwright.analysis.Analyser;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
 import tipwright.design.tank.Slurry;
@@ -19,6 +20,7 @@ final class Trial {
     private final Design design;
     private final CandidateEngine engine;
     private final LoadTable loads;
+    private final boolean quick;
     private final List<Vec2> points;
     private final List<String> places = new ArrayList<>();
 
@@ -34,17 +36,17 @@ final class Trial {
     Trial(Design design, CandidateEngine engine) throws CannotComputeException {
         this.design = design;
         this.engine = engine;
-        loads = LoadTable.of(design, design.tilt().tilts());
+        loads = Analyser.loads(design);
         Map<Vec2, String> named = new LinkedHashMap<>();
         design.drive().places(design.pivot().at()).forEach((name, at) -> named.putIfAbsent(at, name.replace('-', ' ')));
         points = List.copyOf(named.keySet());
         named.values().forEach(name -> places.addAll(List.of(name + " x", name + " y")));
-        engine.analyse(design, loads);
+        quick = engine == CandidateEngine.CLOSED_FORM && !Analyser.changes(engine.analyse(design, loads));
     }
 
     /** Whether a try takes well under a millisecond. */
     boolean quick() {
-        return engine == CandidateEngine.CLOSED_FORM;
+        return quick;
     }
 
     /** The coordinates that can be off, in words. */
@@ -58,7 +60,7 @@ final class Trial {
      * @param off by how much each coordinate is off, m, as in {@link #places()}
      */
     Judgement at(double... off) {
-        return judged(
+        return engine.judged(
                 design.withPivot(design.pivot().movedTo(place(design.pivot().at(), off)))
                         .withDrive(design.drive().moved(p -> place(p, off))),
                 loads);
@@ -72,7 +74,11 @@ final class Trial {
     /** With another slurry. */
     Judgement with(Slurry slurry) {
         Design other = design.withSlurry(slurry);
-        return judged(other, LoadTable.of(other, loads.tilts()));
+        try {
+            return engine.judged(other, Analyser.loads(other));
+        } catch (CannotComputeException impossible) {
+            return Judgement.impossible();
+        }
     }
 
     /**
@@ -81,13 +87,13 @@ final class Trial {
      * @param share of its weight that is added
      */
     Judgement heavier(double share) {
-        return judged(design, loads.withHeavierTank(design, share));
+        return judgedUnder(loads.withHeavierTank(design, share));
     }
 
-    private Judgement judged(Design tried, LoadTable under) {
+    private Judgement judgedUnder(LoadTable other) {
         try {
-            return Judgement.of(engine.analyse(tried, under));
-        } catch (CannotComputeException e) {
+            return Judgement.of(engine.analyse(design, other));
+        } catch (CannotComputeException impossible) {
             return Judgement.impossible();
         }
     }

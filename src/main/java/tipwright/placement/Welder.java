@@ -11,6 +11,7 @@ import java.util.SplittableRandom;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
 import tipwright.design.tank.Slurry;
+import tipwright.geometry.Bisection;
 
 /** Works out what welds that are off do. Mutable inside: owned by one caller. */
 public final class Welder {
@@ -179,23 +180,26 @@ public final class Welder {
 
     /** Bisects the tolerance; the utilisations grow from the middle outwards as far as they are near linear. */
     private double largest(List<double[]> corners) {
-        double good = 0;
-        double bad = FAR;
         if (at(new double[coordinates]).utilisation() > 1) {
             return 0;
         }
-        if (worst(corners, bad).utilisation() <= 1) {
-            return bad;
+        if (kept(corners, FAR)) {
+            return FAR;
         }
-        while (bad - good > FINE) {
-            double middle = 0.5 * (good + bad);
-            if (worst(corners, middle).utilisation() <= 1) {
-                good = middle;
-            } else {
-                bad = middle;
+        return Bisection.between(0, FAR, FINE, "the largest tolerance, m", by -> kept(corners, by))
+                .good();
+    }
+
+    /** Whether every limit is kept in every corner. */
+    private boolean kept(List<double[]> corners, double tolerance) {
+        for (double[] signs : corners) {
+            double[] off = new double[coordinates];
+            Arrays.setAll(off, i -> signs[i] * tolerance);
+            if (at(off).utilisation() > 1) {
+                return false;
             }
         }
-        return good;
+        return true;
     }
 
     private double monteCarlo(double tolerance, int runs, long seed, Map<Limit, Double> chances) {

@@ -50,11 +50,11 @@ record Complaint(String written, String shown, Kind kind) {
         boolean thousands = written.indexOf(',') != written.lastIndexOf(',');
         return new QuantityException("comma in " + shown
                 + "; write decimals with a point and no thousands marks, such as '"
-                + written.replace(",", thousands ? "" : ".") + "'");
+                + written.replace(",", thousands ? "" : ".") + "': a ',' starts the next value");
     }
 
-    QuantityException noUnit() {
-        String likely = UnitTable.of(kind).get(0).name();
+    QuantityException noUnit(String usedMost) {
+        String likely = usedMost.isEmpty() ? UnitTable.of(kind).get(0).name() : usedMost;
         return new QuantityException(
                 "no unit in " + shown + "; " + needed() + "; did you mean '" + written + " " + likely + "'?");
     }

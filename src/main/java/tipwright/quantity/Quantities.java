@@ -19,6 +19,21 @@ public final class Quantities {
         return QuantityReader.read(text, kind).si();
     }
 
+    /**
+     * A quantity that may carry its doubt: '24 in +- 1/8', '1400 kg/m3 +- 5 %', 'about 130 lb' (10 % either way).
+     *
+     * @param likely the unit that a bare number is most likely meant in, for the message; empty: the usual one
+     * @throws QuantityException as {@link #parse}
+     */
+    public static Estimate estimate(String text, Kind kind, String likely) throws QuantityException {
+        return QuantityReader.estimate(text, kind, likely, false);
+    }
+
+    /** The thickness of a sheet or plate, which may also be '16 ga' or '3/16 plate'; as {@link #estimate}. */
+    public static Estimate thickness(String text, String likely) throws QuantityException {
+        return QuantityReader.estimate(text, Kind.LENGTH, likely, true);
+    }
+
     /** An SI value in the unit that suits its kind and size, four significant digits: '1.25 kN'. Shares are plain numbers. */
     public static String show(double si, Kind kind, UnitSystem system) {
         return QuantityWriter.show(si, kind, system);
@@ -69,8 +84,9 @@ public final class Quantities {
      * @throws QuantityException when the old one is not understood
      */
     public static String rewrite(String old, double si, Kind kind) throws QuantityException {
-        UnitLabel unit = QuantityReader.read(old, kind).unit();
+        Doubt text = Doubt.in(old);
+        UnitLabel unit = QuantityReader.read(Sheet.asLength(text.base()), kind).unit();
         double number = unit == null ? si : unit.fromSi(si);
-        return QuantityWriter.number(number, REWRITE_DIGITS) + (unit == null ? "" : " " + unit.name());
+        return text.around(QuantityWriter.number(number, REWRITE_DIGITS) + (unit == null ? "" : " " + unit.name()));
     }
 }

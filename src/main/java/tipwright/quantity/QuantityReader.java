@@ -18,7 +18,24 @@ final class QuantityReader {
      */
     record Parsed(double number, @Nullable UnitLabel unit, double si) {}
 
+    /** A quantity with its doubt; a thickness may also be a gauge or called plate. */
+    static Estimate estimate(String written, Kind kind, String likely, boolean thickness) throws QuantityException {
+        Doubt doubt = Doubt.in(written);
+        if (!thickness && kind == Kind.LENGTH && Sheet.isGauge(doubt.base())) {
+            throw new QuantityException("'" + written.strip()
+                    + "' is a gauge of steel sheet, which only tells a thickness; a length is needed, such as '"
+                    + kind.example() + "'");
+        }
+        Parsed value = read(thickness ? Sheet.asLength(doubt.base()) : doubt.base(), kind, likely);
+        UnitLabel unit = value.unit();
+        return new Estimate(value.si(), doubt.standard(value, kind, written), unit == null ? "" : unit.name());
+    }
+
     static Parsed read(String written, Kind kind) throws QuantityException {
+        return read(written, kind, "");
+    }
+
+    private static Parsed read(String written, Kind kind, String likely) throws QuantityException {
         String text = tidy(written);
         boolean signed = text.startsWith("-") || text.startsWith("+");
         int start = !signed ? 0 : text.startsWith(" ", 1) ? 2 : 1;
@@ -35,7 +52,10 @@ final class QuantityReader {
         }
         UnitLabel unit = UnitTable.find(label, kind);
         if (unit == null && !(label.isEmpty() && kind == Kind.RATIO)) {
-            throw notAUnit(Complaint.about(written, text, kind), text.substring(0, number.end()), label);
+            Complaint complaint = Complaint.about(written, text, kind);
+            throw label.isEmpty()
+                    ? complaint.noUnit(likely)
+                    : notAUnit(complaint, text.substring(0, number.end()), label);
         }
         return finish(sign * number.value(), unit, written, text, kind);
     }
@@ -57,9 +77,6 @@ final class QuantityReader {
     }
 
     private static QuantityException notAUnit(Complaint complaint, String number, String label) {
-        if (label.isEmpty()) {
-            return complaint.noUnit();
-        }
         return Character.isDigit(label.charAt(0)) ? complaint.twoNumbers() : complaint.wrongUnit(number, label);
     }
 

@@ -92,7 +92,7 @@ final class UnitTable {
             put(Kind.LENGTH, m, "mm", m.divide(1000));
             put(Kind.LENGTH, m, "cm", m.divide(100));
             put(Kind.LENGTH, m, "m", m);
-            put(Kind.LENGTH, m, "in", in, "\"", "inch", "inches");
+            put(Kind.LENGTH, m, "in", in, "\"", "''", "inch", "inches");
             put(Kind.LENGTH, m, "ft", ft, "'", "foot", "feet");
             put(Kind.LENGTH, m, "yd", ft.multiply(3), "yard", "yards");
             put(Kind.AREA, m.pow(2), "m2", m.pow(2), "m^2");
@@ -101,6 +101,7 @@ final class UnitTable {
             put(Kind.AREA, m.pow(2), "in2", in.pow(2), "in^2");
             put(Kind.AREA, m.pow(2), "ft2", ft.pow(2), "ft^2");
             put(Kind.VOLUME, m3, "L", litre, "l", "litre", "litres", "liter", "liters");
+            put(Kind.VOLUME, m3, "mL", litre.divide(1000), "ml");
             put(Kind.VOLUME, m3, "m3", m3, "m^3");
             put(Kind.VOLUME, m3, "gal", gal, "gal (US)", "US gal", "gallon", "gallons");
             put(Kind.VOLUME, m3, "ft3", ft.pow(3), "ft^3", "cu ft");

@@ -4,10 +4,12 @@ package tipwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Stop;
 import tipwright.check.Result;
 import tipwright.design.Design;
 import tipwright.design.file.Assumption;
+import tipwright.doubt.Sureness;
 
 /**
  * What there is to report on: a checked design, and what its file left open.
@@ -15,8 +17,14 @@ import tipwright.design.file.Assumption;
  * @param result of the checks
  * @param assumptions defaults that were taken for keys left out
  * @param remarks on what the file says, in plain words
+ * @param sure how sure the verdict is; null when no value may be off, or when it was not asked for
  */
-public record Checked(Result result, List<Assumption> assumptions, List<String> remarks) {
+public record Checked(Result result, List<Assumption> assumptions, List<String> remarks, @Nullable Sureness sure) {
+    /** Without asking how sure it is. */
+    public Checked(Result result, List<Assumption> assumptions, List<String> remarks) {
+        this(result, assumptions, remarks, null);
+    }
+
     /** Copies the lists. */
     public Checked {
         assumptions = List.copyOf(assumptions);

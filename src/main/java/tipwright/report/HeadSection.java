@@ -10,6 +10,7 @@ import tipwright.check.Result;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
+import tipwright.doubt.Sureness;
 
 /** What the job is, and the verdict. */
 final class HeadSection {
@@ -33,6 +34,10 @@ final class HeadSection {
         lines.addAll(Prose.wrap("  ", new Job(design, style.units()).sentence()));
         lines.add("");
         lines.addAll(verdict());
+        Sureness sure = checked.sure();
+        if (sure != null) {
+            SurenessText.of(sure, style.units()).forEach(text -> lines.addAll(Prose.wrap("  ", text)));
+        }
         for (String warning : checked.warnings()) {
             lines.addAll(Prose.wrap("  ! ", Prose.safe(warning)));
         }

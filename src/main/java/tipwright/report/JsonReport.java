@@ -16,6 +16,7 @@ import tipwright.check.Result;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.joint.Support;
+import tipwright.doubt.Sureness;
 import tipwright.load.Emptying;
 
 /** A result as JSON under names that stay. Source of the form: RFC 8259. */
@@ -45,13 +46,35 @@ public final class JsonReport {
         }
     }
 
+    private void sureness(@Nullable Sureness sure) throws IOException {
+        if (sure == null) {
+            return;
+        }
+        json.start("how_sure");
+        json.number("passes", sure.passes());
+        json.number("samples", sure.samples());
+        json.text("governing", sure.governing());
+        json.number("used", sure.used());
+        json.number("standard_deviation", sure.spread());
+        json.each("influences", sure.influences(), influence -> {
+            json.start();
+            json.text("value", influence.value().path());
+            json.text("written", influence.value().said());
+            json.number("standard_doubt_si", influence.value().doubt());
+            json.number("change_by_one_standard_doubt", influence.change());
+            json.end();
+        });
+        json.end();
+    }
+
     private void all() throws IOException {
         Analysis analysis = result.analysis();
         json.start();
         json.text("design", analysis.design().name());
         json.text("verdict", result.verdict().word());
         json.list("warnings", checked.warnings());
-        new JsonRows(json).write(analysis.cases());
+        sureness(checked.sure());
+        new JsonRows(json).write(analysis);
         new JsonPeaks(json).write(analysis);
         json.each("checks", result.findings(), this::check);
         new JsonCycle(json).write(result.timing());

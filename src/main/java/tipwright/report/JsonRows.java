@@ -2,8 +2,12 @@
 package tipwright.report;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import tipwright.analysis.Analyser;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Row;
 
@@ -17,13 +21,29 @@ final class JsonRows {
         this.json = json;
     }
 
-    void write(List<CaseResult> cases) throws IOException {
-        json.each("cases", cases, c -> {
+    void write(Analysis analysis) throws IOException {
+        json.each("cases", all(analysis), c -> {
             json.text("name", c.name());
             json.text("about", c.load().about());
+            json.text("counts_as", c.load().upset() ? "if something goes wrong" : "normal dump");
+            List<Row> rows = c.rows();
+            double last = rows.get(rows.size() - 1).tilt();
+            json.number("normal_to_deg", Math.toDegrees(Math.min(last, c.load().normalTo())));
+            json.missing("it is no part of a normal dump at any tilt");
             json.each("rows", c.rows(), this::row);
             json.number("residual_l", c.load().residual() * LITRES);
         });
+    }
+
+    private static List<CaseResult> all(Analysis analysis) {
+        List<CaseResult> all = new ArrayList<>(analysis.cases());
+        try {
+            all.addAll(Analyser.upsets(analysis));
+        } catch (CannotComputeException locked) {
+            // the linkage balances the cases of a normal dump alone; those are told
+            return all;
+        }
+        return all;
     }
 
     private void row(Row row) throws IOException {

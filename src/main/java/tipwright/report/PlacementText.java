@@ -61,10 +61,26 @@ public final class PlacementText {
             answers(design, placement.nearly(), style, lines);
             return;
         }
+        if (placement.unknown()) {
+            lines.addAll(Prose.wrap("", stopped(placement)));
+            return;
+        }
         lines.add("Nothing fits." + (placement.misses().isEmpty() ? "" : " Any one of these would open it:"));
         for (String miss : placement.misses()) {
             lines.add("  " + miss);
         }
+    }
+
+    private static String stopped(Placement placement) {
+        long share = 100 * placement.candidates() / Math.max(1, placement.whole());
+        String looked = placement.candidates() < placement.whole()
+                ? placement.candidates() + " of " + placement.whole() + " candidates, " + share
+                        + " %, had been looked at"
+                : "all " + placement.candidates()
+                        + " candidates had been looked at, but not yet what lies between the best of them";
+        return "The search was stopped before it found anything: " + looked
+                + ". This does not mean that nothing fits. Let it run to"
+                + " its end, or have fewer candidates looked at with --candidates for a quicker first answer.";
     }
 
     /** Where each place of a mechanism is put, an answer a column, a few of them side by side. */

@@ -2,8 +2,10 @@
 package tipwright.report;
 
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.regex.Pattern;
+import tipwright.drawing.Signs;
 
 /** Plain text: line breaks, and names made safe for a terminal. */
 public final class Prose {
@@ -51,11 +53,20 @@ public final class Prose {
 
     /** A text from a file with nothing in it that a terminal obeys. */
     public static String safe(String text) {
-        StringBuilder out = new StringBuilder();
+        return Signs.plain(text);
+    }
+
+    /** A text with everything in it that a terminal obeys written out: '\\u001b'. */
+    public static String visible(String text) {
+        StringBuilder out = new StringBuilder(text.length());
         text.codePoints().forEach(c -> {
-            int type = Character.getType(c);
-            boolean obeyed = type == Character.CONTROL || type == Character.FORMAT || type == Character.SURROGATE;
-            out.appendCodePoint(obeyed ? ' ' : c);
+            if (Signs.isObeyed(c)) {
+                for (char half : Character.toChars(c)) {
+                    out.append("\\u").append(HexFormat.of().toHexDigits(half));
+                }
+            } else {
+                out.appendCodePoint(c);
+            }
         });
         return out.toString();
     }

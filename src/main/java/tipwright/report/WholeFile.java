@@ -4,15 +4,10 @@ package tipwright.report;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.channels.Channels;
-import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import org.jspecify.annotations.Nullable;
 
@@ -33,6 +28,23 @@ public final class WholeFile {
      * @throws IOException when it cannot; the message names the file, says why and how to mend it
      */
     public static void write(Path path, Content content) throws IOException {
+        write(path, content, false);
+    }
+
+    /**
+     * The same, so that nobody but the user may read it (where files have owners); missing folders are made, for the user alone too.
+     *
+     * @throws IOException when it cannot; the message names the file, says why and how to mend it
+     */
+    public static void writePrivate(Path path, Content content) throws IOException {
+        Path folder = path.toAbsolutePath().getParent();
+        if (folder != null) {
+            Private.folder(folder);
+        }
+        write(path, content, true);
+    }
+
+    private static void write(Path path, Content content, boolean alone) throws IOException {
         if (Files.isDirectory(path)) {
             throw new IOException(path + ": is a folder; give the name of a file in it");
         }
@@ -53,7 +65,7 @@ public final class WholeFile {
             throw new IOException(path + ": is write-protected; choose another name or allow writing to it");
         }
         try {
-            replace(target, folder, content);
+            replace(target, folder, content, alone);
         } catch (IOException e) {
             throw explained(path, e);
         }
@@ -77,34 +89,19 @@ public final class WholeFile {
         }
     }
 
-    private static void replace(Path target, Path folder, Content content) throws IOException {
-        Path part = fresh(target, folder);
-        try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
-            OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel), 1 << 16);
+    private static void replace(Path target, Path folder, Content content, boolean alone) throws IOException {
+        try (PartFile part = PartFile.beside(target, folder)) {
+            if (alone) {
+                Private.file(part.path());
+            }
+            OutputStream out = new BufferedOutputStream(part.stream(), 1 << 16);
             content.to(out);
             out.flush();
-            channel.force(true);
-        } catch (IOException | RuntimeException e) {
-            Files.deleteIfExists(part);
-            throw e;
+            if (!alone) {
+                keepPermissions(target, part.path());
+            }
+            part.become(target);
         }
-        try {
-            keepPermissions(target, part);
-            Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
-        } catch (IOException e) {
-            Files.deleteIfExists(part);
-            throw e;
-        }
-    }
-
-    /** A new empty file beside the target. */
-    private static Path fresh(Path target, Path folder) throws IOException {
-        Path part = folder;
-        for (int i = 0; Files.exists(part, LinkOption.NOFOLLOW_LINKS); i++) {
-            part = folder.resolve(
-                    "." + target.getFileName() + "." + ProcessHandle.current().pid() + "-" + i + ".part");
-        }
-        return Files.createFile(part);
     }
 
     private static void keepPermissions(Path target, Path part) throws IOException {

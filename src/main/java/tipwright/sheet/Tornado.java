@@ -47,7 +47,11 @@ public final class Tornado {
             board.text(new Vec2(one, top + 2.5), 3, 0, "fails", Ink.TEXT);
         }
         double step = high - low > 0.4 ? 0.1 : high - low > 0.15 ? 0.05 : 0.01;
-        for (double v = Math.ceil(low / step) * step; v <= high; v += step) {
+        for (double k = 0; k <= (high - low) / step; k++) {
+            double v = (Math.ceil(low / step) + k) * step;
+            if (v > high) {
+                break;
+            }
             double at = x(v, low, high);
             board.line(new Vec2(at, -1), new Vec2(at, 0), Pen.line("axis", Ink.BLACK, 0.25));
             board.text(new Vec2(at, -5), 2.8, 0, Math.round(100 * v) + " %", Ink.TEXT);

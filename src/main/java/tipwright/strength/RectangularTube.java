@@ -29,9 +29,9 @@ public record RectangularTube(double height, double width, double wall) {
         return inertiaAcross() / (width / 2);
     }
 
-    /** Shear stress of a torque in N m, Pa: T/(2 A t), A within the middle of the wall. Source: Bredt (from memory). */
+    /** Shear stress of a torque in N m, Pa. Source: as {@link TorsionSection#closed}. */
     public double torsion(double torque) {
-        return torque / (2 * (height - wall) * (width - wall) * wall);
+        return TorsionSection.tube(height, width, wall).stress(torque);
     }
 
     /** Mean shear stress in the two walls that a force in the direction of the height is carried by, Pa. */

@@ -3,6 +3,7 @@ package tipwright.time;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.hipparchus.exception.MathRuntimeException;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
@@ -14,6 +15,8 @@ import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.tank.Dump;
 import tipwright.design.tank.Opening;
+import tipwright.geometry.Bisection;
+import tipwright.geometry.NotConvergedException;
 import tipwright.load.Contents;
 import tipwright.load.LoadState;
 
@@ -24,6 +27,8 @@ public final class CycleTimer {
 
     /** Below this share of its free speed the drive counts as stalled. Source: common practice, no source. */
     public static final double STALL = 0.01;
+
+    private static final List<String> FOLLOWING = List.of("caked", "settled", "slid");
 
     private CycleTimer() {}
 
@@ -38,19 +43,26 @@ public final class CycleTimer {
      * @param tolerance of the integration, of tilt in rad and of volume as a share of the load
      */
     public static Timing time(Analysis analysis, double tolerance) {
+        return time(analysis, tolerance, new Effort(Effort.MOST));
+    }
+
+    /** The same with an allowance of evaluations. */
+    static Timing time(Analysis analysis, double tolerance, Effort effort) {
         try {
             Machine machine = Machines.of(analysis.design());
-            return new Timing(cycles(analysis, machine, tolerance), null);
+            return new Timing(cycles(analysis, machine, tolerance, effort), null, false);
         } catch (Machines.MissingException missing) {
-            return new Timing(List.of(), String.valueOf(missing.getMessage()));
+            return new Timing(List.of(), String.valueOf(missing.getMessage()), false);
+        } catch (NotConvergedException spent) {
+            return new Timing(List.of(), String.valueOf(spent.getMessage()), true);
         } catch (MathRuntimeException lost) {
-            return new Timing(List.of(), "a motion that can be followed in time: " + lost.getMessage());
+            return new Timing(List.of(), effort.lost(), true);
         } catch (CannotComputeException none) {
-            return new Timing(List.of(), "a way to move: " + none.getMessage());
+            return new Timing(List.of(), "a way to move: " + none.getMessage(), false);
         }
     }
 
-    private static List<Cycle> cycles(Analysis analysis, Machine machine, double tolerance)
+    private static List<Cycle> cycles(Analysis analysis, Machine machine, double tolerance, Effort effort)
             throws CannotComputeException {
         Design design = analysis.design();
         Dump dump = design.dump();
@@ -73,32 +85,48 @@ public final class CycleTimer {
                 target,
                 dump.drained(),
                 opens,
+                List.of(),
                 dump.hold(),
                 end,
                 why));
         if (find(analysis, "held") != null) {
             Liquid held = new Liquid(design, contents, mechanism, null);
-            scripts.add(still("held", held, held.lowering(held.start()), held.start(), end, why));
+            scripts.add(still("held", held, held.lowering(held.start()), held.start(), List.of(), end, why));
         }
-        CaseResult caked = find(analysis, "caked");
-        if (caked != null) {
+        List<Double> breaks = new ArrayList<>();
+        if (Double.isFinite(design.slurry().release())) {
+            breaks.add(design.slurry().release());
+        }
+        for (CaseResult listed : listed(analysis)) {
             scripts.add(still(
-                    "caked",
-                    Listed.of(caked, r -> r.raise().force()),
-                    Listed.back(mechanism, left(caked, end)),
-                    caked.load().contents(),
+                    listed.name(),
+                    Listed.of(listed, r -> r.raise().force()),
+                    Listed.back(mechanism, left(listed, end)),
+                    listed.load().contents(),
+                    breaks,
                     end,
                     why));
         }
         List<Cycle> cycles = new ArrayList<>();
         for (Script script : scripts) {
-            cycles.add(new Run(machine, mechanism, script, tolerance).cycle());
+            cycles.add(new Run(machine, mechanism, script, tolerance, effort).cycle());
         }
         return cycles;
     }
 
-    private static Script still(String name, Load up, Load down, double start, double end, Happening.Kind why) {
-        return new Script(name, up, volume -> down, start, Double.POSITIVE_INFINITY, 0, List.of(), 0, end, why);
+    /** The load cases that follow the tilt alone: nothing runs out in its own time. */
+    private static List<CaseResult> listed(Analysis analysis) {
+        List<String> names = new ArrayList<>(FOLLOWING);
+        analysis.design().cases().add().forEach(own -> names.add(own.name()));
+        return names.stream()
+                .map(name -> find(analysis, name))
+                .filter(Objects::nonNull)
+                .toList();
+    }
+
+    private static Script still(
+            String name, Load up, Load down, double start, List<Double> breaks, double end, Happening.Kind why) {
+        return new Script(name, up, volume -> down, start, Double.POSITIVE_INFINITY, 0, List.of(), breaks, 0, end, why);
     }
 
     /** What a load case still has in the tank at a tilt, rad, and so takes back with it. */
@@ -125,15 +153,9 @@ public final class CycleTimer {
         if (fits(design, mechanism.length(high)) || !fits(design, mechanism.length(low))) {
             return high;
         }
-        while (high - low > 1e-9) {
-            double middle = 0.5 * (low + high);
-            if (fits(design, mechanism.length(middle))) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        String what = "the tilt, rad, at which the stroke ends";
+        return Bisection.between(low, high, 1e-9, what, tilt -> fits(design, mechanism.length(tilt)))
+                .good();
     }
 
     private static boolean fits(Design design, double length) {

@@ -41,14 +41,16 @@ final class Leg implements OrdinaryDifferentialEquation {
 
     private final Machine machine;
     private final LinkageCurve mechanism;
+    private final Effort effort;
     private final Load load;
     private final Moment.Phase phase;
     private final List<Moment> moments = new ArrayList<>();
     private Now now = new Now(Double.NaN, Double.NaN, new Load.Standing(0, 0, 0, 0, 0), Draw.moving(0, 0), 0, 0);
 
-    Leg(Machine machine, LinkageCurve mechanism, Load load, Moment.Phase phase) {
+    Leg(Machine machine, LinkageCurve mechanism, Effort effort, Load load, Moment.Phase phase) {
         this.machine = machine;
         this.mechanism = mechanism;
+        this.effort = effort;
         this.load = load;
         this.phase = phase;
     }
@@ -87,6 +89,7 @@ final class Leg implements OrdinaryDifferentialEquation {
 
     @Override
     public double[] computeDerivatives(double t, double[] y) {
+        effort.count(t, y[TILT]);
         Now n = now(y);
         double heat = phase == Moment.Phase.HOLD || Double.isInfinite(machine.duty())
                 ? 0

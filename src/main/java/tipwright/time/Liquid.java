@@ -37,7 +37,7 @@ final class Liquid implements Load {
         this.contents = contents;
         this.mechanism = mechanism;
         this.outlet = outlet;
-        empty = EmptyTank.of(design.tank(), contents.solid());
+        empty = EmptyTank.of(design, contents.solid());
         density = design.slurry().mixtureDensity();
         start = contents.slurryVolume();
         Grid grid = mechanism.grid();

@@ -7,6 +7,7 @@ import tipwright.analysis.Balance;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Row;
 import tipwright.load.LoadState;
+import tipwright.load.TiltGrid;
 
 /**
  * A load that follows the tilt alone, as listed; straight between the tilts of the list.
@@ -64,10 +65,17 @@ record Listed(Grid grid, double[] force, double[] rest, double[] volumes) implem
         return 0;
     }
 
+    /** What goes at once at one tilt is spread over the step that ends there: how fast it really goes is not known. */
     @Override
     public double slide(double tilt) {
         int i = grid.before(tilt);
-        return Math.max(0, volumes[i] - volumes[i + 1]) / (grid.tilt(i + 1) - grid.tilt(i));
+        int j = i + 1;
+        if (i > 0 && TiltGrid.sides(grid.tilt(i), grid.tilt(j))) {
+            i--;
+        } else if (j + 1 < grid.size() && TiltGrid.sides(grid.tilt(j), grid.tilt(j + 1))) {
+            j++;
+        }
+        return Math.max(0, volumes[i] - volumes[j]) / (grid.tilt(j) - grid.tilt(i));
     }
 
     @Override

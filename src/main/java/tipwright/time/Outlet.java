@@ -3,10 +3,11 @@ package tipwright.time;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.analysis.Gravity;
 import tipwright.design.tank.Tank;
 import tipwright.design.tank.Vent;
+import tipwright.geometry.NotConvergedException;
 import tipwright.geometry.Vec3;
+import tipwright.load.Gravity;
 
 /**
  * All openings of a tank together with its vent.
@@ -74,7 +75,7 @@ public final class Outlet {
 
     /**
      * Looks for the flow at which slurry and air agree; the slurry's flow falls and the air's rises with the vacuum. Regula falsi,
-     * with the Illinois rule against one end that stays.
+     * with the Illinois rule against one end that stays; halving where that is slow, which is with next to no air.
      */
     private Flow balanced(double tilt, Vec3 up, double level, double free, double air) {
         double low = 0;
@@ -82,8 +83,13 @@ public final class Outlet {
         double atLow = free;
         double atHigh = rate(tilt, up, level - suction(free, air)) - free;
         double rate = free;
-        for (int i = 0; i < LIMIT && atHigh < -CLOSE * free && high - low > CLOSE * free; i++) {
-            rate = (low * atHigh - high * atLow) / (atHigh - atLow);
+        for (int i = 0; atHigh < -CLOSE * free && high - low > CLOSE * free; i++) {
+            if (i == LIMIT) {
+                throw new NotConvergedException(
+                        "did not converge: how much slurry leaves and how much air comes in at a tilt of "
+                                + Math.rint(Math.toDegrees(tilt) * 100) / 100 + " deg");
+            }
+            rate = i < LIMIT / 2 ? (low * atHigh - high * atLow) / (atHigh - atLow) : 0.5 * (low + high);
             double at = rate(tilt, up, level - suction(rate, air)) - rate;
             if (Math.abs(at) <= CLOSE * free) {
                 break;

@@ -2,9 +2,9 @@
 package tipwright.time;
 
 import java.util.List;
-import tipwright.analysis.Gravity;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec3;
+import tipwright.load.Gravity;
 
 /**
  * What runs out of one opening under a level surface: Q = Cd x integral of sqrt(2 g z) dA over the wet part of the outline, with z

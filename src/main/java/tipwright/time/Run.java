@@ -17,15 +17,17 @@ final class Run {
     private final LinkageCurve mechanism;
     private final Script script;
     private final double tolerance;
+    private final Effort effort;
     private final double pace;
     private final List<Happening> happenings = new ArrayList<>();
     private final List<Moment> moments = new ArrayList<>();
 
-    Run(Machine machine, LinkageCurve mechanism, Script script, double tolerance) {
+    Run(Machine machine, LinkageCurve mechanism, Script script, double tolerance, Effort effort) {
         this.machine = machine;
         this.mechanism = mechanism;
         this.script = script;
         this.tolerance = tolerance;
+        this.effort = effort;
         double first = mechanism.grid().first();
         double travel = Math.abs(mechanism.length(script.end()) - mechanism.length(first));
         this.pace = Math.max(1e-3, travel / Math.max(1e-9, machine.freeSpeed()));
@@ -56,7 +58,7 @@ final class Run {
     }
 
     private Leg.State raise(Leg.State from) {
-        Leg leg = new Leg(machine, mechanism, script.up(), Moment.Phase.RAISE);
+        Leg leg = new Leg(machine, mechanism, effort, script.up(), Moment.Phase.RAISE);
         if (slack(leg, from.y()) <= 0) {
             happenings.add(new Happening(Kind.STALLED, 0, from.tilt()));
             moments.add(leg.moment(0, from.y()));
@@ -68,23 +70,19 @@ final class Run {
                 watches.add(watch(y -> y[Leg.TILT] - opens, true, Kind.OPENS, Action.RESET_DERIVATIVES));
             }
         }
+        for (double at : script.breaks()) {
+            if (at > from.tilt() && at < script.end()) {
+                watches.add(new Watch(
+                        y -> y[Leg.TILT] - at, true, pace / 20, (time, y) -> Action.RESET_DERIVATIVES, effort));
+            }
+        }
         watches.add(watch(y -> leg.pace(y) - CycleTimer.STALL, false, Kind.STALLED, Action.CONTINUE));
         watches.add(watch(y -> slack(leg, y), false, Kind.STALLED, Action.STOP));
         if (runsOut()) {
             if (script.up().excess(from.tilt(), from.volume()) > 1e-6 * script.start()) {
                 happenings.add(new Happening(Kind.LIP, from.time(), from.tilt()));
             }
-            watches.add(watch(
-                    y -> script.up().excess(y[Leg.TILT], y[Leg.VOLUME]) - 1e-6 * script.start(),
-                    true,
-                    Kind.LIP,
-                    Action.CONTINUE));
-            watches.add(watch(y -> y[Leg.VOLUME] - script.target(), false, Kind.DRAINED, Action.CONTINUE));
-            double nothing = NOTHING * script.start();
-            watches.add(new Watch(y -> y[Leg.VOLUME] - nothing, false, pace / 20, (time, y) -> {
-                script.up().runDry();
-                return Action.RESET_DERIVATIVES;
-            }));
+            watches.addAll(runningOut());
         }
         if (Double.isFinite(machine.duty())) {
             watches.add(watch(y -> y[Leg.DUTY] - 1, true, Kind.DUTY, Action.CONTINUE));
@@ -93,6 +91,30 @@ final class Run {
         Leg.State top = leg.run(from, tolerance, pace / 10, watches);
         moments.addAll(leg.moments());
         return top;
+    }
+
+    /** The lip, drained, and nothing left; once nothing is left the volume rests on that mark, so all three are done with. */
+    private List<Watch> runningOut() {
+        Watch lip = watch(
+                y -> script.up().excess(y[Leg.TILT], y[Leg.VOLUME]) - 1e-6 * script.start(),
+                true,
+                Kind.LIP,
+                Action.CONTINUE);
+        Watch drained = watch(y -> y[Leg.VOLUME] - script.target(), false, Kind.DRAINED, Action.CONTINUE);
+        double nothing = NOTHING * script.start();
+        Watch dry = new Watch(
+                y -> y[Leg.VOLUME] - nothing,
+                false,
+                pace / 20,
+                (time, y) -> {
+                    script.up().runDry();
+                    lip.switchOff();
+                    drained.switchOff();
+                    note(Kind.DRAINED, time, y);
+                    return Action.RESET_DERIVATIVES;
+                },
+                effort);
+        return List.of(lip, drained, dry);
     }
 
     /** Positive while the drive moves, or while what runs out may still let it go on. */
@@ -110,18 +132,19 @@ final class Run {
             }
             return from;
         }
-        Leg leg = new Leg(machine, mechanism, script.up(), Moment.Phase.HOLD);
+        Leg leg = new Leg(machine, mechanism, effort, script.up(), Moment.Phase.HOLD);
         if (leg.now(from.y()).standing().discharge() <= 0) {
             return from;
         }
-        Watch drained = watch(y -> y[Leg.VOLUME] - script.target(), false, Kind.DRAINED, Action.STOP);
+        // the volume only falls, so however far apart it is looked at, its one passing is seen
+        Watch drained = watch(y -> y[Leg.VOLUME] - script.target(), false, Leg.LONGEST, Kind.DRAINED, Action.STOP);
         Leg.State end = leg.run(from, tolerance, Leg.LONGEST, List.of(drained));
         moments.addAll(leg.moments());
         return end;
     }
 
     private Leg.State lower(Leg.State from) {
-        Leg leg = new Leg(machine, mechanism, script.down().apply(from.volume()), Moment.Phase.LOWER);
+        Leg leg = new Leg(machine, mechanism, effort, script.down().apply(from.volume()), Moment.Phase.LOWER);
         if (leg.pace(from.y()) <= CycleTimer.STALL) {
             happenings.add(new Happening(Kind.STUCK, from.time(), from.tilt()));
             return from;
@@ -139,13 +162,27 @@ final class Run {
     }
 
     private Watch watch(ToDoubleFunction<double[]> value, boolean rising, Kind kind, Action action) {
-        return new Watch(value, rising, pace / 20, (time, y) -> {
-            boolean seen = happenings.stream().anyMatch(h -> h.kind() == kind && kind != Kind.OPENS);
-            if (!seen) {
-                happenings.add(new Happening(kind, time, y[Leg.TILT]));
-            }
-            return action;
-        });
+        return watch(value, rising, pace / 20, kind, action);
+    }
+
+    private Watch watch(ToDoubleFunction<double[]> value, boolean rising, double interval, Kind kind, Action action) {
+        return new Watch(
+                value,
+                rising,
+                interval,
+                (time, y) -> {
+                    note(kind, time, y);
+                    return action;
+                },
+                effort);
+    }
+
+    /** Each kind but the opening of openings happens once. */
+    private void note(Kind kind, double time, double[] y) {
+        boolean seen = happenings.stream().anyMatch(h -> h.kind() == kind && kind != Kind.OPENS);
+        if (!seen) {
+            happenings.add(new Happening(kind, time, y[Leg.TILT]));
+        }
     }
 
     private double time(Kind kind, double otherwise) {
@@ -158,7 +195,7 @@ final class Run {
     }
 
     private Moment at(Leg.State state, Moment.Phase phase) {
-        return new Leg(machine, mechanism, script.up(), phase).moment(state.time(), state.y());
+        return new Leg(machine, mechanism, effort, script.up(), phase).moment(state.time(), state.y());
     }
 
     private Cycle cycle(Leg.State end, double raise, double empty, double lower, double stuckAt, Leg.State begin) {

@@ -14,6 +14,7 @@ import java.util.function.DoubleFunction;
  * @param target volume at which it counts as drained, m3; not below the start: nothing runs out
  * @param drained share of the start that may still have to run out when it counts as drained
  * @param opens tilts at which openings open, rad
+ * @param breaks other tilts at which the contents change at once, rad
  * @param hold waiting at full tilt, s
  * @param end tilt at which raising ends, rad
  * @param endKind why it ends there
@@ -26,6 +27,7 @@ record Script(
         double target,
         double drained,
         List<Double> opens,
+        List<Double> breaks,
         double hold,
         double end,
         Happening.Kind endKind) {}

@@ -9,11 +9,13 @@ import tipwright.analysis.Extreme;
 /**
  * The dump in time.
  *
- * @param cycles by load case: first 'draining', the normal dump; then 'held', where nothing leaves; then 'caked' where solids settle,
- *     the last two unless the design leaves them out. Empty when the time is not known
+ * @param cycles by load case: first 'draining', the normal dump; then 'held', where nothing leaves; where solids settle 'caked',
+ *     'settled' and 'slid'; then the design's own fixed loads. All but the first unless the design leaves them out. Empty when the
+ *     time is not known
  * @param missing the key that is missing when the time is not known; else null
+ * @param lost whether nothing is missing in the file but the integration was given up; then {@code missing} says where
  */
-public record Timing(List<Cycle> cycles, @Nullable String missing) {
+public record Timing(List<Cycle> cycles, @Nullable String missing, boolean lost) {
     /** Copies the list. */
     public Timing {
         cycles = List.copyOf(cycles);

@@ -12,18 +12,47 @@ import org.hipparchus.ode.events.ODEEventDetector;
 import org.hipparchus.ode.events.ODEEventHandler;
 
 /**
- * Watches one value during the integration and acts when it passes zero.
+ * Watches one value during the integration and acts once, when it passes zero.
  *
- * @param value of a state
- * @param rising whether to act on the way up; else on the way down
- * @param act told the state; says what the integrator does
+ * <p>What has happened is watched no longer: a value that rests at zero afterwards, such as a tank that has run dry, would be found
+ * to pass it again and again. A watch that is off stays on the side of zero on which the integrator believes it to be, so that no
+ * passing is seen in the switching off itself. A workspace for one leg.
  */
-record Watch(ToDoubleFunction<double[]> value, boolean rising, double interval, Act act) implements ODEEventDetector {
+final class Watch implements ODEEventDetector {
     private static final double CLOSE = 1e-9;
+
+    private final ToDoubleFunction<double[]> value;
+    private final boolean rising;
+    private final double interval;
+    private final Act act;
+    private final Effort effort;
+    private boolean off;
+    /** 1 or -1; 0: not known yet. */
+    private double side;
 
     /** What to do. */
     interface Act {
         Action at(double time, double[] state);
+    }
+
+    /**
+     * A watch that is on.
+     *
+     * @param value of a state
+     * @param rising whether to act on the way up; else on the way down
+     * @param interval at which it is looked at, s
+     * @param act told the state; says what the integrator does
+     */
+    Watch(ToDoubleFunction<double[]> value, boolean rising, double interval, Act act, Effort effort) {
+        this.value = value;
+        this.rising = rising;
+        this.interval = interval;
+        this.act = act;
+        this.effort = effort;
+    }
+
+    void switchOff() {
+        off = true;
     }
 
     @Override
@@ -43,12 +72,27 @@ record Watch(ToDoubleFunction<double[]> value, boolean rising, double interval, 
 
     @Override
     public double g(ODEStateAndDerivative state) {
-        return value.applyAsDouble(state.getPrimaryState());
+        double[] y = state.getPrimaryState();
+        effort.count(state.getTime(), y[Leg.TILT]);
+        if (off && side != 0) {
+            return side;
+        }
+        double now = value.applyAsDouble(y);
+        if (side == 0 && now != 0) {
+            side = now > 0 ? 1 : -1;
+        }
+        return now;
     }
 
     @Override
     public ODEEventHandler getHandler() {
-        return (state, detector, increasing) ->
-                increasing == rising ? act.at(state.getTime(), state.getPrimaryState()) : Action.CONTINUE;
+        return (state, detector, increasing) -> {
+            side = increasing ? 1 : -1;
+            if (off || increasing != rising) {
+                return Action.CONTINUE;
+            }
+            switchOff();
+            return act.at(state.getTime(), state.getPrimaryState());
+        };
     }
 }

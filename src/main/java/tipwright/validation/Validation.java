@@ -32,6 +32,10 @@ public final class Validation {
         Supplies.addTo(figures);
         Flows.addTo(figures);
         TippingOver.addTo(figures);
+        Walls.addTo(figures);
+        Connections.addTo(figures);
+        Oils.addTo(figures);
+        Stocks.addTo(figures);
         Units.addTo(figures);
         return figures.byId();
     }

@@ -23,6 +23,7 @@ import tipwright.design.file.Reading;
 import tipwright.design.tank.Cases;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.load.Gravity;
 
 /** The actuator's work is the rise of all potential energy: tank, links, springs. Source: conservation of energy. */
 class AssistEnergyTest {

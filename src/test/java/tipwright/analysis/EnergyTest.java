@@ -11,6 +11,7 @@ import tipwright.design.drive.TiltRange;
 import tipwright.design.tank.Cases;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.load.Gravity;
 
 /** What must hold for every design, whatever its numbers: energy and balance. Source: conservation of energy, Newton's laws. */
 class EnergyTest {

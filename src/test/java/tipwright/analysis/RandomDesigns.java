@@ -71,6 +71,8 @@ public final class RandomDesigns {
                 1,
                 "seeded",
                 null,
+                null,
+                null,
                 new Site(in(-0.1, 0.1), in(-0.06, 0.06), 0),
                 new Tank(
                         interior,

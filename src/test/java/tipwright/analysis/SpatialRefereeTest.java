@@ -20,6 +20,7 @@ import tipwright.design.joint.Pivot;
 import tipwright.design.joint.Support;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.load.Gravity;
 
 /**
  * The loads of the two bearings in an independent spatial rigid-body engine, on ground that slopes both ways and with the

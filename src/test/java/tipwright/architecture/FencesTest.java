@@ -23,10 +23,10 @@ class FencesTest {
     private static final Map<String, String[]> FENCES = Map.ofEntries(
             Map.entry("javafx..", of("viewer")),
             Map.entry("picocli..", of("command")),
-            Map.entry("org.ejml..", of("linkage")),
+            Map.entry("org.ejml..", of("linkage", "strength")),
             Map.entry("org.locationtech.jts..", of("check", "placement", "geometry")),
             Map.entry("org.apache.pdfbox..", of("drawing", "report")),
-            Map.entry("org.hipparchus..", of("analysis", "time", "placement")),
+            Map.entry("org.hipparchus..", of("analysis", "time", "placement", "design.tape", "doubt")),
             Map.entry("org.snakeyaml..", of("design.file")),
             Map.entry("javax.measure..", of("quantity")),
             Map.entry("tech.units..", of("quantity")),

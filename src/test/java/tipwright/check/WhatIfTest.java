@@ -11,11 +11,11 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Examples;
-import tipwright.analysis.Gravity;
 import tipwright.analysis.Row;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
+import tipwright.load.Gravity;
 
 /** What goes wrong on a small design, against hand calculation. */
 class WhatIfTest {

@@ -6,7 +6,7 @@ import java.io.StringWriter;
 import java.util.Map;
 
 /** Runs command lines inside the test. */
-final class Cli {
+public final class Cli {
     private Cli() {}
 
     /**
@@ -16,9 +16,9 @@ final class Cli {
      * @param out printed
      * @param err printed as an error
      */
-    record Outcome(int code, String out, String err) {}
+    public record Outcome(int code, String out, String err) {}
 
-    static Outcome run(String... args) {
+    public static Outcome run(String... args) {
         return run(new Terminal(false, Map.of()), args);
     }
 

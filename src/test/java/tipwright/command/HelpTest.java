@@ -13,11 +13,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import tipwright.geometry.NotConvergedException;
 
 /** Help, version, and what happens when the program itself is at fault. */
 class HelpTest {
     private static CommandLine line(PrintWriter out, PrintWriter err) {
-        return CommandRun.line(new String[0], out, err, new Terminal(false, Map.of()));
+        return CommandRun.line(new String[0], out, err, new Tipwright(new Terminal(false, Map.of()), err));
     }
 
     static Set<String> commands() {
@@ -63,17 +64,31 @@ class HelpTest {
         assertThat(outcome.err()).isEmpty();
     }
 
-    @Test
-    void aFaultOfTheProgramEndsInOneSentence() {
+    /** What a command prints to the error output when it ends in this; its exit code must be 3. */
+    private static String ending(RuntimeException in) {
         StringWriter err = new StringWriter();
         CommandLine line = line(new PrintWriter(new StringWriter()), new PrintWriter(err, true));
-        line.addSubcommand("boom", new Boom());
+        line.addSubcommand("boom", new Boom(in));
         line.getSubcommands()
                 .get("boom")
                 .setErr(line.getErr())
                 .setExecutionExceptionHandler(line.getExecutionExceptionHandler());
         assertThat(line.execute("boom")).isEqualTo(3);
-        assertThat(err.toString())
+        return err.toString();
+    }
+
+    @Test
+    void whatDoesNotConvergeIsSaidInOneSentenceHoweverDeepItLies() {
+        NotConvergedException lost = new NotConvergedException("did not converge: the level of 2 m3 of slurry");
+        String sentence = "tipwright: did not converge: the level of 2 m3 of slurry" + System.lineSeparator();
+        assertThat(ending(lost)).isEqualTo(sentence);
+        assertThat(ending(new IllegalStateException(new IllegalStateException(lost))))
+                .isEqualTo(sentence);
+    }
+
+    @Test
+    void aFaultOfTheProgramEndsInOneSentence() {
+        assertThat(ending(new IllegalStateException("inner")))
                 .startsWith("tipwright: a fault of the program, not of your design: IllegalStateException (inner) at")
                 .contains("HelpTest", "please report this line together with the design file")
                 .hasLineCount(1);
@@ -82,9 +97,15 @@ class HelpTest {
     /** Always at fault. */
     @Command(name = "boom")
     static final class Boom implements Callable<Integer> {
+        private final RuntimeException fault;
+
+        Boom(RuntimeException fault) {
+            this.fault = fault;
+        }
+
         @Override
         public Integer call() {
-            throw new IllegalStateException("inner");
+            throw fault;
         }
     }
 }

@@ -159,7 +159,7 @@ class LoadCasesTest {
     @Test
     void emptyTankIsItsWallWithoutTheOpening() {
         Design design = Examples.read(Examples.BOX);
-        EmptyTank empty = EmptyTank.of(design.tank(), design.tank().interior().solid());
+        EmptyTank empty = EmptyTank.of(design, design.tank().interior().solid());
         assertThat(empty.mass()).isCloseTo(5 * 0.004 * 7850, within(1e-9));
         // Four sides at 1.0 m, the floor at 0.5 m.
         assertThat(empty.centroid().minus(new Vec3(0, 0.9, 0)).norm()).isLessThan(1e-9);
@@ -194,7 +194,7 @@ class LoadCasesTest {
                 """);
         LoadTable table = LoadTable.of(design, new double[] {0});
         assertThat(table.cases().stream().map(LoadCase::name))
-                .containsExactly("draining", "heaped", "caked", "empty", "a man on the rim");
+                .containsExactly("draining", "heaped", "caked", "empty", "settled", "slid", "a man on the rim");
         assertThat(of(table, "a man on the rim").states().get(0).mass()).isCloseTo(5 * 0.004 * 7850 + 90, within(1e-9));
         assertThat(table.notes()).anyMatch(n -> n.contains("held, heel"));
     }

@@ -165,7 +165,7 @@ class LoadNumbersTest {
                 "  wall:",
                 "  attached: [{name: cyclone, mass: 12 kg, centre: [300 mm, 1.6 m, 100 mm]}, "
                         + "{name: hose, mass: 8 kg, centre: [-500 mm, 1.2 m, -200 mm]}]\n  wall:"));
-        EmptyTank empty = EmptyTank.of(design.tank(), design.tank().interior().solid());
+        EmptyTank empty = EmptyTank.of(design, design.tank().interior().solid());
         double perArea = 0.004 * 7850;
         double plate = perArea * 2 * (LENGTH * HEIGHT + LENGTH * WIDTH + HEIGHT * WIDTH);
         double hole = perArea * 0.1;

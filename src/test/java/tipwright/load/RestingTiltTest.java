@@ -34,7 +34,7 @@ class RestingTiltTest {
         Design design = Examples.read(YAML);
         double depth = 200.0 / 1650 / 0.6;
         LoadTable table = LoadTable.of(design, new double[] {FROM, Math.toRadians(25), Math.toRadians(60)});
-        EmptyTank empty = EmptyTank.of(design.tank(), design.tank().interior().solid());
+        EmptyTank empty = EmptyTank.of(design, design.tank().interior().solid());
         double t = Math.tan(FROM);
         assertThat(depth).isGreaterThan(t / 2);
         Vec3 middle = new Vec3(t / (12 * depth), 0.5 + depth / 2 + t * t / (24 * depth), 0);

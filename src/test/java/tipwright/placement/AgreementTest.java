@@ -83,7 +83,7 @@ class AgreementTest {
                 failing += check.verdict() == Verdict.FAIL ? 1 : 0;
                 passing += check.verdict() == Verdict.FAIL ? 0 : 1;
             } catch (CannotComputeException none) {
-                LoadTable loads = LoadTable.of(design, design.tilt().tilts());
+                LoadTable loads = Analyser.loads(design);
                 assertThat(ClosedFormAnalyser.suits(design)).isTrue();
                 org.assertj.core.api.Assertions.assertThatThrownBy(() -> ClosedFormAnalyser.analyse(design, loads))
                         .hasMessage(none.getMessage());
@@ -93,7 +93,10 @@ class AgreementTest {
         assertThat(passing).isGreaterThan(20);
     }
 
-    /** Two hundred mechanisms: every shipped one with its places shifted at random. */
+    /**
+     * Two hundred mechanisms: every shipped one with one of its places but the pivot shifted at random. The pivot stays: which of two
+     * slid loads counts is told from where it is drawn, and the tolerance keeps the loads as drawn.
+     */
     @Test
     void twoHundredMechanismsAreJudgedAlike() throws IOException, CannotComputeException {
         List<Design> drawn = new ArrayList<>();
@@ -110,7 +113,10 @@ class AgreementTest {
             Vec2 by = new Vec2(off[0], off[1]);
             List<Vec2> places =
                     new ArrayList<>(design.drive().places(design.pivot().at()).values());
-            Vec2 chosen = places.get(random.nextInt(places.size()));
+            Vec2 chosen = places.get(random.nextInt(1, places.size()));
+            if (chosen.equals(design.pivot().at())) {
+                continue;
+            }
             Trial trial = new Trial(design);
             double[] shift = new double[trial.places().size()];
             int at = List.copyOf(new java.util.LinkedHashSet<>(places)).indexOf(chosen);
@@ -134,13 +140,13 @@ class AgreementTest {
 
     /** Both engines, and what they make of the what-ifs and of all other checks. */
     private static void engines(Design design, Judgement check) throws CannotComputeException {
-        LoadTable loads = LoadTable.of(design, design.tilt().tilts());
-        alike("general", Judgement.of(CandidateEngine.GENERAL.analyse(design, loads)), check, design);
+        LoadTable loads = Analyser.loads(design);
+        alike("general", CandidateEngine.GENERAL.judged(design, loads), check, design);
         if (!ClosedFormAnalyser.suits(design)) {
             return;
         }
         Analysis closed = CandidateEngine.CLOSED_FORM.analyse(design, loads);
-        alike("closed form", Judgement.of(closed), check, design);
+        alike("closed form", CandidateEngine.CLOSED_FORM.judged(design, loads), check, design);
         for (Check what : Checks.all()) {
             if (what.id().equals("what-if")) {
                 List<Finding> one = what.run(closed);

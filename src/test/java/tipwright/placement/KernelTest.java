@@ -49,8 +49,7 @@ class KernelTest {
 
     private static void compare(String yaml, double close, int wanted) throws CannotComputeException {
         Design design = Examples.read(yaml);
-        TiltLoads loads =
-                TiltLoads.of(design, LoadTable.of(design, design.tilt().tilts()));
+        TiltLoads loads = TiltLoads.of(design, Analyser.loads(design));
         FrictionRadii radii = FrictionRadii.of(design);
         Kernel kernel = new Kernel(loads, new double[] {radii.framePin(), radii.rodPin()});
         SplittableRandom random = new SplittableRandom(8);
@@ -82,7 +81,7 @@ class KernelTest {
         int turnedDown = 0;
         for (int i = 0; i < 200; i++) {
             Design design = Variants.fitting(Variants.of(random.next(), i));
-            LoadTable table = LoadTable.of(design, design.tilt().tilts());
+            LoadTable table = Analyser.loads(design);
             LaneBounds bounds = new LaneBounds(
                     design,
                     new ListedActuator(

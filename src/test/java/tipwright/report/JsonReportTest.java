@@ -59,7 +59,8 @@ class JsonReportTest {
                         "bearings",
                         "assumptions",
                         "cautions");
-        assertThat(names(json.at("/cases/0"))).containsExactly("name", "about", "rows", "residual_l");
+        assertThat(names(json.at("/cases/0")))
+                .containsExactly("name", "about", "counts_as", "normal_to_deg", "rows", "residual_l");
         assertThat(names(json.at("/cases/0/rows/0")))
                 .containsExactly(
                         "tilt_deg",

@@ -7,8 +7,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,11 +40,8 @@ class KilledWriterTest {
         }
     }
 
-    @Test
-    @Timeout(120)
-    void theOldFileSurvives() throws IOException, InterruptedException {
-        Path file = folder.resolve("my-tank.yaml");
-        Files.writeString(file, "old");
+    /** Such a process, half way. */
+    private Process halfWay(Path file) throws IOException {
         Path java = Path.of(System.getProperty("java.home"), "bin", "java");
         Process process = new ProcessBuilder(
                         java.toString(),
@@ -51,16 +51,53 @@ class KilledWriterTest {
                         file.toString())
                 .redirectErrorStream(true)
                 .start();
+        assertThat(process.inputReader(StandardCharsets.UTF_8).readLine()).isEqualTo("half");
+        assertThat(parts()).hasSize(1);
+        return process;
+    }
+
+    private List<Path> parts() throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(f -> f.toString().endsWith(".part")).toList();
+        }
+    }
+
+    private static void age(Path file) throws IOException {
+        Files.setLastModifiedTime(file, FileTime.from(Instant.now().minusSeconds(3600)));
+    }
+
+    @Test
+    @Timeout(120)
+    void theOldFileSurvivesAndLeftoversGoTheNextTime() throws IOException, InterruptedException {
+        Path file = folder.resolve("my-tank.yaml");
+        Files.writeString(file, "old");
+        Process process = halfWay(file);
         try {
-            assertThat(process.inputReader(StandardCharsets.UTF_8).readLine()).isEqualTo("half");
-            assertThat(Files.list(folder).map(p -> p.getFileName().toString()).filter(n -> n.endsWith(".part")))
-                    .hasSize(1);
+            // Old or not: while its process lives it is not touched.
+            age(parts().get(0));
+            WholeFile.write(file, out -> out.write('n'));
+            assertThat(parts()).hasSize(1);
         } finally {
             process.destroyForcibly().waitFor();
         }
-        assertThat(file).hasContent("old");
-        // What is left over of the killed one is in nobody's way.
-        WholeFile.write(file, out -> out.write(List.of("new").get(0).getBytes(StandardCharsets.UTF_8)));
+        assertThat(file).hasContent("n");
+        assertThat(parts()).hasSize(1);
+        Path other = Files.writeString(folder.resolve(".other.yaml.1-0.part"), "");
+        age(other);
+        WholeFile.write(file, out -> out.write("new".getBytes(StandardCharsets.UTF_8)));
         assertThat(file).hasContent("new");
+        assertThat(parts()).containsExactly(other);
+    }
+
+    @Test
+    @Timeout(120)
+    void oneThatIsEndedLeavesNothing() throws IOException, InterruptedException {
+        Path file = folder.resolve("my-tank.yaml");
+        Files.writeString(file, "old");
+        Process process = halfWay(file);
+        process.destroy();
+        process.waitFor();
+        assertThat(file).hasContent("old");
+        assertThat(parts()).isEmpty();
     }
 }

@@ -31,12 +31,18 @@ class CyclePropertiesTest {
 
     /** Designs with actuators whose figures are of a real kind: 20 to 60 percent of the power arrives at the rod. */
     static List<Analysis> analyses() {
+        return analyses(DESIGNS, 4_000, 40_000, 0.25);
+    }
+
+    /** The same with so many designs, a push between these, N, and a duty. */
+    static List<Analysis> analyses(int count, double leastPush, double mostPush, double duty) {
         RandomDesigns designs = new RandomDesigns(20261125);
         SplittableRandom random = new SplittableRandom(4);
         List<Analysis> all = new ArrayList<>();
-        while (all.size() < DESIGNS) {
+        while (all.size() < count) {
             try {
-                Analysis analysis = Analyser.analyse(driven(designs.next(), random));
+                Analysis analysis =
+                        Analyser.analyse(driven(designs.next(), random.nextDouble(leastPush, mostPush), duty, random));
                 if (analysis.poses().size() > 5) {
                     all.add(analysis);
                 }
@@ -47,8 +53,7 @@ class CyclePropertiesTest {
         return all;
     }
 
-    private static Design driven(Design design, SplittableRandom random) {
-        double push = random.nextDouble(4_000, 40_000);
+    private static Design driven(Design design, double push, double duty, SplittableRandom random) {
         double rated = random.nextDouble(0.004, 0.012);
         double current = push * rated / (12 * random.nextDouble(0.2, 0.6));
         ElectricActuator actuator = new ElectricActuator(
@@ -60,7 +65,7 @@ class CyclePropertiesTest {
                 new ElectricActuator.Speed(rated * random.nextDouble(1, 1.6), rated),
                 12.0,
                 new ElectricActuator.Current(current * random.nextDouble(0.05, 0.2), current),
-                0.25,
+                duty,
                 null,
                 null,
                 1,

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import static tipwright.Swap.swap;
 
 import java.util.List;
+import org.hipparchus.ode.events.Action;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -33,10 +34,11 @@ class OutflowTest {
         LinkageCurve curve = LinkageCurve.of(Simple.analysis(design));
         Outlet outlet = new Outlet(design.tank(), design.slurry().mixtureDensity());
         Liquid liquid = new Liquid(design, new Contents(design), curve, outlet);
-        Leg leg = new Leg(Machines.of(design), curve, liquid, Moment.Phase.HOLD);
+        Effort effort = new Effort(Effort.MOST);
+        Leg leg = new Leg(Machines.of(design), curve, effort, liquid, Moment.Phase.HOLD);
         double[] y = new double[Leg.SIZE];
         y[Leg.VOLUME] = liquid.start();
-        Watch end = new Watch(v -> v[Leg.VOLUME] - left, false, 10, (t, v) -> org.hipparchus.ode.events.Action.STOP);
+        Watch end = new Watch(v -> v[Leg.VOLUME] - left, false, 10, (t, v) -> Action.STOP, effort);
         return leg.run(new Leg.State(0, y), 1e-9, 1e4, List.of(end)).time();
     }
 

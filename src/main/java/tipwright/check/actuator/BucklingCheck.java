@@ -6,14 +6,15 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
+import tipwright.check.rule.Usage;
 import tipwright.check.rule.Worked;
+import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
@@ -99,20 +100,27 @@ public final class BucklingCheck implements Check {
             String stages = actuator instanceof TelescopicCylinder ? ", and actuator.stages: bore missing" : "";
             return make.missing(part, "actuator.rod missing" + stages);
         }
-        double factor = analysis.design().factors().buckling();
+        String how = Column.byStages(actuator)
+                ? "each stage as far as it is out"
+                : actuator.tube() == null ? "bare rod over the whole length" : "rod and body";
+        Factors factors = analysis.design().factors();
         IdentityHashMap<Pose, Double> columns = new IdentityHashMap<>();
         for (Pose pose : analysis.poses()) {
             columns.put(pose, Column.actuator(actuator, pose.length()));
         }
-        Extreme worst = Extreme.largest(
-                analysis.cases(),
-                (row, b) -> b.force() > 0 ? b.force() / sharing / columns.getOrDefault(row.pose(), Double.NaN) : 0);
-        double length = worst.pose(analysis).length();
-        double capacity = Column.actuator(actuator, length);
-        double demand = worst.value() * capacity;
-        String how = Column.byStages(actuator)
-                ? "each stage as far as it is out"
-                : actuator.tube() == null ? "bare rod over the whole length" : "rod and body";
-        return make.compare(part, demand, capacity, factor, Kind.FORCE, worst, how);
+        return make.worst(
+                part,
+                analysis,
+                (row, b) -> usage(b.force() / sharing, columns.getOrDefault(row.pose(), Double.NaN), factors),
+                Text.words(how));
+    }
+
+    /**
+     * An actuator under a push in N; a pull does not buckle it.
+     *
+     * @param column what buckles it at its length, N
+     */
+    static Usage usage(double push, double column, Factors factors) {
+        return new Usage(Math.max(0, push), column, factors.buckling(), Kind.FORCE);
     }
 }

@@ -2,7 +2,9 @@
 package tipwright.check.actuator;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.MotionDirection;
@@ -11,9 +13,11 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
+import tipwright.check.rule.Usage;
 import tipwright.check.rule.Worked;
+import tipwright.design.Design;
+import tipwright.design.Factors;
 import tipwright.design.Limits;
-import tipwright.design.actuator.PlacedActuator;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -68,20 +72,27 @@ public final class HoldCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
-        for (PlacedActuator p : analysis.design().drive().actuators()) {
-            if (p.actuator().ratedHold() == null) {
-                return List.of(make.missing("", "actuator.hold missing"));
-            }
+        Double rated = rated(analysis.design());
+        if (rated == null) {
+            return List.of(make.missing("", "actuator.hold missing"));
         }
-        double rated = Ratings.together(analysis.design(), a -> {
-            Double hold = a.ratedHold();
-            return hold == null ? 0 : hold;
-        });
         Extreme worst = Extreme.largest(
                 analysis.cases(),
                 MotionDirection.RESTING,
                 r -> Math.abs(r.rest().force()));
-        double factor = analysis.design().factors().service();
-        return List.of(make.compare("", worst.value(), rated, factor, Kind.FORCE, worst, "stopped and holding"));
+        Usage usage = usage(worst.value(), rated, analysis.design().factors());
+        return List.of(make.compare("", usage, worst, Text.words("stopped and holding")));
+    }
+
+    /** What all actuators hold together, N; null when it is not known of each. */
+    public static @Nullable Double rated(Design design) {
+        boolean known =
+                design.drive().actuators().stream().allMatch(p -> p.actuator().ratedHold() != null);
+        return known ? Ratings.together(design, a -> Objects.requireNonNull(a.ratedHold())) : null;
+    }
+
+    /** Actuators that hold a force together, N. */
+    public static Usage usage(double force, double rated, Factors factors) {
+        return new Usage(force, rated, factors.service(), Kind.FORCE);
     }
 }

@@ -10,7 +10,9 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
+import tipwright.check.rule.Usage;
 import tipwright.check.rule.Worked;
+import tipwright.design.Design;
 import tipwright.design.Limits;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -70,19 +72,24 @@ public final class PushCheck implements Check {
         Findings make = new Findings(this, analysis.design().limits());
         Extreme worst = Extreme.largest(
                 analysis.cases(),
-                (row, b) -> b.force() / rated(analysis, row.pose().length()));
-        double rated = rated(analysis, worst.pose(analysis).length());
-        return List.of(make.compare(
-                "",
-                Math.max(0, worst.value()) * rated,
-                rated,
-                analysis.design().factors().service(),
-                Kind.FORCE,
-                worst,
-                worst.value() > 0 ? "rod in compression" : "the actuator never pushes"));
+                (row, b) ->
+                        b.force() / Ratings.push(analysis.design(), row.pose().length()));
+        Usage usage = Findings.at(
+                analysis, worst, (row, b) -> usage(b.force(), row.pose().length(), analysis.design()));
+        String note = worst.value() > 0 ? "rod in compression" : "the actuator never pushes";
+        return List.of(make.compare("", usage, worst, Text.words(note)));
     }
 
-    private static double rated(Analysis analysis, double length) {
-        return Ratings.push(analysis.design(), length);
+    /**
+     * Actuators that share a force in N, positive pushes.
+     *
+     * @param length pin to pin, m
+     */
+    static Usage usage(double force, double length, Design design) {
+        return new Usage(
+                Math.max(0, force),
+                Ratings.push(design, length),
+                design.factors().service(),
+                Kind.FORCE);
     }
 }

@@ -13,6 +13,7 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Worked;
+import tipwright.design.Alike;
 import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
@@ -106,7 +107,7 @@ public final class StrokeCheck implements Check {
         for (PlacedActuator p : analysis.design().drive().actuators()) {
             boolean known = false;
             for (PlacedActuator q : all) {
-                known |= q.actuator().equals(p.actuator());
+                known |= Alike.parts(q.actuator(), p.actuator());
             }
             if (!known) {
                 all.add(p);
@@ -115,8 +116,13 @@ public final class StrokeCheck implements Check {
         return all;
     }
 
+    /** Share of a margin in m that is used up, by what is left of the stroke in m: over 2, how far it is short of half of it. */
+    static double used(double left, double margin) {
+        return left > margin / 2 ? margin / left : 2 + (margin / 2 - left) / Math.max(margin, 1e-3);
+    }
+
     private static Finding end(Findings make, String part, double margin, double left, Extreme at) {
-        double utilisation = left > margin / 2 ? margin / left : 2 + (margin / 2 - left) / Math.max(margin, 1e-3);
+        double utilisation = used(left, margin);
         Extreme worst = Extreme.at(left, at.tilt());
         String note = left < 0
                 ? "the actuator is too " + ("drawn in".equals(part) ? "long" : "short") + " by this much"

@@ -14,6 +14,8 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
+import tipwright.check.rule.Usage;
+import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.joint.BallInsert;
 import tipwright.design.joint.HousingStrength;
@@ -125,16 +127,24 @@ public final class BearingHousingCheck implements Check {
         List<HousingStrength> figures = insert.housing().stream()
                 .sorted(Comparator.comparingDouble(HousingStrength::angle))
                 .toList();
-        Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> {
-            Vec2 load = b.bearings().get(i).xy();
-            return load.norm() / strength(figures, angle(load, base));
-        });
+        Findings.Rule rule = (row, b) ->
+                usage(b.bearings().get(i).xy(), base, figures, analysis.design().factors());
+        Extreme worst =
+                Extreme.largest(analysis.cases(), (row, b) -> rule.of(row, b).utilisation());
         Balance there = worst.balance(analysis.cases());
-        Vec2 load = there == null ? Vec2.ZERO : there.bearings().get(i).xy();
-        double angle = angle(load, base);
-        double factor = analysis.design().factors().bearingHousing();
+        double angle = there == null ? 0 : angle(there.bearings().get(i).xy(), base);
         Text note = Text.of("load {} off the direction into the base", Text.degrees(angle, 0));
-        return make.compare(part, load.norm(), strength(figures, angle), factor, Kind.FORCE, worst, note);
+        return make.compare(part, Findings.at(analysis, worst, rule), worst, note);
+    }
+
+    /**
+     * A housing under a load in N.
+     *
+     * @param base direction into it, unit vector
+     * @param sorted figures by angle
+     */
+    static Usage usage(Vec2 load, Vec2 base, List<HousingStrength> sorted, Factors factors) {
+        return new Usage(load.norm(), strength(sorted, angle(load, base)), factors.bearingHousing(), Kind.FORCE);
     }
 
     /** Angle between a load and the direction into the base, rad. */

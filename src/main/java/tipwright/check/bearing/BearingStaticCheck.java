@@ -4,13 +4,14 @@ package tipwright.check.bearing;
 import java.util.List;
 import java.util.Set;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
+import tipwright.check.rule.Usage;
 import tipwright.check.rule.Worked;
+import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.joint.BallInsert;
 import tipwright.geometry.Vec3;
@@ -82,13 +83,16 @@ public final class BearingStaticCheck implements Check {
         if (c0 == null) {
             return make.missing(part, "bearing.c0 missing");
         }
-        Extreme worst = Extreme.largest(
-                analysis.cases(), (row, b) -> equivalent(b.bearings().get(i)));
-        double factor = analysis.design().factors().bearingStatic();
-        return make.compare(part, worst.value(), c0, factor, Kind.FORCE, worst, "static equivalent load against C0");
+        return make.worst(
+                part,
+                analysis,
+                (row, b) -> usage(b.bearings().get(i), c0, analysis.design().factors()),
+                Text.words("static equivalent load against C0"));
     }
 
-    private static double equivalent(Vec3 load) {
-        return EquivalentLoad.ofRest(load.xy().norm(), Math.abs(load.z()));
+    /** A ball insert under a load in N, in the axes of the pivot. */
+    public static Usage usage(Vec3 load, double c0, Factors factors) {
+        double equivalent = EquivalentLoad.ofRest(load.xy().norm(), Math.abs(load.z()));
+        return new Usage(equivalent, c0, factors.bearingStatic(), Kind.FORCE);
     }
 }

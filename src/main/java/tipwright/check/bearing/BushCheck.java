@@ -13,10 +13,13 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
+import tipwright.check.rule.Usage;
 import tipwright.check.rule.Worked;
+import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.joint.PlainBush;
 import tipwright.design.joint.Support;
+import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -166,9 +169,20 @@ public final class BushCheck implements Check {
         if (allowed == null) {
             return make.missing(part, "bearing.pressure missing");
         }
-        Extreme worst = pressure(analysis, i, bush);
-        double factor = analysis.design().factors().bush();
-        return make.compare(part, worst.value(), allowed, factor, Kind.PRESSURE, worst, "mean pressure, load over d b");
+        return make.worst(
+                part,
+                analysis,
+                (row, b) -> usage(
+                        b.bearings().get(i).xy(),
+                        bush,
+                        allowed,
+                        analysis.design().factors()),
+                Text.words("mean pressure, load over d b"));
+    }
+
+    /** A bush under a load in N; the pressure that it bears in Pa. */
+    static Usage usage(Vec2 load, PlainBush bush, double allowed, Factors factors) {
+        return new Usage(load.norm() / (bush.bore() * bush.length()), allowed, factors.bush(), Kind.PRESSURE);
     }
 
     private static Extreme pressure(Analysis analysis, int i, PlainBush bush) {

@@ -5,12 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Trait;
+import tipwright.check.rule.Usage;
 import tipwright.check.rule.Worked;
+import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.joint.Shaft;
 import tipwright.design.joint.Support;
@@ -92,18 +93,14 @@ public final class ShaftCheck implements Check {
         List<Finding> all = new ArrayList<>();
         for (int k = 0; k < analysis.design().pivot().bearings().size(); k++) {
             int i = k;
-            Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> {
-                double load = b.bearings().get(i).xy().norm();
-                return PinStress.combined(shaft.diameter(), load * shaft.overhang(), load);
-            });
-            all.add(make.compare(
+            all.add(make.worst(
                     "at bearing " + (i + 1),
-                    worst.value(),
-                    shaft.yield(),
-                    analysis.design().factors().shaft(),
-                    Kind.PRESSURE,
-                    worst,
-                    "combined stress against yield"));
+                    analysis,
+                    (row, b) -> usage(
+                            b.bearings().get(i).xy().norm(),
+                            shaft,
+                            analysis.design().factors()),
+                    Text.words("combined stress against yield")));
         }
         return all;
     }
@@ -114,25 +111,40 @@ public final class ShaftCheck implements Check {
         double[] bearings = analysis.design().pivot().bearings().stream()
                 .mapToDouble(Support::z)
                 .toArray();
-        double[] places = {bearings[0], bearings[1], beam.from(), beam.to()};
-        Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> {
-            double[] x = b.bearings().stream().mapToDouble(Vec3::x).toArray();
-            double[] y = b.bearings().stream().mapToDouble(Vec3::y).toArray();
-            double moment = 0;
-            double shear = 0;
-            for (double at : places) {
-                moment = Math.max(moment, Math.hypot(beam.moment(at, bearings, x), beam.moment(at, bearings, y)));
-                shear = Math.max(shear, Math.hypot(beam.shear(at, bearings, x), beam.shear(at, bearings, y)));
-            }
-            return PinStress.combined(shaft.diameter(), moment, shear);
-        });
-        return make.compare(
+        return make.worst(
                 "through both bearings",
-                worst.value(),
-                shaft.yield(),
-                analysis.design().factors().shaft(),
-                Kind.PRESSURE,
-                worst,
-                "largest bending with largest shear, against yield");
+                analysis,
+                (row, b) -> usage(
+                        b.bearings(), bearings, beam, shaft, analysis.design().factors()),
+                Text.words("largest bending with largest shear, against yield"));
+    }
+
+    /** A stub that bears a load in N over its overhang. */
+    static Usage usage(double load, Shaft shaft, Factors factors) {
+        return usage(load * shaft.overhang(), load, shaft, factors);
+    }
+
+    /**
+     * A shaft through both bearings.
+     *
+     * @param loads of the bearings, N [bearing]
+     * @param bearings their places along it, m [bearing]; not modified
+     * @param beam between the places where the tank grips it
+     */
+    static Usage usage(List<Vec3> loads, double[] bearings, Beam beam, Shaft shaft, Factors factors) {
+        double[] x = loads.stream().mapToDouble(Vec3::x).toArray();
+        double[] y = loads.stream().mapToDouble(Vec3::y).toArray();
+        double moment = 0;
+        double shear = 0;
+        for (double at : new double[] {bearings[0], bearings[1], beam.from(), beam.to()}) {
+            moment = Math.max(moment, Math.hypot(beam.moment(at, bearings, x), beam.moment(at, bearings, y)));
+            shear = Math.max(shear, Math.hypot(beam.shear(at, bearings, x), beam.shear(at, bearings, y)));
+        }
+        return usage(moment, shear, shaft, factors);
+    }
+
+    private static Usage usage(double moment, double shear, Shaft shaft, Factors factors) {
+        return new Usage(
+                PinStress.combined(shaft.diameter(), moment, shear), shaft.yield(), factors.shaft(), Kind.PRESSURE);
     }
 }

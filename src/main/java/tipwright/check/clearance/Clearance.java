@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Geometry;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.JointPlan;
+import tipwright.geometry.Bisection;
 import tipwright.geometry.Vec2;
 
 /**
@@ -163,14 +164,13 @@ public final class Clearance {
             by += Math.max(wanted - gap, STEP);
             gap = search.shifted(way.times(by)).smallest(0).gap();
         }
-        while (by - tight > FINE) {
-            double middle = 0.5 * (by + tight);
-            if (search.shifted(way.times(middle)).smallest(0).gap() < wanted) {
-                tight = middle;
-            } else {
-                by = middle;
-            }
-        }
-        return by;
+        String what = "how far a part must be moved to be clear, m";
+        return Bisection.between(
+                        by,
+                        tight,
+                        FINE,
+                        what,
+                        far -> !(search.shifted(way.times(far)).smallest(0).gap() < wanted))
+                .good();
     }
 }

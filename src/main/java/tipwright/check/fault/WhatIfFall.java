@@ -6,17 +6,17 @@ import java.util.List;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Extreme;
-import tipwright.analysis.Gravity;
 import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Row;
-import tipwright.check.actuator.Ratings;
+import tipwright.check.actuator.HoldCheck;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Usage;
 import tipwright.design.Design;
-import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.Cylinder;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.around.WhatIf;
+import tipwright.load.Gravity;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -48,22 +48,17 @@ final class WhatIfFall {
     }
 
     private Finding held(String part, String good) {
-        double rated = Ratings.together(design, WhatIfFall::hold);
-        if (!(rated > 0)) {
+        Double rated = HoldCheck.rated(design);
+        if (rated == null || !(rated > 0)) {
             return make.missing(part, "actuator.hold missing");
         }
         Extreme worst = Extreme.largest(
                 analysis.cases(),
                 MotionDirection.RESTING,
                 r -> Math.abs(r.rest().force()));
-        double factor = design.factors().service();
-        String note = worst.value() * factor <= rated ? good : "it cannot hold the load, which comes down by itself";
-        return make.compare(part, worst.value(), rated, factor, Kind.FORCE, worst, note);
-    }
-
-    private static double hold(Actuator actuator) {
-        Double hold = actuator.ratedHold();
-        return hold == null ? 0 : hold;
+        Usage usage = HoldCheck.usage(worst.value(), rated, design.factors());
+        String note = usage.utilisation() <= 1 ? good : "it cannot hold the load, which comes down by itself";
+        return make.compare(part, usage, worst, Text.words(note));
     }
 
     private Finding burst() {

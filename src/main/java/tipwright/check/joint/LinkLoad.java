@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
-import tipwright.analysis.Gravity;
 import tipwright.analysis.JointPlan;
 import tipwright.analysis.LinkPlan;
 import tipwright.analysis.Mechanism;
@@ -13,6 +12,7 @@ import tipwright.analysis.Placement;
 import tipwright.analysis.Pose;
 import tipwright.design.drive.Counterweight;
 import tipwright.geometry.Vec2;
+import tipwright.load.Gravity;
 
 /** What a link between two pins bears along its line, and what its own weight bends it with; of links on both sides: one of them. */
 final class LinkLoad {

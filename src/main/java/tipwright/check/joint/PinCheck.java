@@ -13,7 +13,9 @@ import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Trait;
+import tipwright.check.rule.Usage;
 import tipwright.check.rule.Worked;
+import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.drive.Drive;
 import tipwright.design.joint.PinJoint;
@@ -131,11 +133,16 @@ public final class PinCheck implements Check {
                     part.shown(),
                     Text.words(drive.pinKey(part.name()) + " missing; it ").plus(bears));
         }
-        Extreme worst = Extreme.largest(
-                analysis.cases(),
-                (row, b) -> PinStress.combined(joint, part.load().applyAsDouble(b)));
-        double factor = analysis.design().factors().pin();
-        Text note = Text.words("combined stress against yield; ").plus(bears);
-        return make.compare(part.shown(), worst.value(), joint.yield(), factor, Kind.PRESSURE, worst, note);
+        return make.worst(
+                part.shown(),
+                analysis,
+                (row, b) -> usage(
+                        part.load().applyAsDouble(b), joint, analysis.design().factors()),
+                Text.words("combined stress against yield; ").plus(bears));
+    }
+
+    /** A pin under a force in N. */
+    static Usage usage(double force, PinJoint joint, Factors factors) {
+        return new Usage(PinStress.combined(joint, force), joint.yield(), factors.pin(), Kind.PRESSURE);
     }
 }

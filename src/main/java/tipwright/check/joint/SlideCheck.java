@@ -2,6 +2,7 @@
 package tipwright.check.joint;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -10,14 +11,17 @@ import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.Forces;
 import tipwright.analysis.MotionDirection;
+import tipwright.check.actuator.HoldCheck;
+import tipwright.check.bearing.BearingStaticCheck;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Trait;
+import tipwright.check.rule.Usage;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
+import tipwright.design.Factors;
 import tipwright.design.Limits;
-import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.BallInsert;
 import tipwright.design.tank.Dump;
 import tipwright.geometry.Vec3;
@@ -25,7 +29,6 @@ import tipwright.load.Contents;
 import tipwright.load.EmptyTank;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
-import tipwright.strength.EquivalentLoad;
 
 /** A cake that lets go at once and is caught by the tank's end or door. */
 public final class SlideCheck implements Check {
@@ -102,48 +105,40 @@ public final class SlideCheck implements Check {
         int at = forces.count() - 1;
         double volume = contents.cakeVolume();
         double mass = volume * design.slurry().cakeDensity() * design.dump().shock();
-        EmptyTank empty = EmptyTank.of(design.tank(), contents.solid());
+        EmptyTank empty = EmptyTank.of(design, contents.solid());
         Vec3 stuck =
                 contents.heap(contents.start(), volume, Double.NaN).moments().centroid();
         Vec3 slid = contents.heap(tilt, volume, Double.NaN).moments().centroid();
         List<Finding> all = new ArrayList<>();
         double most = 0;
-        double bearing = 0;
+        List<Vec3> bearings = new ArrayList<>();
         for (Vec3 where : List.of(stuck, slid)) {
             double total = empty.mass() + mass;
             Vec3 centroid =
                     empty.centroid().times(empty.mass()).plus(where.times(mass)).times(1 / total);
             most = Math.max(most, Math.abs(forces.force(at, total, centroid, 0)));
-            for (Vec3 load : forces.bearings(at, total, centroid)) {
-                bearing = Math.max(bearing, EquivalentLoad.ofRest(load.xy().norm(), Math.abs(load.z())));
-            }
+            bearings.addAll(forces.bearings(at, total, centroid));
         }
         Extreme worst = new Extreme(most, tilt, "one slide", MotionDirection.RESTING);
-        Double hold = hold(design);
-        String note = "all of the cake slides at once, its weight taken with the shock factor";
+        Text note = Text.words("all of the cake slides at once, its weight taken with the shock factor");
+        Double hold = HoldCheck.rated(design);
         all.add(
                 hold == null
                         ? make.missing("actuator", "actuator.hold missing")
-                        : make.compare("actuator", most, hold, design.factors().service(), Kind.FORCE, worst, note));
+                        : make.compare("actuator", HoldCheck.usage(most, hold, design.factors()), worst, note));
         Double c0 = c0(design);
         all.add(
                 c0 == null
                         ? make.missing("bearings", "bearing.c0 missing or not a ball insert")
-                        : make.compare(
-                                "bearings", bearing, c0, design.factors().bearingStatic(), Kind.FORCE, worst, note));
+                        : make.compare("bearings", heaviest(bearings, c0, design.factors()), worst, note));
         return all;
     }
 
-    private static @Nullable Double hold(Design design) {
-        double weakest = Double.POSITIVE_INFINITY;
-        for (PlacedActuator p : design.drive().actuators()) {
-            Double hold = p.actuator().ratedHold();
-            if (hold == null) {
-                return null;
-            }
-            weakest = Math.min(weakest, hold);
-        }
-        return weakest * design.drive().actuators().size();
+    private static Usage heaviest(List<Vec3> loads, double c0, Factors factors) {
+        return loads.stream()
+                .map(load -> BearingStaticCheck.usage(load, c0, factors))
+                .max(Comparator.comparingDouble(Usage::utilisation))
+                .orElseThrow();
     }
 
     private static @Nullable Double c0(Design design) {

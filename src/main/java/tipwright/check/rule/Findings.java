@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check.rule;
 
+import java.util.Objects;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
 import tipwright.analysis.Extreme;
+import tipwright.analysis.Row;
 import tipwright.design.Limits;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -23,7 +27,7 @@ public final class Findings {
      */
     public Finding compare(
             String part, double demand, double capacity, double factor, Kind kind, Extreme worst, Text note) {
-        double utilisation = capacity > 0 ? demand / (capacity / factor) : Double.POSITIVE_INFINITY;
+        double utilisation = new Usage(demand, capacity, factor, kind).utilisation();
         return given(part, demand, capacity, factor, kind, utilisation, worst, verdict(utilisation), note);
     }
 
@@ -31,6 +35,30 @@ public final class Findings {
     public Finding compare(
             String part, double demand, double capacity, double factor, Kind kind, Extreme worst, String note) {
         return compare(part, demand, capacity, factor, kind, worst, Text.words(note));
+    }
+
+    /** As the other, by what a rule gave. */
+    public Finding compare(String part, Usage usage, Extreme worst, Text note) {
+        return compare(part, usage.demand(), usage.capacity(), usage.factor(), usage.kind(), worst, note);
+    }
+
+    /** A rule of the load in one balance. */
+    public interface Rule {
+        Usage of(Row row, Balance balance);
+    }
+
+    /** A rule where it is worst over loads, tilts and directions of motion. */
+    public Finding worst(String part, Analysis analysis, Rule rule, Text note) {
+        Extreme worst =
+                Extreme.largest(analysis.cases(), (row, b) -> rule.of(row, b).utilisation());
+        return compare(part, at(analysis, worst, rule), worst, note);
+    }
+
+    /** What a rule gives where something is worst. */
+    public static Usage at(Analysis analysis, Extreme worst, Rule rule) {
+        return rule.of(
+                Objects.requireNonNull(worst.row(analysis.cases()), "a load case"),
+                Objects.requireNonNull(worst.balance(analysis.cases()), "a direction of motion"));
     }
 
     /** A finding whose verdict follows another rule. */

@@ -9,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Extreme;
-import tipwright.analysis.Gravity;
 import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
@@ -21,6 +20,7 @@ import tipwright.design.tank.Door;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec3;
 import tipwright.load.Fill;
+import tipwright.load.Gravity;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 

@@ -7,7 +7,6 @@ import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Extreme;
-import tipwright.analysis.Gravity;
 import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
@@ -19,6 +18,7 @@ import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.load.Fill;
+import tipwright.load.Gravity;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 

@@ -4,6 +4,7 @@ package tipwright.check.standing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import tipwright.geometry.Bisection;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 
@@ -116,20 +117,12 @@ public final class Footprint {
         if (!bears(edge, masses, gravity, wind, factor, 0)) {
             return 0;
         }
-        double good = 0;
-        double bad = STEEPEST;
-        if (bears(edge, masses, gravity, wind, factor, bad)) {
-            return bad;
+        if (bears(edge, masses, gravity, wind, factor, STEEPEST)) {
+            return STEEPEST;
         }
-        while (bad - good > 1e-9) {
-            double middle = 0.5 * (good + bad);
-            if (bears(edge, masses, gravity, wind, factor, middle)) {
-                good = middle;
-            } else {
-                bad = middle;
-            }
-        }
-        return good;
+        String what = "the steepest ground, rad, on which it stands";
+        return Bisection.between(0, STEEPEST, 1e-9, what, slope -> bears(edge, masses, gravity, wind, factor, slope))
+                .good();
     }
 
     /** Whether overturning times the factor stays below restoring on ground that slopes down over the edge; slope in rad. */

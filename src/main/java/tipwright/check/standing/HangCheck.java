@@ -4,6 +4,7 @@ package tipwright.check.standing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
@@ -82,7 +83,13 @@ public final class HangCheck implements Check {
                 one(make, design, "full", hang(analysis, stowed, eye, true)));
     }
 
-    private static Finding one(Findings make, Design design, String part, Vec3 up) {
+    private static Finding one(Findings make, Design design, String part, @Nullable Vec3 up) {
+        if (up == null) {
+            return make.missing(
+                    part,
+                    "the slurry and the lean of the tank did not come to rest in " + REPEATS
+                            + " repetitions; look at how it hangs by hand");
+        }
         double angle = Math.acos(Math.max(-1, Math.min(1, up.y())));
         Text note = angle < Math.toRadians(90)
                 ? leans(up)
@@ -105,12 +112,12 @@ public final class HangCheck implements Check {
         }
     }
 
-    /** Unit vector from the centre of mass to the eye, which is up when it hangs at rest. */
-    private static Vec3 hang(Analysis analysis, Pose stowed, Vec3 eye, boolean full) {
+    /** Unit vector from the centre of mass to the eye, which is up when it hangs at rest; null when it finds no rest. */
+    private static @Nullable Vec3 hang(Analysis analysis, Pose stowed, Vec3 eye, boolean full) {
         Design design = analysis.design();
         WholeUnit unit = new WholeUnit(analysis);
         Contents flat = new Contents(design);
-        EmptyTank empty = EmptyTank.of(design.tank(), flat.solid());
+        EmptyTank empty = EmptyTank.of(design, flat.solid());
         Vec3 up = new Vec3(0, 1, 0);
         for (int i = 0; i < REPEATS; i++) {
             Mass tank = full ? filled(design, empty, up, stowed) : new Mass(empty.mass(), empty.centroid());
@@ -119,10 +126,10 @@ public final class HangCheck implements Check {
             boolean settled = next.minus(up).norm() < CLOSE;
             up = next;
             if (settled || !full || up.y() < 0.1) {
-                break;
+                return up;
             }
         }
-        return up;
+        return null;
     }
 
     private static Mass filled(Design design, EmptyTank empty, Vec3 up, Pose stowed) {

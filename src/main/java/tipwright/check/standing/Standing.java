@@ -5,7 +5,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
-import tipwright.analysis.Gravity;
 import tipwright.analysis.Pose;
 import tipwright.check.standing.Footprint.Mass;
 import tipwright.design.Design;
@@ -15,6 +14,7 @@ import tipwright.geometry.Range;
 import tipwright.geometry.Solid;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.load.Gravity;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 

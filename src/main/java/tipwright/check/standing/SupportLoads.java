@@ -79,7 +79,7 @@ public final class SupportLoads {
     /** Newton's, or as much of it as makes the energy or what is left smaller. */
     private Vec3 step(Vec3 lean, Vec3 left) {
         Vec3 step = solved(stiffness(lean, FLAT), left);
-        while (step.norm() > FLAT && !better(lean, step, left)) {
+        for (int i = 0; i < ROUNDS && step.norm() > FLAT && !better(lean, step, left); i++) {
             step = step.times(0.5);
         }
         return step;

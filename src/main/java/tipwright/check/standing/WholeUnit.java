@@ -108,7 +108,7 @@ public final class WholeUnit {
         if (!(contents.cakeVolume() > 1e-9 * contents.capacity())) {
             return null;
         }
-        EmptyTank empty = EmptyTank.of(design.tank(), contents.solid());
+        EmptyTank empty = EmptyTank.of(design, contents.solid());
         Heap.Lying cake = new Heap(design, contents).settled();
         double density = design.slurry().cakeDensity();
         double kg = empty.mass() + density * cake.moments().volume();

@@ -23,7 +23,7 @@ public record CrossMember(
         @Note("Middle of the tube in the side view") @Measured(Kind.LENGTH) Vec2 at,
         @Note("Outside, upright") @Measured(value = Kind.LENGTH, above = "0 mm") double height,
         @Note("Outside, level") @Measured(value = Kind.LENGTH, above = "0 mm") double width,
-        @Note("Thickness of its wall") @Measured(value = Kind.LENGTH, above = "0 mm") double wall,
+        @Note("Thickness of its wall") @Measured(value = Kind.LENGTH, above = "0 mm", sheet = true) double wall,
         @Note("Where its ends rest along the pivot") @Counted(atLeast = 2, atMost = 2) @Measured(Kind.LENGTH)
                 List<Double> z,
         @Note("Yield strength of its steel") @Measured(value = Kind.PRESSURE, preset = "235 MPa", above = "0 Pa")

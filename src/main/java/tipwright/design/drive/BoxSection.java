@@ -17,7 +17,7 @@ import tipwright.quantity.Kind;
 public record BoxSection(
         @Note("Outside, across the link in the side view") @Measured(value = Kind.LENGTH, above = "0 mm") double height,
         @Note("Outside, along the pivot") @Measured(value = Kind.LENGTH, above = "0 mm") double width,
-        @Note("Thickness of its wall") @Measured(value = Kind.LENGTH, above = "0 mm") double wall)
+        @Note("Thickness of its wall") @Measured(value = Kind.LENGTH, above = "0 mm", sheet = true) double wall)
         implements Section {
     @Override
     public double area() {

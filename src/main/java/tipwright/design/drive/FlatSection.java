@@ -15,7 +15,7 @@ import tipwright.quantity.Kind;
 @Choice("flat-bar")
 public record FlatSection(
         @Note("Across the link in the side view") @Measured(value = Kind.LENGTH, above = "0 mm") double width,
-        @Note("Along the pivot") @Measured(value = Kind.LENGTH, above = "0 mm") double thickness)
+        @Note("Along the pivot") @Measured(value = Kind.LENGTH, above = "0 mm", sheet = true) double thickness)
         implements Section {
     @Override
     public double area() {

@@ -12,6 +12,8 @@ import tipwright.design.actuator.ListedActuator;
 import tipwright.design.key.Counted;
 import tipwright.design.key.FromParts;
 import tipwright.design.key.Measured;
+import tipwright.design.tank.UsualSlurry;
+import tipwright.design.tape.NamedPoints;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 
@@ -30,8 +32,8 @@ final class Binder {
         this.reader = reader;
         this.sources = sources;
         problems = reader.problems();
-        quantities = new QuantityBinder(problems);
-        vectors = new VectorBinder(problems, quantities);
+        quantities = new QuantityBinder(reader);
+        vectors = new VectorBinder(reader, quantities);
         words = new WordBinder(problems);
         keys = new KeyRules(problems);
         choices = new ChoiceBinder(problems, this);
@@ -58,7 +60,7 @@ final class Binder {
             return null;
         }
         Set<String> meant = keys.unknown(shape, group, path, extra);
-        boolean good = keys.exactlyOne(type, shape, group, path, at);
+        boolean good = keys.exactlyOne(type, shape, group, path, at, meant);
         Map<String, Object> read = new LinkedHashMap<>();
         for (Shape.Key key : shape.keys()) {
             if (key.loaded()) {
@@ -90,9 +92,20 @@ final class Binder {
         for (int i = 0; i < values.length; i++) {
             Shape.Key key = shape.keys().get(i);
             values[i] = key.loaded() ? reader.loaded(type, read, path, sources) : read.get(key.name());
+            if (values[i] == null && good && key.givenElsewhere()) {
+                values[i] = notYet(key.type());
+            }
             loaded &= !key.loaded() || values[i] != null;
         }
         return loaded ? shape.make(values) : null;
+    }
+
+    /** What stands for a value that the record works out from its other keys; null for types that may be null. */
+    private static @Nullable Object notYet(Class<?> type) {
+        if (type == Vec3.class) {
+            return new Vec3(Double.NaN, Double.NaN, Double.NaN);
+        }
+        return type == double.class ? Double.NaN : null;
     }
 
     private @Nullable Object preset(Shape.Key key, String path, Place at) {
@@ -167,6 +180,12 @@ final class Binder {
                     path,
                     "a name from the parts files is needed here, or the fields in { }; found " + node.words());
             return null;
+        }
+        if (type == NamedPoints.class) {
+            return reader.points().read(node, path, quantities);
+        }
+        if (type == UsualSlurry.class) {
+            return UsualBinder.read(reader, node, path);
         }
         if (type.isSealed()) {
             return choices.read(type, node, path, at, Set.of());

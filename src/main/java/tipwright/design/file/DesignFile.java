@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import tipwright.design.Design;
 
@@ -44,7 +45,7 @@ public final class DesignFile {
         String text = TextBytes.decode(name, bytes, problems);
         return text == null
                 ? new Reading.Bad(problems.inOrder())
-                : read(new SourceFile(name, beside instanceof ShippedFiles, bytes), text, beside);
+                : read(new SourceFile(name, beside instanceof ShippedFiles, bytes), text, beside, Map.of());
     }
 
     /**
@@ -57,12 +58,13 @@ public final class DesignFile {
         if (text.length() > LARGEST) {
             return bad(name, FolderFiles.tooLarge(LARGEST));
         }
-        return read(new SourceFile(name, false, text.getBytes(StandardCharsets.UTF_8)), text, beside);
+        SourceFile file = new SourceFile(name, false, text.getBytes(StandardCharsets.UTF_8));
+        return read(file, text, beside, Map.of());
     }
 
-    private static Reading read(SourceFile file, String text, Beside beside) {
+    private static Reading read(SourceFile file, String text, Beside beside, Map<String, Double> changed) {
         String name = file.name();
-        Reader reader = new Reader(beside);
+        Reader reader = new Reader(beside, changed);
         Problems problems = reader.problems();
         Node root = YamlText.read(name, text, problems);
         if (root == null) {
@@ -76,15 +78,25 @@ public final class DesignFile {
             return new Reading.Bad(problems.inOrder());
         }
         SourceMap sources = new SourceMap(name, root);
+        reader.start(root, () -> Lengths.system(text, sources));
         ownParts(top, reader);
         Object read = new Binder(reader, sources).record(Design.class, top, "", root.place(), Set.of());
         Problems warnings = new Problems();
+        reader.points().tell(warnings);
         Rules.check(reader.bound(), sources, problems, warnings);
         if (read instanceof Design design && problems.isEmpty()) {
+            WorkedOut.tell(design, reader);
             List<SourceFile> files = new ArrayList<>(List.of(file));
             files.addAll(reader.sources());
             return new Reading.Good(
-                    design, text, Omitted.from(reader.assumptions(), design), warnings.inOrder(), sources, files);
+                    design,
+                    text,
+                    Omitted.from(reader.assumptions(), design),
+                    warnings.inOrder(),
+                    sources,
+                    files,
+                    reader.uncertain(),
+                    other -> read(file, text, beside, other));
         }
         return new Reading.Bad(problems.inOrder());
     }

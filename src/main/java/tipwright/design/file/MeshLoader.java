@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Mesh;
-import tipwright.geometry.MeshCheck;
 import tipwright.geometry.Polyhedron;
 import tipwright.geometry.Range;
 import tipwright.geometry.ShapeException;
@@ -21,7 +20,15 @@ import tipwright.quantity.UnitLabel;
 
 /** Fills a mesh interior from the STL file that it names. */
 final class MeshLoader {
+    /** Bytes; a million triangles in binary STL. */
     private static final int LARGEST = 50_000_000;
+
+    private static final String TOO_LARGE = FolderFiles.tooLarge(LARGEST);
+
+    private static final String SMALLER =
+            ", the most for a mesh: a million triangles in binary STL; export it again with fewer triangles (a larger "
+                    + "deviation from the true shape), or as binary STL if it is text";
+
     private static final double LONGEST = 100;
     private static final double SHORTEST = 0.01;
 
@@ -46,18 +53,17 @@ final class MeshLoader {
         }
         try {
             Mesh mesh = Stl.read(reader.bytes(file, LARGEST));
-            String fault = MeshCheck.fault(mesh);
-            if (fault == null && unit != null) {
-                fault = size(mesh, unit);
-            }
+            Vec3 place = read.get("at") instanceof Vec3 given ? given : Vec3.ZERO;
+            Solid solid = Polyhedron.of(mesh, unit == null ? 1 : unit.factor(), place);
+            String fault = unit == null ? null : size(mesh, unit);
             if (fault == null) {
-                return unit != null && read.get("at") instanceof Vec3 place
-                        ? Polyhedron.of(mesh.placed(unit.factor(), place))
-                        : null;
+                return unit != null && read.get("at") instanceof Vec3 ? solid : null;
             }
             problems.add(sources.nearest(at), at, Say.quoted(file) + ": " + fault);
         } catch (IOException | StlException | ShapeException unread) {
-            problems.add(sources.nearest(at), at, Say.quoted(file) + ": " + unread.getMessage());
+            String said = String.valueOf(unread.getMessage());
+            String advice = said.equals(TOO_LARGE) ? SMALLER : "";
+            problems.add(sources.nearest(at), at, Say.quoted(file) + ": " + said + advice);
         }
         return null;
     }

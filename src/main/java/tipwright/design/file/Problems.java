@@ -3,8 +3,10 @@ package tipwright.design.file;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Collects what is wrong while one design is read. */
@@ -13,11 +15,29 @@ final class Problems {
 
     private static final String MORE = MOST + " problems are told, there may be more; mend these first";
 
+    /** So many mistakes of one kind are told one by one. */
+    private static final int FEW = 3;
+
+    private static final int MOST_LINES = 8;
+
     private final Set<Problem> all = new LinkedHashSet<>();
+    private final Map<String, List<Problem>> alike = new HashMap<>();
 
     void add(Place place, String path, String message) {
         if (!full()) {
             all.add(new Problem(place, path, message));
+        }
+    }
+
+    /**
+     * Notes a mistake that is told once where it is made many times.
+     *
+     * @param sort the same for mistakes of the same kind; empty: told by itself
+     */
+    void addAlike(Place place, String path, String message, String sort) {
+        Problem problem = new Problem(place, path, message);
+        if (!full() && all.add(problem) && !sort.isEmpty()) {
+            alike.computeIfAbsent(sort, s -> new ArrayList<>()).add(problem);
         }
     }
 
@@ -38,9 +58,30 @@ final class Problems {
                 Comparator.comparingInt((Problem p) -> files.indexOf(p.place().file()))
                         .thenComparingInt(p -> p.place().line())
                         .thenComparingInt(p -> p.place().column()));
+        alike.values().forEach(some -> merge(some, sorted));
         if (full()) {
             sorted.add(new Problem(Place.whole(files.get(0)), "", MORE));
         }
         return List.copyOf(sorted);
+    }
+
+    /** Leaves the first of many alike, with the lines of the others. */
+    private static void merge(List<Problem> some, List<Problem> sorted) {
+        if (some.size() <= FEW) {
+            return;
+        }
+        List<Problem> inOrder = new ArrayList<>(sorted);
+        inOrder.retainAll(some);
+        Problem first = inOrder.get(0);
+        List<Problem> others = inOrder.subList(1, inOrder.size());
+        List<String> lines = others.stream()
+                .map(p -> Integer.toString(p.place().line()))
+                .distinct()
+                .toList();
+        String list = String.join(", ", lines.subList(0, Math.min(MOST_LINES, lines.size())))
+                + (lines.size() > MOST_LINES ? ", ..." : "");
+        String more = "; the same " + others.size() + " times more, in line" + (lines.size() == 1 ? " " : "s ") + list;
+        sorted.set(sorted.indexOf(first), new Problem(first.place(), first.path(), first.message() + more));
+        sorted.removeAll(others);
     }
 }

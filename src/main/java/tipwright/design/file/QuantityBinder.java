@@ -3,6 +3,7 @@ package tipwright.design.file;
 
 import org.jspecify.annotations.Nullable;
 import tipwright.design.key.Measured;
+import tipwright.quantity.Estimate;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.QuantityException;
@@ -12,15 +13,36 @@ final class QuantityBinder {
     private static final double LONGEST = 1000;
     private static final double SHORTEST = 1e-6;
 
+    /** Exact where nothing else is said. */
+    static final Usual NONE = (si, unit) -> 0;
+
+    private final Reader reader;
     private final Problems problems;
 
-    QuantityBinder(Problems problems) {
-        this.problems = problems;
+    QuantityBinder(Reader reader) {
+        this.reader = reader;
+        problems = reader.problems();
     }
 
     /** The SI value; null with a problem noted. */
     @Nullable
     Double read(Measured measured, Node node, String path) {
+        return read(measured, node, path, path, NONE);
+    }
+
+    /** The doubt of a value where none is written with it. */
+    interface Usual {
+        /** Standard doubt, SI, of a value in SI that is written in this unit; 0: none. */
+        double of(double si, String unit);
+    }
+
+    /**
+     * The SI value; null with a problem noted.
+     *
+     * @param own path of this value alone, such as 'pivot.at.x'
+     */
+    @Nullable
+    Double read(Measured measured, Node node, String path, String own, Usual usual) {
         if (!(node instanceof Node.Scalar scalar)) {
             problems.add(
                     node.place(),
@@ -34,15 +56,21 @@ final class QuantityBinder {
             return Double.POSITIVE_INFINITY;
         }
         try {
-            double value = Quantities.parse(text, measured.value());
+            String likely = text.isEmpty() ? "" : reader.likely(text, measured.value());
+            Estimate read = measured.sheet()
+                    ? Quantities.thickness(text, likely)
+                    : Quantities.estimate(text, measured.value(), likely);
+            double value = read.si();
             String wrong = limits(measured, text, value);
             if (wrong == null) {
-                return value;
+                double doubt = read.doubt() > 0 ? read.doubt() : usual.of(value, read.unit());
+                return doubt > 0 ? reader.doubtful(new Uncertain(own, text, measured.value(), value, doubt)) : value;
             }
             problems.add(node.place(), path, Say.quoted(text) + " is " + wrong);
         } catch (QuantityException wrong) {
             String or = measured.orWord().isEmpty() ? "" : "; or '" + measured.orWord() + "'";
-            problems.add(node.place(), path, wrong.getMessage() + or);
+            String message = wrong.getMessage() + or;
+            problems.addAlike(node.place(), path, message, message.startsWith("no unit in ") ? "no unit" : "");
         }
         return null;
     }

@@ -7,7 +7,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import tipwright.quantity.Kind;
+import tipwright.quantity.UnitSystem;
 
 /** The state of reading one design: what was found, what is wrong, what was assumed. Used once. */
 final class Reader {
@@ -17,11 +20,22 @@ final class Reader {
     private final List<Assumption> assumptions = new ArrayList<>();
     private final Map<Class<?>, Shape> shapes = new HashMap<>();
     private final PartsShelf shelf;
+    private final Map<String, Double> changed;
+    private final List<Uncertain> uncertain = new ArrayList<>();
+    private final NamedPlaces points = new NamedPlaces(this);
+    private @Nullable Node root;
+    private Supplier<UnitSystem> system = () -> UnitSystem.METRIC;
     private final Map<String, SourceFile> own = new TreeMap<>();
     private final Map<String, SourceFile> shipped = new TreeMap<>();
 
-    Reader(Beside beside) {
+    /**
+     * For one reading.
+     *
+     * @param changed values to take in place of those written, SI, by path; only values with a doubt
+     */
+    Reader(Beside beside, Map<String, Double> changed) {
         this.beside = beside;
+        this.changed = changed;
         shelf = new PartsShelf(this);
     }
 
@@ -65,6 +79,53 @@ final class Reader {
 
     void assume(Assumption assumption) {
         assumptions.add(assumption);
+    }
+
+    /** Notes a value that may be off; gives the value to go on with. */
+    double doubtful(Uncertain value) {
+        uncertain.add(value);
+        return changed.getOrDefault(value.path(), value.value());
+    }
+
+    /** Standard doubt of the value at a path, SI; 0: exact. */
+    double doubt(String path) {
+        return uncertain.stream()
+                .filter(u -> u.path().equals(path))
+                .mapToDouble(Uncertain::doubt)
+                .findFirst()
+                .orElse(0);
+    }
+
+    /** All values that may be off, in the order in which they were met. */
+    List<Uncertain> uncertain() {
+        return uncertain;
+    }
+
+    /** Points by name. */
+    NamedPlaces points() {
+        return points;
+    }
+
+    /**
+     * Begins with a file.
+     *
+     * @param units in which most of its lengths are written
+     */
+    void start(Node file, Supplier<UnitSystem> units) {
+        root = file;
+        system = units;
+    }
+
+    /** The units in which most lengths of the file are written. */
+    UnitSystem units() {
+        return system.get();
+    }
+
+    /** The unit that a bare number is most likely meant in: the one that the file uses most; empty: nobody knows, or it has one. */
+    String likely(String text, Kind kind) {
+        return root == null || kind == Kind.RATIO || !Character.isDigit(text.charAt(text.length() - 1))
+                ? ""
+                : CommonUnit.of(root, kind);
     }
 
     Shape shape(Class<?> record) {

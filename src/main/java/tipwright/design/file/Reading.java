@@ -2,6 +2,7 @@
 package tipwright.design.file;
 
 import java.util.List;
+import java.util.Map;
 import tipwright.design.Design;
 import tipwright.quantity.UnitSystem;
 
@@ -16,6 +17,8 @@ public sealed interface Reading permits Reading.Good, Reading.Bad {
      * @param places where each value stands in the text
      * @param files what was read, byte for byte: the design itself, then the parts files and meshes of its folder by name, then
      *     the parts files of the program by name
+     * @param uncertain the values that may be off, in the order of the file
+     * @param again reads the same file with other values
      */
     record Good(
             Design design,
@@ -23,17 +26,26 @@ public sealed interface Reading permits Reading.Good, Reading.Bad {
             List<Assumption> assumptions,
             List<Problem> warnings,
             SourceMap places,
-            List<SourceFile> files)
+            List<SourceFile> files,
+            List<Uncertain> uncertain,
+            Again again)
             implements Reading {
-        /** Copies the list of files. */
+        /** Copies the lists. */
         public Good {
             files = List.copyOf(files);
+            uncertain = List.copyOf(uncertain);
         }
 
         /** The system in which most of its lengths are written: what its results are best shown in. */
         public UnitSystem units() {
             return Lengths.system(text, places);
         }
+    }
+
+    /** The same file read with other values. */
+    interface Again {
+        /** A design, or why there is none; values in SI by the path of an {@link Uncertain}. */
+        Reading with(Map<String, Double> values);
     }
 
     /**

@@ -10,6 +10,8 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.key.Counted;
 import tipwright.design.key.FromParts;
 import tipwright.design.key.Measured;
+import tipwright.design.tank.UsualSlurry;
+import tipwright.design.tape.NamedPoints;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
@@ -18,6 +20,8 @@ import tipwright.quantity.UnitLabel;
 
 /** Schemas of single keys: quantities, points, words, lists. */
 final class SchemaValues {
+    private static final String ABOUT = "(about +|~ *)?";
+    private static final String DOUBT = "( *\\+- *[0-9.][-0-9 ./]*[A-Za-z0-9%/\"' ]*)?";
     private static final String NUMBER = "[-+ ]*[0-9.][-+0-9 ./eE]*";
     private static final Pattern SYNTAX = Pattern.compile("[\\^$\\\\.*+?()\\[\\]{}|/]");
 
@@ -48,7 +52,9 @@ final class SchemaValues {
         String inches = kind == Kind.LENGTH ? "( ?-? ?[0-9.][-0-9 ./]*(in|inch|inches|\"))?" : "";
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("type", kind == Kind.RATIO ? List.of("number", "string") : "string");
-        schema.put("pattern", "^" + NUMBER + units + (kind == Kind.RATIO ? "?" : "") + inches + " *$");
+        schema.put(
+                "pattern",
+                "^" + ABOUT + NUMBER + units + (kind == Kind.RATIO ? "?" : "") + inches + " *" + DOUBT + "$");
         schema.put("examples", List.of(kind.example()));
         return schema;
     }
@@ -101,10 +107,19 @@ final class SchemaValues {
         Measured measured = key.mark(Measured.class);
         if (measured != null) {
             if (type == Vec2.class || type == Vec3.class) {
-                return point(type == Vec2.class ? 2 : 3, measured.value());
+                return point(type == Vec2.class ? 2 : 3, measured);
             }
-            Map<String, Object> quantity = reference(name(measured.value()));
+            Map<String, Object> quantity =
+                    reference(measured.sheet() ? SchemaPoints.THICKNESS : name(measured.value()));
             return measured.orWord().isEmpty() ? quantity : any(List.of(quantity, Map.of("const", measured.orWord())));
+        }
+        if (type == NamedPoints.class) {
+            return SchemaPoints.named();
+        }
+        if (type == UsualSlurry.class) {
+            Map<String, Object> kinds = new LinkedHashMap<>();
+            kinds.put("enum", UsualSlurry.all().stream().map(UsualSlurry::name).toList());
+            return kinds;
         }
         if (type.isRecord() || type.isSealed()) {
             Map<String, Object> group = writer.reference(type);
@@ -113,7 +128,8 @@ final class SchemaValues {
         return word(type, key.mark(Counted.class));
     }
 
-    private static Map<String, Object> point(int size, Kind kind) {
+    private static Map<String, Object> point(int size, Measured measured) {
+        Kind kind = measured.value();
         boolean direction = kind == Kind.RATIO;
         Map<String, Object> point = new LinkedHashMap<>();
         point.put("type", "array");
@@ -121,7 +137,10 @@ final class SchemaValues {
         point.put("minItems", size);
         point.put("maxItems", size);
         List<String> axes = size == 2 ? List.of("x", "y", "-x", "-y") : List.of("x", "y", "z", "-x", "-y", "-z");
-        return direction ? any(List.of(Map.of("enum", axes), point)) : point;
+        if (!direction) {
+            return measured.within() ? point : any(List.of(point, reference(SchemaPoints.PLACED)));
+        }
+        return any(List.of(Map.of("enum", axes), point));
     }
 
     private static Map<String, Object> word(Class<?> type, @Nullable Counted counted) {

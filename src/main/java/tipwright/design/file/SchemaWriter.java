@@ -72,6 +72,7 @@ public final class SchemaWriter {
         for (Kind kind : Kind.values()) {
             definitions.put(SchemaValues.name(kind), SchemaValues.quantity(kind));
         }
+        definitions.putAll(SchemaPoints.definitions());
         root.put("$defs", definitions);
         return Json.text(root);
     }

@@ -58,6 +58,12 @@ record Shape(List<Key> keys, Constructor<?> maker) {
             return preset == null ? null : preset.value();
         }
 
+        /** Whether another key of the record may give it. */
+        boolean givenElsewhere() {
+            Measured measured = mark(Measured.class);
+            return measured != null && measured.given();
+        }
+
         boolean mandatory() {
             return !loaded() && preset() == null && !mayBeAbsent;
         }
@@ -94,7 +100,12 @@ record Shape(List<Key> keys, Constructor<?> maker) {
                 entry,
                 list,
                 List.of(component.getAnnotations()),
-                component.getAnnotatedType().isAnnotationPresent(Nullable.class));
+                component.getAnnotatedType().isAnnotationPresent(Nullable.class) || isGivenElsewhere(component));
+    }
+
+    private static boolean isGivenElsewhere(RecordComponent component) {
+        Measured measured = component.getAnnotation(Measured.class);
+        return measured != null && measured.given();
     }
 
     /** 'framePin' as 'frame-pin'. */

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design.file;
 
+import tipwright.design.tank.Bucket;
+import tipwright.design.tank.Jar;
 import tipwright.design.tank.Slurry;
 import tipwright.quantity.Kind;
 
@@ -8,10 +10,14 @@ import tipwright.quantity.Kind;
 final class SlurryRules {
     private static final double SLACK = 1e-9;
 
+    /** So much may a bucket's volume and weight be off together. */
+    private static final double BUCKET = 0.02;
+
     private SlurryRules() {}
 
     static void check(Facts facts) {
         volume(facts);
+        samples(facts);
         Double solids = facts.number("slurry.solids-density");
         Double liquid = facts.number("slurry.liquid-density");
         if (solids == null || liquid == null) {
@@ -26,6 +32,23 @@ final class SlurryRules {
         }
         density(facts, solids, liquid);
         cake(facts);
+    }
+
+    private static void samples(Facts facts) {
+        Bucket bucket = facts.bound().get("slurry.bucket", Bucket.class);
+        Double liquid = facts.number("slurry.liquid-density");
+        if (bucket != null && !(bucket.full() > bucket.empty())) {
+            facts.wrong("slurry.bucket.full", "not more than the empty bucket; weigh it again");
+        } else if (bucket != null && liquid != null && bucket.density() < liquid * (1 - BUCKET)) {
+            facts.wrong(
+                    "slurry.bucket",
+                    "the slurry would weigh " + say(bucket.density()) + ", less than its liquid (" + say(liquid)
+                            + "); is the volume right?");
+        }
+        Jar jar = facts.bound().get("slurry.jar", Jar.class);
+        if (jar != null && jar.grit() > jar.all()) {
+            facts.wrong("slurry.jar.grit", "more than the height of all of it; measure both from the bottom");
+        }
     }
 
     private static void density(Facts facts, double solids, double liquid) {
@@ -43,7 +66,7 @@ final class SlurryRules {
 
     private static void cake(Facts facts) {
         Slurry slurry = facts.bound().get("slurry", Slurry.class);
-        if (slurry == null) {
+        if (slurry == null || slurry.jar() != null) {
             return;
         }
         double share = slurry.solidsByVolume() != null || slurry.solidsByWeight() != null
@@ -53,7 +76,9 @@ final class SlurryRules {
         if (share <= 1 && share > slurry.packing() * (1 + SLACK)) {
             String key = slurry.solidsByVolume() != null
                     ? "solids-by-volume"
-                    : slurry.solidsByWeight() != null ? "solids-by-weight" : "density";
+                    : slurry.solidsByWeight() != null
+                            ? "solids-by-weight"
+                            : slurry.bucket() != null ? "bucket" : "density";
             facts.wrong(
                     "slurry." + key,
                     "the solids are " + Facts.percent(share) + " of the volume, more than even a settled cake holds ("

@@ -3,9 +3,12 @@ package tipwright.design.file;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tipwright.design.steel.Pipe;
+import tipwright.design.steel.PipeSize;
 import tipwright.design.tank.Attached;
 import tipwright.design.tank.CylinderInterior;
 import tipwright.design.tank.Interior;
+import tipwright.design.tank.MeshInterior;
 import tipwright.design.tank.PrismInterior;
 import tipwright.design.tank.Tank;
 import tipwright.geometry.ShapeException;
@@ -13,6 +16,9 @@ import tipwright.geometry.Solid;
 
 /** The tank must have an inside, and should have a way out. */
 final class TankRules {
+    private static final double LEAST_KNUCKLE = 0.006;
+    private static final double MOST_KNUCKLE = 0.494;
+
     private TankRules() {}
 
     static void check(Facts facts) {
@@ -24,14 +30,70 @@ final class TankRules {
                             "tank",
                             "no openings: nothing can leave the tank, however far it tips");
         }
+        dish(facts);
+        pipes(facts);
         List<Attached> attached = facts.bound().list("tank.attached", Attached.class);
         Names.unique(
                 facts, "tank.attached", attached.stream().map(Attached::name).toList());
     }
 
+    private static void dish(Facts facts) {
+        CylinderInterior shell = facts.bound().get("tank.interior", CylinderInterior.class);
+        Tank tank = facts.bound().get("tank", Tank.class);
+        if (shell == null || shell.dishDepth() == null || tank == null) {
+            return;
+        }
+        if (!shell.heads().contains(CylinderInterior.HeadShape.TORISPHERICAL)) {
+            facts.wrong(
+                    "tank.interior.dish-depth", "goes with 'heads: torispherical'; leave it out, or change the heads");
+        } else if (tank.interior() instanceof CylinderInterior inside
+                && (inside.knuckle() < LEAST_KNUCKLE || inside.knuckle() > MOST_KNUCKLE)) {
+            facts.wrong(
+                    "tank.interior.dish-depth",
+                    "no torispherical head of this diameter and crown is so "
+                            + (inside.knuckle() < LEAST_KNUCKLE ? "flat" : "deep")
+                            + "; measure it again, or give 'crown'");
+        }
+    }
+
+    private static void pipes(Facts facts) {
+        facts.bound().all(Pipe.class).forEach(found -> {
+            if (!PipeSize.of(found.value().size()).isKnown()) {
+                found.wrong(
+                        facts.problems(),
+                        "pipe.size",
+                        "no size of pipe " + Say.quoted(found.value().size()) + " is known here; write it such as"
+                                + " '2 in schedule 40'; sizes: " + String.join(", ", PipeSize.nominal())
+                                + " in; schedules: 40 and 80");
+            }
+        });
+    }
+
+    private static boolean outside(Bound bound) {
+        return bound.get("tank.sizes", Tank.Sizes.class) == Tank.Sizes.OUTSIDE;
+    }
+
     /** The inside of the tank; null when it was not understood, or with a problem noted when it is not sound. */
     static @Nullable Solid solid(Bound bound, SourceMap sources, Problems problems) {
-        Interior interior = bound.get("tank.interior", Interior.class);
+        Tank tank = bound.get("tank", Tank.class);
+        if (tank != null && tank.lacksThickness()) {
+            problems.add(
+                    sources.key("tank.mass"),
+                    "tank.mass",
+                    "sizes of the outside are given, so the thickness of the wall is needed; add 'thickness: 5 mm'");
+            return null;
+        }
+        if (tank != null && tank.interior() instanceof MeshInterior && outside(bound)) {
+            problems.add(
+                    sources.nearest("tank.sizes"),
+                    "tank.sizes",
+                    "a mesh is taken as it is; leave 'sizes' out, or draw the inside");
+            return null;
+        }
+        Interior interior = tank == null ? bound.get("tank.interior", Interior.class) : tank.interior();
+        if (interior != null && tank == null && interior.needsWall()) {
+            return null;
+        }
         try {
             return interior == null ? null : interior.solid();
         } catch (ShapeException wrong) {

@@ -13,11 +13,15 @@ final class VectorBinder {
     private static final List<String> AXES = List.of("x", "y", "z", "-x", "-y", "-z");
     private static final double SHORTEST = 1e-9;
 
+    private static final String[] COORDINATES = {".x", ".y", ".z"};
+
+    private final Reader reader;
     private final Problems problems;
     private final QuantityBinder quantities;
 
-    VectorBinder(Problems problems, QuantityBinder quantities) {
-        this.problems = problems;
+    VectorBinder(Reader reader, QuantityBinder quantities) {
+        this.reader = reader;
+        problems = reader.problems();
         this.quantities = quantities;
     }
 
@@ -30,6 +34,10 @@ final class VectorBinder {
                 && node instanceof Node.Scalar word
                 && AXES.subList(0, size).contains(word.text().replace("-", ""))) {
             return axis(word, size, path);
+        }
+        boolean place = !direction && !measured.within();
+        if (place && (node instanceof Node.Fields || (node instanceof Node.Scalar name && !name.isNothing()))) {
+            return reader.points().place(node, path, size);
         }
         if (!(node instanceof Node.Items list) || list.items().size() != size) {
             boolean more = node instanceof Node.Items items && items.items().size() > size;
@@ -44,7 +52,9 @@ final class VectorBinder {
         boolean good = true;
         for (int i = 0; i < size; i++) {
             Node item = list.items().get(i);
-            Double value = direction ? plain(item, path) : quantities.read(measured, item, path);
+            Double value = direction
+                    ? plain(item, path)
+                    : quantities.read(measured, item, path, path + COORDINATES[i], QuantityBinder.NONE);
             good &= value != null;
             c[i] = value == null ? 0 : value;
         }

@@ -27,7 +27,7 @@ public record Bolts(
                 Vec3 normal,
         @Note("Each bolt: [u along the side view, v along the pivot]")
                 @Counted(atLeast = 1, atMost = 40)
-                @Measured(Kind.LENGTH)
+                @Measured(value = Kind.LENGTH, within = true)
                 List<Vec2> positions,
         @Note("Of the thread") @Measured(value = Kind.LENGTH, above = "0 mm", atMost = "100 mm") double diameter,
         @Note("Stress area of the thread; left out: coarse thread, metric or inch")

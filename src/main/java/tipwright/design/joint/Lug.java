@@ -19,7 +19,7 @@ import tipwright.quantity.Kind;
  */
 public record Lug(
         @Note("Across the load, at the hole") @Measured(value = Kind.LENGTH, above = "0 mm") double width,
-        @Note("Of one plate") @Measured(value = Kind.LENGTH, above = "0 mm") double thickness,
+        @Note("Of one plate") @Measured(value = Kind.LENGTH, above = "0 mm", sheet = true) double thickness,
         @Note("Diameter of the hole") @Measured(value = Kind.LENGTH, above = "0 mm") double hole,
         @Note("From the middle of the hole to the nearest free edge") @Measured(value = Kind.LENGTH, above = "0 mm")
                 double end,

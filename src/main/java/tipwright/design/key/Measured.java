@@ -30,4 +30,13 @@ public @interface Measured {
 
     /** A word that may stand in place of the number and means positive infinity, such as 'never'; empty: none. */
     String orWord() default "";
+
+    /** Whether it is the thickness of a sheet or plate, which may be written '16 ga' or '3/16 plate'. */
+    boolean sheet() default false;
+
+    /** Whether a Vec2 or Vec3 is no place of the machine: the sizes of a box, or a place within a part. */
+    boolean within() default false;
+
+    /** Whether it may be left out where another key of the record gives it; it is then not a number until the record sets it. */
+    boolean given() default false;
 }

@@ -17,11 +17,17 @@ import tipwright.quantity.Kind;
  */
 @Choice("box")
 public record BoxInterior(
-        @Note("Along x, y and z, inside") @Measured(value = Kind.LENGTH, above = "0 mm") Vec3 size,
+        @Note("Along x, y and z, inside") @Measured(value = Kind.LENGTH, above = "0 mm", within = true) Vec3 size,
         @Note("Its middle, tank stowed") @Measured(Kind.LENGTH) Vec3 centre)
         implements Interior {
     @Override
     public Solid solid() {
         return Polyhedron.box(size, centre);
+    }
+
+    @Override
+    public Interior inside(double wall, boolean outside) {
+        Vec3 walls = new Vec3(2 * wall, 2 * wall, 2 * wall);
+        return outside ? new BoxInterior(size.minus(walls), centre) : this;
     }
 }

@@ -16,11 +16,35 @@ import tipwright.quantity.Kind;
  * @param add fixed loads in the tank
  */
 public record Cases(
-        @Note("Built-in load cases to leave out: held, draining, heaped, caked, empty, heel") @Preset List<String> skip,
+        @Note(
+                        "Built-in load cases to leave out: held, draining, heaped, caked, empty, heel, settled, slid, stuck-plus-z, stuck-minus-z, frozen, brim, bridged")
+                @Preset
+                List<String> skip,
         @Note("Load cases of your own: a fixed mass at a fixed place in the tank") @Counted(atMost = 20) @Preset
                 List<Own> add) {
-    /** Names of the built-in cases. */
-    public static final List<String> BUILT_IN = List.of("held", "draining", "heaped", "caked", "empty", "heel");
+    /** Names of the built-in cases that every check looks at: at least one of them, or one of the design's own, is left. */
+    public static final List<String> USUAL =
+            List.of("held", "draining", "heaped", "caked", "empty", "heel", "settled", "slid");
+
+    /** Names of all built-in cases. */
+    public static final List<String> BUILT_IN = List.of(
+            "held",
+            "draining",
+            "heaped",
+            "caked",
+            "empty",
+            "heel",
+            "settled",
+            "slid",
+            "stuck-plus-z",
+            "stuck-minus-z",
+            "frozen",
+            "brim",
+            "bridged");
+
+    /** Those that arise only when there are solids in the slurry. */
+    public static final List<String> OF_SOLIDS =
+            List.of("heaped", "caked", "heel", "settled", "slid", "stuck-plus-z", "stuck-minus-z");
 
     /**
      * A load of the design's own: fixed mass and centre, as if bolted to the tank.

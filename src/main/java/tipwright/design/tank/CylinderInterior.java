@@ -2,8 +2,10 @@
 package tipwright.design.tank;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tipwright.design.key.Choice;
 import tipwright.design.key.Counted;
+import tipwright.design.key.ExactlyOne;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
 import tipwright.design.key.Preset;
@@ -23,12 +25,19 @@ import tipwright.quantity.Kind;
  * @param crown radius of a torispherical head over the diameter
  * @param knuckle radius of a torispherical head over the diameter
  * @param centre middle of the straight shell, m, stowed
+ * @param around circumference outside, m; null when the diameter is given
+ * @param overHeads length over both heads, outside, m; null when the length is given
+ * @param dishDepth depth of torispherical heads, m; null when the knuckle tells it
  */
 @Choice("cylinder")
+@ExactlyOne({"diameter", "around"})
+@ExactlyOne({"length", "over-heads"})
 public record CylinderInterior(
         @Note("Direction of its axis: x, y, z or a list") @Measured(Kind.RATIO) Vec3 axis,
-        @Note("Inside") @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
-        @Note("Of the straight shell between the heads") @Measured(value = Kind.LENGTH, atLeast = "0 mm") double length,
+        @Note("Inside; or give around") @Measured(value = Kind.LENGTH, above = "0 mm", given = true) double diameter,
+        @Note("Of the straight shell between the heads; or give over-heads")
+                @Measured(value = Kind.LENGTH, atLeast = "0 mm", given = true)
+                double length,
         @Note("One for both ends, or two with the -axis end first") @Counted(atLeast = 1, atMost = 2) @Preset("flat")
                 List<HeadShape> heads,
         @Note("Crown radius of a torispherical head over the diameter")
@@ -37,8 +46,30 @@ public record CylinderInterior(
         @Note("Knuckle radius of a torispherical head over the diameter")
                 @Measured(value = Kind.RATIO, preset = "6 %", atLeast = "1 %", atMost = "49 %")
                 double knuckle,
-        @Note("Middle of the straight shell, tank stowed") @Measured(Kind.LENGTH) Vec3 centre)
+        @Note("Middle of the straight shell, tank stowed") @Measured(Kind.LENGTH) Vec3 centre,
+        @Note("Circumference of the shell by tape, outside") @Measured(value = Kind.LENGTH, above = "0 mm") @Nullable
+                Double around,
+        @Note("Length over both heads, outside") @Measured(value = Kind.LENGTH, above = "0 mm") @Nullable
+                Double overHeads,
+        @Note("Depth of a torispherical head, in place of its knuckle")
+                @Measured(value = Kind.LENGTH, above = "0 mm")
+                @Nullable
+                Double dishDepth)
         implements Interior {
+    private static final double SMALLEST_KNUCKLE = 0.005;
+    private static final double LARGEST_KNUCKLE = 0.495;
+
+    /** With all sizes of the inside known. */
+    public CylinderInterior(
+            Vec3 axis,
+            double diameter,
+            double length,
+            List<HeadShape> heads,
+            double crown,
+            double knuckle,
+            Vec3 centre) {
+        this(axis, diameter, length, heads, crown, knuckle, centre, null, null, null);
+    }
 
     /** The form of a head. */
     public enum HeadShape {
@@ -52,6 +83,41 @@ public record CylinderInterior(
     public Solid solid() {
         return RevolvedTank.of(
                 centre, axis.unit(), diameter, length, head(heads.get(0)), head(heads.get(heads.size() - 1)));
+    }
+
+    @Override
+    public boolean needsWall() {
+        return around != null || overHeads != null;
+    }
+
+    @Override
+    public Interior inside(double wall, boolean outside) {
+        double measured = around != null ? around / Math.PI : diameter;
+        double bore = outside || around != null ? measured - 2 * wall : measured;
+        double corner = dishDepth == null ? knuckle : knuckle(dishDepth - (outside ? wall : 0), bore);
+        CylinderInterior shell = new CylinderInterior(axis, bore, length, heads, crown, corner, centre);
+        if (overHeads == null && (!outside || heads.stream().anyMatch(h -> h != HeadShape.FLAT))) {
+            return shell;
+        }
+        double depths = shell.head(heads.get(0)).depth(bore)
+                + shell.head(heads.get(heads.size() - 1)).depth(bore);
+        double all = overHeads == null ? length : overHeads;
+        return new CylinderInterior(axis, bore, all - 2 * wall - depths, heads, crown, corner, centre);
+    }
+
+    /** Knuckle radius over the diameter with which a torispherical head is so deep; its limits where none is. */
+    private double knuckle(double depth, double bore) {
+        double low = SMALLEST_KNUCKLE;
+        double high = LARGEST_KNUCKLE;
+        for (int i = 0; i < 60; i++) {
+            double middle = 0.5 * (low + high);
+            if (new Head.Torispherical(crown, middle).depth(bore) < depth) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return 0.5 * (low + high);
     }
 
     private Head head(HeadShape shape) {

@@ -9,4 +9,19 @@ import tipwright.geometry.Solid;
 public sealed interface Interior permits CylinderInterior, BoxInterior, PrismInterior, MeshInterior {
     /** The closed solid, in metres, stowed. */
     Solid solid();
+
+    /** Whether its sizes are of the outside and the wall is needed to know the inside. */
+    default boolean needsWall() {
+        return false;
+    }
+
+    /**
+     * The inside of a tank that was measured.
+     *
+     * @param wall thickness, m
+     * @param outside whether its sizes are those of the outside; else only those that can be nothing else
+     */
+    default Interior inside(double wall, boolean outside) {
+        return this;
+    }
 }

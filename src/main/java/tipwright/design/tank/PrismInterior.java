@@ -31,4 +31,9 @@ public record PrismInterior(
     public Solid solid() {
         return Polyhedron.prism(outline, width, z);
     }
+
+    @Override
+    public Interior inside(double wall, boolean outside) {
+        return outside ? new PrismInterior(Inset.of(outline, wall), width - 2 * wall, z) : this;
+    }
 }

@@ -17,9 +17,12 @@ import tipwright.quantity.Kind;
  * @param density of the mixture, kg/m3
  * @param repose angle of repose of the settled solids, rad
  * @param release tilt at which a stuck cake lets go, rad; infinite: never
+ * @param bucket that gives the density
+ * @param jar that gives the solids by volume
+ * @param usual kind that gives the density
  */
 @ExactlyOne({"fill", "volume"})
-@ExactlyOne({"density", "solids-by-weight", "solids-by-volume"})
+@ExactlyOne({"density", "solids-by-weight", "solids-by-volume", "bucket", "jar", "usual"})
 public record Slurry(
         @Note("How full it is; or give volume")
                 @Measured(value = Kind.RATIO, atLeast = "0 %", atMost = "100 %")
@@ -53,7 +56,49 @@ public record Slurry(
                 double repose,
         @Note("Tilt at which a stuck cake lets go, or never")
                 @Measured(value = Kind.ANGLE, preset = "never", atLeast = "0 deg", orWord = "never")
-                double release) {
+                double release,
+        @Note("A bucket of it on a scale, in place of the density") @Nullable Bucket bucket,
+        @Note("A jar of it that has settled, in place of the density") @Nullable Jar jar,
+        @Note("A usual kind, in place of the density, until a bucket is weighed") @Nullable UsualSlurry usual) {
+    /** Takes the density from the bucket or the usual kind, and the solids from the jar. */
+    public Slurry {
+        boolean open = density == null && solidsByWeight == null && solidsByVolume == null;
+        if (open && bucket != null) {
+            density = bucket.density();
+        } else if (open && usual != null) {
+            density = usual.density();
+        } else if (open && jar != null) {
+            solidsByVolume = jar.solids(packing);
+        }
+    }
+
+    /** As told by density or shares. */
+    public Slurry(
+            @Nullable Double fill,
+            @Nullable Double volume,
+            @Nullable Double density,
+            @Nullable Double solidsByWeight,
+            @Nullable Double solidsByVolume,
+            double solidsDensity,
+            double liquidDensity,
+            double packing,
+            double repose,
+            double release) {
+        this(
+                fill,
+                volume,
+                density,
+                solidsByWeight,
+                solidsByVolume,
+                solidsDensity,
+                liquidDensity,
+                packing,
+                repose,
+                release,
+                null,
+                null,
+                null);
+    }
 
     /** Density of the mixture, kg/m3. Source: mass and volume balance, 1/rho = cw/rho_s + (1-cw)/rho_l. */
     public double mixtureDensity() {

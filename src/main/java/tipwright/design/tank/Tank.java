@@ -17,6 +17,8 @@ import tipwright.quantity.Kind;
  * @param wall how thick the wall is; null when the empty mass is given
  * @param mass the empty mass as weighed; null when it follows from the wall
  * @param outline of its outside in the side view, m, stowed; empty: follows from the inside and the wall
+ * @param sizes which side of the wall was measured; null: inside
+ * @param weighed pulls of a hook scale
  */
 @ExactlyOne({"wall", "mass"})
 public record Tank(
@@ -31,4 +33,51 @@ public record Tank(
                 @Counted(atLeast = 3, atMost = 500)
                 @Measured(Kind.LENGTH)
                 @Preset
-                List<Vec2> outline) {}
+                List<Vec2> outline,
+        @Note("What the tank's sizes are: inside, or outside with the wall taken off") @Nullable Sizes sizes,
+        @Note("Pulls of a hook scale that hold the empty tank, which correct its centre") @Counted(atMost = 20) @Preset
+                List<HookReading> weighed) {
+
+    /** Which side of the wall was measured. */
+    public enum Sizes {
+        INSIDE,
+        OUTSIDE
+    }
+
+    /** Takes the wall off sizes that are outside. */
+    public Tank {
+        double thickness = thickness(wall, mass);
+        boolean outside = sizes == Sizes.OUTSIDE;
+        if (!Double.isNaN(thickness) && (outside || interior.needsWall())) {
+            interior = interior.inside(thickness, outside);
+            sizes = Sizes.INSIDE;
+        } else if (!outside && !interior.needsWall()) {
+            interior = interior.inside(0, false);
+        }
+    }
+
+    /** With its sizes inside. */
+    public Tank(
+            Interior interior,
+            @Nullable Wall wall,
+            @Nullable Weighed mass,
+            List<Attached> attached,
+            List<Opening> openings,
+            @Nullable Vent vent,
+            List<Vec2> outline) {
+        this(interior, wall, mass, attached, openings, vent, outline, null, List.of());
+    }
+
+    private static double thickness(@Nullable Wall wall, @Nullable Weighed mass) {
+        if (wall != null) {
+            return wall.thickness();
+        }
+        Double told = mass == null ? null : mass.thickness();
+        return told == null ? Double.NaN : told;
+    }
+
+    /** Whether sizes of the outside are given and no thickness of the wall. */
+    public boolean lacksThickness() {
+        return Double.isNaN(thickness(wall, mass)) && (sizes == Sizes.OUTSIDE || interior.needsWall());
+    }
+}

@@ -12,7 +12,8 @@ import tipwright.quantity.Kind;
  * @param density kg/m3
  */
 public record Wall(
-        @Note("Of the plate") @Measured(value = Kind.LENGTH, above = "0 mm", atMost = "200 mm") double thickness,
+        @Note("Of the plate") @Measured(value = Kind.LENGTH, above = "0 mm", atMost = "200 mm", sheet = true)
+                double thickness,
         @Note("Of the plate; 7850 kg/m3 for steel")
                 @Measured(value = Kind.DENSITY, preset = "7850 kg/m3", above = "0 kg/m3")
                 double density) {}

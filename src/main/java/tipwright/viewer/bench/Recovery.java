@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tipwright.report.WholeFile;
 
@@ -28,7 +29,27 @@ public record Recovery(Path file) {
     /** Usual folder for all of them. */
     public static Path folder() {
         String set = System.getProperty("tipwright.unsaved");
-        return set == null ? Path.of(System.getProperty("user.home"), ".tipwright", "unsaved") : Path.of(set);
+        boolean linux = System.getProperty("os.name", "").startsWith("Linux");
+        return set == null ? folder(System.getenv(), System.getProperty("user.home"), linux) : Path.of(set);
+    }
+
+    /**
+     * Usual folder for all of them.
+     *
+     * @param environment variables of the process
+     * @param home of the user, where HOME is not set
+     * @param linux whether folders are named as on Linux. Source: XDG Base Directory Specification 0.8, XDG_STATE_HOME
+     */
+    static Path folder(Map<String, String> environment, String home, boolean linux) {
+        String own = environment.getOrDefault("HOME", "");
+        Path at = Path.of(own.isEmpty() ? home : own);
+        if (!linux) {
+            return at.resolve(".tipwright").resolve("unsaved");
+        }
+        Path state = Path.of(environment.getOrDefault("XDG_STATE_HOME", ""));
+        return (state.isAbsolute() ? state : at.resolve(".local").resolve("state"))
+                .resolve("tipwright")
+                .resolve("unsaved");
     }
 
     /** Keeps a text; null: there is nothing to keep. A disk that cannot be written to is no reason to stop the work. */
@@ -38,9 +59,8 @@ public record Recovery(Path file) {
                 Files.deleteIfExists(file);
                 return;
             }
-            Files.createDirectories(file.toAbsolutePath().getParent());
             byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-            WholeFile.write(file, out -> out.write(bytes));
+            WholeFile.writePrivate(file, out -> out.write(bytes));
         } catch (IOException e) {
             System.err.println("tipwright: unsaved work cannot be kept safe: " + e.getMessage());
         }

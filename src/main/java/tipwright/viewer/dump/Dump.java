@@ -36,7 +36,7 @@ public final class Dump {
         this.contents = new Contents(analysis.design());
         this.tilts = analysis.poses().stream().mapToDouble(Pose::tilt).toArray();
         this.bodies = new Bodies(analysis.design(), tilts);
-        this.empty = EmptyTank.of(analysis.design().tank(), contents.solid());
+        this.empty = EmptyTank.of(analysis.design(), contents.solid());
         try {
             this.probe = new Probe(analysis.design());
         } catch (CannotComputeException e) {

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import tipwright.report.Scratch;
 
 /** Starts the programs that draw and waits for them. */
 public final class Drawing {
@@ -22,7 +23,10 @@ public final class Drawing {
      */
     public static int stills(FrameOrder order, Map<String, String> environment) throws IOException {
         try (Screen screen = Screen.open(environment)) {
-            return run(STILLS, order.arguments(), screen.name());
+            ProcessBuilder builder = new ProcessBuilder(DrawingJava.command(STILLS, order.arguments()))
+                    .redirectOutput(ProcessBuilder.Redirect.INHERIT)
+                    .redirectError(ProcessBuilder.Redirect.INHERIT);
+            return run(builder, screen.name());
         }
     }
 
@@ -34,16 +38,14 @@ public final class Drawing {
      */
     public static String quietStills(FrameOrder order, Map<String, String> environment) throws IOException {
         try (Screen screen = Screen.open(environment)) {
-            Path errors = Files.createTempFile("tipwright-drawing", ".txt");
-            try {
+            try (Scratch scratch = Scratch.open()) {
+                Path errors = scratch.file("errors.txt");
                 ProcessBuilder builder = new ProcessBuilder(DrawingJava.command(STILLS, order.arguments()))
                         .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                         .redirectError(errors.toFile());
                 int code = run(builder, screen.name());
                 String said = Files.readString(errors).strip();
                 return code == 0 ? "" : said.isEmpty() ? "the drawing program ended with code " + code : said;
-            } finally {
-                Files.deleteIfExists(errors);
             }
         }
     }
@@ -51,6 +53,7 @@ public final class Drawing {
     /**
      * Opens the window on a design and waits until it is closed.
      *
+     * @return exit code: 0 closed, 3 cannot be drawn
      * @throws IOException when there is no display
      */
     public static int window(DesignName design, Map<String, String> environment) throws IOException {
@@ -60,11 +63,8 @@ public final class Drawing {
                             + " pictures without one");
         }
         List<String> arguments = List.of(design.name(), Boolean.toString(design.shipped()));
-        return run(WINDOW, arguments, environment.getOrDefault("DISPLAY", ""));
-    }
-
-    private static int run(String program, List<String> arguments, String display) throws IOException {
-        return run(new ProcessBuilder(DrawingJava.command(program, arguments)).inheritIO(), display);
+        ProcessBuilder builder = new ProcessBuilder(DrawingJava.command(WINDOW, arguments)).inheritIO();
+        return run(builder, environment.getOrDefault("DISPLAY", ""));
     }
 
     private static int run(ProcessBuilder builder, String display) throws IOException {
@@ -75,7 +75,11 @@ public final class Drawing {
         Thread end = new Thread(process::destroy);
         Runtime.getRuntime().addShutdownHook(end);
         try {
-            return process.waitFor();
+            int code = process.waitFor();
+            Runtime.getRuntime().removeShutdownHook(end);
+            return code;
+        } catch (IllegalStateException ending) {
+            return 3;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             process.destroy();

@@ -44,15 +44,34 @@ final class DrawingJava {
         command.add("-XX:+UseSerialGC");
         command.add("-XX:TieredStopAtLevel=1");
         command.add("-Dprism.forceGPU=true");
+        command.add("-Djava.awt.headless=true");
         command.add("--module-path");
         command.add(String.join(File.pathSeparator, modules));
         command.add("--add-modules");
         command.add("javafx.controls");
+        command.addAll(leave(Runtime.version().feature()));
         command.add("-cp");
         command.add(classPath(loader, modules));
         command.add(program);
         command.addAll(arguments);
         return command;
+    }
+
+    /**
+     * Leave for the library to load its native part and to use memory outside the heap: later Javas warn without, earlier
+     * ones do not know the words.
+     *
+     * @param java its feature number, such as 17
+     */
+    static List<String> leave(int java) {
+        List<String> words = new ArrayList<>();
+        if (java >= 22) {
+            words.add("--enable-native-access=javafx.graphics");
+        }
+        if (java >= 23) {
+            words.add("--sun-misc-unsafe-memory-access=allow");
+        }
+        return words;
     }
 
     /** Where the program's own classes are: as started, or as a build tool's class loader has them. */

@@ -6,8 +6,10 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import javafx.application.ConditionalFeature;
 import javafx.application.Platform;
@@ -17,6 +19,8 @@ import tipwright.analysis.CannotComputeException;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
 import tipwright.drawing.Png;
+import tipwright.report.Inputs;
+import tipwright.report.Prose;
 import tipwright.report.WholeFile;
 import tipwright.viewer.dump.Reel;
 import tipwright.viewer.scene.Eye;
@@ -37,22 +41,45 @@ public final class StillProgram {
 
     /** Runs an order as written by {@link FrameOrder}. */
     public static void main(String[] args) {
+        endWithTheStarter();
         int code;
         try {
             code = new StillProgram(FrameOrder.of(args)).run();
+        } catch (Inputs.TakenException e) {
+            System.err.println("tipwright: " + Prose.visible(String.valueOf(e.getMessage())));
+            code = 2;
         } catch (IOException | CannotComputeException | BlankPictureException e) {
-            System.err.println("tipwright: " + e.getMessage());
+            System.err.println("tipwright: " + Prose.visible(String.valueOf(e.getMessage())));
             code = 3;
         }
-        System.out.flush();
+        if (System.out.checkError() && code == 0) {
+            System.err.println("tipwright: the output could not be written; the disk may be full");
+            code = 3;
+        }
         Runtime.getRuntime().halt(code);
+    }
+
+    /** Nobody wants the pictures any more once the program that started this one is gone, and its end of the input with it. */
+    private static void endWithTheStarter() {
+        Thread watch = new Thread(() -> {
+            try {
+                while (System.in.read() >= 0) {
+                    // Nothing is said here.
+                }
+            } catch (IOException gone) {
+                // As at its end.
+            }
+            Runtime.getRuntime().halt(3);
+        });
+        watch.setDaemon(true);
+        watch.start();
     }
 
     private int run() throws IOException, CannotComputeException, BlankPictureException {
         Reading reading = order.design().read();
         if (reading instanceof Reading.Bad bad) {
             for (Problem problem : bad.problems()) {
-                System.err.println(problem.text());
+                System.err.println(Prose.visible(problem.text()));
             }
             return 2;
         }
@@ -62,10 +89,22 @@ public final class StillProgram {
             System.err.println("tipwright: " + fault);
             return 3;
         }
-        WholeFile.folder(order.out());
-        stills(analysis);
+        Shooter shooter = shooter(analysis, order.width(), order.height());
+        Map<Path, Double> stills = stills(shooter);
+        Inputs inputs = Inputs.of(reading);
+        for (Path file : stills.keySet()) {
+            inputs.spare(file);
+        }
+        Path gif = order.out().resolve("dump.gif");
         if (order.moving()) {
-            moving(analysis);
+            inputs.spare(gif);
+        }
+        WholeFile.folder(order.out());
+        for (Map.Entry<Path, Double> still : stills.entrySet()) {
+            write(shoot(() -> shooter.shoot(still.getValue())), still.getKey());
+        }
+        if (order.moving()) {
+            moving(analysis, gif);
         }
         return 0;
     }
@@ -97,14 +136,15 @@ public final class StillProgram {
                 () -> new Shooter(analysis, order.loadCase(), theme, order.units(), place, width, height));
     }
 
-    private void stills(Analysis analysis) throws IOException, BlankPictureException {
-        Shooter shooter = shooter(analysis, order.width(), order.height());
+    /** File and tilt (rad) of each still. */
+    private Map<Path, Double> stills(Shooter shooter) throws IOException {
         List<Double> tilts = new ArrayList<>(order.tilts());
         double first = shooter.dump().first();
         double last = shooter.dump().last();
         for (int i = 0; order.tilts().isEmpty() && i < STILLS; i++) {
             tilts.add(first + (last - first) * i / (STILLS - 1));
         }
+        Map<Path, Double> all = new LinkedHashMap<>();
         for (double tilt : tilts) {
             if (tilt > last + 1e-9 || tilt < first - 1e-9) {
                 throw new IOException(String.format(
@@ -114,16 +154,15 @@ public final class StillProgram {
                         Math.toDegrees(first),
                         Math.toDegrees(last)));
             }
-            BufferedImage image = shoot(() -> shooter.shoot(tilt));
             String name = String.format(Locale.ROOT, "tilt-%04.1f.png", Math.toDegrees(tilt));
-            write(image, order.out().resolve(name));
+            all.put(order.out().resolve(name), tilt);
         }
+        return all;
     }
 
-    private void moving(Analysis analysis) throws IOException, BlankPictureException {
+    private void moving(Analysis analysis, Path file) throws IOException, BlankPictureException {
         int height = Math.max(2, (int) Math.round((double) MOVING_WIDTH * order.height() / order.width()));
         Shooter shooter = shooter(analysis, MOVING_WIDTH, height);
-        Path file = order.out().resolve("dump.gif");
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (MovingPicture gif = new MovingPicture(bytes)) {
             List<Reel.Spot> spots = shooter.reel().evenly(MOVES + 1);
@@ -134,13 +173,13 @@ public final class StillProgram {
             }
         }
         WholeFile.write(file, bytes::writeTo);
-        System.out.println(file);
+        System.out.println(Prose.visible(file.toString()));
     }
 
     private static void write(BufferedImage image, Path file) throws IOException {
         byte[] bytes = Png.bytes(image);
         WholeFile.write(file, out -> out.write(bytes));
-        System.out.println(file);
+        System.out.println(Prose.visible(file.toString()));
     }
 
     private interface Shot {

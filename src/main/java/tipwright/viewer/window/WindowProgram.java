@@ -16,27 +16,49 @@ import tipwright.viewer.bench.Recovery;
 import tipwright.viewer.start.DesignName;
 
 /** Opens the window. Ends with 3 when it cannot be drawn. */
-public final class WindowProgram extends Application {
+public final class WindowProgram {
+    private WindowProgram() {}
+
     /**
      * Runs.
      *
      * @param args name of the design, and whether it came with the program
      */
     public static void main(String[] args) {
-        launch(WindowProgram.class, args);
-    }
-
-    @Override
-    public void start(Stage stage) throws IOException {
-        if (!Platform.isSupported(ConditionalFeature.SCENE3D)) {
-            System.err.println("tipwright: this machine cannot draw in 3D: OpenGL is missing");
+        try {
+            Application.launch(Shown.class, args);
+        } catch (RuntimeException | LinkageError e) {
+            String display = System.getenv().getOrDefault("DISPLAY", "");
+            System.err.println("tipwright: no window can be opened"
+                    + (display.isEmpty() ? "" : " on the display '" + display + "' (DISPLAY)") + ": " + reason(e)
+                    + "; 'tipwright frames' makes pictures without a display");
             Runtime.getRuntime().halt(3);
         }
-        List<String> args = getParameters().getUnnamed();
-        DesignName name = new DesignName(args.get(0), Boolean.parseBoolean(args.get(1)));
-        MainWindow window = open(stage, name, Recovery.folder());
-        stage.show();
-        window.picture().requestFocus();
+    }
+
+    private static String reason(Throwable e) {
+        Throwable last = e;
+        while (last.getCause() != null) {
+            last = last.getCause();
+        }
+        String said = String.valueOf(last.getMessage());
+        return said.contains("open DISPLAY") ? "it does not answer" : said;
+    }
+
+    /** What the drawing library starts: not the class with the main method, or Java would start the library before that. */
+    public static final class Shown extends Application {
+        @Override
+        public void start(Stage stage) throws IOException {
+            if (!Platform.isSupported(ConditionalFeature.SCENE3D)) {
+                System.err.println("tipwright: this machine cannot draw in 3D: OpenGL is missing");
+                Runtime.getRuntime().halt(3);
+            }
+            List<String> args = getParameters().getUnnamed();
+            DesignName name = new DesignName(args.get(0), Boolean.parseBoolean(args.get(1)));
+            MainWindow window = open(stage, name, Recovery.folder());
+            stage.show();
+            window.picture().requestFocus();
+        }
     }
 
     /** A window on a design, with what a crash has left of it on offer. */

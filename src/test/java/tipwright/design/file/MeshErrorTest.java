@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static tipwright.Swap.swap;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.Moments;
 import tipwright.geometry.Stl;
@@ -92,6 +95,20 @@ class MeshErrorTest {
     void notThere() throws IOException {
         assertThat(told(read(WashTubTest.tub(), swap(KEYS, "wash-tub", "tub"))))
                 .containsExactly("tub.yaml:7:33: tank.interior.file: 'tub.stl': no such file beside the design");
+    }
+
+    @Test
+    void largerThanAllowed(@TempDir Path folder) throws IOException {
+        try (RandomAccessFile file =
+                new RandomAccessFile(folder.resolve("wash-tub.stl").toFile(), "rw")) {
+            file.setLength(50_000_001);
+        }
+        String text = new String(Beside.shipped().read("wash-tub.yaml", 100_000), StandardCharsets.UTF_8);
+        assertThat(told(DesignFile.read("tub.yaml", text, Beside.folder(folder))))
+                .containsExactly(
+                        "tub.yaml:7:33: tank.interior.file: 'wash-tub.stl': is larger than 50 MB, the most for a mesh: a million "
+                                + "triangles in binary STL; export it again with fewer triangles (a larger deviation from the "
+                                + "true shape), or as binary STL if it is text");
     }
 
     @Test

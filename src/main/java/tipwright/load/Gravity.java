@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package tipwright.analysis;
+package tipwright.load;
 
 /** Standard gravity. */
 public final class Gravity {

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.steel;
+
+import java.util.List;
+import tipwright.design.key.Choice;
+import tipwright.design.key.Measured;
+import tipwright.design.key.Note;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+import tipwright.quantity.Kind;
+
+/**
+ * A round bar.
+ *
+ * @param diameter m
+ * @param from one end, at the middle of the section, m, stowed
+ * @param to the other end
+ */
+@Choice("bar")
+public record Bar(
+        @Note("Outside") @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
+        @Note("One end, at the middle of the section, tank stowed") @Measured(Kind.LENGTH) Vec3 from,
+        @Note("The other end") @Measured(Kind.LENGTH) Vec3 to)
+        implements Steel {
+    private Stretched stretched() {
+        return new Stretched(from, to, diameter, diameter);
+    }
+
+    /** Area of the section, m2. */
+    public double area() {
+        return Math.PI / 4 * diameter * diameter;
+    }
+
+    @Override
+    public double mass() {
+        return DENSITY * area() * stretched().length();
+    }
+
+    @Override
+    public Vec3 centre() {
+        return stretched().middle();
+    }
+
+    @Override
+    public List<Vec2> outline() {
+        return stretched().outline();
+    }
+
+    @Override
+    public List<Double> across() {
+        return stretched().across();
+    }
+}

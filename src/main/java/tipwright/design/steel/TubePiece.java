@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.steel;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.design.key.Choice;
+import tipwright.design.key.Measured;
+import tipwright.design.key.Note;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+import tipwright.quantity.Kind;
+
+/**
+ * A square or rectangular tube with rounded corners, 2 t outside and t inside.
+ *
+ * @param height in the side view, m
+ * @param width along the pivot, m; null: as the height
+ * @param wall m
+ * @param from one end, at the middle of the section, m, stowed
+ * @param to the other end
+ */
+@Choice("tube")
+public record TubePiece(
+        @Note("Outside, in the side view") @Measured(value = Kind.LENGTH, above = "0 mm") double height,
+        @Note("Outside, along the pivot; left out: square") @Measured(value = Kind.LENGTH, above = "0 mm") @Nullable
+                Double width,
+        @Note("As bought: 11 ga, 3/16 in, 4 mm") @Measured(value = Kind.LENGTH, above = "0 mm", sheet = true)
+                double wall,
+        @Note("One end, at the middle of the section, tank stowed") @Measured(Kind.LENGTH) Vec3 from,
+        @Note("The other end") @Measured(Kind.LENGTH) Vec3 to)
+        implements Steel {
+    private Stretched stretched() {
+        return new Stretched(from, to, height, wide());
+    }
+
+    /** Area of the section, m2. */
+    public double area() {
+        return 2 * wall * (height + wide() - 2 * wall) - (4 - Math.PI) * 3 * wall * wall;
+    }
+
+    private double wide() {
+        return width == null ? height : width;
+    }
+
+    @Override
+    public double mass() {
+        return DENSITY * area() * stretched().length();
+    }
+
+    @Override
+    public Vec3 centre() {
+        return stretched().middle();
+    }
+
+    @Override
+    public List<Vec2> outline() {
+        return stretched().outline();
+    }
+
+    @Override
+    public List<Double> across() {
+        return stretched().across();
+    }
+}

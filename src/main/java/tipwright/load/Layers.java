@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.load;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.design.Design;
+import tipwright.geometry.Filled;
+import tipwright.geometry.Vec3;
+
+/**
+ * Settled solids with the liquid still on top, the outlet shut: stuck where they settled, or run against the dump end. Pore water
+ * belongs to the cake. A cake that has run stands at its angle of repose; under water that is {@link #WET} or the given one,
+ * whichever weighs more about the pivot at that tilt. Source: sand filled with water stands at 15 to 30 degrees (a table of
+ * angles of repose); both ends are looked at.
+ */
+final class Layers {
+    /** The flattest that wet solids come to rest at, rad. */
+    static final double WET = Math.toRadians(15);
+
+    private final Design design;
+    private final Contents contents;
+    private final Weights weights;
+    private final Bed bed;
+    private final Filled settled;
+    private final double[] tilts;
+    private final double water;
+
+    Layers(Design design, Contents contents, Weights weights, Bed bed, Filled settled, double[] tilts) {
+        this.design = design;
+        this.contents = contents;
+        this.weights = weights;
+        this.bed = bed;
+        this.settled = settled;
+        this.tilts = tilts;
+        this.water = Math.max(0, contents.slurryVolume() - contents.cakeVolume());
+    }
+
+    LoadCase settled(double normalTo) {
+        double release = design.slurry().release();
+        double repose = design.slurry().repose();
+        Guess guess = new Guess();
+        List<LoadState> states = new ArrayList<>(tilts.length);
+        for (double tilt : tilts) {
+            boolean stuck = tilt < release - TiltGrid.SAME;
+            states.add(at(tilt, stuck ? settled : run(tilt, repose, guess), guess));
+        }
+        return new LoadCase(
+                "settled",
+                "the outlet is shut; settled solids stick where they lie, the liquid over them is level",
+                normalTo,
+                states,
+                contents.slurryVolume());
+    }
+
+    LoadCase slid(double normalTo) {
+        double steep = design.slurry().repose();
+        double flat = Math.min(WET, steep);
+        Guess guess = new Guess();
+        Guess other = new Guess();
+        List<LoadState> states = new ArrayList<>(tilts.length);
+        for (double tilt : tilts) {
+            LoadState one = at(tilt, run(tilt, flat, guess), guess);
+            if (tilt - contents.start() > flat) {
+                LoadState two = at(tilt, run(tilt, steep, other), other);
+                one = Math.abs(moment(two, tilt)) > Math.abs(moment(one, tilt)) ? two : one;
+            }
+            states.add(one);
+        }
+        return new LoadCase(
+                "slid",
+                "the outlet is shut; settled solids have run against the dump end, the liquid over them is level",
+                normalTo,
+                states,
+                contents.slurryVolume());
+    }
+
+    /** Levels of the tilt before. */
+    private static final class Guess {
+        private final Ahead cake = new Ahead();
+        private final Ahead water = new Ahead();
+    }
+
+    private Filled run(double tilt, double repose, Guess guess) {
+        double slope = Math.max(0, Math.min(tilt - contents.start(), repose));
+        if (slope == 0) {
+            return settled;
+        }
+        Filled cake = contents.heap(tilt, slope, settled.moments().volume(), guess.cake.at(tilt));
+        guess.cake.found(tilt, cake.plane().level());
+        return cake;
+    }
+
+    private LoadState at(double tilt, Filled cake, Guess guess) {
+        Filled over = bed.water(cake, contents.up(tilt), water, guess.water.at(tilt));
+        guess.water.found(tilt, over.plane().level());
+        return weights.layers(cake, over, design.slurry().liquidDensity());
+    }
+
+    private double moment(LoadState state, double tilt) {
+        return moment(design, contents, state, tilt);
+    }
+
+    /** Mass times its arm about the pivot in the side view, kg m; positive: to the dump side. */
+    static double moment(Design design, Contents contents, LoadState state, double tilt) {
+        Vec3 up = contents.up(tilt);
+        double x = state.centroid().x() - design.pivot().at().x();
+        double y = state.centroid().y() - design.pivot().at().y();
+        return state.mass() * (x * up.y() - y * up.x());
+    }
+}

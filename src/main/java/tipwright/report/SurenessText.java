@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.design.file.Uncertain;
+import tipwright.doubt.Sureness;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Quantities;
+import tipwright.quantity.UnitSystem;
+
+/** How sure the verdict is, in plain sentences. */
+public final class SurenessText {
+    private static final double COVERED = 2;
+    private static final double SETTLED = 3;
+
+    private SurenessText() {}
+
+    /** 'How sure: passes in 97 of 100 ...', and what to measure better. */
+    public static List<String> of(Sureness sure, UnitSystem units) {
+        List<String> all = new ArrayList<>();
+        String governing = sure.governing();
+        String share = "How sure: it passes in " + sure.passes() + " of " + sure.samples()
+                + ", with the values off by as much as they may be.";
+        if (governing == null) {
+            all.add(share + " No check depends on what may be off.");
+            return all;
+        }
+        Uncertain first = sure.influences().get(0).value();
+        all.add(share + " " + first.path() + " decides most, for '" + governing + "' (" + percent(sure.used())
+                + " used, give or take " + percent(COVERED * sure.spread()) + ").");
+        if (Math.abs(1 - sure.used()) > SETTLED * sure.spread()) {
+            return all;
+        }
+        String now =
+                show(first.value(), first.kind(), units) + " +- " + show(COVERED * first.doubt(), first.kind(), units);
+        if (Double.isNaN(sure.wanted())) {
+            all.add("Measuring " + first.path() + " (" + now + ") better is not enough by itself; give '" + governing
+                    + "' more to spare.");
+        } else if (sure.wanted() < first.doubt()) {
+            all.add("Measure " + first.path() + " first: now " + now + "; within +- "
+                    + show(COVERED * sure.wanted(), first.kind(), units)
+                    + " of that it would pass in 98 of 100. " + how(first));
+        }
+        return all;
+    }
+
+    private static String how(Uncertain value) {
+        if (value.path().startsWith("slurry")) {
+            return "Weigh a bucket of it.";
+        }
+        if (value.kind() == Kind.MASS || value.kind() == Kind.FORCE) {
+            return "Weigh it, or ask the seller.";
+        }
+        return value.kind() == Kind.LENGTH ? "Measure it again, with a second helper at the tape." : "";
+    }
+
+    private static String show(double si, Kind kind, UnitSystem units) {
+        return Quantities.show(si, kind, units);
+    }
+
+    private static String percent(double share) {
+        return Quantities.show(share, Quantities.unit(Kind.RATIO, "%"));
+    }
+}

@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.Writer;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tipwright.analysis.Analysis;
+import tipwright.check.Early;
+import tipwright.time.CycleTimer;
+import tipwright.time.Timing;
+
+/** A person who waits is told what is known; the dump in time is made slow by hand, no clock is waited for. */
+class EarlyAnswerTest {
+    private static final String WORKING = "The dump in time is still being worked out";
+    private static final Timing LOST = new Timing(List.of(), "it did not converge 3 s after the start", true);
+
+    private final CountDownLatch told = new CountDownLatch(1);
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @TempDir
+    private Path folder;
+
+    private int check(
+            boolean person,
+            CheckRun.Form form,
+            @Nullable Path file,
+            Duration patience,
+            Function<Analysis, Timing> timer)
+            throws FailedException {
+        Function<Consumer<Early>, Early.Listener> listener = consumer -> new Early.Listener(
+                patience,
+                early -> {
+                    consumer.accept(early);
+                    told.countDown();
+                },
+                timer);
+        Terminal terminal = new Terminal(person, Map.of("NO_COLOR", "1"));
+        return new CheckRun(new PrintWriter(out), new PrintWriter(err, true), terminal, listener)
+                .run(DesignSource.find(null), form, new Shown(), file);
+    }
+
+    /** Ends only after the early answer has been given. */
+    private Timing afterTheEarlyAnswer(Analysis analysis) {
+        try {
+            assertThat(told.await(1, TimeUnit.MINUTES)).isTrue();
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+        return CycleTimer.time(analysis);
+    }
+
+    @Test
+    void whatIsKnownIsPrintedBeforeTheWholeAnswer() throws FailedException {
+        int code = check(true, CheckRun.Form.TEXT, null, Duration.ofMillis(1), this::afterTheEarlyAnswer);
+        assertThat(code).isZero();
+        String text = out.toString();
+        assertThat(text)
+                .startsWith("Silt trailer, so far\n")
+                .containsOnlyOnce(WORKING)
+                .contains("VERDICT: ");
+        String early = text.substring(0, text.indexOf(WORKING));
+        assertThat(early)
+                .contains("No verdict yet", "Checks, worst first", "Stroke, drawn in")
+                .doesNotContain("VERDICT");
+        assertThat(text.substring(text.indexOf(WORKING))).contains("\nSilt trailer\n", "How long does a dump take?");
+    }
+
+    /** It must be out of the program's hands, or Ctrl-C would lose it. */
+    @Test
+    void whatIsKnownIsFlushed() throws FailedException {
+        StringBuilder seen = new StringBuilder();
+        Writer screen = new Writer() {
+            private final StringBuilder held = new StringBuilder();
+
+            @Override
+            public void write(char[] text, int from, int length) {
+                held.append(text, from, length);
+            }
+
+            @Override
+            public void flush() {
+                seen.append(held);
+                held.setLength(0);
+            }
+
+            @Override
+            public void close() {
+                flush();
+            }
+        };
+        Function<Consumer<Early>, Early.Listener> listener = consumer -> new Early.Listener(
+                Duration.ofMillis(1),
+                early -> {
+                    consumer.accept(early);
+                    assertThat(seen.toString()).contains(WORKING);
+                    told.countDown();
+                },
+                this::afterTheEarlyAnswer);
+        int code = new CheckRun(new PrintWriter(screen), new PrintWriter(err), new Terminal(true, Map.of()), listener)
+                .run(DesignSource.find(null), CheckRun.Form.TEXT, new Shown(), null);
+        assertThat(code).isZero();
+        assertThat(told.getCount()).isZero();
+    }
+
+    @Test
+    void aFileOrAPipeGetsTheWholeAnswerAlone() throws FailedException {
+        assertThat(check(false, CheckRun.Form.TEXT, null, Duration.ofMillis(1), this::afterTheEarlyAnswer))
+                .isZero();
+        assertThat(out.toString()).startsWith("Silt trailer\n").doesNotContain(WORKING);
+        Path file = folder.resolve("out.txt");
+        assertThat(check(true, CheckRun.Form.TEXT, file, Duration.ofMillis(1), this::afterTheEarlyAnswer))
+                .isZero();
+        assertThat(file).content().startsWith("Silt trailer\n").doesNotContain(WORKING);
+    }
+
+    @Test
+    void aQuickCheckSaysItOnce() throws FailedException {
+        assertThat(check(true, CheckRun.Form.TEXT, null, Duration.ofMinutes(5), CycleTimer::time))
+                .isZero();
+        assertThat(out.toString()).startsWith("Silt trailer\n").doesNotContain(WORKING);
+    }
+
+    @Test
+    void aDumpThatDoesNotConvergeIsNoPass() throws FailedException {
+        int code = check(false, CheckRun.Form.TEXT, null, Duration.ofMinutes(5), analysis -> LOST);
+        assertThat(code).isEqualTo(Exit.CANNOT_COMPUTE);
+        assertThat(out.toString()).contains("it did not converge 3 s after the start", "no passes");
+    }
+}
