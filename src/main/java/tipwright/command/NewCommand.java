@@ -28,7 +28,7 @@ import tipwright.report.Inputs;
 /** Writes a design to start from. */
 @Command(
         name = "new",
-        description = "Writes a design to start from: every line says what it is; it passes as it stands.",
+        description = "Creates a design file to start from. It passes every check it can; comments explain each part.",
         footer = {
             "  tipwright new my-tank.yaml",
             "  tipwright new my-tank.yaml --ask                 asks question by question, and checks it",
@@ -42,7 +42,7 @@ final class NewCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(arity = "0..1", paramLabel = "FILE", description = "Where to; left out: it is printed.")
+    @Parameters(arity = "0..1", paramLabel = "FILE", description = "File to create. Without it the text goes to the screen.")
     private @Nullable Path file;
 
     @Option(
@@ -112,7 +112,7 @@ final class NewCommand implements Callable<Integer> {
             spec.commandLine()
                     .getErr()
                     .println("tipwright: " + wanted
-                            + " is there already; choose another name, or --force to write over it");
+                            + " already exists. Choose another name, or add --force to overwrite it.");
         }
         return taken;
     }

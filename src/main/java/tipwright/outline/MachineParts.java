@@ -156,7 +156,7 @@ public final class MachineParts {
         all.add(new MachinePart(kind, part.name(), 0, Basis.GIVEN, Form.Drawn.of(part.outline(), ZRange.of(part.z()))));
     }
 
-    /** Whether a design says of anything that could be run into. */
+    /** Whether the design lists anything the moving parts could hit. */
     public static boolean any(Design design) {
         Frame frame = design.frame();
         return (frame != null && !frame.members().isEmpty())

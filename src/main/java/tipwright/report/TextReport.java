@@ -37,14 +37,15 @@ public final class TextReport {
         lines.addAll(MeasuredSection.lines(checked, style));
         if (!checked.taken().isEmpty()) {
             lines.add("");
-            lines.add(style.heading("Taken as usual; set them in the design file if yours differ"));
+            lines.add(style.heading("Assumed, because the file does not say. Change any that do not fit your machine:"));
             lines.addAll(assumptions(checked.taken()));
         }
         lines.add("");
-        lines.add(style.heading("Before you tip it"));
+        lines.add(style.heading("Before you dump"));
         for (String caution : Cautions.all()) {
             lines.addAll(Prose.wrap("  * ", caution));
         }
+        lines.addAll(Prose.wrap("  * ", "'tipwright explain limits' lists the ways to fail that no check here knows."));
         lines.add("");
         lines.add(HeadSection.verdictLine(result, style));
         return String.join("\n", lines) + "\n";

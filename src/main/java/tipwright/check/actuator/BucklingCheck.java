@@ -33,7 +33,19 @@ public final class BucklingCheck implements Check {
 
     @Override
     public String title() {
-        return "Rod buckling";
+        return "Actuator rod: buckling";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : title() + ", " + part;
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return "rod buckling";
     }
 
     @Override
@@ -57,7 +69,7 @@ public final class BucklingCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE, Trait.CARRIES_TANK);
     }
 
     @Override

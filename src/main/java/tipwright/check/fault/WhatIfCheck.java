@@ -34,14 +34,29 @@ public final class WhatIfCheck implements Check {
 
     @Override
     public String title() {
-        return "What if";
+        return "If something goes wrong: load";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : switch (part) {
+            case "burst hose" -> "Hose bursts: sinking speed";
+            case "lost power" -> "Power lost: holding the tank";
+            case "load let go at once" -> "Whole load drops out at once: recoil";
+            case "wheel sinks" -> "Wheel sinks: worst check then";
+            case "one carries all" -> "One actuator carries everything: force";
+            case "one runs ahead" -> "One actuator gets ahead of the other: force";
+            default -> "One actuator carries everything: " + part.replace(" when one carries all", "");
+        };
     }
 
     @Override
     public String rule() {
         return "A hose bursts: a lock valve holds the load, or it sinks no faster than allowed. Power is lost: the actuator"
-                + " holds. The load lets go at once: the actuator bears the recoil. A wheel sinks: every check is made anew"
-                + " on the slope that follows. Of several actuators one carries all, or one runs ahead: it bears that.";
+                + " holds. The load lets go at once: the actuator bears the recoil. A wheel sinks: every check is made again"
+                + " on the slope that follows. With several actuators, one takes the whole load, or gets ahead of the others: it must stay within its rating.";
     }
 
     @Override
@@ -58,7 +73,14 @@ public final class WhatIfCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.NEEDS_TIME);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.NEEDS_TIME, Trait.ABOUT_FAULT);
+    }
+
+    @Override
+    public Text says(Finding finding) {
+        Text numbers = finding.byWords();
+        Text note = finding.note();
+        return Text.words(finding.title() + ": ").plus(numbers).plus(note.isEmpty() ? "" : "; ").plus(note);
     }
 
     @Override
@@ -66,8 +88,10 @@ public final class WhatIfCheck implements Check {
         return switch (finding.id().substring(finding.id().indexOf('/') + 1)) {
             case "lost-power", "load-let-go-at-once" -> Fix.of(
                     "an actuator that holds more{}, or " + Fix.ARM, finding, limits);
-            case "burst-hose" -> Text.words("a lock valve screwed to the cylinder, or a narrower way out of it");
-            case "wheel-sinks" -> Text.words("as for the check that is named");
+            case "one-carries-all", "one-runs-ahead" -> Fix.of(
+                    "stronger actuators{}, or less in the tank", finding, limits);
+            case "burst-hose" -> Text.words("a lock valve on the cylinder port, or a restrictor in it");
+            case "wheel-sinks" -> Text.words("same as under the check that is named");
             default -> Fix.part(finding, limits);
         };
     }

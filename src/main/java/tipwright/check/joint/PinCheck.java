@@ -12,6 +12,7 @@ import tipwright.analysis.JointPlan;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
 import tipwright.check.rule.Worked;
@@ -33,7 +34,14 @@ public final class PinCheck implements Check {
 
     @Override
     public String title() {
-        return "Pin";
+        return "Pins: bending and shear";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : Titles.first(part) + ": bending and shear";
     }
 
     @Override
@@ -54,7 +62,7 @@ public final class PinCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE, Trait.CARRIES_TANK);
     }
 
     @Override
