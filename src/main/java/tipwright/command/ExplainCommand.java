@@ -19,8 +19,7 @@ import tipwright.report.Term;
 /** Tells what a check does. */
 @Command(
         name = "explain",
-        description =
-                "Explains a check (what it tests, the formula, the source) or a word that the program prints.",
+        description = "Explains a check (what it tests, the formula, the source) or a word that the program prints.",
         footer = {"  tipwright explain", "  tipwright explain bearing-static", "  tipwright explain lever arm"})
 final class ExplainCommand implements Callable<Integer> {
     @Spec
@@ -29,7 +28,8 @@ final class ExplainCommand implements Callable<Integer> {
     @Parameters(
             arity = "0..*",
             paramLabel = "WORD",
-            description = "A check or any word that the program prints, such as push or stuck cake. Without it: lists them all.")
+            description =
+                    "A check or any word that the program prints, such as push or stuck cake. Without it: lists them all.")
     private List<String> asked = List.of();
 
     @Override
@@ -43,7 +43,8 @@ final class ExplainCommand implements Callable<Integer> {
             out.println();
             Prose.wrap(
                             "Words: ",
-                            String.join("; ", Term.all().stream().map(Term::word).toList()))
+                            String.join(
+                                    "; ", Term.all().stream().map(Term::word).toList()))
                     .forEach(out::println);
             return Exit.FINE;
         }
@@ -61,15 +62,14 @@ final class ExplainCommand implements Callable<Integer> {
             return Exit.FINE;
         }
         List<String> ids = Stream.concat(
-                        Checks.all().stream().map(Check::id), Term.all().stream().map(Term::word))
+                        Checks.all().stream().map(Check::id),
+                        Term.all().stream().map(Term::word))
                 .toList();
         String near = Spelling.nearest(name, ids);
         spec.commandLine()
                 .getErr()
                 .println("tipwright: no check and no word '" + name + "' here; "
-                        + (near == null
-                                ? "'tipwright explain' lists them all"
-                                : "did you mean '" + near + "'?"));
+                        + (near == null ? "'tipwright explain' lists them all" : "did you mean '" + near + "'?"));
         return Exit.NOT_UNDERSTOOD;
     }
 
