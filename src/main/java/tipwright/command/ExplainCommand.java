@@ -11,6 +11,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tipwright.check.Checks;
+import tipwright.check.NotKnown;
 import tipwright.check.rule.Check;
 import tipwright.quantity.Spelling;
 import tipwright.report.Prose;
@@ -19,9 +20,18 @@ import tipwright.report.Term;
 /** Tells what a check does. */
 @Command(
         name = "explain",
-        description = "Explains a check (what it tests, the formula, the source) or a word that the program prints.",
-        footer = {"  tipwright explain", "  tipwright explain bearing-static", "  tipwright explain lever arm"})
+        description =
+                "Explains a check (what it tests, the formula, the source) or a word that the program prints; 'limits' tells"
+                        + " what no check knows.",
+        footer = {
+            "  tipwright explain",
+            "  tipwright explain bearing-static",
+            "  tipwright explain lever arm",
+            "  tipwright explain limits"
+        })
 final class ExplainCommand implements Callable<Integer> {
+    private static final String LIMITS = "limits";
+
     @Spec
     private CommandSpec spec;
 
@@ -40,12 +50,18 @@ final class ExplainCommand implements Callable<Integer> {
             for (Check check : Checks.all()) {
                 out.println(padded(check.id()) + check.title());
             }
+            out.println(padded(LIMITS) + "What no check knows");
             out.println();
             Prose.wrap(
                             "Words: ",
                             String.join(
                                     "; ", Term.all().stream().map(Term::word).toList()))
                     .forEach(out::println);
+            return Exit.FINE;
+        }
+        if (name.equals(LIMITS)) {
+            out.println("What no check knows; look at it yourself, or have it looked at");
+            NotKnown.all().forEach(l -> Prose.wrap("  * ", l).forEach(out::println));
             return Exit.FINE;
         }
         // In results the part of the machine follows after a slash: 'bearing-static/1'.

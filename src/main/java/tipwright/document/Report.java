@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
 import tipwright.analysis.Analysis;
+import tipwright.check.NotKnown;
 import tipwright.check.Result;
 import tipwright.design.file.Assumption;
 import tipwright.drawing.Drawing;
@@ -100,6 +101,8 @@ public final class Report {
         new Inputs(dossier.design()).to(page);
         sheet.part("What was assumed");
         assumptions(page);
+        sheet.part("What no check knows");
+        page.list(NotKnown.all());
         sheet.part("Cautions");
         page.list(Cautions.all());
         return sheet.close();

@@ -53,13 +53,13 @@ public final class MachineParts {
         int body = analysis.mechanism().tank();
         all.add(new MachinePart(PartKind.TANK, "tank", body, Basis.GIVEN, tank(design.tank())));
         for (Attached part : design.tank().attached()) {
-            if (!part.outline().isEmpty()) {
+            for (Attached.Side side : part.sides()) {
                 all.add(new MachinePart(
                         PartKind.ATTACHED,
                         part.name(),
                         body,
                         Basis.GIVEN,
-                        Form.Drawn.of(part.outline(), ZRange.of(part.z()))));
+                        Form.Drawn.of(side.outline(), ZRange.of(side.z()))));
             }
         }
     }

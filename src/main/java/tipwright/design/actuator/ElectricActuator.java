@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.key.Choice;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
+import tipwright.design.key.Preset;
 import tipwright.quantity.Kind;
 
 /**
@@ -37,7 +38,9 @@ public record ElectricActuator(
         @Note("Efficiency: how much of the rated force reaches the rod")
                 @Measured(value = Kind.RATIO, preset = "100 %", above = "0 %", atMost = "100 %")
                 double efficiency,
-        @Note("Price, in any currency, number only") @Nullable Double price)
+        @Note("Price, in any currency, number only") @Nullable Double price,
+        @Note("Its screw, to see whether the load turns it back") @Nullable Screw screw,
+        @Note("yes: a brake holds the screw when the motor is off") @Preset("false") boolean brake)
         implements Actuator {
 
     /**
@@ -59,6 +62,24 @@ public record ElectricActuator(
     public record Current(
             @Note("With no load") @Measured(value = Kind.CURRENT, atLeast = "0 A") double noLoad,
             @Note("At the rated push") @Measured(value = Kind.CURRENT, above = "0 A") double rated) {}
+
+    /**
+     * The screw's thread.
+     *
+     * @param diameter mean, m
+     * @param lead travel for one turn, m
+     * @param friction at the thread
+     * @param flank half of the thread's angle, rad
+     */
+    public record Screw(
+            @Note("Middle of the thread") @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
+            @Note("Travel for one turn") @Measured(value = Kind.LENGTH, above = "0 mm") double lead,
+            @Note("Of the thread, greased, at its least")
+                    @Measured(value = Kind.RATIO, preset = "0.08", atLeast = "0", atMost = "1")
+                    double friction,
+            @Note("Half of the thread's angle: 15 deg trapezoidal, 0 deg ball screw")
+                    @Measured(value = Kind.ANGLE, preset = "15 deg", atLeast = "0 deg", atMost = "30 deg")
+                    double flank) {}
 
     @Override
     public double ratedPush() {

@@ -90,8 +90,11 @@ final class AroundRules {
     }
 
     private void fastening(String path, Fastening fastening) {
-        if (fastening.weld() == null && fastening.bolts() == null && fastening.lug() == null) {
-            facts.wrong(path, "nothing is said of weld, bolts or lug; give one of them");
+        if (fastening.weld() == null
+                && fastening.bolts() == null
+                && fastening.lug() == null
+                && fastening.seat() == null) {
+            facts.wrong(path, "nothing is said of weld, bolts, lug or seat; give one of them");
         }
         FilletWeld weld = fastening.weld();
         if (weld != null) {
