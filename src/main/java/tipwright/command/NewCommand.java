@@ -42,7 +42,10 @@ final class NewCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(arity = "0..1", paramLabel = "FILE", description = "File to create. Without it the text goes to the screen.")
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "FILE",
+            description = "File to create. Without it the text goes to the screen.")
     private @Nullable Path file;
 
     @Option(

@@ -63,12 +63,10 @@ public final class JsonReport {
         json.number("used", sure.used());
         json.number("standard_deviation", sure.spread());
         json.each("influences", sure.influences(), influence -> {
-            json.start();
             json.text("value", influence.value().path());
             json.text("written", influence.value().said());
             json.number("standard_doubt_si", influence.value().doubt());
             json.number("change_by_one_standard_doubt", influence.change());
-            json.end();
         });
         json.end();
     }

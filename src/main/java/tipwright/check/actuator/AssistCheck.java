@@ -37,9 +37,7 @@ public final class AssistCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty()
-                ? title()
-                : Titles.first(part) + ": stretch";
+        return part.isEmpty() ? title() : Titles.first(part) + ": stretch";
     }
 
     @Override

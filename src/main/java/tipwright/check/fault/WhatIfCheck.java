@@ -42,14 +42,14 @@ public final class WhatIfCheck implements Check {
         return part.isEmpty()
                 ? title()
                 : switch (part) {
-            case "burst hose" -> "Hose bursts: sinking speed";
-            case "lost power" -> "Power lost: holding the tank";
-            case "load let go at once" -> "Whole load drops out at once: recoil";
-            case "wheel sinks" -> "Wheel sinks: worst check then";
-            case "one carries all" -> "One actuator carries everything: force";
-            case "one runs ahead" -> "One actuator gets ahead of the other: force";
-            default -> "One actuator carries everything: " + part.replace(" when one carries all", "");
-        };
+                    case "burst hose" -> "Hose bursts: sinking speed";
+                    case "lost power" -> "Power lost: holding the tank";
+                    case "load let go at once" -> "Whole load drops out at once: recoil";
+                    case "wheel sinks" -> "Wheel sinks: worst check then";
+                    case "one carries all" -> "One actuator carries everything: force";
+                    case "one runs ahead" -> "One actuator gets ahead of the other: force";
+                    default -> "One actuator carries everything: " + part.replace(" when one carries all", "");
+                };
     }
 
     @Override
@@ -84,7 +84,10 @@ public final class WhatIfCheck implements Check {
     public Text says(Finding finding) {
         Text numbers = finding.byWords();
         Text note = finding.note();
-        return Text.words(finding.title() + ": ").plus(numbers).plus(note.isEmpty() ? "" : "; ").plus(note);
+        return Text.words(finding.title() + ": ")
+                .plus(numbers)
+                .plus(note.isEmpty() ? "" : "; ")
+                .plus(note);
     }
 
     @Override

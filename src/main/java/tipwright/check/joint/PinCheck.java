@@ -42,9 +42,7 @@ public final class PinCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty()
-                ? title()
-                : Titles.first(part) + ": bending and shear";
+        return part.isEmpty() ? title() : Titles.first(part) + ": bending and shear";
     }
 
     @Override
