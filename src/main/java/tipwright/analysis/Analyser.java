@@ -127,7 +127,7 @@ public final class Analyser {
         }
     }
 
-    private static Analysis balance(
+    static Analysis balance(
             Design design,
             Linkage linkage,
             Mechanism mechanism,

@@ -113,11 +113,11 @@ class TextReportTest {
 
     @Test
     void howFullNamesTheLevelSwitchAndTheLimit() {
-        assertThat(text(DEMO.withHowFull(new HowFull(0.62, 0.4, 560, 0.45, 1200, "Push of the actuator"))))
+        assertThat(text(DEMO.withHowFull(new HowFull(0.62, 0.4, 560, 0.45, 1200, "Push of the actuator", List.of()))))
                 .contains("Up to 62 %: 400 L, 560 kg of this slurry. The level switch goes 450 mm above")
                 .contains("More is stopped by: Push of the actuator.")
                 .contains("up to 1200 kg/m3");
-        assertThat(text(DEMO.withHowFull(new HowFull(1, 0.4, 560, 0.45, Double.NaN, null))))
+        assertThat(text(DEMO.withHowFull(new HowFull(1, 0.4, 560, 0.45, Double.NaN, null, List.of()))))
                 .contains("Full: 400 L", "Filled to the brim it does not pass with any slurry.");
         assertThat(text(DEMO.withHowFull(null))).contains("No fill passes");
     }

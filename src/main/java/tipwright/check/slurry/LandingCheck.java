@@ -56,7 +56,7 @@ public final class LandingCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.ABOUT_SURROUNDINGS);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.ABOUT_SURROUNDINGS);
     }
 
     @Override
