@@ -74,6 +74,7 @@ final class CommandRun {
         all.put("check", CheckCommand::new);
         all.put("time", TimeCommand::new);
         all.put("new", NewCommand::new);
+        all.put("mirror", MirrorCommand::new);
         all.put("actuators", ActuatorsCommand::new);
         all.put("place", PlaceCommand::new);
         all.put("tolerance", ToleranceCommand::new);

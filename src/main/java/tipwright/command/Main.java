@@ -19,7 +19,7 @@ public final class Main {
         String fault = Locality.here().fault(List.of(args));
         int code = Exit.NOT_UNDERSTOOD;
         if (fault == null) {
-            try (StillAtWork told = StillAtWork.on(err, watched())) {
+            try (StillAtWork told = StillAtWork.on(err, watched() && !lasts(args))) {
                 code = CommandRun.run(args, out, err, terminal);
                 told.stop();
             }
@@ -40,6 +40,11 @@ public final class Main {
         return launcher == null
                 ? Runtime.version().feature() < 22 && System.console() != null
                 : Boolean.parseBoolean(launcher);
+    }
+
+    /** Whether a command goes on for as long as a person likes, or tells by itself how far it is. */
+    private static boolean lasts(String[] args) {
+        return args.length > 0 && (args[0].equals("view") || args[0].equals("place"));
     }
 
     /** Whether a person sees the error output; where no launcher tells, it is taken to go where the output goes. */

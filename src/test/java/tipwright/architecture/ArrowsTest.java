@@ -12,6 +12,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,6 +22,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import tipwright.report.WholeFile;
 
 /** Data flows one way through the packages: each may only depend on those below it. */
 class ArrowsTest {
@@ -86,6 +88,19 @@ class ArrowsTest {
     @Test
     void packagesAreFreeOfRings() {
         slices().matching("tipwright.(**)").should().beFreeOfCycles().check(CLASSES);
+    }
+
+    /** What a command reads it cannot write over. */
+    @Test
+    void commandsWriteFilesInOnePlace() {
+        noClasses()
+                .that()
+                .resideInAPackage("tipwright.command..")
+                .and()
+                .doNotHaveSimpleName("Outputs")
+                .should()
+                .callMethod(WholeFile.class, "write", Path.class, WholeFile.Content.class)
+                .check(CLASSES);
     }
 
     @Test

@@ -20,7 +20,12 @@ import tipwright.design.file.Reading;
 /** How sure a verdict is, against the normal approximation where one holds. */
 class DoubterTest {
     private static Reading.Good read(String density, String tankPin) throws IOException {
+        return read(density, tankPin, "12 kN");
+    }
+
+    private static Reading.Good read(String density, String tankPin, String push) throws IOException {
         String text = Files.readString(Path.of("src/test/resources/tipwright/design/file/silt.yaml"))
+                .replace("push: 12 kN", "push: " + push)
                 .replace("density: 1400 kg/m3", "density: " + density)
                 .replace("tank-pin: [-120 mm, 230 mm]", "tank-pin: " + tankPin);
         Reading reading = DesignFile.read("silt.yaml", text, Beside.shipped());
@@ -66,8 +71,15 @@ class DoubterTest {
     @Test
     void shareAgreesWithTheNormalDistribution() throws Exception {
         double low = 1000;
-        double high = 2400;
-        Reading.Good wide = read("1400 kg/m3 +- 100", "[-120 mm, 230 mm]");
+        double high = 1900;
+        Reading.Good strong = read("1400 kg/m3", "[-120 mm, 230 mm]");
+        double used = findings(strong).stream()
+                .filter(f -> f.id().equals("push"))
+                .mapToDouble(Finding::utilisation)
+                .findFirst()
+                .orElseThrow();
+        String push = 12 * used / 0.97 + " kN";
+        Reading.Good wide = read("1400 kg/m3 +- 100", "[-120 mm, 230 mm]", push);
         assertThat(fails(wide, low)).isFalse();
         assertThat(fails(wide, high)).isTrue();
         while (high - low > 0.5) {
@@ -81,7 +93,7 @@ class DoubterTest {
         for (double margin : new double[] {-0.8, 0.3, 1.2}) {
             double sigma = 60;
             double mean = low - margin * sigma;
-            Reading.Good good = read(mean + " kg/m3 +- " + 2 * sigma, "[-120 mm, 230 mm]");
+            Reading.Good good = read(mean + " kg/m3 +- " + 2 * sigma, "[-120 mm, 230 mm]", push);
             Sureness sure = Doubter.ask(good, findings(good), 400);
             double expected = new NormalDistribution(0, 1).cumulativeProbability(margin);
             assertThat(sure.passes() / 400.0).isCloseTo(expected, within(0.006));

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -27,31 +28,43 @@ class CorpusTest {
         return switch (name) {
             case "DesignFuzz" -> DesignFuzz::fuzzerTestOneInput;
             case "PartsFuzz" -> PartsFuzz::fuzzerTestOneInput;
-            case "ProgramFuzz" -> CorpusTest::program;
             case "MeshFuzz" -> MeshFuzz::fuzzerTestOneInput;
             default -> QuantityFuzz::fuzzerTestOneInput;
         };
     }
 
-    /** Every command on a design. */
-    private static void program(byte[] data) throws IOException {
+    /** Every command on a design; a search, which takes longest, only on those that one has tripped over. */
+    private static void program(String name, byte[] data) throws IOException {
         WholeProgram program = new WholeProgram(Files.createTempDirectory("fuzz"));
         program.put(new String(data, StandardCharsets.UTF_8));
         for (String command : WholeProgram.commands()) {
-            assertThat(program.run(command).fault()).as(command).isEmpty();
+            if (!command.startsWith("place") || name.startsWith("place")) {
+                assertThat(program.run(command).fault()).as(command).isEmpty();
+            }
+        }
+    }
+
+    @Test
+    @Timeout(900)
+    void wholeProgram() throws IOException {
+        for (Path file : files("ProgramFuzz")) {
+            program(file.getFileName().toString(), Files.readAllBytes(file));
+        }
+    }
+
+    private static List<Path> files(String name) throws IOException {
+        try (Stream<Path> list = Files.list(CORPUS.resolve(name))) {
+            List<Path> files = list.sorted().toList();
+            assertThat(files).hasSizeGreaterThan(5);
+            return files;
         }
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"DesignFuzz", "PartsFuzz", "MeshFuzz", "QuantityFuzz", "ProgramFuzz"})
+    @ValueSource(strings = {"DesignFuzz", "PartsFuzz", "MeshFuzz", "QuantityFuzz"})
     @Timeout(300)
     void corpus(String name) throws Exception {
-        List<Path> files;
-        try (Stream<Path> list = Files.list(CORPUS.resolve(name))) {
-            files = list.sorted().toList();
-        }
-        assertThat(files).hasSizeGreaterThan(5);
-        for (Path file : files) {
+        for (Path file : files(name)) {
             try {
                 target(name).run(Files.readAllBytes(file));
             } catch (IOException | RuntimeException | Error e) {

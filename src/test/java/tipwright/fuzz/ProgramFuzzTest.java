@@ -32,7 +32,7 @@ class ProgramFuzzTest {
                         "-Xmx1g",
                         "-XX:+UseSerialGC",
                         "-Djava.awt.headless=true",
-                        "-Dtest.patience=" + Long.getLong("test.patience", 120),
+                        "-Dtest.patience=" + Long.getLong("test.patience", 300),
                         "-cp",
                         System.getProperty("java.class.path"),
                         ProgramFuzz.class.getName(),

@@ -60,7 +60,7 @@ final class Binder {
             return null;
         }
         Set<String> meant = keys.unknown(shape, group, path, extra);
-        boolean good = keys.exactlyOne(type, shape, group, path, at);
+        boolean good = keys.exactlyOne(type, shape, group, path, at, meant);
         Map<String, Object> read = new LinkedHashMap<>();
         for (Shape.Key key : shape.keys()) {
             if (key.loaded()) {

@@ -68,15 +68,19 @@ final class KeyRules {
         return few ? "it belongs to " + Say.oneOf(homes) : "allowed: " + Say.oneOf(known);
     }
 
-    /** Whether exactly one key of each such set is there; what is wrong is noted. */
-    boolean exactlyOne(Class<?> type, Shape shape, Node.Fields group, String path, Place at) {
+    /**
+     * Whether exactly one key of each such set is there; what is wrong is noted.
+     *
+     * @param meant keys that were most likely meant by misspelt ones
+     */
+    boolean exactlyOne(Class<?> type, Shape shape, Node.Fields group, String path, Place at, Set<String> meant) {
         boolean good = true;
         for (ExactlyOne choice : type.getAnnotationsByType(ExactlyOne.class)) {
             List<String> all = List.of(choice.value());
             List<String> given = new ArrayList<>(all);
             given.retainAll(group.fields().keySet());
             good &= given.size() == 1;
-            if (given.isEmpty()) {
+            if (given.isEmpty() && all.stream().noneMatch(meant::contains)) {
                 String line = shape.keys().stream()
                         .filter(k -> k.name().equals(all.get(0)))
                         .map(Samples::line)

@@ -155,7 +155,7 @@ final class NamedPlaces {
     /** Tells how well the tape closes, and refuses readings that spoil the rest. */
     void tell(Problems warnings) {
         if (notes != null) {
-            notes.tell(reader.problems(), warnings);
+            notes.tell(reader, warnings);
         }
     }
 

@@ -66,7 +66,7 @@ final class SlurryRules {
 
     private static void cake(Facts facts) {
         Slurry slurry = facts.bound().get("slurry", Slurry.class);
-        if (slurry == null) {
+        if (slurry == null || slurry.jar() != null) {
             return;
         }
         double share = slurry.solidsByVolume() != null || slurry.solidsByWeight() != null
@@ -76,7 +76,9 @@ final class SlurryRules {
         if (share <= 1 && share > slurry.packing() * (1 + SLACK)) {
             String key = slurry.solidsByVolume() != null
                     ? "solids-by-volume"
-                    : slurry.solidsByWeight() != null ? "solids-by-weight" : "density";
+                    : slurry.solidsByWeight() != null
+                            ? "solids-by-weight"
+                            : slurry.bucket() != null ? "bucket" : "density";
             facts.wrong(
                     "slurry." + key,
                     "the solids are " + Facts.percent(share) + " of the volume, more than even a settled cake holds ("

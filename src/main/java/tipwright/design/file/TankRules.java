@@ -61,8 +61,8 @@ final class TankRules {
             if (!PipeSize.of(found.value().size()).isKnown()) {
                 found.wrong(
                         facts.problems(),
-                        "size",
-                        Say.quoted(found.value().size()) + " is no size of pipe that is known here; write it such as"
+                        "pipe.size",
+                        "no size of pipe " + Say.quoted(found.value().size()) + " is known here; write it such as"
                                 + " '2 in schedule 40'; sizes: " + String.join(", ", PipeSize.nominal())
                                 + " in; schedules: 40 and 80");
             }

@@ -32,20 +32,20 @@ final class TapeNotes {
         this.units = units;
     }
 
-    void tell(Problems problems, Problems warnings) {
+    void tell(Reader reader, Problems warnings) {
         List<Taped> all = net.taped();
         if (adjusted.spare() > 0) {
             int worst = largest(i -> Math.abs(adjusted.misfit(i)));
             Taped off = all.get(worst);
             double size = Math.abs(adjusted.misfit(worst));
-            warnings.add(
-                    off.spec().place(),
+            reader.assume(new Assumption(
                     "points",
-                    "the tape closes within " + say(size) + "; worst: " + name(off) + ", " + say(size) + " off");
+                    "best fit of the tape's readings",
+                    "the tape closes within " + say(size) + "; worst: " + name(off) + ", " + say(size) + " off"));
             int suspect = largest(i -> Math.abs(adjusted.suspicion(i)));
             double suspicion = Math.abs(adjusted.suspicion(suspect));
             if (suspicion > SUSPECT) {
-                spoiled(suspicion > IMPOSSIBLE ? problems : warnings, suspect);
+                spoiled(suspicion > IMPOSSIBLE ? reader.problems() : warnings, suspect);
             }
         }
         weak(warnings);

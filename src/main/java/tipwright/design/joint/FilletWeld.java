@@ -78,8 +78,8 @@ public record FilletWeld(
      * @param to [u, v], m
      */
     public record Seam(
-            @Note("One end: [u, v]") @Measured(Kind.LENGTH) Vec2 from,
-            @Note("Other end: [u, v]") @Measured(Kind.LENGTH) Vec2 to) {}
+            @Note("One end: [u, v]") @Measured(value = Kind.LENGTH, within = true) Vec2 from,
+            @Note("Other end: [u, v]") @Measured(value = Kind.LENGTH, within = true) Vec2 to) {}
 
     /** Every seam; a round one as a polygon of many. */
     public List<Seam> seams() {
