@@ -62,6 +62,6 @@ public final class OtherFills {
      */
     public Analysis with(Slurry slurry) throws CannotComputeException {
         return Analyser.balance(
-                design.withSlurry(slurry), linkage, mechanism, postures, tables.of(slurry), halt);
+                design.withSlurry(slurry), linkage, mechanism, postures, tables.of(slurry), halt, null);
     }
 }

@@ -10,7 +10,6 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
-import tipwright.analysis.OtherFills;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Trait;
@@ -29,17 +28,17 @@ final class FillSweep {
     private static final double COARSEST = Math.toRadians(5);
     private static final double SAME = 1e-6;
     private static final List<Check> RULES = Checks.with(Trait.DEPENDS_ON_FILL).stream()
-            .filter(c -> !c.traits().contains(Trait.NEEDS_TIME))
+            .filter(c -> !c.traits().contains(Trait.NEEDS_TIME) && !c.traits().contains(Trait.BETTER_IN_TIME))
             .toList();
 
     private final Analysis stated;
     private final Design design;
-    private final OtherFills coarse;
+    private final Conditions coarse;
     private final double fill;
     private final TreeMap<Double, At> known = new TreeMap<>();
-    private @Nullable OtherFills fine;
+    private @Nullable Conditions fine;
 
-    private FillSweep(Analysis stated, OtherFills coarse) {
+    private FillSweep(Analysis stated, Conditions coarse) {
         this.stated = stated;
         this.design = stated.design();
         this.coarse = coarse;
@@ -50,10 +49,9 @@ final class FillSweep {
      * What was found with one fill.
      *
      * @param fill share of the interior
-     * @param analysis of it
      * @param findings of all rules
      */
-    record At(double fill, Analysis analysis, List<Finding> findings) {
+    record At(double fill, List<Finding> findings) {
         /** The first that fails; null: it passes. */
         @Nullable
         Finding failure() {
@@ -87,7 +85,7 @@ final class FillSweep {
         TiltRange t = design.tilt();
         double step = Math.max(t.step(), Math.min(COARSEST, t.to() - t.from()));
         Design rough = design.withTilt(new TiltRange(t.from(), t.to(), step));
-        FillSweep sweep = new FillSweep(stated, OtherFills.of(rough, stated.emptying()));
+        FillSweep sweep = new FillSweep(stated, new Conditions(rough, stated.emptying()));
         for (int k = 0; k <= FILLS; k++) {
             sweep.at((double) k / FILLS);
         }
@@ -106,46 +104,39 @@ final class FillSweep {
         if (near != null && near.getKey() <= share + SAME) {
             return near.getValue();
         }
-        At made = at(share, coarse.with(slurry(share)));
+        At made = new At(share, coarse.find(slurry(share), RULES));
         known.put(share, made);
         return made;
     }
 
     /** The findings with a fill at every tilt of the design. */
     At finely(double share) throws CannotComputeException {
-        OtherFills all = fine;
+        Conditions all = fine;
         if (all == null) {
-            all = OtherFills.of(design, stated.emptying());
+            all = new Conditions(design, stated.emptying());
             fine = all;
         }
-        return at(share, all.with(slurry(share)));
+        return new At(share, all.find(slurry(share), RULES));
     }
 
     /** What rules find with another slurry at some of the tilts. */
     List<Finding> with(Slurry slurry) throws CannotComputeException {
-        return findings(coarse.with(slurry));
+        return coarse.find(slurry, RULES);
     }
 
     private Slurry slurry(double share) {
         return design.slurry().withFill(share);
     }
 
-    private static At at(double share, Analysis analysis) {
-        return new At(share, analysis, findings(analysis));
-    }
-
-    private static List<Finding> findings(Analysis analysis) {
-        return RULES.stream().flatMap(c -> c.run(analysis).stream()).toList();
-    }
-
     /**
-     * Findings of the design as stated, with those that are worse in a tank that is less full put in their place.
+     * Findings of the design as stated, with those put in their place that are worse in a tank that is less full, or
+     * under another condition.
      *
      * @param asStated all findings
      */
     List<Finding> worst(List<Finding> asStated) throws CannotComputeException {
         List<At> less = known.values().stream()
-                .filter(a -> a.fill() > SAME && a.fill() < fill - SAME)
+                .filter(a -> a.fill() > SAME && a.fill() < fill + SAME)
                 .toList();
         Map<String, Finding> worse = new TreeMap<>();
         Map<Double, Finding> governing = new TreeMap<>();
@@ -154,14 +145,14 @@ final class FillSweep {
             At where = null;
             for (At at : less) {
                 for (Finding f : at.findings()) {
-                    if (f.id().equals(own.id()) && clearly(f, worst)) {
+                    if (f.id().equals(own.id()) && Conditions.clearly(f, worst)) {
                         worst = f;
                         where = at;
                     }
                 }
             }
             if (where != null) {
-                worse.put(own.id(), worst.under(words(where.fill())));
+                worse.put(own.id(), told(worst, where.fill()));
                 governing.merge(where.fill(), worst, (x, y) -> y.worseThan(x) ? y : x);
             }
         }
@@ -170,8 +161,8 @@ final class FillSweep {
             At at = finely(top);
             for (Finding f : at.findings()) {
                 Finding had = worse.get(f.id());
-                if (had != null && f.worseThan(had)) {
-                    worse.put(f.id(), f.under(words(top)));
+                if (had != null && Conditions.clearly(f, had)) {
+                    worse.put(f.id(), told(f, top));
                 }
             }
         }
@@ -180,11 +171,6 @@ final class FillSweep {
             all.add(Objects.requireNonNullElse(worse.get(own.id()), own));
         }
         return all;
-    }
-
-    /** Worse by more than rounding. */
-    private static boolean clearly(Finding a, Finding b) {
-        return a.worseThan(b) && (a.verdict() != b.verdict() || !(a.utilisation() <= b.utilisation() * (1 + SAME)));
     }
 
     /** The fill at the top of the parabola through a worst one and its neighbours. */
@@ -209,7 +195,11 @@ final class FillSweep {
         return Math.rint(share * 1000) / 1000;
     }
 
-    static String words(double share) {
+    private Finding told(Finding found, double share) {
+        return share > fill - SAME ? found : found.under(words(share));
+    }
+
+    private static String words(double share) {
         double percent = Math.rint(share * 1000) / 10;
         String number = percent == Math.rint(percent) ? Long.toString((long) percent) : Double.toString(percent);
         return number + " % full";

@@ -32,8 +32,8 @@ final class Fullness {
     private static final double CLOSE_BAND = 0.01;
     private static final double DENSITY_CLOSE = 5;
     private static final double DENSITY_CLOSE_IN_TIME = 15;
-    private static final List<Check> TIMED = Checks.with(Trait.NEEDS_TIME).stream()
-            .filter(c -> c.traits().contains(Trait.DEPENDS_ON_FILL))
+    private static final List<Check> TIMED = Checks.with(Trait.DEPENDS_ON_FILL).stream()
+            .filter(c -> c.traits().contains(Trait.NEEDS_TIME) || c.traits().contains(Trait.BETTER_IN_TIME))
             .toList();
 
     private final FillSweep sweep;
@@ -165,7 +165,7 @@ final class Fullness {
 
     private List<Finding> timed(Slurry slurry) throws CannotComputeException {
         Analysis analysis = Analyser.analyse(design.withSlurry(slurry));
-        return timed(analysis, CycleTimer.time(analysis));
+        return Conditions.inTheWind(analysis, timed(analysis, CycleTimer.time(analysis)));
     }
 
     /** What the checks that need the dump in time find. */

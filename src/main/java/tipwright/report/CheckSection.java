@@ -14,6 +14,7 @@ import tipwright.quantity.Quantities;
 final class CheckSection {
     private static final int BAR = 10;
     private static final int TITLE = 28;
+    private static final int WHERE = 19;
     private static final String NOTE = "         ";
     private static final String SKIPPED = "not checked: ";
     /** Under this share a check has no row of its own. */
@@ -77,6 +78,7 @@ final class CheckSection {
 
     private void row(Table table, Finding f) {
         List<String> title = Prose.wrap("", Prose.safe(f.title()), TITLE);
+        List<String> where = Prose.wrap("", Prose.safe(where(f)), WHERE);
         table.row(
                 style.verdict(f.verdict(), sign(f.verdict()) + " " + word(f.verdict())),
                 bar(f.utilisation()),
@@ -84,9 +86,9 @@ final class CheckSection {
                 title.get(0),
                 show(f, f.demand()),
                 show(f, f.capacity() / f.factor()),
-                where(f));
-        for (String rest : title.subList(1, title.size())) {
-            table.row("", "", "", rest);
+                cell(where, 0));
+        for (int i = 1; i < Math.max(title.size(), where.size()); i++) {
+            table.row("", "", "", cell(title, i), "", "", cell(where, i));
         }
         if (f.verdict() != Verdict.PASS) {
             List<String> under = new ArrayList<>(Prose.wrap(NOTE, Prose.safe(note(f))));
@@ -96,6 +98,10 @@ final class CheckSection {
             }
             table.under(under);
         }
+    }
+
+    private static String cell(List<String> lines, int i) {
+        return i < lines.size() ? lines.get(i) : "";
     }
 
     /** A sign that tells the verdict without colour. */

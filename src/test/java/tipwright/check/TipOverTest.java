@@ -16,7 +16,7 @@ import tipwright.analysis.Examples;
 import tipwright.check.rule.Finding;
 import tipwright.check.standing.Footprint;
 import tipwright.check.standing.WholeUnit;
-import tipwright.check.standing.WindArea;
+import tipwright.analysis.WindArea;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.Vec3;
 import tipwright.load.LoadState;

@@ -49,7 +49,7 @@ public final class DutyCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BETTER_IN_TIME);
     }
 
     @Override

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
+import tipwright.analysis.WindArea;
 import tipwright.check.standing.Footprint.Mass;
 import tipwright.design.Design;
 import tipwright.design.around.Footing;
