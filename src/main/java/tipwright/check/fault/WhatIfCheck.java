@@ -41,7 +41,9 @@ public final class WhatIfCheck implements Check {
     public String rule() {
         return "A hose bursts: a lock valve holds the load, or it sinks no faster than allowed. Power is lost: the actuator"
                 + " holds. The load lets go at once: the actuator bears the recoil. A wheel sinks: every check is made anew"
-                + " on the slope that follows. Of several actuators one carries all, or one runs ahead: it bears that.";
+                + " on the slope that follows. The slurry is frozen solid, rain has filled the tank, the outlet blocks on the way,"
+                + " or half of the cake stays stuck along one side: every check of the load is made anew; an actuator that is too"
+                + " weak but holds it is close. Of several actuators one carries all, or one runs ahead: it bears that.";
     }
 
     @Override
@@ -67,7 +69,7 @@ public final class WhatIfCheck implements Check {
             case "lost-power", "load-let-go-at-once" -> Fix.of(
                     "an actuator that holds more{}, or " + Fix.ARM, finding, limits);
             case "burst-hose" -> Text.words("a lock valve screwed to the cylinder, or a narrower way out of it");
-            case "wheel-sinks" -> Text.words("as for the check that is named");
+            case "wheel-sinks", "frozen-solid", "full-of-rainwater", "outlet-blocks-on-the-way" -> Text.words("as for the check that is named");
             default -> Fix.part(finding, limits);
         };
     }
@@ -83,6 +85,7 @@ public final class WhatIfCheck implements Check {
         List<Finding> all = new ArrayList<>(WhatIfFall.find(make, analysis));
         all.add(WhatIfLetGo.find(make, analysis));
         all.add(WhatIfWheel.find(make, analysis, rules));
+        all.addAll(WhatIfUpset.find(make, analysis, rules));
         all.addAll(WhatIfShare.find(make, analysis, rules));
         return all;
     }

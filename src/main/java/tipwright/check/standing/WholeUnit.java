@@ -101,7 +101,7 @@ public final class WholeUnit {
 
     /** Tank and cake as stowed; null when nothing settles, or when the design leaves the case out. */
     private @Nullable Mass stuck() {
-        if (design.cases().skip().contains("caked")) {
+        if (analysis.cases().stream().noneMatch(c -> c.name().equals("caked"))) {
             return null;
         }
         Contents contents = new Contents(design);
