@@ -100,7 +100,8 @@ public final class WholeUnit {
     }
 
     /** Tank and cake as stowed; null when nothing settles, or when the design leaves the case out. */
-    private @Nullable Mass stuck() {
+    @Nullable
+    Mass stuck() {
         if (analysis.cases().stream().noneMatch(c -> c.name().equals("caked"))) {
             return null;
         }
