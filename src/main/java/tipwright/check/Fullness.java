@@ -14,6 +14,7 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
+import tipwright.design.drive.TiltRange;
 import tipwright.design.tank.Slurry;
 import tipwright.geometry.Range;
 import tipwright.geometry.Vec3;
@@ -27,6 +28,7 @@ import tipwright.time.Timing;
  * comes of it is held against the dump in time, which takes much longer, and looked for with it only when that fails.
  */
 final class Fullness {
+    private static final double COARSEST = Math.toRadians(2);
     private static final double CLOSE = 0.002;
     private static final double CLOSE_IN_TIME = 0.006;
     private static final double CLOSE_BAND = 0.01;
@@ -163,8 +165,12 @@ final class Fullness {
                 .good();
     }
 
+    /** At steps that are no finer than needed. */
     private List<Finding> timed(Slurry slurry) throws CannotComputeException {
-        Analysis analysis = Analyser.analyse(design.withSlurry(slurry));
+        TiltRange t = design.tilt();
+        double step = Math.max(t.step(), Math.min(COARSEST, t.to() - t.from()));
+        Design there = design.withSlurry(slurry).withTilt(new TiltRange(t.from(), t.to(), step));
+        Analysis analysis = Analyser.analyse(there);
         return Conditions.inTheWind(analysis, timed(analysis, CycleTimer.time(analysis)));
     }
 

@@ -10,6 +10,7 @@ import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.MotionDirection;
+import tipwright.analysis.Pose;
 import tipwright.check.actuator.HoldCheck;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
@@ -17,6 +18,7 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.around.Site;
+import tipwright.load.TiltGrid;
 import tipwright.quantity.Kind;
 
 /**
@@ -25,6 +27,7 @@ import tipwright.quantity.Kind;
  * site says that it may.
  */
 final class WhatIfUpset {
+    private static final double APART = Math.toRadians(2.4);
     private static final Map<String, String> WORDS = Map.of(
             "frozen", "frozen solid",
             "brim", "full of rainwater",
@@ -46,8 +49,9 @@ final class WhatIfUpset {
         WhatIfUpset upset = new WhatIfUpset(rules);
         List<Finding> all = new ArrayList<>();
         try {
-            for (CaseResult load : Analyser.upsets(analysis)) {
-                List<Finding> found = new ArrayList<>(upset.under(analysis, load));
+            Analysis some = thinned(analysis);
+            for (CaseResult load : Analyser.upsets(some)) {
+                List<Finding> found = new ArrayList<>(upset.under(some, load));
                 double side = side(load);
                 Site site = analysis.design().site();
                 if (side != 0 && site.anyWay() > 0) {
@@ -69,6 +73,30 @@ final class WhatIfUpset {
             all.add(make.given("upset loads", 1, 0, 1, Kind.RATIO, 2, Extreme.NOWHERE, Verdict.FAIL, why));
         }
         return all;
+    }
+
+    /** At some of its tilts: both sides of what changes at once, and no more than some degrees from one to the next. */
+    private static Analysis thinned(Analysis all) {
+        List<Pose> poses = all.poses();
+        List<Pose> kept = new ArrayList<>();
+        for (int i = 0; i < poses.size(); i++) {
+            double tilt = poses.get(i).tilt();
+            boolean end = i == 0 || i == poses.size() - 1;
+            boolean side = (i > 0 && TiltGrid.sides(poses.get(i - 1).tilt(), tilt))
+                    || (!end && TiltGrid.sides(tilt, poses.get(i + 1).tilt()));
+            if (end || side || tilt - kept.get(kept.size() - 1).tilt() > APART) {
+                kept.add(poses.get(i));
+            }
+        }
+        return new Analysis(
+                all.design(),
+                all.mechanism(),
+                kept,
+                List.of(),
+                all.emptying(),
+                all.stop(),
+                all.warnings(),
+                all.wind());
     }
 
     /** +1 or -1 for cake that sticks along a side. */

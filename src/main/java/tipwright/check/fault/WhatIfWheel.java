@@ -22,7 +22,7 @@ import tipwright.quantity.Kind;
 /** A wheel sinks: every check is made anew on the slope that follows, to each side and to each end. */
 final class WhatIfWheel {
     private static final String PART = "wheel sinks";
-    private static final double COARSEST = Math.toRadians(2);
+    private static final double COARSEST = Math.toRadians(5);
     private static final double STEEPEST = Math.toRadians(45);
 
     private WhatIfWheel() {}

@@ -102,9 +102,18 @@ public final class DoorCheck implements Check {
     private static List<Finding> both(
             Findings make, Analysis analysis, List<CaseResult> shut, Opening opening, Door door) {
         double factor = analysis.design().factors().door();
-        Shut closed = new Shut(analysis.design(), opening, door);
-        Extreme latch = Extreme.largest(shut, null, row -> closed.forces(row)[0]);
-        Extreme hinge = Extreme.largest(shut, null, row -> closed.forces(row)[1]);
+        Shut closed = Shut.of(analysis.design(), opening, door);
+        Extreme.Search latches = Extreme.Search.largest();
+        Extreme.Search hinges = Extreme.Search.largest();
+        for (CaseResult load : shut) {
+            for (Row row : load.rows()) {
+                double[] forces = closed.forces(row);
+                latches.offer(forces[0], row.tilt(), load.name(), null);
+                hinges.offer(forces[1], row.tilt(), load.name(), null);
+            }
+        }
+        Extreme latch = latches.found();
+        Extreme hinge = hinges.found();
         return List.of(
                 part(make, opening, "latch", latch, door.latchRating(), factor),
                 part(make, opening, "hinge", hinge, door.hingeRating(), factor));
@@ -114,14 +123,21 @@ public final class DoorCheck implements Check {
      * A door that is shut.
      *
      * @param design whose door it is
-     * @param opening under it
+     * @param outline of the opening under it, m
+     * @param normal of the outline, unit vector
+     * @param out unit vector outward
+     * @param middle of the opening, m
      */
-    private record Shut(Design design, Opening opening, Door door) {
+    private record Shut(Design design, Door door, List<Vec3> outline, Vec3 normal, Vec3 out, Vec3 middle) {
+        static Shut of(Design design, Opening opening, Door door) {
+            Vec3 normal = opening.areaVector().unit();
+            Vec3 given = opening.normal();
+            Vec3 out = given != null && normal.dot(given) < 0 ? normal.times(-1) : normal;
+            return new Shut(design, door, opening.rimPoints(), normal, out, opening.middle());
+        }
+
         /** On each latch, and on the hinge line, N. */
         double[] forces(Row row) {
-            Vec3 normal = opening.areaVector().unit();
-            Vec3 out = opening.normal();
-            double sense = out != null && normal.dot(out) < 0 ? -1 : 1;
             DoorLoad load = load(row);
             double latch = latchForce(door, normal, load);
             double hinge = load.force() - latch;
@@ -131,8 +147,8 @@ public final class DoorCheck implements Check {
             }
             double turn = row.pose().bodies().get(row.pose().tank()).turn();
             Vec3 weight = design.site().up().tilted(-turn).times(-mass * Gravity.G);
-            double outward = sense * weight.dot(normal);
-            Vec3 moment = opening.middle().times(outward);
+            double outward = weight.dot(out);
+            Vec3 moment = middle.times(outward);
             double held = latchForce(door, normal, new DoorLoad(outward, moment));
             double along = weight.minus(normal.times(weight.dot(normal))).norm();
             return new double[] {
@@ -145,7 +161,6 @@ public final class DoorCheck implements Check {
             if (fill == null || fill.stuff() != Fill.Stuff.LIQUID) {
                 return DoorLoad.NONE;
             }
-            List<Vec3> outline = opening.rimPoints();
             double liquid = design.slurry().liquidDensity() * Gravity.G;
             Plane bed = fill.bed();
             return bed == null
