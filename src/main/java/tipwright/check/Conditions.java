@@ -8,6 +8,7 @@ import java.util.Map;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.CaseResult;
 import tipwright.analysis.OtherFills;
 import tipwright.analysis.Wind;
 import tipwright.check.rule.Check;
@@ -60,14 +61,30 @@ final class Conditions {
     /** What rules find with a slurry: of each finding the worst over all conditions, which it tells. */
     List<Finding> find(Slurry slurry, List<Check> rules) throws CannotComputeException {
         Analysis calm = asStated.with(slurry);
-        List<Finding> worst = run(rules, calm);
-        for (Wind wind : winds) {
-            worst = worse(worst, run(rules, Analyser.blown(calm, wind)), wind.words());
-        }
+        List<Finding> worst = run(rules, winds.isEmpty() ? calm : blown(calm));
         for (Map.Entry<String, OtherFills> slope : slopes.entrySet()) {
             worst = worse(worst, run(rules, slope.getValue().with(slurry)), slope.getKey());
         }
         return worst;
+    }
+
+    /** Every load calm and in each wind: a gust may be what turns a push into a pull. */
+    private Analysis blown(Analysis calm) throws CannotComputeException {
+        List<CaseResult> cases = new ArrayList<>(calm.cases());
+        for (Wind wind : winds) {
+            for (CaseResult load : Analyser.blown(calm, wind).cases()) {
+                cases.add(new CaseResult(load.load().named(load.name() + ", " + wind.words()), load.rows()));
+            }
+        }
+        return new Analysis(
+                calm.design(),
+                calm.mechanism(),
+                calm.poses(),
+                cases,
+                calm.emptying(),
+                calm.stop(),
+                calm.warnings(),
+                null);
     }
 
     private static List<Finding> run(List<Check> rules, Analysis analysis) {

@@ -135,7 +135,8 @@ final class FillSweep {
      * @param asStated all findings
      */
     List<Finding> worst(List<Finding> asStated) throws CannotComputeException {
-        List<At> less = known.values().stream()
+        // the fullest first: what is the same with all of them is told of that one
+        List<At> less = known.descendingMap().values().stream()
                 .filter(a -> a.fill() > SAME && a.fill() < fill + SAME)
                 .toList();
         Map<String, Finding> worse = new TreeMap<>();
@@ -158,6 +159,9 @@ final class FillSweep {
         }
         for (Map.Entry<Double, Finding> e : governing.entrySet()) {
             double top = top(at(e.getKey()), e.getValue().id());
+            At nearer = at(top);
+            At best = nearer.used(e.getValue().id()) > at(e.getKey()).used(e.getValue().id()) ? nearer : at(e.getKey());
+            top = top(best, e.getValue().id());
             At at = finely(top);
             for (Finding f : at.findings()) {
                 Finding had = worse.get(f.id());

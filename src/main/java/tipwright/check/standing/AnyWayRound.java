@@ -35,7 +35,7 @@ final class AnyWayRound {
     /** The same with the contents as they lie on the site's ground. */
     private static final double FAR = 0.5;
 
-    private static final double CLOSE = 1e-6;
+    private static final double CLOSE = 1e-8;
 
     private final Footprint footprint;
     private final double factor;
