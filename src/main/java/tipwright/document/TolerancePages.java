@@ -8,7 +8,6 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
 import tipwright.design.around.Mounts;
-import tipwright.design.drive.Straight;
 import tipwright.placement.Tolerance;
 import tipwright.placement.Welder;
 import tipwright.quantity.Kind;
@@ -68,7 +67,7 @@ final class TolerancePages {
                         ? "Every limit is kept in every corner up to " + length(t.largest())
                                 + " either way: weld to that."
                         : "It fails as drawn, however well it is welded.");
-        if (!(design.drive() instanceof Straight)) {
+        if (!design.drive().direct()) {
             words.add(ToleranceText.LINKS);
         }
         page.list(words);

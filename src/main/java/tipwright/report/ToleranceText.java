@@ -4,7 +4,6 @@ package tipwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import tipwright.design.Design;
-import tipwright.design.drive.Straight;
 import tipwright.placement.Limit;
 import tipwright.placement.Tolerance;
 
@@ -37,7 +36,7 @@ public final class ToleranceText {
                         ? "  every limit is kept in every corner up to " + PasteText.length(t.largest(), style.units())
                                 + " either way"
                         : "  it fails as drawn");
-        if (!(design.drive() instanceof Straight)) {
+        if (!design.drive().direct()) {
             lines.add("  " + LINKS);
         }
         lines.add("");

@@ -78,19 +78,23 @@ class LoadsThatReachTest {
         return moment(EMPTY, 0, 0.9, tilt, grade);
     }
 
-    /** Liquid of a share of the box with a level surface: the lowest cells. */
     private static double liquid(double share, double tilt) {
+        return liquid(share, tilt, 0);
+    }
+
+    /** Liquid of a share of the box with a level surface: the lowest cells. */
+    private static double liquid(double share, double tilt, double grade) {
         double[][] cells = new double[CELLS * CELLS][];
         for (int i = 0; i < cells.length; i++) {
             double x = -0.5 + (i % CELLS + 0.5) / CELLS;
             double y = 0.5 + (i / CELLS + 0.5) / CELLS;
-            cells[i] = new double[] {-Math.sin(tilt) * x + Math.cos(tilt) * y, x, y};
+            cells[i] = new double[] {-Math.sin(tilt + grade) * x + Math.cos(tilt + grade) * y, x, y};
         }
         Arrays.sort(cells, Comparator.comparingDouble(c -> c[0]));
         double each = 1400.0 / cells.length;
         double sum = 0;
         for (int i = 0; i < Math.round(share * cells.length); i++) {
-            sum += moment(each, cells[i][1], cells[i][2], tilt, 0);
+            sum += moment(each, cells[i][1], cells[i][2], tilt, grade);
         }
         return sum;
     }
@@ -194,13 +198,15 @@ class LoadsThatReachTest {
         double most = 0;
         for (int i = 0; i <= 3; i++) {
             double tilt = Math.toRadians(5 * i);
-            double full = moment(1400, 0, 1, tilt, -slope) + empty(tilt, -slope);
-            most = Math.max(most, full / arm(tilt));
+            for (int percent = 80; percent <= 100; percent++) {
+                double all = liquid(percent / 100.0, tilt, -slope) + empty(tilt, -slope);
+                most = Math.max(most, all / arm(tilt));
+            }
         }
         String brim = swap(HELD, "slurry: {fill: 100 %", "slurry: {fill: 99.99 %");
         Finding push = of(Checker.asFilled(Examples.read(brim + "site: {any-way: 5 deg}\n")).findings(), "push");
         assertThat(push.demand()).isCloseTo(most, within(2e-3 * most));
-        assertThat(push.loadCase()).isEqualTo("held, ground down to the far side");
+        assertThat(push.loadCase()).startsWith("held, ground down to the far side");
     }
 
     @Test

@@ -16,6 +16,7 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.Limits;
 import tipwright.geometry.Vec2;
+import tipwright.outline.MachineParts;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -65,7 +66,7 @@ public final class ClearanceCheck implements Check {
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
         Findings make = new Findings(this, design.limits());
-        if (!Sides.any(design)) {
+        if (!MachineParts.any(design)) {
             return List.of(make.missing("", "frame.members, obstacles and ground missing"));
         }
         Map<String, List<Clearance.Gap>> byMover = new LinkedHashMap<>();

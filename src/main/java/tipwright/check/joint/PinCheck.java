@@ -18,7 +18,6 @@ import tipwright.check.rule.Worked;
 import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.drive.Drive;
-import tipwright.design.drive.Straight;
 import tipwright.design.joint.PinJoint;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -109,7 +108,7 @@ public final class PinCheck implements Check {
         ToDoubleFunction<Balance> push = b -> Math.abs(b.force()) / sharing;
         List<Part> all = new ArrayList<>();
         all.add(new Part("frame pin", Drive.FRAME_PIN, push));
-        all.add(new Part(drive instanceof Straight ? "tank pin" : "rod pin", Drive.ROD_PIN, push));
+        all.add(new Part(drive.rodPinName().replace('-', ' '), Drive.ROD_PIN, push));
         List<JointPlan> joints = analysis.mechanism().joints();
         for (int i = 0; i < joints.size(); i++) {
             int joint = i;

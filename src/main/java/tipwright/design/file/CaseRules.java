@@ -33,8 +33,11 @@ final class CaseRules {
             }
         }
         Names.unique(facts, "cases.add", own);
-        if (left.isEmpty() && own.isEmpty()) {
-            facts.wrong("cases.skip", "every load case is left out; keep at least one");
+        if (own.isEmpty() && Cases.USUAL.stream().noneMatch(left::contains)) {
+            facts.wrong(
+                    "cases.skip",
+                    "every load case that is always looked at is left out; keep at least one of "
+                            + Say.oneOf(Cases.USUAL));
         }
     }
 }

@@ -8,7 +8,6 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.drive.Drive;
 import tipwright.design.drive.Free;
-import tipwright.design.drive.Straight;
 import tipwright.design.joint.NamedPin;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Joint;
@@ -38,7 +37,7 @@ final class MechanismRules {
         if (drive != null) {
             sideBySide(facts, drive);
             Skeleton skeleton = skeleton(facts);
-            if (skeleton != null && !(drive instanceof Straight)) {
+            if (skeleton != null && !drive.direct()) {
                 new MechanismRules(facts, drive, skeleton).check();
             }
         }

@@ -22,7 +22,11 @@ public record Cases(
                 List<String> skip,
         @Note("Load cases of your own: a fixed mass at a fixed place in the tank") @Counted(atMost = 20) @Preset
                 List<Own> add) {
-    /** Names of the built-in cases. */
+    /** Names of the built-in cases that every check looks at: at least one of them, or one of the design's own, is left. */
+    public static final List<String> USUAL =
+            List.of("held", "draining", "heaped", "caked", "empty", "heel", "settled", "slid");
+
+    /** Names of all built-in cases. */
     public static final List<String> BUILT_IN = List.of(
             "held",
             "draining",
