@@ -61,7 +61,6 @@ public final class OtherFills {
      * @throws CannotComputeException when friction locks the linkage
      */
     public Analysis with(Slurry slurry) throws CannotComputeException {
-        return Analyser.balance(
-                design.withSlurry(slurry), linkage, mechanism, postures, tables.of(slurry), halt, null);
+        return Analyser.balance(design.withSlurry(slurry), linkage, mechanism, postures, tables.of(slurry), halt, null);
     }
 }

@@ -50,8 +50,7 @@ public final class Checker {
         InTime found = result(inTime, design);
         Fills full = result(fills, design);
         return converged(
-                design,
-                () -> new Result(analysis, full.sweep().worst(found.findings()), full.most(), found.timing()));
+                design, () -> new Result(analysis, full.sweep().worst(found.findings()), full.most(), found.timing()));
     }
 
     /**

@@ -6,7 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
@@ -36,6 +38,7 @@ final class FillSweep {
     private final Conditions coarse;
     private final double fill;
     private final TreeMap<Double, At> known = new TreeMap<>();
+    private Set<String> always = Set.of();
     private @Nullable Conditions fine;
 
     private FillSweep(Analysis stated, Conditions coarse) {
@@ -86,7 +89,15 @@ final class FillSweep {
         double step = Math.max(t.step(), Math.min(COARSEST, t.to() - t.from()));
         Design rough = design.withTilt(new TiltRange(t.from(), t.to(), step));
         FillSweep sweep = new FillSweep(stated, new Conditions(rough, stated.emptying()));
-        for (int k = 0; k <= FILLS; k++) {
+        // What no load governs and fails empty too (where it runs over) is not for the fill to mend.
+        List<Finding> empty = sweep.at(0).findings();
+        sweep.known.clear();
+        sweep.always = empty.stream()
+                .filter(f -> f.verdict() == Verdict.FAIL && f.loadCase() == null)
+                .map(Finding::id)
+                .collect(Collectors.toSet());
+        sweep.known.put(0.0, new At(0, sweep.counted(empty)));
+        for (int k = 1; k <= FILLS; k++) {
             sweep.at((double) k / FILLS);
         }
         sweep.at(sweep.fill);
@@ -104,7 +115,7 @@ final class FillSweep {
         if (near != null && near.getKey() <= share + SAME) {
             return near.getValue();
         }
-        At made = new At(share, coarse.find(slurry(share), RULES));
+        At made = new At(share, counted(coarse.find(slurry(share), RULES)));
         known.put(share, made);
         return made;
     }
@@ -116,12 +127,16 @@ final class FillSweep {
             all = new Conditions(design, stated.emptying());
             fine = all;
         }
-        return new At(share, all.find(slurry(share), RULES));
+        return new At(share, counted(all.find(slurry(share), RULES)));
     }
 
     /** What rules find with another slurry at some of the tilts. */
     List<Finding> with(Slurry slurry) throws CannotComputeException {
-        return coarse.find(slurry, RULES);
+        return counted(coarse.find(slurry, RULES));
+    }
+
+    private List<Finding> counted(List<Finding> found) {
+        return found.stream().filter(f -> !always.contains(f.id())).toList();
     }
 
     private Slurry slurry(double share) {
@@ -144,7 +159,7 @@ final class FillSweep {
         for (Finding own : asStated) {
             Finding worst = own;
             At where = null;
-            for (At at : less) {
+            for (At at : surroundings(own) ? List.<At>of() : less) {
                 for (Finding f : at.findings()) {
                     if (f.id().equals(own.id()) && Conditions.clearly(f, worst)) {
                         worst = f;
@@ -160,7 +175,10 @@ final class FillSweep {
         for (Map.Entry<Double, Finding> e : governing.entrySet()) {
             double top = top(at(e.getKey()), e.getValue().id());
             At nearer = at(top);
-            At best = nearer.used(e.getValue().id()) > at(e.getKey()).used(e.getValue().id()) ? nearer : at(e.getKey());
+            At best = nearer.used(e.getValue().id())
+                            > at(e.getKey()).used(e.getValue().id())
+                    ? nearer
+                    : at(e.getKey());
             top = top(best, e.getValue().id());
             At at = finely(top);
             for (Finding f : at.findings()) {
@@ -175,6 +193,13 @@ final class FillSweep {
             all.add(Objects.requireNonNullElse(worse.get(own.id()), own));
         }
         return all;
+    }
+
+    /** Whether it is about where the load lands: with less in it the jet comes down nearer, as is told of what runs over. */
+    private static boolean surroundings(Finding finding) {
+        return Checks.of(finding)
+                .filter(c -> c.traits().contains(Trait.ABOUT_SURROUNDINGS))
+                .isPresent();
     }
 
     /** The fill at the top of the parabola through a worst one and its neighbours. */

@@ -80,7 +80,8 @@ final class Fullness {
             Finding middle = all.get((i + last) / 2).failure();
             double from = first(all.get(i - 1), all.get(i), bands.isEmpty() ? CLOSE : CLOSE_BAND);
             double to = last + 1 == all.size() ? 1 : first(all.get(last + 1), all.get(last), CLOSE_BAND);
-            Finding limit = bands.isEmpty() ? sweep.at(Math.min(1, from + CLOSE)).failure() : middle;
+            Finding limit =
+                    bands.isEmpty() ? sweep.at(Math.min(1, from + CLOSE)).failure() : middle;
             bands.add(new HowFull.Band(from, to, (limit == null ? fails : limit).title()));
             i = last + 1;
         }
@@ -89,8 +90,8 @@ final class Fullness {
 
     /** The passing end of where passing turns to failing, at every tilt. */
     private double first(FillSweep.At good, FillSweep.At bad, double close) throws CannotComputeException {
-        Border border = Border.between(
-                good.fill(), good.findings(), bad.fill(), bad.findings(), close, share -> sweep.at(share)
+        Border border =
+                Border.between(good.fill(), good.findings(), bad.fill(), bad.findings(), close, share -> sweep.at(share)
                         .findings());
         double share = border.good();
         double step = Math.signum(good.fill() - bad.fill()) * close;
@@ -160,8 +161,13 @@ final class Fullness {
         if (FillSweep.failure(low) != null) {
             return Double.NaN;
         }
-        return Border.between(good, low, atRest, found, DENSITY_CLOSE_IN_TIME, d -> counted(
-                        timed(full.withDensity(d)), always))
+        return Border.between(
+                        good,
+                        low,
+                        atRest,
+                        found,
+                        DENSITY_CLOSE_IN_TIME,
+                        d -> counted(timed(full.withDensity(d)), always))
                 .good();
     }
 

@@ -180,8 +180,14 @@ class LoadsThatReachTest {
         for (int i = 0; i < calm.poses().size(); i += 7) {
             Row before = calm.cases().get(0).rows().get(i);
             Row after = blown.cases().get(0).rows().get(i);
-            Vec3 one = after.rest().bearings().get(0).minus(before.rest().bearings().get(0));
-            Vec3 two = after.rest().bearings().get(1).minus(before.rest().bearings().get(1));
+            Vec3 one = after.rest()
+                    .bearings()
+                    .get(0)
+                    .minus(before.rest().bearings().get(0));
+            Vec3 two = after.rest()
+                    .bearings()
+                    .get(1)
+                    .minus(before.rest().bearings().get(1));
             double height = 0.55 * Math.cos(before.tilt()) + PX * Math.sin(before.tilt());
             double along = 0.55 * Math.sin(before.tilt()) - PX * Math.cos(before.tilt());
             assertThat(one.z() + two.z()).isCloseTo(500, within(1e-6));
@@ -204,7 +210,10 @@ class LoadsThatReachTest {
             }
         }
         String brim = swap(HELD, "slurry: {fill: 100 %", "slurry: {fill: 99.99 %");
-        Finding push = of(Checker.asFilled(Examples.read(brim + "site: {any-way: 5 deg}\n")).findings(), "push");
+        Finding push = of(
+                Checker.asFilled(Examples.read(brim + "site: {any-way: 5 deg}\n"))
+                        .findings(),
+                "push");
         assertThat(push.demand()).isCloseTo(most, within(2e-3 * most));
         assertThat(push.loadCase()).startsWith("held, ground down to the far side");
     }

@@ -10,8 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tipwright.analysis.Examples;
 import tipwright.design.Design;
-import tipwright.design.tank.Slurry;
 import tipwright.design.drive.TiltRange;
+import tipwright.design.tank.Slurry;
 import tipwright.geometry.Range;
 import tipwright.geometry.Solid;
 import tipwright.geometry.Vec3;
@@ -57,8 +57,8 @@ class FillsTest {
     @MethodSource("tanks")
     void aPartFillIsTheSameAsThatFillOnItsOwn(Design design) {
         double[] tilts = TiltGrid.of(design);
-        FillTables fills = new FillTables(
-                design, tilts, LoadTable.of(design, tilts).emptying());
+        FillTables fills =
+                new FillTables(design, tilts, LoadTable.of(design, tilts).emptying());
         assertThat(fills.stated()).isCloseTo(0.9, within(1e-9));
         for (int k = 0; k < 5; k++) {
             Design part = design.withSlurry(design.slurry().withFill(0.9 * (k + 1) / 5));
@@ -81,8 +81,8 @@ class FillsTest {
         double[] tilts = TiltGrid.of(design);
         Solid solid = design.tank().interior().solid();
         Vessel vessel = Vessel.of(design);
-        FillTables fills = new FillTables(
-                design, tilts, LoadTable.of(design, tilts).emptying());
+        FillTables fills =
+                new FillTables(design, tilts, LoadTable.of(design, tilts).emptying());
         for (int k = 1; k <= 4; k++) {
             Slurry slurry = design.slurry().withFill(0.9 * k / 4);
             LoadTable table = fills.of(slurry);

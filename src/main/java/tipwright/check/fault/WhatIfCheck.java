@@ -69,7 +69,8 @@ public final class WhatIfCheck implements Check {
             case "lost-power", "load-let-go-at-once" -> Fix.of(
                     "an actuator that holds more{}, or " + Fix.ARM, finding, limits);
             case "burst-hose" -> Text.words("a lock valve screwed to the cylinder, or a narrower way out of it");
-            case "wheel-sinks", "frozen-solid", "full-of-rainwater", "outlet-blocks-on-the-way" -> Text.words("as for the check that is named");
+            case "wheel-sinks", "frozen-solid", "full-of-rainwater", "outlet-blocks-on-the-way" -> Text.words(
+                    "as for the check that is named");
             default -> Fix.part(finding, limits);
         };
     }

@@ -11,6 +11,7 @@ import tipwright.analysis.CaseResult;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Pose;
+import tipwright.analysis.Row;
 import tipwright.check.actuator.HoldCheck;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
@@ -56,7 +57,8 @@ final class WhatIfUpset {
                 Site site = analysis.design().site();
                 if (side != 0 && site.anyWay() > 0) {
                     Site lower = site.leaning(site.grade(), side * Math.max(site.anyWay(), side * site.crossSlope()));
-                    Analysis there = Analyser.analyse(WhatIfWheel.coarse(analysis.design().withSite(lower)));
+                    Analysis there = Analyser.analyse(
+                            WhatIfWheel.coarse(analysis.design().withSite(lower)));
                     for (CaseResult same : Analyser.upsets(there)) {
                         if (same.name().equals(load.name())) {
                             found.addAll(upset.under(there, same));
@@ -89,14 +91,7 @@ final class WhatIfUpset {
             }
         }
         return new Analysis(
-                all.design(),
-                all.mechanism(),
-                kept,
-                List.of(),
-                all.emptying(),
-                all.stop(),
-                all.warnings(),
-                all.wind());
+                all.design(), all.mechanism(), kept, List.of(), all.emptying(), all.stop(), all.warnings(), all.wind());
     }
 
     /** +1 or -1 for cake that sticks along a side. */
@@ -108,7 +103,7 @@ final class WhatIfUpset {
         Analysis only = new Analysis(
                 analysis.design(),
                 analysis.mechanism(),
-                analysis.poses(),
+                load.rows().stream().map(Row::pose).toList(),
                 List.of(load),
                 analysis.emptying(),
                 analysis.stop(),

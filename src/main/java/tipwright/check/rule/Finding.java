@@ -65,8 +65,7 @@ public record Finding(
     public Finding under(String condition) {
         String load = worst.loadCase() == null ? condition : worst.loadCase() + ", " + condition;
         Extreme there = new Extreme(worst.value(), worst.tilt(), load, worst.direction());
-        return new Finding(
-                id, title, demand, capacity, factor, kind, sense, utilisation, there, verdict, source, note);
+        return new Finding(id, title, demand, capacity, factor, kind, sense, utilisation, there, verdict, source, note);
     }
 
     /** Whether the utilisation is demand over allowed capacity; some rules go another way. */

@@ -14,8 +14,8 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
-import tipwright.design.Limits;
 import tipwright.design.Design;
+import tipwright.design.Limits;
 import tipwright.design.tank.Door;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Plane;
@@ -70,9 +70,8 @@ public final class DoorCheck implements Check {
         if (analysis.design().tank().openings().stream().allMatch(o -> o.door() == null)) {
             return List.of(make.missing("", "tank.openings.door missing: no door is described"));
         }
-        List<CaseResult> shut = analysis.cases().stream()
-                .filter(DoorCheck::pressesOnAShutDoor)
-                .toList();
+        List<CaseResult> shut =
+                analysis.cases().stream().filter(DoorCheck::pressesOnAShutDoor).toList();
         if (shut.isEmpty()) {
             return List.of(make.missing("", "every load case with the outlet shut is left out by the design"));
         }
@@ -91,7 +90,7 @@ public final class DoorCheck implements Check {
     }
 
     /** Liquid that has nowhere to go: held, under it settled solids or not, or rainwater. */
-    private static boolean pressesOnAShutDoor(CaseResult load) {
+    static boolean pressesOnAShutDoor(CaseResult load) {
         return !load.name().equals("draining")
                 && load.rows().stream().anyMatch(r -> {
                     Fill fill = r.load().fill();
@@ -151,9 +150,7 @@ public final class DoorCheck implements Check {
             Vec3 moment = middle.times(outward);
             double held = latchForce(door, normal, new DoorLoad(outward, moment));
             double along = weight.minus(normal.times(weight.dot(normal))).norm();
-            return new double[] {
-                Math.abs(latch + held) / door.latches(), Math.hypot(hinge + outward - held, along)
-            };
+            return new double[] {Math.abs(latch + held) / door.latches(), Math.hypot(hinge + outward - held, along)};
         }
 
         private DoorLoad load(Row row) {
@@ -166,7 +163,11 @@ public final class DoorCheck implements Check {
             return bed == null
                     ? DoorLoad.of(outline, fill.surface(), design.slurry().mixtureDensity() * Gravity.G)
                     : DoorLoad.layered(
-                            outline, fill.surface(), bed, liquid, design.slurry().cakeDensity() * Gravity.G);
+                            outline,
+                            fill.surface(),
+                            bed,
+                            liquid,
+                            design.slurry().cakeDensity() * Gravity.G);
         }
     }
 

@@ -54,8 +54,7 @@ final class AnyWayRound {
         double over(Footprint.Edge edge, Pose pose);
     }
 
-    static AnyWayRound of(
-            Analysis analysis, Footprint footprint, @Nullable Vehicle vehicle, double factor, Blow blow) {
+    static AnyWayRound of(Analysis analysis, Footprint footprint, @Nullable Vehicle vehicle, double factor, Blow blow) {
         AnyWayRound round = new AnyWayRound(footprint, factor, blow);
         List<Stand> all = round.stands(analysis, vehicle);
         double worst = all.stream().mapToDouble(Stand::share).max().orElse(0);
@@ -78,8 +77,13 @@ final class AnyWayRound {
             for (CaseResult result : analysis.cases()) {
                 for (Row row : looked(result.rows(), edge, r -> masses(unit, r.load(), r.pose(), vehicle))) {
                     List<Footprint.Mass> own = masses(unit, row.load(), row.pose(), vehicle);
-                    all.add(stand(edge, row.pose(), result.name(), own, up -> masses(
-                            unit, leaning.at(result.load(), row.load(), row.tilt(), up), row.pose(), vehicle)));
+                    all.add(stand(
+                            edge,
+                            row.pose(),
+                            result.name(),
+                            own,
+                            up -> masses(
+                                    unit, leaning.at(result.load(), row.load(), row.tilt(), up), row.pose(), vehicle)));
                 }
             }
             Footprint.Mass stuck = unit.stuck();
@@ -157,7 +161,9 @@ final class AnyWayRound {
                 worst = row;
             }
             boolean last = i == rows.size() - 1;
-            if (looked.isEmpty() || last || row.tilt() - looked.get(looked.size() - 1).tilt() > EVERY - CLOSE) {
+            if (looked.isEmpty()
+                    || last
+                    || row.tilt() - looked.get(looked.size() - 1).tilt() > EVERY - CLOSE) {
                 looked.add(row);
             }
         }

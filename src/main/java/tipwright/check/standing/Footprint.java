@@ -133,7 +133,8 @@ public final class Footprint {
     /** Unit vector against gravity on ground that slopes straight down over an edge; slope in rad. */
     static Vec3 up(Edge edge, double slope) {
         double s = -Math.sin(slope);
-        return new Vec3(s * edge.outward().x(), Math.cos(slope), s * edge.outward().y());
+        return new Vec3(
+                s * edge.outward().x(), Math.cos(slope), s * edge.outward().y());
     }
 
     /** The corners that the others are inside of, counter-clockwise in the plane of the first and second coordinate. */

@@ -19,7 +19,14 @@ class LayeredDoorTest {
             List.of(new Vec3(0, 0, 0), new Vec3(0, 0, 1), new Vec3(0, 1, 1), new Vec3(0, 1, 0));
 
     @ParameterizedTest
-    @CsvSource({"0.8, 0.3, 0, 0", "0.8, 0.3, 20, 0", "0.5, 0.6, 35, 0", "0.9, 0.4, -30, 15", "0.2, 0.7, 10, -20", "2, 1.5, 5, 0"})
+    @CsvSource({
+        "0.8, 0.3, 0, 0",
+        "0.8, 0.3, 20, 0",
+        "0.5, 0.6, 35, 0",
+        "0.9, 0.4, -30, 15",
+        "0.2, 0.7, 10, -20",
+        "2, 1.5, 5, 0"
+    })
     void everyPointBearsWhatIsStraightAboveIt(double level, double bed, double lean, double aside) {
         Vec3 normal = new Vec3(Math.sin(Math.toRadians(lean)), 1, Math.sin(Math.toRadians(aside))).unit();
         Plane surface = new Plane(new Vec3(0, 1, 0), level);
