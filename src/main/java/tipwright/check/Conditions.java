@@ -88,7 +88,8 @@ final class Conditions {
     }
 
     private static List<Finding> run(List<Check> rules, Analysis analysis) {
-        return rules.stream().flatMap(c -> c.run(analysis).stream()).toList();
+        Analysis worn = Worn.of(analysis);
+        return rules.stream().flatMap(c -> c.run(worn).stream()).toList();
     }
 
     /** What needs the dump in time, in the wind that blows along it too. */

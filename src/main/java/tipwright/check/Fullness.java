@@ -182,7 +182,8 @@ final class Fullness {
 
     /** What the checks that need the dump in time find. */
     static List<Finding> timed(Analysis analysis, Timing timing) {
-        return TIMED.stream().flatMap(c -> c.run(analysis, timing).stream()).toList();
+        Analysis worn = Worn.of(analysis);
+        return TIMED.stream().flatMap(c -> c.run(worn, timing).stream()).toList();
     }
 
     private static List<Finding> counted(List<Finding> findings, Set<String> always) {

@@ -53,13 +53,13 @@ public final class MachineParts {
         int body = analysis.mechanism().tank();
         all.add(new MachinePart(PartKind.TANK, "tank", body, Basis.GIVEN, tank(design.tank())));
         for (Attached part : design.tank().attached()) {
-            if (!part.outline().isEmpty()) {
+            for (Attached.Side side : part.sides()) {
                 all.add(new MachinePart(
                         PartKind.ATTACHED,
                         part.name(),
                         body,
                         Basis.GIVEN,
-                        Form.Drawn.of(part.outline(), ZRange.of(part.z()))));
+                        Form.Drawn.of(side.outline(), ZRange.of(side.z()))));
             }
         }
     }
@@ -156,7 +156,7 @@ public final class MachineParts {
         all.add(new MachinePart(kind, part.name(), 0, Basis.GIVEN, Form.Drawn.of(part.outline(), ZRange.of(part.z()))));
     }
 
-    /** Whether a design says of anything that could be run into. */
+    /** Whether the design lists anything the moving parts could hit. */
     public static boolean any(Design design) {
         Frame frame = design.frame();
         return (frame != null && !frame.members().isEmpty())

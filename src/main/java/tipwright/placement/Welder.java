@@ -13,7 +13,7 @@ import tipwright.design.Design;
 import tipwright.design.tank.Slurry;
 import tipwright.geometry.Bisection;
 
-/** Works out what welds that are off do. Mutable inside: owned by one caller. */
+/** Tolerance analysis: the effect of mounts that are off their place. Mutable inside: owned by one caller. */
 public final class Welder {
     /** Runs of the Monte Carlo when nobody asks for another number: the chance is then good to about 1 %. */
     private static final int USUAL_RUNS = 2000;

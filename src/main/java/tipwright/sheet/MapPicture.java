@@ -73,7 +73,7 @@ public final class MapPicture {
                 3.2,
                 -1,
                 other + " at " + Lengths.point(map.other(), units) + ", pivot at " + Lengths.point(map.pivot(), units)
-                        + "; hatched: does not fit; gaps are for the full check",
+                        + "; hatched: does not work. This map ignores clearances; run check for those.",
                 Ink.QUIET);
         return board.on(title, new Vec2(-LEFT, Math.min(-BELOW, top - h - BELOW)), new Vec2(w + 8 + LEGEND, top + TOP));
     }

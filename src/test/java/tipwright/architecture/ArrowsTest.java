@@ -38,6 +38,7 @@ class ArrowsTest {
         table.put("fluid", List.of());
         table.put("linkage", List.of("geometry"));
         table.put("design", List.of("quantity", "geometry", "linkage"));
+        table.put("interview", List.of("quantity", "geometry", "design"));
         table.put("strength", List.of("design", "geometry"));
         table.put("load", List.of("design", "geometry"));
         table.put("analysis", List.of("design", "load", "linkage", "geometry"));

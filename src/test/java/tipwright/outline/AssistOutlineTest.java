@@ -72,7 +72,7 @@ class AssistOutlineTest {
                 .isLessThan(1e-12);
     }
 
-    /** The sheet to weld from tells where each end goes: the numbers of the design file. */
+    /** The weld sheet tells where each end goes: the numbers of the design file. */
     @Test
     void sheetListsTheEndsOfTheSprings() throws CannotComputeException {
         List<String> words = WeldSheet.pages(read("twin-rams"), UnitSystem.METRIC, Paper.A4).get(0).marks().stream()

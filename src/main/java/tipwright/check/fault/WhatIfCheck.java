@@ -34,22 +34,41 @@ public final class WhatIfCheck implements Check {
 
     @Override
     public String title() {
-        return "What if";
+        return "If something goes wrong: load";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : switch (part) {
+            case "burst hose" -> "Hose bursts: sinking speed";
+            case "lost power" -> "Power lost: holding the tank";
+            case "load let go at once" -> "Whole load drops out at once: recoil";
+            case "wheel sinks" -> "Wheel sinks: worst check then";
+            case "one carries all" -> "One actuator carries everything: force";
+            case "one runs ahead" -> "One actuator gets ahead of the other: force";
+            default -> "One actuator carries everything: " + part.replace(" when one carries all", "");
+        };
     }
 
     @Override
     public String rule() {
         return "A hose bursts: a lock valve holds the load, or it sinks no faster than allowed. Power is lost: the actuator"
-                + " holds. The load lets go at once: the actuator bears the recoil. A wheel sinks: every check is made anew"
-                + " on the slope that follows. The slurry is frozen solid, rain has filled the tank, the outlet blocks on the way,"
-                + " or half of the cake stays stuck along one side: every check of the load is made anew; an actuator that is too"
-                + " weak but holds it is close. Of several actuators one carries all, or one runs ahead: it bears that.";
+                + " holds. The load lets go at once: the actuator bears the recoil. A wheel sinks: every check is made again"
+                + " on the slope that follows. The tank is held fast: what bears the actuator stands its hardest push and pull"
+                + " without yielding. A spring that helps breaks, or gas springs are cold and have lost gas: every check is made"
+                + " again without it. The slurry is frozen solid, rain has filled the tank, the outlet blocks on the way, or half of"
+                + " the cake stays stuck along one side: every check of the load is made again; an actuator that is too weak but"
+                + " holds it is close. With several actuators, one takes the whole load, or gets ahead of the others: it must"
+                + " stay within its rating.";
     }
 
     @Override
     public String formula() {
         return "burst: v = Cd a sqrt(2 p / rho) / A, sinking at v F / W; let go: F = 2 F_empty - F_loaded; wheel:"
-                + " slope = atan(drop / track); ahead by s: F/n + k s / r^2 with r = dL/dtilt and twist stiffness k";
+                + " slope = atan(drop / track); jam: F = relief x area, or where the motor stalls;"
+                + " ahead by s: F/n + k s / r^2 with r = dL/dtilt and twist stiffness k";
     }
 
     @Override
@@ -60,7 +79,14 @@ public final class WhatIfCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.NEEDS_TIME);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.NEEDS_TIME, Trait.ABOUT_FAULT);
+    }
+
+    @Override
+    public Text says(Finding finding) {
+        Text numbers = finding.byWords();
+        Text note = finding.note();
+        return Text.words(finding.title() + ": ").plus(numbers).plus(note.isEmpty() ? "" : "; ").plus(note);
     }
 
     @Override
@@ -68,9 +94,11 @@ public final class WhatIfCheck implements Check {
         return switch (finding.id().substring(finding.id().indexOf('/') + 1)) {
             case "lost-power", "load-let-go-at-once" -> Fix.of(
                     "an actuator that holds more{}, or " + Fix.ARM, finding, limits);
-            case "burst-hose" -> Text.words("a lock valve screwed to the cylinder, or a narrower way out of it");
-            case "wheel-sinks", "frozen-solid", "full-of-rainwater", "outlet-blocks-on-the-way" -> Text.words(
-                    "as for the check that is named");
+            case "one-carries-all", "one-runs-ahead" -> Fix.of(
+                    "stronger actuators{}, or less in the tank", finding, limits);
+            case "burst-hose" -> Text.words("a lock valve on the cylinder port, or a restrictor in it");
+            case "jam" -> Text.words("a lower relief setting, or a stronger part where it is worst");
+            case "wheel-sinks", "frozen-solid", "full-of-rainwater", "outlet-blocks-on-the-way" -> Text.words("same as under the check that is named");
             default -> Fix.part(finding, limits);
         };
     }
@@ -87,6 +115,8 @@ public final class WhatIfCheck implements Check {
         all.add(WhatIfLetGo.find(make, analysis));
         all.add(WhatIfWheel.find(make, analysis, rules));
         all.addAll(WhatIfUpset.find(make, analysis, rules));
+        all.addAll(WhatIfJam.find(make, analysis, rules));
+        all.addAll(WhatIfHelper.find(make, analysis, rules));
         all.addAll(WhatIfShare.find(make, analysis, rules));
         return all;
     }

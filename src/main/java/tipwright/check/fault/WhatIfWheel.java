@@ -19,7 +19,7 @@ import tipwright.design.around.WhatIf;
 import tipwright.design.drive.TiltRange;
 import tipwright.quantity.Kind;
 
-/** A wheel sinks: every check is made anew on the slope that follows, to each side and to each end. */
+/** A wheel sinks: every check is made again on the slope that follows, to each side and to each end. */
 final class WhatIfWheel {
     private static final String PART = "wheel sinks";
     private static final double COARSEST = Math.toRadians(5);

@@ -30,7 +30,7 @@ final class WorstOfAll {
                 .map(Finding::title)
                 .distinct()
                 .toList();
-        String note = "worst there: " + worst.title();
+        String note = "closest to failing then: " + worst.title();
         if (!others.isEmpty()) {
             String named = others.stream().limit(NAMED).collect(Collectors.joining(", "));
             int more = others.size() - Math.min(NAMED, others.size());

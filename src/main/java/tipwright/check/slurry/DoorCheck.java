@@ -13,6 +13,7 @@ import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.design.Design;
 import tipwright.design.Limits;
@@ -34,7 +35,14 @@ public final class DoorCheck implements Check {
 
     @Override
     public String title() {
-        return "Door";
+        return "Door: load on latch and hinge";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : Titles.first(part) + ": load";
     }
 
     @Override

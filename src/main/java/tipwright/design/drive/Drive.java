@@ -79,7 +79,7 @@ public sealed interface Drive permits Straight, BellCrank, FourBar, Knuckle, Sli
 
     /** How a section 'mounts:' gives the zones of such a drive, for messages. */
     default String zonesByExample() {
-        return "'places:', a zone for each pin that may move, see the shipped design crank-cart";
+        return "'places:', a zone for each pin that may move, see the example crank-cart";
     }
 
     /** The key of the file that tells where a slide's carriage is. */

@@ -64,6 +64,6 @@ public record Straight(
 
     @Override
     public String zonesByExample() {
-        return "'frame-pin:' and 'tank-pin:' zones, see the shipped design silt-trailer";
+        return "'frame-pin:' and 'tank-pin:' zones, see the example silt-trailer";
     }
 }
