@@ -42,14 +42,21 @@ public final class WhatIfCheck implements Check {
         return part.isEmpty()
                 ? title()
                 : switch (part) {
-            case "burst hose" -> "Hose bursts: sinking speed";
-            case "lost power" -> "Power lost: holding the tank";
-            case "load let go at once" -> "Whole load drops out at once: recoil";
-            case "wheel sinks" -> "Wheel sinks: worst check then";
-            case "one carries all" -> "One actuator carries everything: force";
-            case "one runs ahead" -> "One actuator gets ahead of the other: force";
-            default -> "One actuator carries everything: " + part.replace(" when one carries all", "");
-        };
+                    case "burst hose" -> "Hose bursts: sinking speed";
+                    case "lost power" -> "Power lost: holding the tank";
+                    case "load let go at once" -> "Whole load drops out at once: recoil";
+                    case "wheel sinks" -> "Wheel sinks: worst check then";
+                    case "one carries all" -> "One actuator carries everything: force";
+                    case "one runs ahead" -> "One actuator gets ahead of the other: force";
+                    case "jam" -> "Held fast: worst part";
+                    case "frozen solid" -> "Frozen solid: worst check then";
+                    case "full of rainwater" -> "Full of rainwater: worst check then";
+                    case "outlet blocks on the way" -> "Outlet blocks on the way: worst check then";
+                    case "cake stuck along the +z side" -> "Half the cake stuck, +z side: worst check then";
+                    case "cake stuck along the -z side" -> "Half the cake stuck, -z side: worst check then";
+                    case "upset loads" -> "Loads if something goes wrong";
+                    default -> "One actuator carries everything: " + part.replace(" when one carries all", "");
+                };
     }
 
     @Override
@@ -86,7 +93,10 @@ public final class WhatIfCheck implements Check {
     public Text says(Finding finding) {
         Text numbers = finding.byWords();
         Text note = finding.note();
-        return Text.words(finding.title() + ": ").plus(numbers).plus(note.isEmpty() ? "" : "; ").plus(note);
+        return Text.words(finding.title() + ": ")
+                .plus(numbers)
+                .plus(note.isEmpty() ? "" : "; ")
+                .plus(note);
     }
 
     @Override
@@ -98,7 +108,8 @@ public final class WhatIfCheck implements Check {
                     "stronger actuators{}, or less in the tank", finding, limits);
             case "burst-hose" -> Text.words("a lock valve on the cylinder port, or a restrictor in it");
             case "jam" -> Text.words("a lower relief setting, or a stronger part where it is worst");
-            case "wheel-sinks", "frozen-solid", "full-of-rainwater", "outlet-blocks-on-the-way" -> Text.words("same as under the check that is named");
+            case "wheel-sinks", "frozen-solid", "full-of-rainwater", "outlet-blocks-on-the-way" -> Text.words(
+                    "same as under the check that is named");
             default -> Fix.part(finding, limits);
         };
     }

@@ -81,7 +81,9 @@ final class WhatIfJam {
     /** Whether a finding is about a part that bears the actuator's force and nothing else. */
     private static boolean inTheWay(Finding f) {
         String id = f.id();
-        return !id.startsWith("bearing") && !id.startsWith("bush") && !id.startsWith("shaft")
+        return !id.startsWith("bearing")
+                && !id.startsWith("bush")
+                && !id.startsWith("shaft")
                 && (!id.startsWith("pin/") || PINS.contains(id.substring(4)));
     }
 
