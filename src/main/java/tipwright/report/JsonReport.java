@@ -65,12 +65,10 @@ public final class JsonReport {
         json.number("used", sure.used());
         json.number("standard_deviation", sure.spread());
         json.each("influences", sure.influences(), influence -> {
-            json.start();
             json.text("value", influence.value().path());
             json.text("written", influence.value().said());
             json.number("standard_doubt_si", influence.value().doubt());
             json.number("change_by_one_standard_doubt", influence.change());
-            json.end();
         });
         json.end();
     }
@@ -171,6 +169,11 @@ public final class JsonReport {
         json.number("level_mm", most.level() * MM);
         json.number("density_when_full_kg_m3", most.densityWhenFull());
         json.text("limit", most.limit());
+        json.each("bands", most.bands(), band -> {
+            json.number("from_percent", band.from() * 100);
+            json.number("to_percent", band.to() * 100);
+            json.text("limit", band.limit());
+        });
         json.missing("filled to the rim it fails even with plain water");
         json.end();
     }

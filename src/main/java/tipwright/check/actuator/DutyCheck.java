@@ -34,9 +34,7 @@ public final class DutyCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty()
-                ? title()
-                : "Actuator: heat in one dump";
+        return part.isEmpty() ? title() : "Actuator: heat in one dump";
     }
 
     @Override
@@ -61,7 +59,7 @@ public final class DutyCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.OVER_ALL_TILTS);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.OVER_ALL_TILTS, Trait.BETTER_IN_TIME);
     }
 
     @Override

@@ -42,6 +42,11 @@ public record Opening(
         POLYGON
     }
 
+    /** The rim of a tank that is drawn open, m, stowed. */
+    static Opening mouth(List<Vec3> rim) {
+        return new Opening("mouth", Rim.POLYGON, null, null, null, rim, null, null, 0, null, new Outflow(SHARP, 1));
+    }
+
     /** Straight out of an open side. */
     static Vec3 out(Tank.Open side) {
         return side == Tank.Open.TOP ? new Vec3(0, 1, 0) : new Vec3(1, 0, 0);

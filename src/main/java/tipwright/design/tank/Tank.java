@@ -58,8 +58,14 @@ public record Tank(
         FRONT
     }
 
-    /** Takes the wall off sizes that are outside, and away from the open side. */
+    /**
+     * Takes the wall off sizes that are outside, and away from the open side; the mouth of an open drawing is the opening where none
+     * is given.
+     */
     public Tank {
+        if (openings.isEmpty() && !interior.mouth().isEmpty()) {
+            openings = List.of(Opening.mouth(interior.mouth()));
+        }
         double thickness = thickness(wall, mass);
         boolean outside = sizes == Sizes.OUTSIDE;
         if (!Double.isNaN(thickness) && (outside || interior.needsWall())) {
