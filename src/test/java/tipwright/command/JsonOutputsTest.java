@@ -45,7 +45,7 @@ class JsonOutputsTest {
             own += a.get("own").asBoolean() ? 1 : 0;
             if (a.get("own").asBoolean()) {
                 assertThat(a.get("name").asText()).isEqualTo("mid-12-long");
-                assertThat(a.get("verdict").asText()).isEqualTo("pass");
+                assertThat(a.get("verdict").asText()).isIn("pass", "close");
             }
             if (a.get("verdict").asText().equals("pass")) {
                 assertThat(a.get("voltage_v").asDouble()).isEqualTo(12);
