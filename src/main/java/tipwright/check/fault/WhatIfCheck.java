@@ -42,14 +42,14 @@ public final class WhatIfCheck implements Check {
         return "A hose bursts: a lock valve holds the load, or it sinks no faster than allowed. Power is lost: the actuator"
                 + " holds. The load lets go at once: the actuator bears the recoil. A wheel sinks: every check is made anew"
                 + " on the slope that follows. The tank is held fast: what bears the actuator stands its"
-                + " hardest push and pull without yielding. A spring that helps breaks, or gas springs are cold and have lost gas: every check is"
+                + " hardest push and pull without yielding, and so it does when a valve shuts at once on the way down. A spring that helps breaks, or gas springs are cold and have lost gas: every check is"
                 + " made anew without it. Of several actuators one carries all, or one runs ahead: it bears that.";
     }
 
     @Override
     public String formula() {
         return "burst: v = Cd a sqrt(2 p / rho) / A, sinking at v F / W; let go: F = 2 F_empty - F_loaded; wheel:"
-                + " slope = atan(drop / track); jam: F = relief x area, or where the motor stalls;"
+                + " slope = atan(drop / track); jam: F = relief x area, or where the motor stalls; valve shuts: F + v sqrt(k m);"
                 + " ahead by s: F/n + k s / r^2 with r = dL/dtilt and twist stiffness k";
     }
 
@@ -71,6 +71,8 @@ public final class WhatIfCheck implements Check {
                     "an actuator that holds more{}, or " + Fix.ARM, finding, limits);
             case "burst-hose" -> Text.words("a lock valve screwed to the cylinder, or a narrower way out of it");
             case "jam" -> Text.words("a lower relief setting, or a stronger part where it is worst");
+            case "valve-shuts-on-the-way-down" -> Text.words(
+                    "a smaller orifice or a throttle, so that it comes down more slowly, or a stronger part where it is worst");
             case "wheel-sinks" -> Text.words("as for the check that is named");
             default -> Fix.part(finding, limits);
         };
@@ -88,6 +90,7 @@ public final class WhatIfCheck implements Check {
         all.add(WhatIfLetGo.find(make, analysis));
         all.add(WhatIfWheel.find(make, analysis, rules));
         all.addAll(WhatIfJam.find(make, analysis, rules));
+        all.addAll(WhatIfShut.find(make, analysis, timing, rules));
         all.addAll(WhatIfHelper.find(make, analysis, rules));
         all.addAll(WhatIfShare.find(make, analysis, rules));
         return all;
