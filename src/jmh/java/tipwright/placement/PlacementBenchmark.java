@@ -19,12 +19,16 @@ import org.openjdk.jmh.annotations.Warmup;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.ClosedFormAnalyser;
+import tipwright.analysis.FrictionRadii;
 import tipwright.design.Design;
+import tipwright.design.drive.Straight;
 import tipwright.design.drive.TiltRange;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
 import tipwright.design.tank.Cases;
 import tipwright.geometry.Vec2;
+import tipwright.load.LoadTable;
 
 /**
  * Full-range candidates a second: 110 degrees in steps of 1, five load cases, friction both ways; length, arm, push, pull and both
@@ -43,8 +47,8 @@ public class PlacementBenchmark {
     private Design design;
     private Kernel kernel;
     private Lanes lanes;
-    private Detail detail;
-    private Housing housing;
+    private PlainLoop plain;
+    private LoadTable table;
     private Vec2[] frames;
     private Vec2 tank;
     private int next;
@@ -55,14 +59,14 @@ public class PlacementBenchmark {
                 .design()
                 .withTilt(new TiltRange(0, Math.toRadians(110), Math.toRadians(1)))
                 .withCases(new Cases(List.of("heel"), List.of()));
-        TiltLoads loads = TiltLoads.of(design);
-        double[] radii =
-                TiltLoads.pinRadii(design, design.drive().actuators().get(0).actuator());
+        table = Analyser.loads(design);
+        TiltLoads loads = TiltLoads.of(design, table);
+        FrictionRadii friction = FrictionRadii.of(design);
+        double[] radii = {friction.framePin(), friction.rodPin()};
         kernel = new Kernel(loads, radii);
-        detail = new Detail(loads, radii);
-        housing = new Housing(design);
+        plain = new PlainLoop(loads, radii);
         lanes = new Lanes();
-        tank = TiltLoads.straight(design).tankPin();
+        tank = ((Straight) design.drive()).tankPin();
         frames = new Vec2[Lanes.SIZE];
         SplittableRandom random = new SplittableRandom(4);
         for (int j = 0; j < frames.length; j++) {
@@ -97,13 +101,32 @@ public class PlacementBenchmark {
     @Benchmark
     public double plainScalarLoop() {
         next = (next + 1) % frames.length;
-        detail.run(frames[next], tank, housing);
-        return detail.rest + detail.bearing[0];
+        plain.run(frames[next], tank);
+        return plain.rest + plain.bearing[0];
     }
 
     @Benchmark
     public Analysis generalSolver() throws CannotComputeException {
+        return Analyser.analyse(moved());
+    }
+
+    @Benchmark
+    public Analysis generalSolverLoadsGiven() throws CannotComputeException {
+        return Analyser.analyse(moved(), table);
+    }
+
+    @Benchmark
+    public Analysis closedFormLoadsGiven() throws CannotComputeException {
+        return ClosedFormAnalyser.analyse(moved(), table);
+    }
+
+    @Benchmark
+    public double judgedByTheChecks() throws CannotComputeException {
+        return Judgement.of(ClosedFormAnalyser.analyse(moved(), table)).utilisation();
+    }
+
+    private Design moved() {
         next = (next + 1) % frames.length;
-        return Analyser.analyse(design.withDrive(TiltLoads.straight(design).movedTo(frames[next], tank)));
+        return design.withDrive(((Straight) design.drive()).movedTo(frames[next], tank));
     }
 }

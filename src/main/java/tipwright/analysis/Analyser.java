@@ -75,6 +75,27 @@ public final class Analyser {
         return analyse(design, loads.tilts(), false, tilts -> loads);
     }
 
+    /**
+     * The loads of a design's tank at the tilts that its contents ask for.
+     *
+     * @throws CannotComputeException when what is in the tank cannot be told
+     */
+    public static LoadTable loads(Design design) throws CannotComputeException {
+        try {
+            return LoadTable.of(design, TiltGrid.of(design));
+        } catch (NotConvergedException lost) {
+            throw CannotComputeException.of(design, lost);
+        }
+    }
+
+    /**
+     * Whether something about the mechanism changes at once between the tilts of an analysis; {@link #analyse(Design)} then looks at
+     * both sides of that too.
+     */
+    public static boolean changes(Analysis analysis) {
+        return Changes.any(analysis);
+    }
+
     private static Analysis analyse(Design design, double[] grid, boolean refine, Function<double[], LoadTable> loads)
             throws CannotComputeException {
         try {
@@ -182,7 +203,7 @@ public final class Analyser {
         return rows;
     }
 
-    private static Pose pose(Posture p, Mechanism mechanism) {
+    static Pose pose(Posture p, Mechanism mechanism) {
         double swing =
                 Math.atan2(p.onB().y() - p.onA().y(), p.onB().x() - p.onA().x());
         List<Placement> bodies = new ArrayList<>(mechanism.bodies().size());

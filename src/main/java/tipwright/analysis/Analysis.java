@@ -31,4 +31,9 @@ public record Analysis(
         cases = List.copyOf(cases);
         warnings = List.copyOf(warnings);
     }
+
+    /** The same with other load cases, or with some of their rows. */
+    public Analysis with(List<CaseResult> others) {
+        return new Analysis(design, mechanism, poses, others, emptying, stop, warnings);
+    }
 }

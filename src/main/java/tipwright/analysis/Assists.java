@@ -77,7 +77,7 @@ final class Assists {
         double rate = posture.velocity(b, to.at())
                 .minus(posture.velocity(a, from.at()))
                 .dot(u);
-        double brake = Math.signum(rate) * JointFriction.braking(spring.friction(), sense);
+        double brake = Math.signum(rate) * FrictionRadii.braking(spring.friction(), sense);
         Vec2 push = u.times(spring.push(line.norm()) - brake);
         loads.add(new Load(b, at(to.at(), spring.z()), at(push, 0), 0));
         loads.add(new Load(a, at(from.at(), spring.z()), at(push.times(-1), 0), 0));

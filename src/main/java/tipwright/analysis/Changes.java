@@ -53,6 +53,42 @@ final class Changes {
         return changes.found.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
+    /** Whether there are any between the tilts of an analysis. */
+    static boolean any(Analysis analysis) {
+        for (double length : lengths(analysis.design())) {
+            if (crossed(analysis.poses(), p -> p.length() - length)) {
+                return true;
+            }
+        }
+        List<String> bodies = analysis.mechanism().bodies();
+        for (Assist assist : analysis.design().assists()) {
+            if (assist instanceof ExtensionSpring spring) {
+                int a = bodies.indexOf(spring.from().body());
+                int b = bodies.indexOf(spring.to().body());
+                ToDoubleFunction<Pose> slack = p -> p.bodies()
+                                .get(b)
+                                .place(spring.to().at())
+                                .minus(p.bodies().get(a).place(spring.from().at()))
+                                .norm()
+                        - spring.free();
+                if (crossed(analysis.poses(), slack)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean crossed(List<Pose> poses, ToDoubleFunction<Pose> value) {
+        boolean before = value.applyAsDouble(poses.get(0)) < 0;
+        for (Pose pose : poses) {
+            if (value.applyAsDouble(pose) < 0 != before) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private static Vec2 place(Posture posture, int body, Anchor anchor) {
         return posture.place(body, anchor.at());
     }

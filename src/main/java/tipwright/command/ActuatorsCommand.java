@@ -30,7 +30,7 @@ import tipwright.report.Style;
 @Command(
         name = "actuators",
         description = {
-            "Tries every actuator of the parts files in a design, with the pins where they are: which of them will do?",
+            "Tries every actuator in the parts files on your design, pins unmoved, and lists which pass.",
             "Parts files: those that the design names and those given with --parts, then the one that comes with the program."
         },
         footer = {"  tipwright actuators my-tank.yaml", "  tipwright actuators my-tank.yaml --parts my-parts.yaml"})

@@ -18,7 +18,7 @@ import tipwright.doubt.Doubter;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.Checked;
 
-/** Gets together what a document is made from; tells what is wrong with a design. */
+/** Collects the inputs of a document and reports problems in the design. */
 final class Filing {
     private final CommandLine line;
     private final Map<String, String> environment;

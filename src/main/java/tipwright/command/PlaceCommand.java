@@ -54,8 +54,8 @@ final class PlaceCommand implements Callable<Integer> {
     @Option(
             names = "--candidates",
             paramLabel = "NUMBER",
-            description = "About how many places of the pins are looked at."
-                    + " Left out: 2000000 of a straight drive, 20000 of another mechanism.")
+            description = "How many pin positions to try, roughly. Default: 2000000 for a straight drive,"
+                    + " 20000 for other linkages.")
     private @Nullable Long candidates;
 
     @Option(names = "--seed", paramLabel = "NUMBER", description = "Seed of the refinement: ${DEFAULT-VALUE}.")
@@ -64,7 +64,7 @@ final class PlaceCommand implements Callable<Integer> {
     @Option(
             names = "--threads",
             paramLabel = "NUMBER",
-            description = "How many threads search; the answer is the same with any. Left out: one a processor.")
+            description = "Number of processor cores to use. Default: all. The result does not depend on it.")
     private int threads = Runtime.getRuntime().availableProcessors();
 
     @Option(

@@ -32,8 +32,7 @@ import tipwright.sheet.Tornado;
 @Command(
         name = "tolerance",
         description = {
-            "Tells what happens when the mounts end up a little off: the worst corner, the chance of passing a limit, what"
-                    + " moves what, and the largest tolerance that keeps every limit."
+            "Tells what happens when the mounts end up a little off: worst case, chance of a failed check, which dimension matters most, how accurate you must be."
         },
         footer = {
             "  tipwright tolerance my-tank.yaml --by '3 mm'",
@@ -54,19 +53,19 @@ final class ToleranceCommand implements Callable<Integer> {
     @Option(
             names = "--by",
             paramLabel = "LENGTH",
-            description = "How far each place may be off, such as '3 mm'. Left out: mounts.wants.weld, or 5 mm.")
+            description = "How far each place may be off, such as '3 mm'. Default: mounts.wants.weld, or 5 mm.")
     private @Nullable String by;
 
     @Option(
             names = "--runs",
             paramLabel = "NUMBER",
-            description = "Runs of the Monte Carlo. Left out: 2000 for a straight drive, 300 for another.")
+            description = "How many random tries. Default: 2000 for a straight drive, 300 for other linkages.")
     private @Nullable Integer runs;
 
     @Option(names = "--seed", paramLabel = "NUMBER", description = "Seed of the runs: ${DEFAULT-VALUE}.")
     private long seed = 1;
 
-    @Option(names = "--plot", paramLabel = "FILE", description = "Draw what moves what to this file, .svg.")
+    @Option(names = "--plot", paramLabel = "FILE", description = "Save a bar chart of which dimension matters most (.svg).")
     private @Nullable Path plot;
 
     @Mixin

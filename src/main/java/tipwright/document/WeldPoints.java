@@ -4,14 +4,15 @@ package tipwright.document;
 import java.util.ArrayList;
 import java.util.List;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.JointPlan;
 import tipwright.analysis.Pose;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.drive.Drive;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.joint.Shaft;
 import tipwright.design.joint.Support;
 import tipwright.geometry.Vec2;
+import tipwright.linkage.Skeleton;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
@@ -71,25 +72,20 @@ final class WeldPoints {
 
     private List<Point> points() {
         List<Point> points = new ArrayList<>();
-        Shaft shaft = design.pivot().shaft();
-        points.add(new Point("P, pivot", design.pivot().at(), shaft == null ? "not given" : hole(shaft.diameter())));
-        Pose stowed = analysis.poses().get(0);
-        points.add(new Point(
-                "F, actuator at the frame",
-                stowed.framePin(),
-                hole(design.drive().framePinJoint())));
-        points.add(new Point(
-                "T, actuator at its moving end",
-                stowed.tankPin(),
-                hole(design.drive().tankPinJoint())));
-        for (JointPlan joint : analysis.mechanism().joints()) {
-            boolean known =
-                    points.stream().anyMatch(p -> p.at().minus(joint.at()).norm() < 1e-6);
-            if (!known) {
-                points.add(
-                        new Point(joint.name(), joint.at(), hole(design.drive().pinJoint(joint.name()))));
+        Drive drive = design.drive();
+        drive.places(design.pivot().at()).forEach((name, at) -> {
+            boolean known = points.stream().anyMatch(p -> p.at().minus(at).norm() < 1e-6);
+            if (name.equals(Skeleton.PIVOT)) {
+                Shaft shaft = design.pivot().shaft();
+                points.add(new Point("P, pivot", at, shaft == null ? "not given" : hole(shaft.diameter())));
+            } else if (name.equals(Drive.FRAME_PIN)) {
+                points.add(new Point("F, actuator at the frame", at, hole(drive.framePinJoint())));
+            } else if (name.equals(drive.rodPinName())) {
+                points.add(new Point("T, actuator at its moving end", at, hole(drive.tankPinJoint())));
+            } else if (!known) {
+                points.add(new Point(name, at, hole(drive.pinJoint(name))));
             }
-        }
+        });
         return points;
     }
 
@@ -132,7 +128,6 @@ final class WeldPoints {
         grid.to(page);
         page.line(
                 "p",
-                "Tack the parts, measure every distance of these tables again, work the tank through its tilt by hand while it"
-                        + " is empty, then weld.");
+                "Tack first. Measure every distance in these tables again. Move the empty tank through its tilt by hand. Then weld.");
     }
 }

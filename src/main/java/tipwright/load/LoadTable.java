@@ -2,7 +2,10 @@
 package tipwright.load;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 import tipwright.design.Design;
 import tipwright.design.tank.Cases;
 
@@ -78,6 +81,41 @@ public record LoadTable(double[] tilts, List<LoadCase> cases, Emptying emptying,
      * @param table its load cases
      */
     public record Filling(Design design, LoadTable table) {}
+
+    /**
+     * The same at some of its tilts.
+     *
+     * @param which their places among the tilts, rising
+     */
+    public LoadTable at(int[] which) {
+        double[] some = new double[which.length];
+        Arrays.setAll(some, i -> tilts[which[i]]);
+        return new LoadTable(
+                some, changed(c -> IntStream.of(which).mapToObj(c.states()::get).toList()), emptying, notes);
+    }
+
+    /**
+     * The same with a heavier empty tank, what it carries left as it is.
+     *
+     * @param share of the empty tank's weight that is added, where it is; negative: taken off
+     */
+    public LoadTable withHeavierTank(Design design, double share) {
+        EmptyTank empty = EmptyTank.of(design, new Contents(design).solid());
+        double more = share * empty.mass();
+        return new LoadTable(
+                tilts,
+                changed(c -> c.states().stream()
+                        .map(s -> s.plus(more, empty.centroid()))
+                        .toList()),
+                emptying,
+                notes);
+    }
+
+    private List<LoadCase> changed(Function<LoadCase, List<LoadState>> states) {
+        return cases.stream()
+                .map(c -> new LoadCase(c.name(), c.about(), c.normalTo(), states.apply(c), c.contents()))
+                .toList();
+    }
 
     private static List<LoadCase> cases(CaseMaker maker, CaseMaker.Normal normal) {
         List<LoadCase> all = new ArrayList<>(maker.wanted(normal.all()));

@@ -4,7 +4,6 @@ package tipwright.placement;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.drive.Drive;
 import tipwright.geometry.Vec2;
 
 /**
@@ -20,7 +19,7 @@ final class Best {
 
     private final int actuators;
     /** [actuator * aims + aim], best first. */
-    private final List<List<Spot>> lists = new ArrayList<>();
+    private final List<List<Candidate>> lists = new ArrayList<>();
 
     private long fitting;
 
@@ -54,39 +53,37 @@ final class Best {
     }
 
     /** The best of an actuator for an aim, best first. */
-    List<Spot> of(int actuator, Aim aim) {
+    List<Candidate> of(int actuator, Aim aim) {
         return lists.get(actuator * Aim.values().length + aim.index());
     }
 
-    /** Whether a candidate with these lower bounds could be among the few best at anything; pins in m. */
-    boolean mayImprove(int actuator, Vec2 frame, Vec2 tank, double utilisation, double force, double time) {
-        return better(of(actuator, Aim.UTILISATION), Aim.UTILISATION, frame, tank, utilisation)
-                || better(of(actuator, Aim.FORCE), Aim.FORCE, frame, tank, force * (1 + SAME))
-                || better(of(actuator, Aim.TIME), Aim.TIME, frame, tank, time);
+    /** Whether a candidate with these lower bounds could be among the few best at anything; places in m. */
+    boolean mayImprove(int actuator, List<Vec2> at, double utilisation, double force, double time) {
+        return better(of(actuator, Aim.UTILISATION), Aim.UTILISATION, at, utilisation)
+                || better(of(actuator, Aim.FORCE), Aim.FORCE, at, force * (1 + SAME))
+                || better(of(actuator, Aim.TIME), Aim.TIME, at, time);
     }
 
-    private static boolean better(List<Spot> list, Aim aim, Vec2 frame, Vec2 tank, double bound) {
+    private static boolean better(List<Candidate> list, Aim aim, List<Vec2> at, double bound) {
         if (list.size() == KEPT && bound >= list.get(KEPT - 1).cost(aim)) {
             return false;
         }
-        for (Spot old : list) {
-            boolean near = old.place(Drive.FRAME_PIN).minus(frame).norm() < APART
-                    && old.place(Drive.TANK_PIN).minus(tank).norm() < APART;
-            if (near && old.cost(aim) <= bound) {
+        for (Candidate old : list) {
+            if (old.near(at, APART) && old.cost(aim) <= bound) {
                 return false;
             }
         }
         return true;
     }
 
-    void offer(int actuator, Spot spot) {
+    void offer(int actuator, Candidate spot) {
         for (Aim aim : Aim.values()) {
             offer(of(actuator, aim), spot, aim);
         }
     }
 
-    private static void offer(List<Spot> list, Spot spot, Aim aim) {
-        for (Spot old : list) {
+    private static void offer(List<Candidate> list, Candidate spot, Aim aim) {
+        for (Candidate old : list) {
             if (old.near(spot, APART) && !spot.betterThan(old, aim)) {
                 return;
             }
@@ -107,7 +104,7 @@ final class Best {
         fitting += other.fitting;
         for (int a = 0; a < actuators; a++) {
             for (Aim aim : Aim.values()) {
-                for (Spot spot : other.of(a, aim)) {
+                for (Candidate spot : other.of(a, aim)) {
                     offer(of(a, aim), spot, aim);
                 }
             }
@@ -116,10 +113,10 @@ final class Best {
 
     /** The best over all actuators; null when nothing fits. */
     @Nullable
-    Spot of(Aim aim) {
-        Spot most = null;
+    Candidate of(Aim aim) {
+        Candidate most = null;
         for (int a = 0; a < actuators; a++) {
-            for (Spot spot : of(a, aim)) {
+            for (Candidate spot : of(a, aim)) {
                 most = most == null || spot.betterThan(most, aim) ? spot : most;
             }
         }

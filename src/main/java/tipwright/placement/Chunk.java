@@ -3,46 +3,30 @@ package tipwright.placement;
 
 import java.util.ArrayList;
 import java.util.List;
-import tipwright.design.drive.Drive;
 import tipwright.geometry.Vec2;
-import tipwright.linkage.Skeleton;
 
 /**
  * Looks at every frame pin for some tank pins. What it finds depends on nothing but those and the best that it starts from, so chunks
- * can be done in any order on any number of threads. Mutable: owned by one thread.
+ * can be done in any order on any number of threads. The lanes only turn down; what they leave is judged by the checks, at some tilts
+ * first. Mutable: owned by one thread.
  */
 final class Chunk {
-    private final Task task;
-    private final TiltLoads loads;
-    private final List<Judge> judges;
-    private final List<Kernel> kernels = new ArrayList<>();
-    private final List<Detail> details = new ArrayList<>();
+    /** Of the time that few tilts tell; that of all tilts is about the same. */
+    private static final double SOONER = 0.95;
+
+    private final GridScan scan;
+    private final GridScan.Pivot pivot;
     private final Lanes rough = new Lanes();
     private final Lanes kept = new Lanes();
-    private final double[] utilisations = new double[Judge.LIMITS];
     private final Best best;
+    private final double allowed;
     private int waiting;
-    private Vec2 tank = Vec2.ZERO;
 
-    Chunk(Task task, TiltLoads loads, Best best) {
-        this.task = task;
-        this.loads = loads;
-        judges = task.judgesFor(loads);
+    Chunk(GridScan scan, GridScan.Pivot pivot, Best best) {
+        this.scan = scan;
+        this.pivot = pivot;
         this.best = best;
-        for (int i = 0; i < judges.size(); i++) {
-            int same = sameAs(i);
-            kernels.add(same < i ? kernels.get(same) : new Kernel(loads, judges.get(i).pinRadii));
-            details.add(same < i ? details.get(same) : new Detail(loads, judges.get(i).pinRadii));
-        }
-    }
-
-    /** First actuator with the same friction in the pins: they share the closed form. */
-    private int sameAs(int i) {
-        int k = 0;
-        while (!java.util.Arrays.equals(judges.get(k).pinRadii, judges.get(i).pinRadii)) {
-            k++;
-        }
-        return k;
+        allowed = scan.task().wants().utilisation();
     }
 
     /** The best so far: what it started from and what was found. */
@@ -52,24 +36,23 @@ final class Chunk {
 
     /** Looks at a tank pin with all frame pins, m. */
     void run(Vec2 tankPin, List<Vec2> framePins) {
-        tank = tankPin;
-        Vec2 t = tankPin.minus(loads.pivot());
+        Vec2 t = tankPin.minus(pivot.at());
         waiting = 0;
         for (int from = 0; from < framePins.size(); from += Lanes.SIZE) {
             int n = Math.min(Lanes.SIZE, framePins.size() - from);
             for (int j = 0; j < n; j++) {
-                Vec2 f = framePins.get(from + j).minus(loads.pivot());
+                Vec2 f = framePins.get(from + j).minus(pivot.at());
                 rough.set(j, f.x(), f.y(), t.x(), t.y());
             }
-            kernels.get(0).shape(rough, n);
-            keep(n);
+            pivot.kernels().get(0).shape(rough, n);
+            keep(n, tankPin);
         }
-        flush();
+        flush(tankPin);
     }
 
     /** Keeps those whose lengths fit any actuator and whose arm is long enough. */
-    private void keep(int n) {
-        double sine = Math.sin(task.design().limits().transmissionFail());
+    private void keep(int n, Vec2 tank) {
+        double sine = Math.sin(scan.task().design().limits().transmissionFail()) * (1 - LaneBounds.SLACK);
         for (int j = 0; j < n; j++) {
             if (rough.arm[j] <= 0 || rough.arm[j] < sine * rough.reach(j) || !fits(j)) {
                 continue;
@@ -77,31 +60,29 @@ final class Chunk {
             kept.set(waiting, rough.frameX[j], rough.frameY[j], rough.tankX[j], rough.tankY[j]);
             waiting++;
             if (waiting == Lanes.SIZE) {
-                flush();
+                flush(tank);
             }
         }
     }
 
     private boolean fits(int j) {
-        double shortest = rough.shortest[j];
-        double longest = rough.longest[j];
-        for (Judge judge : judges) {
-            if (judge.fits(shortest, longest)) {
+        for (LaneBounds bounds : scan.bounds()) {
+            if (bounds.fits(rough.shortest[j], rough.longest[j])) {
                 return true;
             }
         }
         return false;
     }
 
-    private void flush() {
-        for (int i = 0; i < judges.size(); i++) {
-            if (sameAs(i) == i) {
-                kernels.get(i).run(kept, waiting);
+    private void flush(Vec2 tank) {
+        for (int i = 0; i < scan.bounds().size(); i++) {
+            if (scan.sameAs(i) == i) {
+                pivot.kernels().get(i).run(kept, waiting);
             }
-            for (int j = 0; waiting > j && sameAs(i) == i; j++) {
-                for (int k = i; k < judges.size(); k++) {
-                    if (sameAs(k) == i) {
-                        look(k, j);
+            for (int j = 0; waiting > j && scan.sameAs(i) == i; j++) {
+                for (int k = i; k < scan.bounds().size(); k++) {
+                    if (scan.sameAs(k) == i) {
+                        look(k, j, tank);
                     }
                 }
             }
@@ -109,41 +90,28 @@ final class Chunk {
         waiting = 0;
     }
 
-    private void look(int k, int j) {
-        Judge judge = judges.get(k);
-        double allowed = task.wants().utilisation();
-        judge.quick(kept, j, loads, utilisations);
-        double least = utilisations[Judge.governing(utilisations)];
+    private void look(int k, int j, Vec2 tank) {
+        LaneBounds bounds = scan.bounds().get(k);
+        double least = bounds.least(kept, j);
         if (least > allowed) {
             return;
         }
         best.count();
-        double quickest = judge.quickest(kept.longest[j] - kept.shortest[j]);
-        Vec2 frame = new Vec2(kept.frameX[j], kept.frameY[j]).plus(loads.pivot());
-        if (!best.mayImprove(k, frame, tank, least, judge.force(kept, j), quickest)) {
+        double quickest = bounds.quickest(kept, j);
+        List<Vec2> at = new ArrayList<>();
+        Vec2 frame = new Vec2(kept.frameX[j], kept.frameY[j]).plus(pivot.at());
+        scan.places(frame, tank, pivot.at(), at);
+        if (!best.mayImprove(k, at, least, bounds.force(kept, j), quickest)) {
             return;
         }
-        Detail detail = details.get(k);
-        detail.run(frame, tank, judge.housing);
-        judge.exact(detail, utilisations);
-        Spot spot = spot(task, judge, detail, frame, tank, utilisations);
-        if (spot.utilisation() <= allowed) {
-            best.offer(k, spot);
+        Judgement some = scan.few().judged(at, k);
+        double soon = SOONER * some.time();
+        if (some.utilisation() > allowed || !best.mayImprove(k, at, some.utilisation(), some.force(), soon)) {
+            return;
         }
-    }
-
-    static Spot spot(Task task, Judge judge, Detail d, Vec2 frame, Vec2 tank, double[] utilisations) {
-        int g = Judge.governing(utilisations);
-        return new Spot(
-                List.of(
-                        new Seat(Drive.FRAME_PIN, task.frame().drawn(), frame),
-                        new Seat(Drive.TANK_PIN, task.tank().drawn(), tank),
-                        new Seat(Skeleton.PIVOT, task.pivot().drawn(), d.loads.pivot())),
-                judge.listed,
-                utilisations[g],
-                Limit.at(g),
-                judge.force(d),
-                judge.time(d, true),
-                judge.price());
+        Judgement all = scan.every().judged(at, k);
+        if (all.utilisation() <= allowed) {
+            best.offer(k, scan.cost().candidate(at, k, all));
+        }
     }
 }

@@ -7,13 +7,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 
-/** Makes answers of the grid's best: refined, checked in full, the best for each aim and other good compromises. */
+/**
+ * Makes answers of the best candidates: refined, checked in full, the best for each aim and other good compromises. What fails any
+ * check is no answer: where nothing passes it goes under what nearly fits.
+ */
 final class Finish {
     private static final int OTHERS = 4;
     /** Answers nearer than this to each other are one, m. */
@@ -21,63 +23,72 @@ final class Finish {
 
     private final Design design;
     private final Rechecker rechecker;
-    private final Supplier<Polish> polish;
+    private final Refiner refiner;
 
-    /**
-     * What is left to do.
-     *
-     * @param design with the tilt that is wanted
-     * @param polish a new one for each piece of work
-     */
-    Finish(Design design, Supplier<Polish> polish) {
+    /** What is left to do on a design with the tilt that is wanted. */
+    Finish(Design design, Refiner refiner) {
         this.design = design;
-        this.polish = polish;
+        this.refiner = refiner;
         rechecker = new Rechecker(design);
     }
 
     /**
      * What came of one actuator and aim.
      *
-     * @param spot passes the full check; null when none does
+     * @param candidate passes the full check; null when none does
      * @param missed better by the search, but turned down by the full check; null: none
      */
-    private record Outcome(@Nullable Spot spot, @Nullable Spot missed) {}
+    private record Outcome(@Nullable Candidate candidate, @Nullable Candidate missed) {}
 
-    /** The answers; remarks are added to the notes. */
-    List<Answer> answers(Best best, Crew crew, List<String> notes) {
+    /**
+     * What is found.
+     *
+     * @param answers pass every check
+     * @param nearly when there are none: what comes nearest
+     * @param notes in plain words
+     */
+    record Found(List<Answer> answers, List<Answer> nearly, List<String> notes) {}
+
+    /** What the best candidates come to. */
+    Found placement(Best best, WorkerPool pool) {
         List<Callable<Outcome>> work = new ArrayList<>();
         for (int a = 0; a < best.actuators(); a++) {
             for (Aim aim : Aim.values()) {
-                List<Spot> spots = List.copyOf(best.of(a, aim));
-                if (aim != Aim.PRICE && !spots.isEmpty()) {
-                    work.add(() -> outcome(spots, aim, crew));
+                List<Candidate> candidates = List.copyOf(best.of(a, aim));
+                if (aim != Aim.PRICE && !candidates.isEmpty()) {
+                    work.add(() -> outcome(candidates, aim, pool));
                 }
             }
         }
-        List<Spot> good = new ArrayList<>();
-        List<Spot> missed = new ArrayList<>();
-        for (Outcome outcome : crew.all(work)) {
-            if (outcome.spot() != null) {
-                good.add(outcome.spot());
+        List<Candidate> good = new ArrayList<>();
+        List<Candidate> missed = new ArrayList<>();
+        for (Outcome outcome : pool.all(work)) {
+            if (outcome.candidate() != null) {
+                good.add(outcome.candidate());
             }
             if (outcome.missed() != null) {
                 missed.add(outcome.missed());
             }
         }
-        return pick(good, missed, notes);
+        List<Answer> picked = pick(good.isEmpty() ? missed : good);
+        List<String> notes = new ArrayList<>();
+        tell(good, missed, notes);
+        return new Found(good.isEmpty() ? List.of() : picked, good.isEmpty() ? picked : List.of(), notes);
     }
 
-    /** The first of the spots that passes, refined if that passes too. */
-    private Outcome outcome(List<Spot> spots, Aim aim, Crew crew) {
-        Polish refiner = polish.get();
-        Spot missed = null;
-        for (Spot spot : spots) {
-            Spot refined = crew.stopped() ? refiner.rounded(spot) : refiner.refine(spot, aim);
+    /** The first of the candidates that passes, refined if that passes too. */
+    private Outcome outcome(List<Candidate> candidates, Aim aim, WorkerPool pool) {
+        Candidate missed = null;
+        for (Candidate candidate : candidates) {
+            Candidate refined = pool.stopped() ? refiner.rounded(candidate) : refiner.refine(candidate, aim);
             if (rechecker.passes(refined)) {
                 return new Outcome(refined, missed);
             }
             missed = missed == null ? refined : missed;
-            Spot plain = refiner.rounded(spot);
+            if (rechecker.failsWhereverItIs(refined)) {
+                return new Outcome(null, missed);
+            }
+            Candidate plain = refiner.rounded(candidate);
             if (rechecker.passes(plain)) {
                 return new Outcome(plain, missed);
             }
@@ -85,71 +96,71 @@ final class Finish {
         return new Outcome(null, missed);
     }
 
-    private List<Answer> pick(List<Spot> good, List<Spot> missed, List<String> notes) {
-        List<Spot> from = good.isEmpty() ? missed : good;
-        Map<Spot, List<Aim>> picked = new LinkedHashMap<>();
+    private List<Answer> pick(List<Candidate> from) {
+        Map<Candidate, List<Aim>> picked = new LinkedHashMap<>();
         for (Aim aim : Aim.values()) {
-            Spot spot = best(from, aim);
-            if (spot != null && Double.isFinite(spot.cost(aim))) {
-                picked.computeIfAbsent(spot, s -> new ArrayList<>()).add(aim);
+            Candidate candidate = best(from, aim);
+            if (candidate != null && Double.isFinite(candidate.cost(aim))) {
+                picked.computeIfAbsent(candidate, c -> new ArrayList<>()).add(aim);
             }
         }
         int others = 0;
-        for (Spot spot : front(from)) {
-            if (others < OTHERS && picked.keySet().stream().noneMatch(p -> p.near(spot, APART))) {
-                picked.put(spot, List.of());
+        for (Candidate candidate : front(from)) {
+            if (others < OTHERS && picked.keySet().stream().noneMatch(p -> p.near(candidate, APART))) {
+                picked.put(candidate, List.of());
                 others++;
             }
         }
         List<Answer> answers = new ArrayList<>();
-        picked.forEach((spot, aims) -> answers.add(answer(spot, aims)));
-        tell(answers, best(from, Aim.UTILISATION), best(missed, Aim.UTILISATION), notes);
+        picked.forEach((candidate, aims) -> answers.add(answer(candidate, aims)));
         return answers;
     }
 
-    private static @Nullable Spot best(List<Spot> spots, Aim aim) {
-        Spot best = null;
-        for (Spot spot : spots) {
-            best = best == null || spot.betterThan(best, aim) ? spot : best;
+    private static @Nullable Candidate best(List<Candidate> all, Aim aim) {
+        Candidate best = null;
+        for (Candidate candidate : all) {
+            best = best == null || candidate.betterThan(best, aim) ? candidate : best;
         }
         return best;
     }
 
     /** Those that no other beats, lowest utilisation first. */
-    private static List<Spot> front(List<Spot> all) {
-        List<Spot> front = new ArrayList<>();
-        for (Spot spot : all) {
-            if (!front.contains(spot) && all.stream().noneMatch(o -> o.beats(spot))) {
-                front.add(spot);
+    private static List<Candidate> front(List<Candidate> all) {
+        List<Candidate> front = new ArrayList<>();
+        for (Candidate candidate : all) {
+            if (!front.contains(candidate) && all.stream().noneMatch(o -> o.beats(candidate))) {
+                front.add(candidate);
             }
         }
-        front.sort(Comparator.comparingDouble(Spot::utilisation));
+        front.sort(Comparator.comparingDouble(Candidate::utilisation));
         return front;
     }
 
-    private Answer answer(Spot spot, List<Aim> aims) {
-        List<Finding> findings = rechecker.findings(spot);
+    private Answer answer(Candidate candidate, List<Aim> aims) {
+        List<Finding> findings = rechecker.findings(candidate);
         Finding governing = null;
         for (Finding f : findings) {
-            boolean same = Limit.of(f) == spot.governing();
-            if (same && (governing == null || f.utilisation() > governing.utilisation())) {
+            if (Limit.of(f) == candidate.governing()
+                    && (governing == null || f.utilisation() > governing.utilisation())) {
                 governing = f;
             }
         }
         List<Finding> failed =
                 findings.stream().filter(f -> f.verdict() == Verdict.FAIL).toList();
-        return new Answer(aims, spot, spot.in(design), findings, governing, failed);
+        return new Answer(aims, candidate, candidate.in(design), findings, governing, failed);
     }
 
-    private void tell(List<Answer> answers, @Nullable Spot best, @Nullable Spot missed, List<String> notes) {
-        if (best != null && missed != null && missed.utilisation() < best.utilisation() - 0.005) {
-            notes.add(missed.actuator().name() + " could go down to " + Math.round(100 * missed.utilisation())
-                    + " %, but the full check of that place fails: " + rechecker.against(missed));
+    private void tell(List<Candidate> good, List<Candidate> missed, List<String> notes) {
+        Candidate best = best(good, Aim.UTILISATION);
+        Candidate turnedDown = best(missed, Aim.UTILISATION);
+        if (best != null && turnedDown != null && turnedDown.utilisation() < best.utilisation() - 0.005) {
+            notes.add(turnedDown.actuator().name() + " could go down to " + Math.round(100 * turnedDown.utilisation())
+                    + " %, but the full check of that place fails: " + rechecker.against(turnedDown));
         }
-        if (!answers.isEmpty()) {
-            for (Finding f : answers.get(0).failed()) {
-                if (rechecker.everywhere(f)) {
-                    notes.add("fails wherever the mounts are: " + f.title() + " ("
+        if (best == null && turnedDown != null) {
+            for (Finding f : rechecker.findings(turnedDown)) {
+                if (f.verdict() == Verdict.FAIL && rechecker.everywhere(f)) {
+                    notes.add("moving the mounts does not help, it fails anyway: " + f.title() + " ("
                             + f.note().metric() + ")");
                 }
             }

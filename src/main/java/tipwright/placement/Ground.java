@@ -18,10 +18,6 @@ import tipwright.geometry.Vec2;
 record Ground(@Nullable Zone zone, Vec2 drawn, List<KeepOut> keepOuts, double clearance) {
     private static final double EDGE = 1e-9;
 
-    boolean free() {
-        return zone != null;
-    }
-
     /** Lowest corner of the zone's box, m. */
     Vec2 low() {
         return corner(-1);

@@ -83,12 +83,12 @@ final class Kernel {
 
     /** Leaves the length in 'square', the arm in 'moment' and how far the pin is along the line in 'force'. */
     private static void place(Lanes l, double c, double s, int lanes) {
-        Steps.turn(l.tankX, l.tankY, l.along1, l.along2, c, s, lanes);
-        Steps.length(l.frameX, l.frameY, l.along1, l.along2, l.square, lanes);
-        Steps.line(l.frameX, l.frameY, l.along1, l.along2, l.sign, l.square, l.ux, l.uy, lanes);
-        Steps.arm(l.along1, l.along2, l.ux, l.uy, l.sign, l.moment, l.force, lanes);
-        Steps.span(l.shortest, l.longest, l.square, lanes);
-        Steps.least(l.arm, l.moment, lanes);
+        LaneLoops.turn(l.tankX, l.tankY, l.along1, l.along2, c, s, lanes);
+        LaneLoops.length(l.frameX, l.frameY, l.along1, l.along2, l.square, lanes);
+        LaneLoops.line(l.frameX, l.frameY, l.along1, l.along2, l.sign, l.square, l.ux, l.uy, lanes);
+        LaneLoops.arm(l.along1, l.along2, l.ux, l.uy, l.sign, l.moment, l.force, lanes);
+        LaneLoops.span(l.shortest, l.longest, l.square, lanes);
+        LaneLoops.least(l.arm, l.moment, lanes);
     }
 
     private void start(Lanes l, int lanes) {
@@ -123,9 +123,9 @@ final class Kernel {
 
     private void pose(Lanes l, double c, double s, int lanes) {
         place(l, c, s, lanes);
-        Steps.pins(l.force, l.square, l.again, l.forceSize, frameRadius, tankRadius, lanes);
-        Steps.sideways(l.force, l.forceSize, l.square, l.sign, l.across, l.size, frameRadius, tankRadius, lanes);
-        Steps.ease(l.moment, l.again, l.easy, l.hard, lanes);
+        LaneLoops.pins(l.force, l.square, l.again, l.forceSize, frameRadius, tankRadius, lanes);
+        LaneLoops.sideways(l.force, l.forceSize, l.square, l.sign, l.across, l.size, frameRadius, tankRadius, lanes);
+        LaneLoops.ease(l.moment, l.again, l.easy, l.hard, lanes);
     }
 
     /** easy = 1/(arm + kappa) and hard = 1/(arm - kappa), so that 2 easy hard/(easy + hard) = 1/arm. */
@@ -147,41 +147,41 @@ final class Kernel {
     }
 
     private void load(Lanes l, double[] figures, int k, int lanes) {
-        Steps.along(l.ux, l.uy, l.along1, l.along2, figures, k + RAISE + 1, lanes);
-        Steps.across(l.ux, l.uy, l.across, l.side1, l.side2, figures, k + RAISE + 1, 1, lanes);
+        LaneLoops.along(l.ux, l.uy, l.along1, l.along2, figures, k + RAISE + 1, lanes);
+        LaneLoops.across(l.ux, l.uy, l.across, l.side1, l.side2, figures, k + RAISE + 1, 1, lanes);
         balance(l, figures, k + RAISE, 1, lanes);
-        Steps.force(l.moment, l.easy, l.hard, l.size, l.force, l.forceSize, l.square, lanes);
-        Steps.most(l.most, l.force, lanes);
+        LaneLoops.force(l.moment, l.easy, l.hard, l.size, l.force, l.forceSize, l.square, lanes);
+        LaneLoops.most(l.most, l.force, lanes);
         bearings(l, figures, k + RAISE, lanes);
         if (figures[k] != 0) {
-            Steps.along(l.ux, l.uy, l.along1, l.along2, figures, k + LOWER + 1, lanes);
+            LaneLoops.along(l.ux, l.uy, l.along1, l.along2, figures, k + LOWER + 1, lanes);
         }
-        Steps.across(l.ux, l.uy, l.across, l.side1, l.side2, figures, k + LOWER + 1, -1, lanes);
+        LaneLoops.across(l.ux, l.uy, l.across, l.side1, l.side2, figures, k + LOWER + 1, -1, lanes);
         balance(l, figures, k + LOWER, -1, lanes);
-        Steps.forceBack(l.moment, l.easy, l.hard, l.size, l.force, l.forceSize, l.square, lanes);
-        Steps.least(l.least, l.force, lanes);
+        LaneLoops.forceBack(l.moment, l.easy, l.hard, l.size, l.force, l.forceSize, l.square, lanes);
+        LaneLoops.least(l.least, l.force, lanes);
         bearings(l, figures, k + LOWER, lanes);
     }
 
     /** Leaves the moment with the friction of the bearings in 'moment'. */
     private void balance(Lanes l, double[] figures, int k, int way, int lanes) {
         double moment = figures[k];
-        Steps.fill(l.moment, moment, lanes);
+        LaneLoops.fill(l.moment, moment, lanes);
         repeat(l, l.moment, figures, k, way, lanes);
         if (rough) {
-            Steps.copy(l.again, l.moment, lanes);
+            LaneLoops.copy(l.again, l.moment, lanes);
             repeat(l, l.again, figures, k, way, lanes);
-            Steps.extrapolate(l.moment, l.again, moment, lanes);
+            LaneLoops.extrapolate(l.moment, l.again, moment, lanes);
         }
     }
 
     private void repeat(Lanes l, double[] moment, double[] figures, int k, int way, int lanes) {
         if (way > 0) {
-            Steps.force(moment, l.easy, l.hard, l.size, l.force, l.forceSize, l.square, lanes);
+            LaneLoops.force(moment, l.easy, l.hard, l.size, l.force, l.forceSize, l.square, lanes);
         } else {
-            Steps.forceBack(moment, l.easy, l.hard, l.size, l.force, l.forceSize, l.square, lanes);
+            LaneLoops.forceBack(moment, l.easy, l.hard, l.size, l.force, l.forceSize, l.square, lanes);
         }
-        Steps.friction(
+        LaneLoops.friction(
                 figures[k],
                 moment,
                 l.force,
@@ -193,7 +193,7 @@ final class Kernel {
                 square1,
                 figures[k + 5],
                 lanes);
-        Steps.addFriction(
+        LaneLoops.addFriction(
                 moment,
                 l.force,
                 l.forceSize,
@@ -207,7 +207,9 @@ final class Kernel {
     }
 
     private void bearings(Lanes l, double[] figures, int k, int lanes) {
-        Steps.bearing(l.bearing1, l.force, l.forceSize, l.square, l.along1, l.side1, square1, figures[k + 5], lanes);
-        Steps.bearing(l.bearing2, l.force, l.forceSize, l.square, l.along2, l.side2, square2, figures[k + 6], lanes);
+        LaneLoops.bearing(
+                l.bearing1, l.force, l.forceSize, l.square, l.along1, l.side1, square1, figures[k + 5], lanes);
+        LaneLoops.bearing(
+                l.bearing2, l.force, l.forceSize, l.square, l.along2, l.side2, square2, figures[k + 6], lanes);
     }
 }

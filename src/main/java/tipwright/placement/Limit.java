@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.placement;
 
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tipwright.check.Checks;
 import tipwright.check.rule.Check;
@@ -10,7 +9,7 @@ import tipwright.check.rule.Finding;
 /** What bounds where the mounts can go; each is told by a check, but for the time that is wanted. */
 public enum Limit {
     REACH("dead centre or locked"),
-    STROKE_IN("too long drawn in"),
+    STROKE_IN("actuator too long when closed"),
     STROKE_OUT("stroke too short"),
     PUSH("push"),
     PULL("pull"),
@@ -25,6 +24,9 @@ public enum Limit {
     PIN("actuator pin"),
     TIME("time wanted");
 
+    /** How many there are. */
+    static final int COUNT = values().length;
+
     private final String words;
 
     Limit(String words) {
@@ -34,10 +36,12 @@ public enum Limit {
     /** The limit that a check tells of; null when it is none that the search works out. */
     static @Nullable Limit of(Check check, String id) {
         String words = check.bound(id);
-        return Stream.of(values())
-                .filter(l -> l.words.equals(words))
-                .findFirst()
-                .orElse(null);
+        for (Limit limit : values()) {
+            if (limit.words.equals(words)) {
+                return limit;
+            }
+        }
+        return null;
     }
 
     /** The limit that a finding is about; null when it is none that the search works out. */

@@ -3,135 +3,178 @@ package tipwright.placement;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import tipwright.analysis.CannotComputeException;
+import tipwright.check.rule.Finding;
+import tipwright.design.actuator.ListedActuator;
 import tipwright.geometry.Vec2;
 
-/** When nothing fits: which single change would open it, and how large it must be. */
+/**
+ * When nothing fits: which single change would open it. For each actuator and each limit an evolution looks for the
+ * place where that limit alone stands against it, and by how little.
+ */
 final class NearMisses {
-    private static final int PLACES = 90;
-    private static final double[] SHIFTS = {0.01, 0.02, 0.03, 0.04, 0.06, 0.08, 0.1, 0.13, 0.16, 0.2, 0.25, 0.3};
+    private static final int GENERATIONS = 30;
+    private static final double STEP = 0.06;
+    private static final double OTHER = 1000;
+    /** Starts that are tried for each limit. */
+    private static final int STARTS = 2;
 
     private final Task task;
+    private final CandidateEvaluator evaluator;
+    private final CandidateCost cost;
+    private final Starts starts;
+    private final long seed;
 
-    NearMisses(Task task) {
+    /** For the best candidates that a search came to. */
+    NearMisses(Task task, CandidateEvaluator evaluator, CandidateCost cost, Starts starts, long seed) {
         this.task = task;
+        this.evaluator = evaluator;
+        this.cost = cost;
+        this.starts = starts;
+        this.seed = seed;
     }
 
-    /** What would open it, least change first. */
-    List<String> say(List<Vec2> pivots, List<Vec2> tanks, List<Vec2> frames) throws CannotComputeException {
-        List<Vec2> t = thin(tanks);
-        List<Vec2> f = thin(frames);
-        List<Way> ways = new ArrayList<>();
-        for (Vec2 pivot : thin(pivots)) {
-            TiltLoads loads = task.loadsAt(pivot);
-            look(loads, task.judgesFor(loads), t, f, ways);
+    /** What would open it, least change first; without such a change what is nearest. */
+    List<String> say(WorkerPool pool) {
+        List<Callable<@Nullable NearMiss>> work = new ArrayList<>();
+        for (int a = 0; a < task.listed().size(); a++) {
+            int actuator = a;
+            List<Starts.Start> from =
+                    starts.of(a).subList(0, Math.min(STARTS, starts.of(a).size()));
+            for (Limit limit : against(a, from)) {
+                for (Starts.Start start : from) {
+                    work.add(() -> miss(actuator, limit, start.at()));
+                }
+            }
         }
-        shiftPivot(t, f, ways);
-        List<String> words = Way.words(ways);
-        if (words.isEmpty()) {
-            words.add("no single change of an actuator or the pivot opens it; widen the zones");
+        List<NearMiss> misses = new ArrayList<>();
+        for (@Nullable NearMiss miss : pool.all(work)) {
+            if (miss != null) {
+                misses.add(miss);
+            }
+        }
+        misses.addAll(new PivotShifts(task, evaluator, starts, seed).say(pool));
+        return misses.isEmpty() ? List.of(nearest()) : NearMiss.words(misses);
+    }
+
+    /** Limits that the actuator's best candidates violate; both stroke limits count as one. */
+    private List<Limit> against(int actuator, List<Starts.Start> from) {
+        List<Limit> limits = new ArrayList<>();
+        for (Starts.Start start : from) {
+            Reach reach = evaluator.reach(start.at());
+            if (reach.share() < 1) {
+                continue;
+            }
+            if (!limits.contains(Limit.STROKE_OUT)) {
+                limits.add(Limit.STROKE_OUT);
+            }
+            double[] used = evaluator.judged(start.at(), actuator).utilisations();
+            for (Limit limit : Limit.values()) {
+                if (over(used, limit) > 1 && !isStroke(limit) && !limits.contains(limit)) {
+                    limits.add(limit);
+                }
+            }
+        }
+        limits.remove(Limit.REACH);
+        return limits;
+    }
+
+    private static boolean isStroke(Limit limit) {
+        return limit == Limit.STROKE_IN || limit == Limit.STROKE_OUT;
+    }
+
+    private double over(double[] used, Limit limit) {
+        return used[limit.index()] / task.wants().utilisation();
+    }
+
+    /** How far over its limit the best candidate is when only this limit fails; null when another always fails too. */
+    private @Nullable NearMiss miss(int actuator, Limit limit, List<Vec2> start) {
+        ListedActuator listed = task.listed().get(actuator);
+        ToDoubleFunction<double[]> by = p -> by(cost.places(p, false), actuator, limit);
+        double[] found = cost.least(by, start, STEP, seed, GENERATIONS);
+        if (found == null || !(by.applyAsDouble(found) < OTHER)) {
+            return null;
+        }
+        List<Vec2> at = cost.places(found, true);
+        if (isStroke(limit)) {
+            Reach reach = evaluator.reach(at);
+            return besides(
+                    NearMiss.stroke(listed, reach.shortest(), reach.longest(), evaluator.margin()), at, actuator);
+        }
+        NearMiss past = NearMiss.past(limit, over(evaluator.judged(at, actuator).utilisations(), limit), listed.name());
+        return past == null ? null : besides(past, at, actuator);
+    }
+
+    /** The same with the other checks that fail at that place, if any, said too. */
+    private NearMiss besides(NearMiss miss, List<Vec2> at, int actuator) {
+        String others = evaluator.otherFailures(at, actuator).stream()
+                .map(Finding::title)
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return others.isEmpty()
+                ? miss
+                : new NearMiss(1 + miss.size(), miss.words() + "; as things are these fail there too: " + others);
+    }
+
+    /** By how much a limit is passed; {@link #OTHER} or more where anything else stands against the candidate. */
+    private double by(List<Vec2> at, int actuator, Limit limit) {
+        double outside = task.outside(at);
+        Reach reach = evaluator.reach(at);
+        if (outside > 0 || reach.share() < 1) {
+            return OTHER * OTHER * (1 + outside + 1 - reach.share());
+        }
+        double misfit = reach.misfit(task.listed().get(actuator).actuator(), evaluator.margin());
+        if (misfit > 0 && !isStroke(limit)) {
+            return OTHER * 10 * (1 + misfit);
+        }
+        double[] used = evaluator.judged(at, actuator).utilisations();
+        double others = 0;
+        for (Limit other : Limit.values()) {
+            if (other != limit && !(isStroke(limit) && isStroke(other))) {
+                others += Math.max(0, over(used, other) - 1);
+            }
+        }
+        if (others > 0) {
+            return OTHER * (1 + Math.min(8, others));
+        }
+        return (isStroke(limit) ? misfit : over(used, limit)) + evaluator.violation(at, actuator);
+    }
+
+    /** The candidate that comes nearest, when no single limit stands against it. */
+    private String nearest() {
+        double least = Double.POSITIVE_INFINITY;
+        String words = "No single part helps. Give the pins more room in mounts:";
+        for (int a = 0; a < task.listed().size(); a++) {
+            for (Starts.Start start : starts.of(a)) {
+                if (start.cost() < least) {
+                    least = start.cost();
+                    words = "no single change opens it; widen the zones. Nearest so far: " + nearest(start.at(), a);
+                }
+            }
         }
         return words;
     }
 
-    private static List<Vec2> thin(List<Vec2> all) {
-        int step = Math.max(1, all.size() / PLACES);
-        List<Vec2> some = new ArrayList<>();
-        for (int i = 0; i < all.size(); i += step) {
-            some.add(all.get(i));
+    private String nearest(List<Vec2> at, int actuator) {
+        Reach reach = evaluator.reach(at);
+        String name = task.listed().get(actuator).name();
+        if (reach.share() < 1) {
+            return "the mechanism gets over " + Math.round(100 * reach.share()) + " % of the tilt range";
         }
-        return some;
-    }
-
-    private void look(TiltLoads loads, List<Judge> judges, List<Vec2> tanks, List<Vec2> frames, List<Way> ways) {
-        double[] u = new double[Judge.LIMITS];
-        for (Judge judge : judges) {
-            @Nullable Way[] least = new @Nullable Way[Judge.LIMITS];
-            Detail detail = new Detail(loads, judge.pinRadii);
-            for (Vec2 tank : tanks) {
-                for (Vec2 frame : frames) {
-                    detail.run(frame, tank, judge.housing);
-                    judge.exact(detail, u);
-                    note(judge, detail, u, least);
-                }
-            }
-            for (Way way : least) {
-                if (way != null) {
-                    ways.add(way);
-                }
+        double misfit = reach.misfit(task.listed().get(actuator).actuator(), evaluator.margin());
+        if (misfit > 0) {
+            return name + " is " + NearMiss.millimetres(misfit) + " mm out of its stroke";
+        }
+        double[] used = evaluator.judged(at, actuator).utilisations();
+        List<String> over = new ArrayList<>();
+        for (Limit limit : Limit.values()) {
+            if (over(used, limit) > 1) {
+                over.add(limit.words() + " " + Math.round(100 * used[limit.index()]) + " %");
             }
         }
-    }
-
-    /** Notes the change that one candidate needs, when a single limit stands against it. */
-    private void note(Judge judge, Detail detail, double[] u, @Nullable Way[] least) {
-        double allowed = task.wants().utilisation();
-        int only = -1;
-        for (int i = 0; i < u.length; i++) {
-            boolean stroke = i == Limit.STROKE_IN.index() || i == Limit.STROKE_OUT.index();
-            if (u[i] > allowed) {
-                if (only >= 0 && !(stroke && isStroke(only))) {
-                    return;
-                }
-                only = i;
-            }
-        }
-        if (only < 0 || only == Limit.REACH.index()) {
-            return;
-        }
-        Way way = way(judge, detail, Limit.at(only), u[only] / allowed);
-        Way old = least[only];
-        if (way != null && (old == null || way.size() < old.size())) {
-            least[only] = way;
-        }
-    }
-
-    private static boolean isStroke(int limit) {
-        return limit == Limit.STROKE_IN.index() || limit == Limit.STROKE_OUT.index();
-    }
-
-    private @Nullable Way way(Judge judge, Detail d, Limit limit, double over) {
-        if (!isStroke(limit.index())) {
-            return Way.past(limit, over, judge.listed.name());
-        }
-        double shortest = Double.POSITIVE_INFINITY;
-        double longest = 0;
-        for (int i = 0; i < d.reached; i++) {
-            shortest = Math.min(shortest, d.length[i]);
-            longest = Math.max(longest, d.length[i]);
-        }
-        double margin = task.design().limits().strokeMargin() / task.wants().utilisation();
-        return Way.stroke(judge.listed, shortest, longest, margin);
-    }
-
-    /** The smallest move of the pivot that lets something fit. */
-    private void shiftPivot(List<Vec2> tanks, List<Vec2> frames, List<Way> ways) throws CannotComputeException {
-        TiltLoads alongX = Task.moved(task.design(), new Vec2(Task.STEP, 0));
-        TiltLoads alongY = Task.moved(task.design(), new Vec2(0, Task.STEP));
-        String[] names = {"lower", "higher", "further from the dump side", "nearer to the dump side"};
-        Vec2[] ways4 = {new Vec2(0, -1), new Vec2(0, 1), new Vec2(-1, 0), new Vec2(1, 0)};
-        for (int w = 0; w < names.length; w++) {
-            for (double shift : SHIFTS) {
-                Vec2 by = ways4[w].times(shift);
-                TiltLoads there = task.loads()
-                        .towards(task.loads().pivot().plus(by), alongX, alongY, by.x() / Task.STEP, by.y() / Task.STEP);
-                if (fits(there, tanks, frames)) {
-                    ways.add(new Way(shift, "the pivot " + Way.millimetres(shift) + " mm " + names[w]));
-                    break;
-                }
-            }
-        }
-    }
-
-    private boolean fits(TiltLoads loads, List<Vec2> tanks, List<Vec2> frames) {
-        Chunk chunk = new Chunk(task, loads, new Best(task.judges().size()));
-        for (Vec2 tank : tanks) {
-            chunk.run(tank, frames);
-            if (chunk.best().of(Aim.UTILISATION) != null) {
-                return true;
-            }
-        }
-        return false;
+        return String.join(", ", over) + " with " + name;
     }
 }

@@ -4,15 +4,14 @@ package tipwright.placement;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.ClosedFormAnalyser;
 import tipwright.design.Design;
 import tipwright.design.around.KeepOut;
 import tipwright.design.around.Mounts;
 import tipwright.design.around.Zone;
 import tipwright.design.drive.Drive;
-import tipwright.design.drive.Straight;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Strut;
 
@@ -70,7 +69,10 @@ public record PlacementMap(
         Vec2 drawn = pin == Pin.FRAME ? actuator.onA() : actuator.onB();
         Vec2 other = pin == Pin.FRAME ? actuator.onB() : actuator.onA();
         Mounts mounts = design.mounts();
-        Zone given = mounts == null ? null : mounts.zone(pin == Pin.FRAME ? Drive.FRAME_PIN : Drive.TANK_PIN);
+        Zone given = mounts == null
+                ? null
+                : mounts.zone(
+                        pin == Pin.FRAME ? Drive.FRAME_PIN : design.drive().rodPinName());
         List<Vec2> outline = given == null ? box(drawn) : given.outline();
         List<KeepOut> keepOuts = mounts == null ? List.of() : mounts.keepOuts();
         double clearance = mounts == null ? 0 : mounts.wants().clearance();
@@ -82,7 +84,7 @@ public record PlacementMap(
         int rows = Math.max(1, (int) Math.ceil(size.y() / cell - 1e-9));
         double[][] utilisation = new double[rows][columns];
         @Nullable Limit[][] governing = new @Nullable Limit[rows][columns];
-        Function<Vec2, Probe.Reading> probe = probe(design, pin, ground);
+        CandidateEvaluator evaluator = evaluator(design, pin, ground);
         for (int r = 0; r < rows; r++) {
             if (!wanted.getAsBoolean()) {
                 throw new CancellationException("the map is not wanted any more");
@@ -90,9 +92,9 @@ public record PlacementMap(
             for (int c = 0; c < columns; c++) {
                 Vec2 p = ground.low().plus(new Vec2((c + 0.5) * cell, (r + 0.5) * cell));
                 boolean allowedHere = ground.outside(p) == 0;
-                Probe.Reading reading = allowedHere ? probe.apply(p) : null;
-                utilisation[r][c] = reading == null ? Double.NaN : reading.utilisation();
-                governing[r][c] = reading == null ? null : reading.governing();
+                Judgement judged = allowedHere ? evaluator.judged(List.of(p), 0) : null;
+                utilisation[r][c] = judged == null ? Double.NaN : judged.utilisation();
+                governing[r][c] = judged == null ? null : judged.governing();
             }
         }
         return new PlacementMap(
@@ -109,21 +111,14 @@ public record PlacementMap(
                 allowed);
     }
 
-    private static Function<Vec2, Probe.Reading> probe(Design design, Pin pin, Ground ground)
-            throws CannotComputeException {
-        if (design.drive() instanceof Straight) {
-            Probe quick = new Probe(design);
-            return p -> quick.at(pin, p);
-        }
-        if (pin != Pin.FRAME) {
+    /** Tells what one pin of the actuator, elsewhere, comes to; the list has that one place. */
+    static CandidateEvaluator evaluator(Design design, Pin pin, Ground ground) throws CannotComputeException {
+        if (pin != Pin.FRAME && !ClosedFormAnalyser.suits(design)) {
             throw new CannotComputeException(
                     design.name() + ": of a mechanism only the frame pin's zone can be drawn as a map");
         }
-        Gauge gauge = new Gauge(AnyTask.framePin(design, ground), Integer.MAX_VALUE);
-        return p -> {
-            Gauge.Tried tried = gauge.tried(List.of(p), 0);
-            return new Probe.Reading(tried.utilisation(), tried.governing());
-        };
+        String place = pin == Pin.FRAME ? Drive.FRAME_PIN : design.drive().rodPinName();
+        return CandidateEvaluator.of(Task.alone(design, place, ground), CandidateEngine.of(design));
     }
 
     private static List<Vec2> box(Vec2 p) {

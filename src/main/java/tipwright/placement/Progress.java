@@ -9,4 +9,4 @@ import org.jspecify.annotations.Nullable;
  * @param share done, 0 to 1
  * @param best lowest utilisation so far; null: nothing fits yet
  */
-public record Progress(double share, @Nullable Spot best) {}
+public record Progress(double share, @Nullable Candidate best) {}

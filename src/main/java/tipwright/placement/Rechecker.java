@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.placement;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -13,7 +12,7 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 
 /**
- * Checks spots in full. What fails in the very same way with the mounts as drawn does not depend on them. Several threads may use
+ * Checks candidates in full. What fails in the very same way with the mounts as drawn does not depend on them. Several threads may use
  * it at a time.
  */
 final class Rechecker {
@@ -21,7 +20,7 @@ final class Rechecker {
 
     private final Design design;
     private final List<Finding> drawn;
-    private final Map<Spot, List<Finding>> known = new ConcurrentHashMap<>();
+    private final Map<Candidate, List<Finding>> known = new ConcurrentHashMap<>();
 
     Rechecker(Design design) {
         this.design = design;
@@ -38,38 +37,43 @@ final class Rechecker {
     }
 
     /** The findings of the full check; none when it cannot be computed there. */
-    List<Finding> findings(Spot spot) {
-        return known.computeIfAbsent(spot, s -> find(s.in(design)));
+    List<Finding> findings(Candidate candidate) {
+        return known.computeIfAbsent(candidate, c -> find(c.in(design)));
     }
 
-    /** Checks that fail there and would not everywhere. */
-    List<Finding> failures(Spot spot) {
-        List<Finding> failed = new ArrayList<>();
-        for (Finding f : findings(spot)) {
-            if (f.verdict() == Verdict.FAIL && !everywhere(f)) {
-                failed.add(f);
-            }
-        }
-        return failed;
+    private List<Finding> failures(Candidate candidate) {
+        return findings(candidate).stream()
+                .filter(f -> f.verdict() == Verdict.FAIL)
+                .toList();
     }
 
-    boolean passes(Spot spot) {
-        return !findings(spot).isEmpty() && failures(spot).isEmpty();
+    boolean passes(Candidate candidate) {
+        return !findings(candidate).isEmpty() && failures(candidate).isEmpty();
+    }
+
+    /** Whether it fails, and by nothing that the mounts could mend. */
+    boolean failsWhereverItIs(Candidate candidate) {
+        List<Finding> failures = failures(candidate);
+        return !failures.isEmpty() && failures.stream().allMatch(this::everywhere);
     }
 
     /** Whether a finding is the same with the mounts as drawn. */
     boolean everywhere(Finding f) {
         for (Finding d : drawn) {
             if (d.id().equals(f.id())) {
-                return d.verdict() == f.verdict()
-                        && Math.abs(d.utilisation() - f.utilisation()) <= SAME * (1 + Math.abs(f.utilisation()));
+                return d.verdict() == f.verdict() && same(d.utilisation(), f.utilisation());
             }
         }
         return false;
     }
 
-    /** What stands against a spot, in words. */
-    String against(Spot spot) {
-        return failures(spot).stream().map(Finding::title).collect(Collectors.joining(", "));
+    /** Whether two utilisations are the same but for rounding; infinite ones and missing ones are. */
+    static boolean same(double a, double b) {
+        return Double.compare(a, b) == 0 || Math.abs(a - b) <= SAME * (1 + Math.abs(b));
+    }
+
+    /** Describes why a candidate fails the full check. */
+    String against(Candidate candidate) {
+        return failures(candidate).stream().map(Finding::title).collect(Collectors.joining(", "));
     }
 }

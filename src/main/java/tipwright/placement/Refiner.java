@@ -1,157 +1,85 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.placement;
 
-import java.util.List;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.drive.Drive;
-import tipwright.geometry.Vec2;
-import tipwright.linkage.Skeleton;
 
-/**
- * Moves the pins of a good candidate to the best place near it, to 0.1 mm, with a charge for what is outside a zone or over a
- * limit.
- */
-final class Refiner implements Polish {
-    private static final int GENERATIONS = 150;
-    private static final double ROUND = 1e-4;
-    private static final double OUTSIDE = 50;
-    private static final double OVER = 20;
+/** Moves the places of a good candidate to the best near it, to 0.1 mm or to holes. Immutable: several threads may use it. */
+final class Refiner {
+    /** Parts of the way to what few tilts call the best; where every tilt turns it down, less is tried. */
+    private static final double[] PARTS = {1, 0.995, 0.98, 0.95, 0.9, 0.75, 0.5};
 
     private final Task task;
+    private final CandidateCost coarse;
+    private final CandidateCost fine;
     private final long seed;
     private final double step;
-    private final List<Ground> grounds;
-    private final double[] utilisations = new double[Judge.LIMITS];
-    private Vec2 pivot;
-    private TiltLoads loads;
-    private List<Judge> judges;
+    private final int generations;
+    private final boolean others;
 
     /**
      * A refiner.
      *
+     * @param coarse looks for the way
+     * @param fine tells what came of it, at every tilt
      * @param step how far to look around a candidate at first, m
+     * @param generations at most
+     * @param others whether to keep clear of the checks that are no limit of the search on the way, which cost most
      */
-    Refiner(Task task, long seed, double step) {
-        this.step = step;
+    Refiner(
+            Task task,
+            CandidateCost coarse,
+            CandidateCost fine,
+            long seed,
+            double step,
+            int generations,
+            boolean others) {
         this.task = task;
+        this.coarse = coarse;
+        this.fine = fine;
         this.seed = seed;
-        grounds = List.of(task.frame(), task.tank(), task.pivot());
-        pivot = task.loads().pivot();
-        loads = task.loads();
-        judges = task.judges();
+        this.step = step;
+        this.generations = generations;
+        this.others = others;
     }
 
-    @Override
-    public Spot refine(Spot start, Aim aim) {
-        int[] free = free();
-        double[] guess = point(start, free);
-        Spot rounded = at(start, guess, free);
-        Spot best = rounded == null ? start : rounded;
-        if (free.length == 0) {
-            return best;
-        }
-        double[] low = new double[2 * free.length];
-        double[] high = new double[low.length];
-        for (int i = 0; i < low.length; i++) {
-            Vec2 a = grounds.get(free[i / 2]).low();
-            Vec2 b = grounds.get(free[i / 2]).high();
-            low[i] = i % 2 == 0 ? a.x() : a.y();
-            high[i] = i % 2 == 0 ? b.x() : b.y();
-        }
+    /** A place at least as good for the aim; the pins are on whole tenths of a millimetre, or on holes. */
+    Candidate refine(Candidate start, Aim aim) {
+        double[] from = CandidateCost.coordinates(Task.places(start));
+        Candidate first = at(from, start);
+        Candidate best = first == null ? start : first;
         double scale = Math.max(1e-9, start.cost(aim));
-        double[] found =
-                Evolution.least(p -> cost(start, p, free, aim, scale), guess, low, high, step, seed, GENERATIONS);
-        if (found == null) {
-            return best;
+        int actuator = actuator(start);
+        double[] found = Double.isFinite(scale)
+                ? coarse.least(coarse.over(actuator, aim, scale, others), Task.places(best), step, seed, generations)
+                : null;
+        for (int i = 0; found != null && i < PARTS.length; i++) {
+            Candidate end = at(between(from, found, PARTS[i]), start);
+            if (end != null) {
+                return end.betterThan(best, aim) ? end : best;
+            }
         }
-        Spot end = at(start, found, free);
-        return end != null && end.betterThan(best, aim) ? end : best;
+        return best;
     }
 
-    /** Which of frame pin, tank pin and pivot move; springs are worked out for the grid's pivots only. */
-    private int[] free() {
-        boolean springs = !task.design().assists().isEmpty();
-        return IntStream.range(0, 3)
-                .filter(i -> grounds.get(i).free() && !(i == 2 && springs))
-                .toArray();
-    }
-
-    private double cost(Spot start, double[] p, int[] free, Aim aim, double scale) {
-        Vec2[] pins = pins(start, p, free, false);
-        double outside = 0;
-        for (int i = 0; i < 3; i++) {
-            outside += grounds.get(i).outside(pins[i]);
-        }
-        Spot spot = work(start, pins);
-        double over = Math.max(0, spot.utilisation() - task.wants().utilisation());
-        double cost = aim == Aim.PRICE ? spot.utilisation() : spot.cost(aim) / scale;
-        return Math.min(1e9, cost + OUTSIDE * outside + OVER * over);
-    }
-
-    @Override
-    public Spot rounded(Spot spot) {
-        int[] free = free();
-        Spot rounded = at(spot, point(spot, free), free);
-        return rounded == null ? spot : rounded;
-    }
-
-    private static double[] point(Spot spot, int[] free) {
-        Vec2[] drawn = pins(spot);
-        double[] point = new double[2 * free.length];
-        for (int i = 0; i < free.length; i++) {
-            point[2 * i] = drawn[free[i]].x();
-            point[2 * i + 1] = drawn[free[i]].y();
+    private static double[] between(double[] from, double[] to, double part) {
+        double[] point = new double[from.length];
+        for (int i = 0; i < point.length; i++) {
+            point[i] = from[i] + part * (to[i] - from[i]);
         }
         return point;
     }
 
-    /** The candidate on whole tenths of a millimetre; null when that is not allowed. */
-    private @Nullable Spot at(Spot start, double[] p, int[] free) {
-        Vec2[] pins = pins(start, p, free, true);
-        for (int i = 0; i < 3; i++) {
-            if (grounds.get(i).outside(pins[i]) > 0) {
-                return null;
-            }
-        }
-        Spot spot = work(start, pins);
-        return spot.utilisation() <= task.wants().utilisation() ? spot : null;
+    /** The same on whole tenths of a millimetre, or as it is when that is not allowed. */
+    Candidate rounded(Candidate candidate) {
+        Candidate rounded = at(CandidateCost.coordinates(Task.places(candidate)), candidate);
+        return rounded == null ? candidate : rounded;
     }
 
-    private static Vec2[] pins(Spot spot) {
-        return new Vec2[] {spot.place(Drive.FRAME_PIN), spot.place(Drive.TANK_PIN), spot.place(Skeleton.PIVOT)};
+    private @Nullable Candidate at(double[] p, Candidate like) {
+        return fine.candidate(fine.places(p, true), actuator(like));
     }
 
-    private Vec2[] pins(Spot start, double[] p, int[] free, boolean round) {
-        Vec2[] pins = pins(start);
-        for (int i = 0; i < free.length; i++) {
-            Vec2 raw = new Vec2(p[2 * i], p[2 * i + 1]);
-            Vec2 at = round ? new Vec2(round(raw.x()), round(raw.y())) : raw;
-            pins[free[i]] = grounds.get(free[i]).snap(at);
-        }
-        return pins;
-    }
-
-    private static double round(double x) {
-        return Math.rint(x / ROUND) * ROUND;
-    }
-
-    /** Works a candidate out with the actuator of another. */
-    Spot work(Spot like, Vec2... pins) {
-        if (!pins[2].equals(pivot)) {
-            pivot = pins[2];
-            loads = task.loadsAt(pivot);
-            judges = task.judgesFor(loads);
-        }
-        for (Judge judge : judges) {
-            if (judge.listed.equals(like.actuator())) {
-                Detail detail = new Detail(loads, judge.pinRadii);
-                detail.run(pins[0], pins[1], judge.housing);
-                judge.exact(detail, utilisations);
-                return Chunk.spot(task, judge, detail, pins[0], pins[1], utilisations);
-            }
-        }
-        throw new IllegalArgumentException(
-                "no such actuator in this task: " + like.actuator().name());
+    private int actuator(Candidate candidate) {
+        return task.listed().indexOf(candidate.actuator());
     }
 }

@@ -17,9 +17,12 @@ public record Seat(String name, Vec2 drawn, Vec2 at) {
 
     /** The design with its places where they are put, and another actuator. */
     static Design moved(Design design, List<Seat> seats, Actuator actuator) {
-        Design moved = design.withPivot(
-                        design.pivot().movedTo(place(seats, design.pivot().at())))
-                .withDrive(design.drive().moved(p -> place(seats, p)).with(actuator));
+        Vec2 drawn = design.pivot().at();
+        Vec2 pivot = place(seats, drawn);
+        Design there =
+                pivot.equals(drawn) ? design : design.withPivot(design.pivot().movedTo(pivot));
+        Design moved =
+                there.withDrive(design.drive().moved(p -> place(seats, p)).with(actuator));
         return Redrawn.links(moved, design, p -> place(seats, p));
     }
 

@@ -36,7 +36,7 @@ final class Slots {
                     others.add(both(left.get(k)));
                 }
             }
-            if (left.size() > 1 && Mix.least(others, both(left.get(i))) < 1 - MARGIN) {
+            if (left.size() > 1 && Combination.least(others, both(left.get(i))) < 1 - MARGIN) {
                 left.remove(i);
             }
         }

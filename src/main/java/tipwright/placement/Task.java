@@ -1,79 +1,75 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.placement;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
 import tipwright.design.actuator.ListedActuator;
 import tipwright.design.around.Mounts;
 import tipwright.design.around.Wants;
-import tipwright.design.drive.Drive;
-import tipwright.design.drive.Straight;
+import tipwright.design.around.Zone;
 import tipwright.design.drive.TiltRange;
 import tipwright.geometry.Vec2;
-import tipwright.linkage.Skeleton;
 
 /**
- * What is searched: the design with the tilt that is wanted, the grounds of the three pins, the actuators, and the loads.
+ * What is searched: the design with the tilt that is wanted, the grounds of the places that have a zone, and the actuators.
  *
- * @param judges [actuator]
+ * @param names of the places, as in the design file
+ * @param grounds [place]
  */
-record Task(
-        Design design,
-        Wants wants,
-        Ground frame,
-        Ground tank,
-        Ground pivot,
-        List<Judge> judges,
-        TiltLoads loads,
-        TiltLoads alongX,
-        TiltLoads alongY) {
-    static final double STEP = 0.1;
+record Task(Design design, Wants wants, List<String> names, List<Ground> grounds, List<ListedActuator> listed) {
 
     /**
      * The task that a design sets.
      *
-     * @throws CannotComputeException when it gives no zones, or its drive is not a straight one
+     * @throws CannotComputeException when it gives no zones
      */
     static Task of(Design given) throws CannotComputeException {
-        Mounts mounts = mounts(given);
-        Wants wants = mounts.wants();
-        Design design = tilted(given, mounts);
-        Straight straight = TiltLoads.straight(design);
-        List<ListedActuator> listed = listed(design, mounts);
-        TiltLoads loads = TiltLoads.of(design);
-        boolean moves = mounts.zone(Skeleton.PIVOT) != null;
-        Double time = wants.time();
-        List<Judge> judges = listed.stream()
-                .map(a -> new Judge(design, a, loads, time == null ? Double.POSITIVE_INFINITY : time))
-                .toList();
-        Vec2 at = design.pivot().at();
-        return new Task(
-                design,
-                wants,
-                new Ground(mounts.zone(Drive.FRAME_PIN), straight.framePin(), mounts.keepOuts(), wants.clearance()),
-                new Ground(mounts.zone(Drive.TANK_PIN), straight.tankPin(), mounts.keepOuts(), wants.clearance()),
-                new Ground(mounts.zone(Skeleton.PIVOT), at, mounts.keepOuts(), wants.clearance()),
-                judges,
-                loads,
-                moves ? moved(design, new Vec2(STEP, 0)) : loads,
-                moves ? moved(design, new Vec2(0, STEP)) : loads);
-    }
-
-    static Mounts mounts(Design given) throws CannotComputeException {
         Mounts mounts = given.mounts();
         if (mounts == null) {
-            String how = given.drive() instanceof Straight
-                    ? "'frame-pin:' and 'tank-pin:' zones, see the shipped design silt-trailer"
-                    : "'places:', a zone for each pin that may move, see the shipped design crank-cart";
-            throw new CannotComputeException(
-                    given.name() + ": it does not say where the mounts may go; add a section 'mounts:' with " + how);
+            throw new CannotComputeException(given.name()
+                    + ": say where each pin may go: add a section 'mounts:' with "
+                    + given.drive().zonesByExample());
         }
-        return mounts;
+        Design design = tilted(given, mounts);
+        Map<String, Ground> free = new LinkedHashMap<>();
+        design.drive().places(design.pivot().at()).forEach((name, drawn) -> {
+            Zone zone = mounts.zone(name);
+            if (zone != null) {
+                free.put(
+                        name,
+                        new Ground(
+                                zone, drawn, mounts.keepOuts(), mounts.wants().clearance()));
+            }
+        });
+        if (free.isEmpty()) {
+            throw new CannotComputeException(given.name()
+                    + ": mounts: gives no zone, so there is nothing to search; add 'places:' such as '- {pin: frame-pin,"
+                    + " zone: {outline: [...]}}', see the example crank-cart");
+        }
+        return new Task(
+                design,
+                mounts.wants(),
+                List.copyOf(free.keySet()),
+                List.copyOf(free.values()),
+                listed(design, mounts.actuators()));
     }
 
-    /** The design with the tilt that is wanted of it. */
-    static Design tilted(Design given, Mounts mounts) {
+    /** The design as drawn, all of it but one place fixed. */
+    static Task alone(Design design, String place, Ground ground) {
+        Mounts mounts = design.mounts();
+        return new Task(
+                design,
+                mounts == null ? new Wants(null, null, 1, 0, 0) : mounts.wants(),
+                List.of(place),
+                List.of(ground),
+                listed(design, List.of()));
+    }
+
+    private static Design tilted(Design given, Mounts mounts) {
         Double tilt = mounts.wants().tilt();
         return tilt == null
                 ? given
@@ -82,46 +78,41 @@ record Task(
     }
 
     /** The actuators to choose from: the one that is drawn where none are listed. */
-    static List<ListedActuator> listed(Design design, Mounts mounts) {
-        return mounts.actuators().isEmpty()
+    private static List<ListedActuator> listed(Design design, List<ListedActuator> given) {
+        return given.isEmpty()
                 ? List.of(new ListedActuator(
                         "as drawn", design.drive().actuators().get(0).actuator()))
-                : mounts.actuators();
+                : given;
     }
 
-    static TiltLoads moved(Design design, Vec2 by) throws CannotComputeException {
-        Vec2 to = design.pivot().at().plus(by);
-        return TiltLoads.of(design.withPivot(design.pivot().movedTo(to)));
-    }
-
-    /** The loads with the pivot somewhere, m. */
-    TiltLoads loadsAt(Vec2 place) {
-        Vec2 by = place.minus(loads.pivot());
-        return by.norm() == 0 ? loads : loads.towards(place, alongX, alongY, by.x() / STEP, by.y() / STEP);
-    }
-
-    /** The judges for loads with the pivot elsewhere. */
-    List<Judge> judgesFor(TiltLoads there) {
-        Double time = wants.time();
-        return there.pivot().equals(loads.pivot())
-                ? judges
-                : judges.stream()
-                        .map(j -> j.withLoads(there, time == null ? Double.POSITIVE_INFINITY : time))
-                        .toList();
-    }
-
-    /** The coarsest grid step that still gives no more than a number of candidates, m. */
-    double step(long candidates) {
-        double step = 0.2;
-        while (step > 0.001 && count(step * 0.93) <= candidates) {
-            step *= 0.93;
+    /** The places put somewhere, as a candidate tells them. */
+    List<Seat> seats(List<Vec2> at) {
+        List<Seat> seats = new ArrayList<>();
+        for (int i = 0; i < at.size(); i++) {
+            seats.add(new Seat(names.get(i), grounds.get(i).drawn(), at.get(i)));
         }
-        return step;
+        return seats;
     }
 
-    private double count(double step) {
-        return (double) frame.places(step).size()
-                * tank.places(step).size()
-                * pivot.places(Math.max(2 * step, 0.01)).size();
+    /** Where the places of a candidate are, m [place]. */
+    static List<Vec2> places(Candidate candidate) {
+        return candidate.seats().stream().map(Seat::at).toList();
+    }
+
+    /** How far some places are outside what is allowed, m; 0: allowed. */
+    double outside(List<Vec2> at) {
+        double sum = 0;
+        for (int i = 0; i < at.size(); i++) {
+            sum += grounds.get(i).outside(at.get(i));
+        }
+        return sum;
+    }
+
+    /** Price of all actuators of a kind; infinite when not known. */
+    double price(int actuator) {
+        Double price = listed.get(actuator).actuator().price();
+        return price == null
+                ? Double.POSITIVE_INFINITY
+                : price * design.drive().actuators().size();
     }
 }

@@ -1,37 +1,100 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.placement;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import java.util.Map;
+import tipwright.analysis.Analyser;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
-import tipwright.design.drive.Straight;
 import tipwright.design.tank.Slurry;
+import tipwright.geometry.Vec2;
+import tipwright.load.LoadTable;
 
-/** Tries a design with its mounts a little off, or with another load. */
-sealed interface Trial permits StraightTrial, AnyTrial {
-    /** The coordinates that can be off, in words. */
-    List<String> places();
+/**
+ * Tries a design with its mounts a little off, or with another load, by the checks themselves. Every pin, carriage and end of the
+ * actuator can be off; links and cranks are then made to fit between their pins as they came out.
+ */
+final class Trial {
+    private final Design design;
+    private final CandidateEngine engine;
+    private final LoadTable loads;
+    private final boolean quick;
+    private final List<Vec2> points;
+    private final List<String> places = new ArrayList<>();
 
     /**
-     * Utilisations of all limits [limit]; not to be kept.
+     * The trial of a design.
+     *
+     * @throws CannotComputeException when the mechanism cannot be assembled as drawn
+     */
+    Trial(Design design) throws CannotComputeException {
+        this(design, CandidateEngine.of(design));
+    }
+
+    Trial(Design design, CandidateEngine engine) throws CannotComputeException {
+        this.design = design;
+        this.engine = engine;
+        loads = Analyser.loads(design);
+        Map<Vec2, String> named = new LinkedHashMap<>();
+        design.drive().places(design.pivot().at()).forEach((name, at) -> named.putIfAbsent(at, name.replace('-', ' ')));
+        points = List.copyOf(named.keySet());
+        named.values().forEach(name -> places.addAll(List.of(name + " x", name + " y")));
+        quick = engine == CandidateEngine.CLOSED_FORM && !Analyser.changes(engine.analyse(design, loads));
+    }
+
+    /** Whether a try takes well under a millisecond. */
+    boolean quick() {
+        return quick;
+    }
+
+    /** The coordinates that can be off, in words. */
+    List<String> places() {
+        return places;
+    }
+
+    /**
+     * What the checks say of it then.
      *
      * @param off by how much each coordinate is off, m, as in {@link #places()}
      */
-    double[] at(double... off);
+    Judgement at(double... off) {
+        return engine.judged(
+                design.withPivot(design.pivot().movedTo(place(design.pivot().at(), off)))
+                        .withDrive(design.drive().moved(p -> place(p, off))),
+                loads);
+    }
 
-    /** Utilisations with another slurry [limit]. */
-    double[] with(Slurry slurry) throws CannotComputeException;
+    private Vec2 place(Vec2 drawn, double... off) {
+        int i = points.indexOf(drawn);
+        return i < 0 ? drawn : drawn.plus(new Vec2(off[2 * i], off[2 * i + 1]));
+    }
+
+    /** With another slurry. */
+    Judgement with(Slurry slurry) {
+        Design other = design.withSlurry(slurry);
+        try {
+            return engine.judged(other, Analyser.loads(other));
+        } catch (CannotComputeException impossible) {
+            return Judgement.impossible();
+        }
+    }
 
     /**
-     * Utilisations with more of the empty tank [limit]; null when that cannot be told apart.
+     * With more of the empty tank.
      *
      * @param share of its weight that is added
      */
-    double @Nullable [] heavier(double share);
+    Judgement heavier(double share) {
+        return judgedUnder(loads.withHeavierTank(design, share));
+    }
 
-    /** The quickest way to try a design. */
-    static Trial of(Design design) throws CannotComputeException {
-        return design.drive() instanceof Straight straight ? new StraightTrial(design, straight) : new AnyTrial(design);
+    private Judgement judgedUnder(LoadTable other) {
+        try {
+            return Judgement.of(engine.analyse(design, other));
+        } catch (CannotComputeException impossible) {
+            return Judgement.impossible();
+        }
     }
 }

@@ -13,7 +13,7 @@ import tipwright.design.Design;
 import tipwright.design.tank.Slurry;
 import tipwright.geometry.Bisection;
 
-/** Works out what welds that are off do. Mutable inside: owned by one caller. */
+/** Tolerance analysis: the effect of mounts that are off their place. Mutable inside: owned by one caller. */
 public final class Welder {
     /** Runs of the Monte Carlo when nobody asks for another number: the chance is then good to about 1 %. */
     private static final int USUAL_RUNS = 2000;
@@ -27,6 +27,8 @@ public final class Welder {
     private static final double LOAD = 0.05;
     private static final double FAR = 0.05;
     private static final double FINE = 5e-5;
+    /** What counts as the most when a limit has no measure any more, or the slopes would have none. */
+    private static final double MOST = 1000;
 
     private final Design design;
     private final Trial trial;
@@ -39,17 +41,22 @@ public final class Welder {
      */
     public Welder(Design design) throws CannotComputeException {
         this.design = design;
-        trial = Trial.of(design);
+        trial = new Trial(design);
         coordinates = trial.places().size();
     }
 
     /** Runs of the Monte Carlo when nobody asks for another number. */
     public int usualRuns() {
-        return trial instanceof StraightTrial ? USUAL_RUNS : FEWER_RUNS;
+        return trial.quick() ? USUAL_RUNS : FEWER_RUNS;
     }
 
-    /** Utilisations with each coordinate off by some m, in the order of the trial's places; not to be kept. */
-    double[] at(double... off) {
+    /** The coordinates that can be off, in words. */
+    List<String> places() {
+        return trial.places();
+    }
+
+    /** What the checks say with each coordinate off by some m, in the order of the places. */
+    Judgement at(double... off) {
         return trial.at(off);
     }
 
@@ -59,47 +66,46 @@ public final class Welder {
      * @param tolerance of each coordinate, m
      * @param runs of the Monte Carlo: every coordinate anywhere within the tolerance, all alike likely
      */
-    public Tolerance tolerance(double tolerance, int runs, long seed) throws CannotComputeException {
-        double[] u = at(new double[coordinates]);
-        int g = Judge.governing(u);
-        double drawnMost = u[g];
+    public Tolerance tolerance(double tolerance, int runs, long seed) {
+        Judgement drawn = at(new double[coordinates]);
+        double drawnMost = drawn.utilisation();
         List<Tolerance.Swing> swings = new ArrayList<>();
         for (int i = 0; i < coordinates; i++) {
             double[] off = new double[coordinates];
             off[i] = -tolerance;
-            double[] low = at(off).clone();
+            Judgement low = at(off);
             off[i] = tolerance;
-            swings.add(swing(trial.places().get(i), tolerance, true, low, at(off).clone()));
+            swings.add(swing(trial.places().get(i), tolerance, true, low, at(off)));
         }
         List<double[]> corners = corners(swings);
         loads(swings);
         swings.sort(Comparator.comparingDouble((Tolerance.Swing s) -> -s.reach(drawnMost)));
-        double[] corner = worst(corners, tolerance);
+        Corner corner = worst(corners, tolerance);
         EnumMap<Limit, Double> chances = new EnumMap<>(Limit.class);
         double chance = monteCarlo(tolerance, runs, seed, chances);
         return new Tolerance(
                 tolerance,
                 drawnMost,
-                Limit.at(g),
+                drawn.governing(),
                 swings,
-                corner[0],
-                Limit.at((int) corner[1]),
+                corner.utilisation(),
+                corner.limit(),
                 runs,
                 chance,
                 chances,
                 largest(corners));
     }
 
-    private static Tolerance.Swing swing(String name, double size, boolean place, double[] low, double[] high) {
+    private static Tolerance.Swing swing(String name, double size, boolean place, Judgement low, Judgement high) {
         Map<Limit, Double> slopes = new EnumMap<>(Limit.class);
-        for (int i = 0; i < low.length; i++) {
-            slopes.put(Limit.at(i), (high[i] - low[i]) / (2 * size));
+        for (Limit limit : Limit.values()) {
+            slopes.put(limit, (Math.min(MOST, high.of(limit)) - Math.min(MOST, low.of(limit))) / (2 * size));
         }
-        return new Tolerance.Swing(name, size, place, low[Judge.governing(low)], high[Judge.governing(high)], slopes);
+        return new Tolerance.Swing(name, size, place, low.utilisation(), high.utilisation(), slopes);
     }
 
     /** Density, fill and weight of the empty tank, 5 % either way. */
-    private void loads(List<Tolerance.Swing> swings) throws CannotComputeException {
+    private void loads(List<Tolerance.Swing> swings) {
         Slurry s = design.slurry();
         double density = s.mixtureDensity();
         swings.add(swing(
@@ -116,11 +122,7 @@ public final class Welder {
                 false,
                 trial.with(s.withFill(fill * (1 - LOAD))),
                 trial.with(s.withFill(Math.min(1, fill * (1 + LOAD))))));
-        double[] lighter = trial.heavier(-LOAD);
-        double[] heavier = trial.heavier(LOAD);
-        if (lighter != null && heavier != null) {
-            swings.add(swing("weight of the empty tank", LOAD, false, lighter, heavier));
-        }
+        swings.add(swing("weight of the empty tank", LOAD, false, trial.heavier(-LOAD), trial.heavier(LOAD)));
     }
 
     /**
@@ -158,46 +160,58 @@ public final class Welder {
         return all;
     }
 
-    /** Largest utilisation over the corners, and the limit's place. */
-    private double[] worst(List<double[]> corners, double tolerance) {
+    /** Largest utilisation over the corners, and of which limit. */
+    private record Corner(double utilisation, Limit limit) {}
+
+    private Corner worst(List<double[]> corners, double tolerance) {
         double most = 0;
-        int limit = 0;
+        Limit limit = Limit.REACH;
         for (double[] signs : corners) {
             double[] off = new double[coordinates];
             Arrays.setAll(off, i -> signs[i] * tolerance);
-            double[] u = at(off);
-            int g = Judge.governing(u);
-            if (u[g] > most) {
-                most = u[g];
-                limit = g;
+            Judgement judged = at(off);
+            if (judged.utilisation() > most) {
+                most = judged.utilisation();
+                limit = judged.governing();
             }
         }
-        return new double[] {most, limit};
+        return new Corner(most, limit);
     }
 
     /** Bisects the tolerance; the utilisations grow from the middle outwards as far as they are near linear. */
     private double largest(List<double[]> corners) {
-        double[] u = at(new double[coordinates]);
-        if (u[Judge.governing(u)] > 1) {
+        if (at(new double[coordinates]).utilisation() > 1) {
             return 0;
         }
-        if (worst(corners, FAR)[0] <= 1) {
+        if (kept(corners, FAR)) {
             return FAR;
         }
-        return Bisection.between(0, FAR, FINE, "the largest tolerance, m", by -> worst(corners, by)[0] <= 1)
+        return Bisection.between(0, FAR, FINE, "the largest tolerance, m", by -> kept(corners, by))
                 .good();
+    }
+
+    /** Whether every limit is kept in every corner. */
+    private boolean kept(List<double[]> corners, double tolerance) {
+        for (double[] signs : corners) {
+            double[] off = new double[coordinates];
+            Arrays.setAll(off, i -> signs[i] * tolerance);
+            if (at(off).utilisation() > 1) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private double monteCarlo(double tolerance, int runs, long seed, Map<Limit, Double> chances) {
         SplittableRandom random = new SplittableRandom(seed);
-        int[] over = new int[Judge.LIMITS];
+        int[] over = new int[Limit.COUNT];
         int any = 0;
         double[] off = new double[coordinates];
         for (int run = 0; run < runs; run++) {
             for (int i = 0; i < coordinates; i++) {
                 off[i] = tolerance * (2 * random.nextDouble() - 1);
             }
-            double[] u = at(off);
+            double[] u = at(off).utilisations();
             boolean fails = false;
             for (int i = 0; i < u.length; i++) {
                 if (u[i] > 1) {

@@ -4,9 +4,8 @@
  * tipwright.placement.PlacementMap} tells the utilisation over a zone, {@link tipwright.placement.Tolerance} what a weld that is
  * off does.
  *
- * <p>Allowed input: a design with any drive. The load of the tank depends on the tilt alone, so it is worked out once; a candidate
- * of a straight drive then costs a closed form at each tilt, friction included, and one of another mechanism the general analysis.
- * Every answer is checked again by the full check.
+ * <p>Allowed input: a design with any drive. A candidate is analysed by the general solver or by the closed form of a straight drive,
+ * and judged by the checks themselves; no rule of theirs stands here a second time. Every answer passes every check.
  */
 @NullMarked
 package tipwright.placement;

@@ -40,7 +40,7 @@ public record Checked(Result result, List<Assumption> assumptions, List<String> 
                     .map(s -> Double.toString(s.bearing().usualFriction()))
                     .distinct()
                     .collect(Collectors.joining(" and "));
-            all.add(new Assumption("friction.pivot", values + " by the kind of bearing", ""));
+            all.add(new Assumption("friction.pivot", values + " (by the kind of bearing)", ""));
         }
         return all;
     }

@@ -38,7 +38,7 @@ public final class PartsBoxText {
                 good == 0
                         ? "None of them will do with the pins where they are; 'tipwright place' looks for other places."
                         : good + " of " + tried.size()
-                                + " will do; write its name at 'actuator:' and run 'tipwright check' again.");
+                                + " passes. Put its name after actuator: in the file and run tipwright check again.");
         if (leftOut > 0) {
             lines.add(leftOut + (leftOut == 1 ? " other runs" : " others run") + " off another supply or voltage and "
                     + (leftOut == 1 ? "was" : "were") + " not tried.");

@@ -18,25 +18,24 @@ import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
 import tipwright.placement.Answer;
 import tipwright.placement.Seat;
-import tipwright.placement.Spot;
 import tipwright.quantity.UnitSystem;
 
 /** Lines of a design file that make an answer of the search the design. */
 final class PasteText {
     private final Design design;
-    private final Spot spot;
+    private final Answer answer;
     private final UnitSystem units;
     private final List<String> lines = new ArrayList<>();
 
-    private PasteText(Design design, Spot spot, UnitSystem units) {
+    private PasteText(Design design, Answer answer, UnitSystem units) {
         this.design = design;
-        this.spot = spot;
+        this.answer = answer;
         this.units = units;
     }
 
     /** The lines for an answer to a design. */
     static List<String> lines(Design design, Answer answer, UnitSystem units) {
-        PasteText text = new PasteText(design, answer.spot(), units);
+        PasteText text = new PasteText(design, answer, units);
         text.pivot();
         text.drive(answer.design().drive());
         text.links(answer.design());
@@ -44,7 +43,7 @@ final class PasteText {
     }
 
     private void pivot() {
-        for (Seat seat : spot.seats()) {
+        for (Seat seat : answer.candidate().seats()) {
             if (seat.name().equals(Skeleton.PIVOT) && !seat.at().equals(seat.drawn())) {
                 lines.add("pivot:");
                 lines.add("  at: " + point(seat.at(), units));
@@ -59,18 +58,24 @@ final class PasteText {
         if (design.drive() instanceof Free drawn && moved instanceof Free free) {
             free(drawn, free);
         } else {
-            for (Seat seat : spot.seats()) {
-                if (!seat.name().equals(Skeleton.PIVOT)) {
-                    lines.add("    " + seat.name() + ": " + point(seat.at(), units));
+            moved.places(answer.design().pivot().at()).forEach((name, at) -> {
+                boolean could = moved.direct()
+                        || answer.candidate().seats().stream()
+                                .anyMatch(seat -> seat.name().equals(name));
+                if (could && !name.equals(Skeleton.PIVOT)) {
+                    lines.add("    " + name + ": " + point(at, units));
                 }
-            }
+            });
         }
         lines.add("    actuators:");
         for (PlacedActuator placed : moved.actuators()) {
             String z = "      - {z: " + length(placed.z(), units) + ", actuator: ";
             boolean drawn =
                     design.mounts() != null && design.mounts().actuators().isEmpty();
-            lines.add(drawn ? z + "...}   # as it is" : z + spot.actuator().name() + "}");
+            lines.add(
+                    drawn
+                            ? z + "...}   # as it is"
+                            : z + answer.candidate().actuator().name() + "}");
         }
     }
 

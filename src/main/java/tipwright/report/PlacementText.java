@@ -8,12 +8,12 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.drive.Drive;
-import tipwright.design.drive.Straight;
+import tipwright.design.tank.CaseName;
 import tipwright.placement.Aim;
 import tipwright.placement.Answer;
+import tipwright.placement.Candidate;
 import tipwright.placement.Placement;
 import tipwright.placement.Seat;
-import tipwright.placement.Spot;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
@@ -29,21 +29,16 @@ public final class PlacementText {
         List<String> lines = new ArrayList<>();
         lines.add(style.heading(design.name() + ": where the mounts may go"));
         String how = placement.step() > 0
-                ? " candidates on a grid of " + show(placement.step(), Kind.LENGTH, style.units())
+                ? " positions tried, apart by " + show(placement.step(), Kind.LENGTH, style.units())
                 : " candidates spread over the zones";
         lines.add("  " + placement.candidates() + how + "; " + placement.fitting() + " may do");
         for (String note : placement.notes()) {
             lines.add("  note: " + note);
         }
         if (placement.answers().isEmpty()) {
-            nothing(placement, lines);
+            nothing(design, placement, style, lines);
         } else {
-            boolean straight = design.drive() instanceof Straight;
-            if (!straight) {
-                places(placement.answers(), style, lines);
-            }
-            table(placement.answers(), straight, style, lines);
-            governing(placement.answers(), style, lines);
+            answers(design, placement.answers(), style, lines);
             lines.add("");
             lines.add(style.heading("To take number 1, put this into the design file"));
             lines.addAll(PasteText.lines(design, placement.answers().get(0), style.units()));
@@ -51,8 +46,22 @@ public final class PlacementText {
         return String.join("\n", lines) + "\n";
     }
 
-    private static void nothing(Placement placement, List<String> lines) {
+    private static void answers(Design design, List<Answer> answers, Style style, List<String> lines) {
+        boolean straight = design.drive().direct();
+        if (!straight) {
+            places(answers, style, lines);
+        }
+        table(answers, straight, style, lines);
+        governing(answers, style, lines);
+    }
+
+    private static void nothing(Design design, Placement placement, Style style, List<String> lines) {
         lines.add("");
+        if (!placement.nearly().isEmpty()) {
+            lines.add("Nothing fits. What nearly fits, and what fails of it:");
+            answers(design, placement.nearly(), style, lines);
+            return;
+        }
         if (placement.unknown()) {
             lines.addAll(Prose.wrap("", stopped(placement)));
             return;
@@ -86,10 +95,9 @@ public final class PlacementText {
                 head.add(Integer.toString(i + 1));
             }
             table.row(head.toArray(new String[0]));
-            for (Seat seat : answers.get(0).spot().seats()) {
+            for (Seat seat : answers.get(0).candidate().seats()) {
                 List<String> row = new ArrayList<>(List.of(seat.name()));
-                answers.subList(from, to)
-                        .forEach(a -> row.add(PasteText.point(a.spot().place(seat.name()), style.units())));
+                answers.subList(from, to).forEach(a -> row.add(PasteText.point(a.place(seat.name()), style.units())));
                 table.row(row.toArray(new String[0]));
             }
             lines.addAll(table.lines("  "));
@@ -107,21 +115,21 @@ public final class PlacementText {
         table.row(head.toArray(new String[0]));
         int number = 0;
         for (Answer answer : answers) {
-            Spot spot = answer.spot();
+            Candidate candidate = answer.candidate();
             number++;
             List<String> row = new ArrayList<>(List.of(Integer.toString(number)));
             if (straight) {
-                row.add(PasteText.point(spot.place(Drive.FRAME_PIN), style.units()));
-                row.add(PasteText.point(spot.place(Drive.TANK_PIN), style.units()));
+                row.add(PasteText.point(answer.place(Drive.FRAME_PIN), style.units()));
+                row.add(PasteText.point(answer.place(answer.design().drive().rodPinName()), style.units()));
             }
             row.addAll(List.of(
-                    spot.actuator().name(),
-                    percent(spot.utilisation()),
-                    show(spot.force(), Kind.FORCE, style.units()),
-                    Double.isFinite(spot.time()) ? show(spot.time(), Kind.TIME, style.units()) : "-",
-                    Double.isFinite(spot.price()) ? Quantities.number(spot.price()) : "-",
+                    candidate.actuator().name(),
+                    percent(candidate.utilisation()),
+                    show(candidate.force(), Kind.FORCE, style.units()),
+                    Double.isFinite(candidate.time()) ? show(candidate.time(), Kind.TIME, style.units()) : "-",
+                    Double.isFinite(candidate.price()) ? Quantities.number(candidate.price()) : "-",
                     answer.aims().isEmpty()
-                            ? "(compromise)"
+                            ? "(good all round)"
                             : answer.aims().stream().map(Aim::words).collect(Collectors.joining(", "))));
             table.row(row.toArray(new String[0]));
         }
@@ -131,7 +139,7 @@ public final class PlacementText {
 
     private static void governing(List<Answer> answers, Style style, List<String> lines) {
         lines.add("");
-        lines.add(style.heading("What governs, after the full check of each"));
+        lines.add(style.heading("Closest to failing, after all checks"));
         int number = 0;
         for (Answer answer : answers) {
             number++;
@@ -139,14 +147,15 @@ public final class PlacementText {
             String where = f == null || Double.isNaN(f.tilt())
                     ? ""
                     : " at " + show(f.tilt(), Kind.ANGLE, style.units())
-                            + (f.loadCase() == null ? "" : ", " + f.loadCase());
-            String what = f == null ? answer.spot().governing().words() : f.title();
+                            + (f.loadCase() == null ? "" : ", " + CaseName.shown(f.loadCase()));
+            String what = f == null ? answer.candidate().governing().words() : f.title();
             Verdict verdict = !answer.failed().isEmpty() ? Verdict.FAIL : f == null ? Verdict.PASS : f.verdict();
             String failed = answer.failed().isEmpty()
                     ? ""
                     : "; fails: " + answer.failed().stream().map(Finding::title).collect(Collectors.joining(", "));
             lines.add("  " + number + "  "
-                    + style.verdict(verdict, what + " " + percent(answer.spot().utilisation())) + where + failed);
+                    + style.verdict(
+                            verdict, what + " " + percent(answer.candidate().utilisation())) + where + failed);
         }
     }
 

@@ -7,7 +7,6 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.design.drive.Drive;
-import tipwright.design.drive.Straight;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.joint.Shaft;
 import tipwright.geometry.Vec2;
@@ -56,20 +55,29 @@ record Marking(List<Spot> spots, List<Span> spans) {
         Strut strut = skeleton.actuator();
         List<Spot> spots = new ArrayList<>();
         add(spots, new Spot(Skeleton.PIVOT, pivot, new TreeSet<>(), false, null, shaft(design)));
-        String moving = drive instanceof Straight ? "tank pin" : "rod pin";
-        end(spots, "frame pin", strut.onA(), strut.a(), drive.framePinJoint());
-        end(spots, moving, strut.onB(), strut.b(), drive.tankPinJoint());
-        for (Joint j : skeleton.joints()) {
-            PinJoint known = drive.pinJoint(j.name());
-            boolean slide = j instanceof Joint.Slide;
-            TreeSet<Integer> bodies = new TreeSet<>(List.of(j.a(), j.b()));
-            add(spots, new Spot(j.name().replace('-', ' '), j.at(), bodies, slide, known, hole(known)));
-        }
+        drive.places(pivot).forEach((name, at) -> {
+            if (name.equals(Drive.FRAME_PIN)) {
+                end(spots, name, at, strut.a(), drive.framePinJoint());
+            } else if (name.equals(drive.rodPinName())) {
+                end(spots, name, at, strut.b(), drive.tankPinJoint());
+            }
+            for (Joint j : skeleton.joints()) {
+                if (j.at().equals(at)) {
+                    PinJoint known = drive.pinJoint(j.name());
+                    boolean slide = j instanceof Joint.Slide;
+                    TreeSet<Integer> bodies = new TreeSet<>(List.of(j.a(), j.b()));
+                    add(spots, new Spot(name.replace('-', ' '), at, bodies, slide, known, hole(known)));
+                }
+            }
+        });
         return new Marking(List.copyOf(spots), spans(spots, skeleton.tank()));
     }
 
     private static void end(List<Spot> spots, String name, Vec2 at, int body, @Nullable PinJoint joint) {
-        add(spots, new Spot(name, at, new TreeSet<>(List.of(body, ACTUATOR)), false, joint, hole(joint)));
+        add(
+                spots,
+                new Spot(
+                        name.replace('-', ' '), at, new TreeSet<>(List.of(body, ACTUATOR)), false, joint, hole(joint)));
     }
 
     /** Adds a place, or what it says to the one that is there already. */
@@ -105,10 +113,5 @@ record Marking(List<Spot> spots, List<Span> spans) {
     private static double shaft(Design design) {
         Shaft shaft = design.pivot().shaft();
         return shaft == null ? design.pivot().bearings().get(0).bearing().bore() : shaft.diameter();
-    }
-
-    /** The places of one part in the order of the list; for links, cranks and carriages. */
-    List<Spot> on(int body) {
-        return spots.stream().filter(s -> s.bodies().contains(body)).toList();
     }
 }

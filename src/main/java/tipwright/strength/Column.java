@@ -55,7 +55,7 @@ public final class Column {
      *
      * <p>In a section the bow is A sin(k x + phase), k = sqrt(P / E I); bow and slope go on unbroken into the next. The lowest load
      * is that at which the bow that leaves the first pin comes back to the line at the last one; under less it stays on its side,
-     * under more it comes back earlier (Sturm), so halving finds it and skips none.
+     * under more it comes back earlier (Sturm), so that narrowing it down skips none.
      *
      * @param stiffness E I, N m2 [section]; not modified
      * @param length m, over 0 [section]; not modified
@@ -72,31 +72,49 @@ public final class Column {
             high = Math.min(high, Math.PI * Math.PI * stiffness[i] / (length[i] * length[i]));
         }
         double low = Math.PI * Math.PI * least / (whole * whole) * (1 - 1e-12);
+        double below = past(low, stiffness, length);
+        double above = past(high, stiffness, length);
+        int kept = 0;
         for (int i = 0; i < 200 && high - low > 1e-13 * high; i++) {
-            double middle = 0.5 * (low + high);
-            if (comesBack(middle, stiffness, length)) {
+            boolean halve = i % 3 == 2 || !(below < 0) || !(above > 0);
+            double share = halve ? 0.5 : -below / (above - below);
+            double middle = low + Math.max(1e-14, Math.min(1 - 1e-14, share)) * (high - low);
+            double there = past(middle, stiffness, length);
+            if (there == 0) {
+                return middle;
+            }
+            // Illinois: an end that stays twice running counts half, or it would stay for good.
+            if (there > 0) {
                 high = middle;
+                above = there;
+                below = kept > 0 ? below / 2 : below;
+                kept = 1;
             } else {
                 low = middle;
+                below = there;
+                above = kept < 0 ? above / 2 : above;
+                kept = -1;
             }
         }
         return 0.5 * (low + high);
     }
 
-    /** Whether the bow comes back to the line before the end, or at it. */
-    private static boolean comesBack(double load, double[] stiffness, double[] length) {
+    /** How far past half a wave the bow is at the end, rad, or where it comes back to the line before; under 0: not yet there. */
+    private static double past(double load, double[] stiffness, double[] length) {
         double bow = 0;
         double slope = 1;
+        double past = 0;
         for (int i = 0; i < stiffness.length; i++) {
             double k = Math.sqrt(load / stiffness[i]);
             double phase = Math.atan2(k * bow, slope) + k * length[i];
-            if (phase >= Math.PI) {
-                return true;
+            past = phase - Math.PI;
+            if (past >= 0) {
+                return past;
             }
             bow = Math.sin(phase);
             slope = k * Math.cos(phase);
         }
-        return false;
+        return past;
     }
 
     /**

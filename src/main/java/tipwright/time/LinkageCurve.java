@@ -62,7 +62,7 @@ final class LinkageCurve {
         }
         Forces forces = Forces.of(analysis.design(), tilts);
         if (!(to > from) || forces.count() < 2) {
-            throw new CannotComputeException(analysis.design().name() + ": the linkage does not leave its first tilt");
+            throw new CannotComputeException(analysis.design().name() + ": the tank cannot move from stowed");
         }
         return new LinkageCurve(forces);
     }

@@ -13,10 +13,16 @@ import tipwright.analysis.Balance;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Examples;
+import tipwright.analysis.FrictionRadii;
 import tipwright.analysis.Pose;
+import tipwright.analysis.RandomDesigns;
 import tipwright.analysis.Row;
 import tipwright.design.Design;
+import tipwright.design.actuator.ListedActuator;
+import tipwright.design.drive.Drive;
+import tipwright.design.drive.Straight;
 import tipwright.geometry.Vec2;
+import tipwright.load.LoadTable;
 
 /** The search's closed form against the general solver with friction. */
 class KernelTest {
@@ -43,10 +49,9 @@ class KernelTest {
 
     private static void compare(String yaml, double close, int wanted) throws CannotComputeException {
         Design design = Examples.read(yaml);
-        TiltLoads loads = TiltLoads.of(design);
-        double[] radii =
-                TiltLoads.pinRadii(design, design.drive().actuators().get(0).actuator());
-        Kernel kernel = new Kernel(loads, radii);
+        TiltLoads loads = TiltLoads.of(design, Analyser.loads(design));
+        FrictionRadii radii = FrictionRadii.of(design);
+        Kernel kernel = new Kernel(loads, new double[] {radii.framePin(), radii.rodPin()});
         SplittableRandom random = new SplittableRandom(8);
         Lanes lanes = new Lanes();
         int compared = 0;
@@ -60,11 +65,62 @@ class KernelTest {
             if (lanes.arm[0] < 0.08 || lanes.free[0] <= 0) {
                 continue;
             }
-            Analysis analysis =
-                    Analyser.analyse(design.withDrive(TiltLoads.straight(design).movedTo(frame, tank)));
+            Analysis analysis = Analyser.analyse(design.withDrive(((Straight) design.drive()).movedTo(frame, tank)));
             assertThat(analysis.stop()).isNull();
             compare(analysis, lanes, close);
             compared++;
+        }
+    }
+
+    /** Whatever the lanes turn down, the checks turn down too: they never cost an answer. */
+    @Test
+    void theLanesNeverTurnDownWhatTheChecksPass() throws CannotComputeException {
+        RandomDesigns random = new RandomDesigns(77);
+        SplittableRandom places = new SplittableRandom(5);
+        int passing = 0;
+        int turnedDown = 0;
+        for (int i = 0; i < 200; i++) {
+            Design design = Variants.fitting(Variants.of(random.next(), i));
+            LoadTable table = Analyser.loads(design);
+            LaneBounds bounds = new LaneBounds(
+                    design,
+                    new ListedActuator(
+                            "as drawn", design.drive().actuators().get(0).actuator()));
+            Kernel kernel = new Kernel(TiltLoads.of(design, table), bounds.pinRadii());
+            Straight drawn = (Straight) design.drive();
+            Lanes lanes = new Lanes();
+            for (int k = 0; k < 5; k++) {
+                Vec2 by = new Vec2(places.nextDouble(-0.01, 0.01), places.nextDouble(-0.01, 0.01)).times(k);
+                Vec2 framePin = drawn.framePin().plus(by);
+                Drive moved = drawn.movedTo(framePin, drawn.tankPin())
+                        .with(drawn.actuators().get(0).actuator());
+                Vec2 a = framePin.minus(design.pivot().at());
+                Vec2 b = drawn.tankPin().minus(design.pivot().at());
+                lanes.set(0, a.x(), a.y(), b.x(), b.y());
+                kernel.run(lanes, 1);
+                boolean rejected = bounds.least(lanes, 0) > 1 || !bounds.fits(lanes.shortest[0], lanes.longest[0]);
+                Judgement judged = judged(design.withDrive(moved), table);
+                passing += judged.utilisation() <= 1 ? 1 : 0;
+                turnedDown += rejected ? 1 : 0;
+                if (rejected) {
+                    assertThat(judged.utilisation())
+                            .as("design %s, place %s", i, k)
+                            .isGreaterThan(1);
+                } else {
+                    assertThat(bounds.least(lanes, 0)).isLessThanOrEqualTo(judged.utilisation());
+                    assertThat(bounds.force(lanes, 0)).isLessThanOrEqualTo(judged.force());
+                }
+            }
+        }
+        assertThat(passing).isGreaterThan(50);
+        assertThat(turnedDown).isGreaterThan(50);
+    }
+
+    private static Judgement judged(Design design, LoadTable table) {
+        try {
+            return Judgement.of(CandidateEngine.CLOSED_FORM.analyse(design, table));
+        } catch (CannotComputeException none) {
+            return Judgement.impossible();
         }
     }
 

@@ -11,6 +11,7 @@ import tipwright.analysis.Examples;
 import tipwright.check.Checker;
 import tipwright.check.rule.Finding;
 import tipwright.design.Design;
+import tipwright.design.drive.Straight;
 import tipwright.geometry.Vec2;
 
 /** Welds that are off: Monte Carlo against a normal distribution, slopes and corners against the full check. */
@@ -56,7 +57,7 @@ class ToleranceTest {
 
     /** Largest push as drawn, N. */
     private static double push() throws CannotComputeException {
-        return 40_000 * new Welder(design(40_000)).at(new double[6])[Limit.PUSH.index()];
+        return 40_000 * new Welder(design(40_000)).at(new double[6]).of(Limit.PUSH);
     }
 
     @Test
@@ -70,13 +71,13 @@ class ToleranceTest {
     void movedPinsGiveWhatTheFullCheckGives() throws CannotComputeException {
         Design design = design(30_000);
         double[] off = {0.003, -0.004, 0.002, 0.001, -0.003, 0.004};
-        double quick = new Welder(design).at(off)[Limit.PUSH.index()];
+        double quick = new Welder(design).at(off).of(Limit.PUSH);
+        Straight drawn = (Straight) design.drive();
         Design moved = design.withPivot(
-                        design.pivot().movedTo(design.pivot().at().plus(new Vec2(off[4], off[5]))))
-                .withDrive(TiltLoads.straight(design)
-                        .movedTo(
-                                TiltLoads.straight(design).framePin().plus(new Vec2(off[0], off[1])),
-                                TiltLoads.straight(design).tankPin().plus(new Vec2(off[2], off[3]))));
+                        design.pivot().movedTo(design.pivot().at().plus(new Vec2(off[0], off[1]))))
+                .withDrive(drawn.movedTo(
+                        drawn.framePin().plus(new Vec2(off[2], off[3])),
+                        drawn.tankPin().plus(new Vec2(off[4], off[5]))));
         assertThat(quick).isCloseTo(find(moved, "push").utilisation(), within(1e-8));
     }
 

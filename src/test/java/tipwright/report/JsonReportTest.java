@@ -44,8 +44,11 @@ class JsonReportTest {
         JsonNode json = json(DEMO);
         assertThat(names(json))
                 .containsExactly(
+                        "format",
                         "design",
                         "verdict",
+                        "parts",
+                        "cases_skipped",
                         "warnings",
                         "cases",
                         "peaks",

@@ -51,8 +51,16 @@ class StoppedSearchTest {
     @Test
     void stoppedAfterAllWereLookedAtItSaysSo() {
         Design design = shipped("crank-cart");
-        Placement found =
-                new Placement(java.util.List.of(), java.util.List.of(), java.util.List.of(), 600, 0, 0, 600, true);
+        Placement found = new Placement(
+                java.util.List.of(),
+                java.util.List.of(),
+                java.util.List.of(),
+                java.util.List.of(),
+                600,
+                0,
+                0,
+                600,
+                true);
         assertThat(text(design, found)).contains(BEFORE + "all 600 candidates had been looked at, but not yet");
     }
 

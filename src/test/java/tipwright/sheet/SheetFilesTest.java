@@ -103,7 +103,7 @@ class SheetFilesTest {
     @CsvSource({
         "crank-cart, link pin to tank pin, 532 mm, 50, 530",
         "kerb-swing, pivot to main tank pin, 283 mm, 150, 240",
-        "knee-stand, rod pin to foot pin, 727 mm, 690, 230",
+        "knee-stand, foot pin to knee, 727 mm, 690, 230",
         "slide-back, tie frame pin to tie tank pin, 1057 mm, 870, 600"
     })
     void everyMechanismHasItsSheet(String name, String span, String length, double across, double up)
@@ -127,7 +127,8 @@ class SheetFilesTest {
 
     @Test
     void mapIsSoundXmlAndAPicture() throws Exception {
-        Drawing map = MapPicture.of(PlacementMap.of(DESIGN, Pin.FRAME, 20), UnitSystem.METRIC);
+        Drawing map =
+                MapPicture.of(PlacementMap.of(DESIGN, Pin.FRAME, 20), Analyser.analyse(DESIGN), UnitSystem.METRIC);
         var xml = DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
                 .parse(new ByteArrayInputStream(Svg.of(map, true).getBytes(StandardCharsets.UTF_8)));

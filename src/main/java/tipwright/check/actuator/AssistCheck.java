@@ -11,6 +11,7 @@ import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
@@ -31,7 +32,14 @@ public final class AssistCheck implements Check {
 
     @Override
     public String title() {
-        return "Assist spring";
+        return "Spring: stretch";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : Titles.first(part) + ": stretch";
     }
 
     @Override
@@ -57,7 +65,7 @@ public final class AssistCheck implements Check {
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return Text.words("a spring that is longer drawn out, or its pins elsewhere");
+        return Text.words("a spring with a longer extended length, or move its ends");
     }
 
     @Override

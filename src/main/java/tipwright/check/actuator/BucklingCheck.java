@@ -2,9 +2,11 @@
 package tipwright.check.actuator;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
@@ -32,7 +34,19 @@ public final class BucklingCheck implements Check {
 
     @Override
     public String title() {
-        return "Rod buckling";
+        return "Actuator rod: buckling";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : title() + ", " + part;
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return "rod buckling";
     }
 
     @Override
@@ -56,7 +70,7 @@ public final class BucklingCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE, Trait.CARRIES_TANK);
     }
 
     @Override
@@ -104,23 +118,27 @@ public final class BucklingCheck implements Check {
         String how = Column.byStages(actuator)
                 ? "each stage as far as it is out"
                 : actuator.tube() == null ? "bare rod over the whole length" : "rod and body";
+        Factors factors = analysis.design().factors();
+        IdentityHashMap<Pose, Double> columns = new IdentityHashMap<>();
+        for (Pose pose : analysis.poses()) {
+            columns.put(pose, Column.actuator(actuator, pose.length()));
+        }
         return make.worst(
                 part,
                 analysis,
                 (row, b) -> usage(
                         b.force() * Sharing.shares(all, row.pose().length(), true)[index],
-                        actuator,
-                        row.pose().length(),
-                        analysis.design().factors()),
+                        columns.getOrDefault(row.pose(), Double.NaN),
+                        factors),
                 Text.words(how));
     }
 
     /**
      * An actuator under a push in N; a pull does not buckle it.
      *
-     * @param length pin to pin, m
+     * @param column what buckles it at its length, N
      */
-    static Usage usage(double push, Actuator actuator, double length, Factors factors) {
-        return new Usage(Math.max(0, push), Column.actuator(actuator, length), factors.buckling(), Kind.FORCE);
+    static Usage usage(double push, double column, Factors factors) {
+        return new Usage(Math.max(0, push), column, factors.buckling(), Kind.FORCE);
     }
 }

@@ -32,7 +32,7 @@ import tipwright.quantity.Text;
  */
 final class DrivePath {
     private static final Set<String> PINS = Set.of(Drive.FRAME_PIN, Drive.ROD_PIN, Drive.TANK_PIN);
-    private static final Factors NONE = new Factors(1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1);
+    private static final Factors NONE = new Factors(1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1);
 
     private final Findings make;
     private final Analysis analysis;

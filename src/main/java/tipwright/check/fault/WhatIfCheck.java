@@ -34,16 +34,40 @@ public final class WhatIfCheck implements Check {
 
     @Override
     public String title() {
-        return "What if";
+        return "If something goes wrong: load";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : switch (part) {
+            case "burst hose" -> "Hose bursts: sinking speed";
+            case "lost power" -> "Power lost: holding the tank";
+            case "load let go at once" -> "Whole load drops out at once: recoil";
+            case "wheel sinks" -> "Wheel sinks: worst check then";
+            case "one carries all" -> "One actuator carries everything: force";
+            case "one runs ahead" -> "One actuator gets ahead of the other: force";
+            case "jam" -> "Tank jams: drive at its hardest";
+            case "jam other parts" -> "Tank jams: other parts";
+            case "valve shuts on the way down" -> "Valve shuts on the way down: shock";
+            case "valve shuts on the way down other parts" -> "Valve shuts on the way down: other parts";
+            case "gas springs cold and worn" -> "Gas springs cold and worn: worst check then";
+            default -> part.endsWith(" breaks")
+                    ? "Spring breaks: " + part.replace(" breaks", "")
+                    : "One actuator carries everything: " + part.replace(" when one carries all", "");
+        };
     }
 
     @Override
     public String rule() {
         return "A hose bursts: a lock valve holds the load, or it sinks no faster than allowed. Power is lost: the actuator"
-                + " holds. The load lets go at once: the actuator bears the recoil. A wheel sinks: every check is made anew"
-                + " on the slope that follows. The tank is held fast: what bears the actuator stands its"
-                + " hardest push and pull without yielding, and so it does when a valve shuts at once on the way down. A spring that helps breaks, or gas springs are cold and have lost gas: every check is"
-                + " made anew without it. Of several actuators one carries all, or one runs ahead: it bears that.";
+                + " holds. The load lets go at once: the actuator bears the recoil. A wheel sinks: every check is made again"
+                + " on the slope that follows. The tank jams: whatever carries the actuator's force takes its hardest push and"
+                + " pull without yielding, and so it does when a valve shuts at once on the way down. A spring that helps"
+                + " breaks, or gas springs are cold and have lost gas: every check is made again without it."
+                + " With several actuators, one takes the whole load, or gets ahead of the others: it must stay within its"
+                + " rating.";
     }
 
     @Override
@@ -61,7 +85,14 @@ public final class WhatIfCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.NEEDS_TIME);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.NEEDS_TIME, Trait.ABOUT_FAULT);
+    }
+
+    @Override
+    public Text says(Finding finding) {
+        Text numbers = finding.byWords();
+        Text note = finding.note();
+        return Text.words(finding.title() + ": ").plus(numbers).plus(note.isEmpty() ? "" : "; ").plus(note);
     }
 
     @Override
@@ -69,11 +100,13 @@ public final class WhatIfCheck implements Check {
         return switch (finding.id().substring(finding.id().indexOf('/') + 1)) {
             case "lost-power", "load-let-go-at-once" -> Fix.of(
                     "an actuator that holds more{}, or " + Fix.ARM, finding, limits);
-            case "burst-hose" -> Text.words("a lock valve screwed to the cylinder, or a narrower way out of it");
+            case "one-carries-all", "one-runs-ahead" -> Fix.of(
+                    "stronger actuators{}, or less in the tank", finding, limits);
+            case "burst-hose" -> Text.words("a lock valve on the cylinder port, or a restrictor in it");
             case "jam" -> Text.words("a lower relief setting, or a stronger part where it is worst");
             case "valve-shuts-on-the-way-down" -> Text.words(
                     "a smaller orifice or a throttle, so that it comes down more slowly, or a stronger part where it is worst");
-            case "wheel-sinks" -> Text.words("as for the check that is named");
+            case "wheel-sinks" -> Text.words("same as under the check that is named");
             default -> Fix.part(finding, limits);
         };
     }

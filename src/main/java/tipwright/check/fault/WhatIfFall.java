@@ -61,7 +61,7 @@ final class WhatIfFall {
                 MotionDirection.RESTING,
                 r -> Math.abs(r.rest().force()));
         Usage usage = HoldCheck.usage(worst.value(), rated, design.factors());
-        String note = usage.utilisation() <= 1 ? good : "it cannot hold the load, which comes down by itself";
+        String note = usage.utilisation() <= 1 ? good : "the actuator cannot hold the tank; the tank comes down";
         return make.compare(part, usage, worst, Text.words(note));
     }
 

@@ -43,7 +43,7 @@ final class WhatIfLetGo {
         double factor = design.factors().service();
         if (!(capacity > 0)) {
             String note =
-                    "the cylinder cannot pull: the tank jumps up and drops back on it; keep clear, and open slowly";
+                    "the cylinder cannot pull: the tank jumps up and drops back on it; keep clear, and open the outlet slowly";
             return make.given(PART, -demand, 0, factor, Kind.FORCE, 1, worst, Verdict.CLOSE, note);
         }
         String note = demand < 0 ? "the tank springs up and pulls at the rod" : "the tank springs back on the rod";

@@ -7,8 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Row;
@@ -76,19 +78,31 @@ final class WhatIfShare {
             holds = Math.min(holds, hold == null ? 1 : Math.max(1, hold / moving));
         }
         double utilisation = worst.value() * factor;
+        double moves = moves(worst);
+        double force = worst.value() * moves;
         if (utilisation <= 1 || utilisation > holds) {
-            return make.compare(part, worst.value(), 1, factor, Kind.RATIO, worst, note);
+            return make.compare(part, force, moves * Math.max(1, utilisation > 1 ? holds : 1), factor, Kind.FORCE, worst, note);
         }
+        Text stalls = Text.of(
+                "that actuator stalls (it moves {}), but holds and does not let the tank down; ",
+                Text.amount(moves, Kind.FORCE));
         return make.given(
                 part,
-                worst.value(),
-                1,
+                force,
+                moves * holds,
                 factor,
-                Kind.RATIO,
-                utilisation,
+                Kind.FORCE,
+                utilisation / holds,
                 worst,
                 Verdict.CLOSE,
-                Text.words("it stalls, but holds; ").plus(note));
+                stalls.plus(note));
+    }
+
+    /** What the weakest actuator alone moves where something is worst, N. */
+    private double moves(Extreme worst) {
+        Row row = Objects.requireNonNull(worst.row(analysis.cases()), "a load case");
+        Balance there = Objects.requireNonNull(worst.balance(analysis.cases()), "a direction of motion");
+        return one(row, there.force());
     }
 
     /** What the weakest actuator alone bears, N. */

@@ -19,7 +19,7 @@ import tipwright.design.around.WhatIf;
 import tipwright.design.drive.TiltRange;
 import tipwright.quantity.Kind;
 
-/** A wheel sinks: every check is made anew on the slope that follows, to each side and to each end. */
+/** A wheel sinks: every check is made again on the slope that follows, to each side and to each end. */
 final class WhatIfWheel {
     private static final String PART = "wheel sinks";
     private static final double COARSEST = Math.toRadians(2);
@@ -55,7 +55,7 @@ final class WhatIfWheel {
         for (Finding f : all) {
             worst = f.worseThan(worst) ? f : worst;
         }
-        String note = "worst there: " + worst.title();
+        String note = "closest to failing then: " + worst.title();
         return make.given(
                 PART,
                 worst.demand(),

@@ -35,7 +35,14 @@ public final class CrossMemberCheck implements Check {
 
     @Override
     public String title() {
-        return "Cross member under the frame pin";
+        return "Cross member under the frame pin: bending";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : "Cross member under the frame pin: " + (part.equals("bending") ? "sag" : "stress");
     }
 
     @Override
@@ -58,12 +65,12 @@ public final class CrossMemberCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE, Trait.CARRIES_TANK);
     }
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return Text.words("a deeper or thicker tube, or the pin nearer to its supports");
+        return Text.words("a deeper or thicker tube, or the pin closer to the frame rail");
     }
 
     @Override

@@ -11,7 +11,6 @@ import tipwright.analysis.Mechanism;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.design.drive.Drive;
-import tipwright.design.drive.Straight;
 import tipwright.design.joint.Fastening;
 import tipwright.linkage.Skeleton;
 
@@ -65,7 +64,7 @@ final class FasteningParts {
         }
         List<String> names = new ArrayList<>();
         names.add(Drive.FRAME_PIN);
-        names.add(analysis.design().drive() instanceof Straight ? "tank-pin" : Drive.ROD_PIN);
+        names.add(analysis.design().drive().rodPinName());
         names.addAll(List.of("bearing-1", "bearing-2"));
         mechanism.joints().stream()
                 .filter(j -> !j.slide() && !j.name().equals(Skeleton.PIVOT))

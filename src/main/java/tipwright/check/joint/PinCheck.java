@@ -14,6 +14,7 @@ import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
 import tipwright.check.rule.Worked;
@@ -21,7 +22,6 @@ import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.actuator.Sharing;
 import tipwright.design.drive.Drive;
-import tipwright.design.drive.Straight;
 import tipwright.design.joint.PinJoint;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -37,7 +37,14 @@ public final class PinCheck implements Check {
 
     @Override
     public String title() {
-        return "Pin";
+        return "Pins: bending and shear";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : Titles.first(part) + ": bending and shear";
     }
 
     @Override
@@ -59,7 +66,7 @@ public final class PinCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE, Trait.CARRIES_TANK);
     }
 
     @Override
@@ -121,7 +128,7 @@ public final class PinCheck implements Check {
                         .orElse(1);
         List<Part> all = new ArrayList<>();
         all.add(new Part("frame pin", Drive.FRAME_PIN, push));
-        all.add(new Part(drive instanceof Straight ? "tank pin" : "rod pin", Drive.ROD_PIN, push));
+        all.add(new Part(drive.rodPinName().replace('-', ' '), Drive.ROD_PIN, push));
         TwinLinks twins = new TwinLinks(analysis);
         List<JointPlan> joints = analysis.mechanism().joints();
         for (int i = 0; i < joints.size(); i++) {

@@ -11,7 +11,6 @@ import tipwright.design.actuator.Rod;
 import tipwright.design.actuator.TelescopicCylinder;
 import tipwright.design.actuator.Tube;
 import tipwright.design.drive.LinkSection;
-import tipwright.design.drive.Straight;
 import tipwright.design.joint.PinJoint;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
@@ -62,7 +61,7 @@ public final class Worked {
                 + show(Math.abs(row.lower().force()), Kind.FORCE) + " lowering";
         String head = "weight " + show(row.load().mass(), Kind.MASS) + " x 9.80665 m/s2 = " + show(weight, Kind.FORCE)
                 + "; arm dL/dtilt = " + show(arm, Kind.LENGTH);
-        if (!(analysis.design().drive() instanceof Straight)) {
+        if (!analysis.design().drive().direct()) {
             return head + "; " + rest;
         }
         Vec3 up = analysis.design().site().up();

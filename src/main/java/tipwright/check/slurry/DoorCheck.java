@@ -14,6 +14,7 @@ import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.design.Limits;
 import tipwright.design.tank.Door;
@@ -33,7 +34,14 @@ public final class DoorCheck implements Check {
 
     @Override
     public String title() {
-        return "Door";
+        return "Door: load on latch and hinge";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : Titles.first(part) + ": load";
     }
 
     @Override
@@ -73,7 +81,7 @@ public final class DoorCheck implements Check {
                 .findFirst()
                 .orElse(null);
         if (held == null) {
-            return List.of(make.missing("", "the load case 'held' is left out by the design"));
+            return List.of(make.missing("", "the load case 'held' (full, outlet shut) is under cases: skip:"));
         }
         double first = analysis.poses().get(0).tilt();
         List<Finding> all = new ArrayList<>();

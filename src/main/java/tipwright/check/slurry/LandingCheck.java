@@ -33,7 +33,19 @@ public final class LandingCheck implements Check {
 
     @Override
     public String title() {
-        return "Where the load lands";
+        return "Load: landing in the pit or bin";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : part.endsWith("jet") ? "Load: landing of the jet" : "Load: landing of the slow flow over the lip";
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return "where the load lands";
     }
 
     @Override
@@ -61,7 +73,7 @@ public final class LandingCheck implements Check {
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return Text.words("move the pit or bin, or the machine, or let it run out more slowly");
+        return Text.words("move the pit, bin or machine, or open the outlet more slowly");
     }
 
     @Override
@@ -85,7 +97,7 @@ public final class LandingCheck implements Check {
             all.add(trickle(make, analysis, receiver, opening, name));
             all.add(
                     held == null
-                            ? make.missing(name + "jet", "the load case 'held' is left out by the design")
+                            ? make.missing(name + "jet", "the load case 'held' (full, outlet shut) is under cases: skip:")
                             : jet(make, analysis, receiver, opening, held, name));
         }
         return all;

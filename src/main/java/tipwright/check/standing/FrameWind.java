@@ -13,7 +13,7 @@ import tipwright.geometry.Polyhedron;
 import tipwright.geometry.Vec3;
 
 /**
- * What the frame's members show to the wind. Each is its outline drawn out along its z; one that goes all the way across reaches as
+ * Wind area of the frame members. Each is its outline drawn out along its z; one that goes all the way across reaches as
  * far as the members whose z is given. Members behind each other all count, which is on the safe side.
  */
 final class FrameWind {

@@ -36,7 +36,19 @@ public final class HangCheck implements Check {
 
     @Override
     public String title() {
-        return "Hanging from the lifting eye";
+        return "Lifting eye: hanging out of level";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : title() + ", " + part;
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return "hanging from the lifting eye";
     }
 
     @Override

@@ -25,7 +25,19 @@ public final class TipOverCheck implements Check {
 
     @Override
     public String title() {
-        return "Tipping over";
+        return "Machine: overturning";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : part.equals("supports") ? "Wheels and feet: load" : part.equals("any way round") ? "Machine: overturning, parked any way round" : "Machine: overturning, as parked in the file";
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return "overturning";
     }
 
     @Override
@@ -96,12 +108,12 @@ public final class TipOverCheck implements Check {
                 ? Text.words("nothing turns it over on this ground")
                 : Text.words("over the edge ").plus(s.worstEdge());
         Text note = edge.plus(Text.of(
-                "; whichever way it stands it keeps the factor to a slope of {} and tips at {}",
+                "; parked any way round it keeps its margin on slopes up to {} and overturns at {}",
                 Text.degrees(s.keeps().value(), 1),
                 Text.degrees(s.tips(), 1)));
         note = s.wind().isEmpty() ? note : note.plus("; ").plus(s.wind());
         return make.compare(
-                "as it stands",
+                "as-it-stands",
                 s.moments().overturning(),
                 s.moments().restoring(),
                 design.factors().tipOver(),

@@ -76,7 +76,7 @@ public final class WholeUnit {
         return weight.centre();
     }
 
-    /** What a load case shows at one tilt. */
+    /** Mass and centroid of one load case at one tilt. */
     public interface Look {
         void at(String loadCase, Pose pose, List<Mass> masses);
     }

@@ -34,7 +34,14 @@ public final class HydraulicCheck implements TimedCheck {
 
     @Override
     public String title() {
-        return "Hydraulics";
+        return "Hydraulics: pressure";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : "Hydraulics: " + part;
     }
 
     @Override

@@ -10,7 +10,7 @@ import tipwright.quantity.Kind;
  * What is wanted of the mounts.
  *
  * @param tilt rad; null: the design's own
- * @param time to raise the tank, s; null: any
+ * @param time to raise the tank against the heaviest load at each tilt, s; null: any
  * @param utilisation largest allowed of every check
  * @param clearance between pin centres and keep-outs, m
  */
@@ -19,7 +19,9 @@ public record Wants(
                 @Measured(value = Kind.ANGLE, above = "0 deg", atMost = "175 deg")
                 @Nullable
                 Double tilt,
-        @Note("Longest time to raise the tank; left out: any") @Measured(value = Kind.TIME, above = "0 s") @Nullable
+        @Note("Longest time to raise the tank against the heaviest load at each tilt; left out: any")
+                @Measured(value = Kind.TIME, above = "0 s")
+                @Nullable
                 Double time,
         @Note("Largest utilisation allowed of any check that depends on the mounts")
                 @Measured(value = Kind.RATIO, preset = "100 %", atLeast = "10 %", atMost = "100 %")

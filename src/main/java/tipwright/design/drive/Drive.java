@@ -60,11 +60,26 @@ public sealed interface Drive permits Straight, BellCrank, FourBar, Knuckle, Sli
         Map<String, Vec2> places = new LinkedHashMap<>();
         places.put(Skeleton.PIVOT, pivot);
         places.put(FRAME_PIN, skeleton.actuator().onA());
-        places.put(ROD_PIN, skeleton.actuator().onB());
+        places.put(rodPinName(), skeleton.actuator().onB());
         for (Joint joint : skeleton.joints()) {
             places.putIfAbsent(guide(joint.name()) == null ? joint.name() : slideKey(joint.name()), joint.at());
         }
         return places;
+    }
+
+    /** Name of the actuator's moving end among the places. */
+    default String rodPinName() {
+        return ROD_PIN;
+    }
+
+    /** Whether there is nothing but the tank on its pivot and the actuator straight between it and the frame. */
+    default boolean direct() {
+        return false;
+    }
+
+    /** How a section 'mounts:' gives the zones of such a drive, for messages. */
+    default String zonesByExample() {
+        return "'places:', a zone for each pin that may move, see the example crank-cart";
     }
 
     /** The key of the file that tells where a slide's carriage is. */

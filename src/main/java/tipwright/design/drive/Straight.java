@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design.drive;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.PinJoint;
@@ -55,11 +53,17 @@ public record Straight(
     }
 
     @Override
-    public Map<String, Vec2> places(Vec2 pivot) {
-        Map<String, Vec2> places = new LinkedHashMap<>();
-        places.put(Skeleton.PIVOT, pivot);
-        places.put(FRAME_PIN, framePin);
-        places.put(TANK_PIN, tankPin);
-        return places;
+    public String rodPinName() {
+        return TANK_PIN;
+    }
+
+    @Override
+    public boolean direct() {
+        return true;
+    }
+
+    @Override
+    public String zonesByExample() {
+        return "'frame-pin:' and 'tank-pin:' zones, see the example silt-trailer";
     }
 }

@@ -8,7 +8,6 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.drive.Drive;
 import tipwright.design.drive.Free;
-import tipwright.design.drive.Straight;
 import tipwright.design.joint.NamedPin;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Joint;
@@ -38,7 +37,7 @@ final class MechanismRules {
         if (drive != null) {
             sideBySide(facts, drive);
             Skeleton skeleton = skeleton(facts);
-            if (skeleton != null && !(drive instanceof Straight)) {
+            if (skeleton != null && !drive.direct()) {
                 new MechanismRules(facts, drive, skeleton).check();
             }
         }
@@ -131,7 +130,7 @@ final class MechanismRules {
                 if (Math.abs(z - drive.actuators().get(j).z()) < APART) {
                     facts.wrong(
                             Paths.item(path(drive) + ".actuators", i + 1) + ".z",
-                            "actuator " + (j + 1) + " sits there too; set them apart along z");
+                            "actuator " + (j + 1) + " sits there too; give each actuator its own z");
                 }
             }
         }

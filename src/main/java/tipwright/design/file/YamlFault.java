@@ -34,7 +34,7 @@ final class YamlFault {
             return "a tab in this line; indent with blanks only";
         }
         if (problem.contains("mapping values are not allowed")) {
-            return "a ':' where none may stand; in this line and the one above, each key needs ': ' with a blank and "
+            return "a ':' in the wrong place; in this line and the one above, each key needs ': ' with a blank and "
                     + "the indent of its neighbours, and a text with ': ' in it needs quotes";
         }
         if (problem.contains("expected ',' or ']'")) {

@@ -99,8 +99,7 @@ public record CylinderInterior(
         if (overHeads == null && (!outside || heads.stream().anyMatch(h -> h != HeadShape.FLAT))) {
             return shell;
         }
-        double depths = shell.head(heads.get(0)).depth(bore)
-                + shell.head(heads.get(heads.size() - 1)).depth(bore);
+        double depths = shell.headDepths();
         double all = overHeads == null ? length : overHeads;
         return new CylinderInterior(axis, bore, all - 2 * wall - depths, heads, crown, corner, centre);
     }
@@ -118,6 +117,12 @@ public record CylinderInterior(
             }
         }
         return 0.5 * (low + high);
+    }
+
+    /** Depth of both heads together, inside, m. */
+    public double headDepths() {
+        return head(heads.get(0)).depth(diameter)
+                + head(heads.get(heads.size() - 1)).depth(diameter);
     }
 
     private Head head(HeadShape shape) {

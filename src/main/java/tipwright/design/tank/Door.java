@@ -24,6 +24,6 @@ public record Door(
         @Note("Direction of the hinge line") @Measured(Kind.RATIO) @Preset("[0, 0, 1]") Vec3 hingeAxis,
         @Note("Where the latches hold; the middle of them") @Measured(Kind.LENGTH) Vec3 latch,
         @Note("How many share the load") @Counted(atLeast = 1, atMost = 100) @Preset("1") int latches,
-        @Note("What one latch bears") @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double latchRating,
+        @Note("Rated load of one latch") @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double latchRating,
         @Note("What all hinges together bear") @Measured(value = Kind.FORCE, above = "0 N") @Nullable
                 Double hingeRating) {}

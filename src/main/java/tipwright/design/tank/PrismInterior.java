@@ -27,6 +27,19 @@ public record PrismInterior(
         @Note("Along the pivot, inside") @Measured(value = Kind.LENGTH, above = "0 mm") double width,
         @Note("Middle of the width") @Measured(value = Kind.LENGTH, preset = "0 mm") double z)
         implements Interior {
+    /** Whether a side of it turned round, or the width went, as the wall was taken off the outside. */
+    public boolean turnedBy(PrismInterior outside) {
+        int n = outline.size();
+        for (int i = 0; i < n; i++) {
+            Vec2 inner = outline.get((i + 1) % n).minus(outline.get(i));
+            Vec2 outer = outside.outline.get((i + 1) % n).minus(outside.outline.get(i));
+            if (!(inner.dot(outer) > 0) && outer.norm() > 0) {
+                return true;
+            }
+        }
+        return !(width > 0);
+    }
+
     @Override
     public Solid solid() {
         return Polyhedron.prism(outline, width, z);

@@ -19,6 +19,7 @@ import tipwright.quantity.Kind;
  * @param outline of its outside in the side view, m, stowed; empty: follows from the inside and the wall
  * @param sizes which side of the wall was measured; null: inside
  * @param weighed pulls of a hook scale
+ * @param suction vacuum inside while it is filled, Pa; null: none
  */
 @ExactlyOne({"wall", "mass"})
 public record Tank(
@@ -36,7 +37,11 @@ public record Tank(
                 List<Vec2> outline,
         @Note("What the tank's sizes are: inside, or outside with the wall taken off") @Nullable Sizes sizes,
         @Note("Pulls of a hook scale that hold the empty tank, which correct its centre") @Counted(atMost = 20) @Preset
-                List<HookReading> weighed) {
+                List<HookReading> weighed,
+        @Note("Vacuum that it is filled by; left out: none")
+                @Measured(value = Kind.PRESSURE, above = "0 Pa", atMost = "101.325 kPa")
+                @Nullable
+                Double suction) {
 
     /** Which side of the wall was measured. */
     public enum Sizes {
@@ -65,7 +70,7 @@ public record Tank(
             List<Opening> openings,
             @Nullable Vent vent,
             List<Vec2> outline) {
-        this(interior, wall, mass, attached, openings, vent, outline, null, List.of());
+        this(interior, wall, mass, attached, openings, vent, outline, null, List.of(), null);
     }
 
     private static double thickness(@Nullable Wall wall, @Nullable Weighed mass) {

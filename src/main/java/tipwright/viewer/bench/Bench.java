@@ -38,7 +38,7 @@ public final class Bench {
     private @Nullable Solved dragged;
 
     /**
-     * Puts a text on the bench.
+     * Opens a design text for editing.
      *
      * @param name as shown
      * @param file where it is saved; null: not yet anywhere

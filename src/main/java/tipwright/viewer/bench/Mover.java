@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.viewer.bench;
 
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
-import tipwright.design.drive.Straight;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
@@ -23,14 +23,11 @@ final class Mover {
         if (handle.path().equals("pivot.at")) {
             return design.withPivot(design.pivot().movedTo(to));
         }
-        if (design.drive() instanceof Straight s) {
-            return switch (handle.label()) {
-                case "frame pin" -> design.withDrive(s.movedTo(to, s.tankPin()));
-                case "tank pin" -> design.withDrive(s.movedTo(s.framePin(), to));
-                default -> null;
-            };
-        }
-        return null;
+        Map<String, Vec2> places = design.drive().places(design.pivot().at());
+        Vec2 drawn = places.get(handle.label().replace(' ', '-'));
+        // two names may be one place, and only the text tells them apart
+        boolean alone = places.values().stream().filter(p -> p.equals(drawn)).count() == 1;
+        return drawn == null || !alone ? null : design.withDrive(design.drive().moved(p -> p.equals(drawn) ? to : p));
     }
 
     /** A length snapped to what a tape shows in the unit as written: whole millimetres, or sixteenths of an inch. */

@@ -15,7 +15,6 @@ import tipwright.design.Design;
 import tipwright.design.around.Mounts;
 import tipwright.design.around.Zone;
 import tipwright.design.drive.Drive;
-import tipwright.design.drive.Straight;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.placement.Pin;
@@ -39,7 +38,7 @@ final class WherePane extends VBox {
     private final Desk desk;
     private final PicturePane picture;
     private final ZoneMap zone;
-    private final ToggleButton button = new ToggleButton("Where it may go");
+    private final ToggleButton button = new ToggleButton("Where this pin can go");
     private final MapLegend legend = new MapLegend();
     private final MapWorker worker = new MapWorker(this::take);
     private @Nullable Design asked;
@@ -98,9 +97,7 @@ final class WherePane extends VBox {
                 all.addAll(given == null ? List.of() : given.outline());
             }
         }
-        if (design.drive() instanceof Straight straight) {
-            all.addAll(List.of(straight.framePin(), straight.tankPin()));
-        }
+        all.addAll(design.drive().places(design.pivot().at()).values());
         double z = design.drive().actuators().get(0).z();
         double west = all.stream().mapToDouble(Vec2::x).min().orElse(0);
         double east = all.stream().mapToDouble(Vec2::x).max().orElse(0);
@@ -115,7 +112,11 @@ final class WherePane extends VBox {
     }
 
     private static @Nullable Zone zone(Mounts mounts, Pin pin) {
-        return mounts.zone(pin == Pin.FRAME ? Drive.FRAME_PIN : Drive.TANK_PIN);
+        return mounts.zone(name(pin));
+    }
+
+    private static String name(Pin pin) {
+        return pin == Pin.FRAME ? Drive.FRAME_PIN : Drive.TANK_PIN;
     }
 
     /** The design, the chosen pin or the theme may have changed. */
@@ -125,15 +126,15 @@ final class WherePane extends VBox {
         Mounts mounts = design == null ? null : design.mounts();
         boolean can = design != null
                 && mounts != null
-                && design.drive() instanceof Straight
+                && design.drive().direct()
                 && (zone(mounts, Pin.FRAME) != null || zone(mounts, Pin.TANK) != null);
         setVisible(can);
         boolean on = can && button.isSelected();
         legend.setVisible(on);
         zone.setVisible(on);
         picture.picture().setBrief(on);
-        if (on && design != null && mounts != null && design.drive() instanceof Straight straight) {
-            ask(design, mounts, straight);
+        if (on && design != null && mounts != null) {
+            ask(design, mounts);
         } else {
             worker.cancel();
             asked = null;
@@ -142,7 +143,7 @@ final class WherePane extends VBox {
         place();
     }
 
-    private void ask(Design design, Mounts mounts, Straight straight) {
+    private void ask(Design design, Mounts mounts) {
         Handle chosen = picture.handles().chosen();
         Pin wanted = chosen != null && chosen.label().equals("tank pin") ? Pin.TANK : Pin.FRAME;
         Zone given = zone(mounts, wanted);
@@ -157,10 +158,8 @@ final class WherePane extends VBox {
         }
         // the map is the same wherever its own pin is
         Vec2 any = given.outline().get(0);
-        Design same = design.withDrive(
-                wanted == Pin.FRAME
-                        ? straight.movedTo(any, straight.tankPin())
-                        : straight.movedTo(straight.framePin(), any));
+        Vec2 own = design.drive().places(design.pivot().at()).get(name(wanted));
+        Design same = design.withDrive(design.drive().moved(p -> p.equals(own) ? any : p));
         if (wanted == pin && same.equals(asked)) {
             return;
         }
@@ -203,7 +202,7 @@ final class WherePane extends VBox {
         legend.tell(
                 !fault.isEmpty()
                         ? fault
-                        : old ? "Being worked out ..." : "Gaps to other parts are not in it: see the checks.");
+                        : old ? "Being worked out ..." : "Clearances are not in this map; see the checks.");
     }
 
     /** Number of the body that the tank pin is on. */

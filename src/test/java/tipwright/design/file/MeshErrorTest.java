@@ -115,8 +115,7 @@ class MeshErrorTest {
     void outsideTheFolder() throws IOException {
         assertThat(told(read(WashTubTest.tub(), swap(KEYS, "wash-tub", "../tub"))))
                 .containsExactly(
-                        "tub.yaml:7:33: tank.interior.file: '..' in '../tub.stl' leads out of the design's folder; copy the file beside "
-                                + "the design");
+                        "tub.yaml:7:33: tank.interior.file: '..' in '../tub.stl' is in another folder; copy it into the folder of your design");
     }
 
     @Test

@@ -1,0 +1,171 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.analysis;
+
+import tipwright.design.Design;
+import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.joint.Support;
+import tipwright.geometry.Vec2;
+import tipwright.linkage.Posture;
+import tipwright.linkage.Strut;
+
+/**
+ * Motion and balance of a tank that turns on its pivot with the actuator straight between frame and tank, in closed form. Mutable:
+ * owned by one analysis; allocates nothing while it balances.
+ *
+ * <p>With b the tank pin from the pivot, L the length, u the line, v = db/dtilt, arm = u . v and w = turn of the line per turn of the
+ * tank, the moments about the pivot give F arm = M + s (r1 R1 + r2 R2 + |F| (rA |w| + rB |1 - w|)), s = +1 while tipping and -1 on the
+ * way back; friction in the end pins pushes across the line with s |F| (rB sgn(1 - w) - rA sgn w) / L. Source: moment balance about
+ * the pivot; Coulomb friction in a journal (from memory).
+ */
+final class DirectForm {
+    private static final int REPEATS = 60;
+    private static final double CLOSE = 1e-12;
+
+    /** Friction that takes more than this part of the arm is left to the general solver, which tells where it locks. */
+    private static final double SETTLES = 0.4;
+
+    private final Vec2 axis;
+    private final Strut strut;
+    private final double rA;
+    private final double rB;
+    private final double r1;
+    private final double r2;
+    private final double share1;
+    private final double share2;
+
+    private double ux;
+    private double uy;
+    private double arm;
+    private double kappa;
+    private double across;
+    /** Loads of bearings 1 and 2 without the actuator, N. */
+    private double g1x;
+
+    private double g1y;
+    private double g2x;
+    private double g2y;
+    private double radial1;
+    private double radial2;
+
+    /** What the actuator does to the tank under the force found last, N. */
+    private double driveX;
+
+    private double driveY;
+
+    DirectForm(Design design, Vec2 axis, Strut strut) {
+        this.axis = axis;
+        this.strut = strut;
+        FrictionRadii radii = FrictionRadii.of(design);
+        rA = radii.framePin();
+        rB = radii.rodPin();
+        r1 = radii.bearing(0);
+        r2 = radii.bearing(1);
+        double z = middle(design);
+        Support one = design.pivot().bearings().get(0);
+        Support two = design.pivot().bearings().get(1);
+        share2 = (z - one.z()) / (two.z() - one.z());
+        share1 = 1 - share2;
+    }
+
+    /** Place of the actuators along z, m. */
+    static double middle(Design design) {
+        double sum = 0;
+        for (PlacedActuator placed : design.drive().actuators()) {
+            sum += placed.z();
+        }
+        return sum / design.drive().actuators().size();
+    }
+
+    /** Where the tank is at a tilt, with the rates of its motion. */
+    Posture posture(double tilt) {
+        Vec2 turned = axis.tilted(tilt);
+        double[] place = {axis.x() - turned.x(), axis.y() - turned.y(), tilt};
+        double[] rates = {-turned.y(), turned.x(), 1};
+        Vec2 a = strut.onA();
+        Vec2 b = strut.onB().tilted(tilt).plus(new Vec2(place[0], place[1]));
+        double x = b.x() - axis.x();
+        double y = b.y() - axis.y();
+        double length = Math.hypot(b.x() - a.x(), b.y() - a.y());
+        double grows = ((b.x() - a.x()) * y - (b.y() - a.y()) * x) / length;
+        return new Posture(tilt, place, rates, a, b, length, grows, Math.sqrt(x * x + y * y));
+    }
+
+    /** Goes to a posture; false where friction takes so much of the arm that only the general solver can tell. */
+    boolean moveTo(Posture p) {
+        double x = p.onB().x() - axis.x();
+        double y = p.onB().y() - axis.y();
+        double length = p.length();
+        ux = (p.onB().x() - p.onA().x()) / length;
+        uy = (p.onB().y() - p.onA().y()) / length;
+        arm = p.arm();
+        double w = (uy * y + ux * x) / length;
+        kappa = rA * Math.abs(w) + rB * Math.abs(1 - w);
+        across = (rB * Math.signum(1 - w) - rA * Math.signum(w)) / length;
+        double most = (r1 * Math.abs(share1) + r2 * Math.abs(share2)) * (1 + Math.abs(across));
+        return kappa + most < SETTLES * Math.abs(arm);
+    }
+
+    /** Takes what the load alone puts on the bearings. */
+    void load(BearingSplit split) {
+        g1x = split.x(0);
+        g1y = split.y(0);
+        g2x = split.x(1);
+        g2y = split.y(1);
+    }
+
+    /**
+     * Force of the actuators in balance with a moment, N; NaN when it does not settle.
+     *
+     * @param moment about the pivot that holds the tank back, N m
+     * @param sense +1 while tipping, -1 on the way back, 0 at rest without friction
+     * @param weight scale of the forces, N
+     */
+    double force(double moment, int sense, double weight) {
+        double f = moment / arm;
+        take(f, sense);
+        if (sense == 0) {
+            return f;
+        }
+        for (int k = 0; k < REPEATS; k++) {
+            double held = moment + FrictionRadii.pin(sense, r1, radial1) + FrictionRadii.pin(sense, r2, radial2);
+            double next = held / (arm - FrictionRadii.pin(sense, kappa, Math.signum(held * arm)));
+            boolean stands = Math.abs(next - f) <= CLOSE * (Math.abs(next) + weight);
+            f = next;
+            take(f, sense);
+            if (stands) {
+                return f;
+            }
+        }
+        return Double.NaN;
+    }
+
+    private void take(double f, int sense) {
+        double side = FrictionRadii.pin(sense, across, Math.abs(f));
+        driveX = f * ux + side * uy;
+        driveY = f * uy - side * ux;
+        double x1 = g1x + share1 * driveX;
+        double y1 = g1y + share1 * driveY;
+        double x2 = g2x + share2 * driveX;
+        double y2 = g2y + share2 * driveY;
+        radial1 = Math.sqrt(x1 * x1 + y1 * y1);
+        radial2 = Math.sqrt(x2 * x2 + y2 * y2);
+    }
+
+    /** Load of a bearing under the force found last along x, N. */
+    double bearingX(int bearing) {
+        return bearing == 0 ? g1x + share1 * driveX : g2x + share2 * driveX;
+    }
+
+    /** Load of a bearing under the force found last along y, N. */
+    double bearingY(int bearing) {
+        return bearing == 0 ? g1y + share1 * driveY : g2y + share2 * driveY;
+    }
+
+    double driveX() {
+        return driveX;
+    }
+
+    double driveY() {
+        return driveY;
+    }
+}

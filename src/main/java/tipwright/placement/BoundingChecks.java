@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.placement;
+
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.check.Checks;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Trait;
+import tipwright.check.rule.Verdict;
+
+/** What bounds the mounts, by the checks themselves. */
+final class BoundingChecks {
+    /** What a limit without a measure counts as when it is passed. */
+    static final double PASSED = 2;
+
+    private static final List<Check> CHECKS =
+            Checks.all().stream().filter(BoundingChecks::bounds).toList();
+    private static final List<Check> OTHERS =
+            Checks.all().stream().filter(c -> !bounds(c)).toList();
+
+    private BoundingChecks() {}
+
+    /** Whether the search works it out as a limit; a check that bounds mounts otherwise is one of the others. */
+    private static boolean bounds(Check check) {
+        return check.traits().contains(Trait.BOUNDS_MOUNTS) && Limit.of(check, check.id()) != null;
+    }
+
+    /** Utilisations of all limits but the time wanted [limit]. */
+    static double[] utilisations(Analysis analysis) {
+        double[] all = new double[Limit.COUNT];
+        for (Check check : CHECKS) {
+            take(check, check.run(analysis), all);
+        }
+        return all;
+    }
+
+    /** Puts what a check's findings say of the limits into their utilisations [limit]. */
+    static void take(Check check, List<Finding> findings, double[] all) {
+        for (Finding f : findings) {
+            Limit limit = Limit.of(check, f.id());
+            if (limit != null) {
+                all[limit.index()] = Math.max(all[limit.index()], used(f));
+            }
+        }
+    }
+
+    /** The checks that the limits are told by. */
+    static List<Check> all() {
+        return CHECKS;
+    }
+
+    private static double used(Finding f) {
+        if (f.verdict() == Verdict.NOT_CHECKED) {
+            return 0;
+        }
+        return f.verdict() == Verdict.FAIL && !(f.utilisation() > 1)
+                ? PASSED
+                : Double.isNaN(f.utilisation()) ? 0 : f.utilisation();
+    }
+
+    /** The other checks that fail, those in time left out. */
+    static List<Finding> otherFailures(Analysis analysis) {
+        return OTHERS.stream()
+                .flatMap(c -> c.run(analysis).stream())
+                .filter(f -> f.verdict() == Verdict.FAIL)
+                .toList();
+    }
+}

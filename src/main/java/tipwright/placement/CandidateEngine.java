@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.placement;
+
+import tipwright.analysis.Analyser;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.ClosedFormAnalyser;
+import tipwright.design.Design;
+import tipwright.linkage.Linkage;
+import tipwright.linkage.LinkageException;
+import tipwright.linkage.Posture;
+import tipwright.load.LoadTable;
+
+/** How motion and forces of a candidate are worked out. Both ways give the same analysis; what it is judged by are the checks. */
+enum CandidateEngine {
+    /** Any mechanism. */
+    GENERAL {
+        @Override
+        double[] lengths(Design candidate, double[] tilts) {
+            try {
+                return Linkage.of(candidate.drive().skeleton(candidate.pivot().at())).sweep(tilts).postures().stream()
+                        .mapToDouble(Posture::length)
+                        .toArray();
+            } catch (LinkageException none) {
+                return new double[0];
+            }
+        }
+
+        @Override
+        Analysis analyse(Design candidate, LoadTable loads) throws CannotComputeException {
+            return Analyser.analyse(candidate, loads);
+        }
+    },
+    /** The actuator straight between frame and tank. */
+    CLOSED_FORM {
+        @Override
+        double[] lengths(Design candidate, double[] tilts) {
+            return ClosedFormAnalyser.lengths(candidate, tilts);
+        }
+
+        @Override
+        Analysis analyse(Design candidate, LoadTable loads) throws CannotComputeException {
+            return ClosedFormAnalyser.analyse(candidate, loads);
+        }
+    };
+
+    /** Lengths of the actuator at the tilts that it gets to, m; fewer than the tilts where it does not get to the last. */
+    abstract double[] lengths(Design candidate, double[] tilts);
+
+    /**
+     * The analysis.
+     *
+     * @param loads at the candidate's tilts
+     * @throws CannotComputeException when it cannot be assembled, or has no arm at the first tilt
+     */
+    abstract Analysis analyse(Design candidate, LoadTable loads) throws CannotComputeException;
+
+    /**
+     * What the checks say of a candidate, at the tilts of the loads and, where something about the mechanism changes at once between
+     * them, on both sides of that too, as the check does.
+     */
+    Judgement judged(Design candidate, LoadTable loads) {
+        return judged(candidate, loads, true);
+    }
+
+    /**
+     * The same, but at the tilts of the loads alone where the stroke is not kept: that fails anyhow, and both sides of an end of the
+     * stroke cost the loads anew.
+     */
+    Judgement judgedWithinStroke(Design candidate, LoadTable loads) {
+        return judged(candidate, loads, false);
+    }
+
+    private Judgement judged(Design candidate, LoadTable loads, boolean beyondStroke) {
+        try {
+            Analysis analysis = analyse(candidate, loads);
+            Judgement judged = Judgement.of(analysis);
+            boolean wanted = beyondStroke || (judged.of(Limit.STROKE_IN) <= 1 && judged.of(Limit.STROKE_OUT) <= 1);
+            return wanted && Analyser.changes(analysis) ? Judgement.of(Analyser.analyse(candidate)) : judged;
+        } catch (CannotComputeException impossible) {
+            return Judgement.impossible();
+        }
+    }
+
+    /** The quickest that suits a design. */
+    static CandidateEngine of(Design design) {
+        return ClosedFormAnalyser.suits(design) ? CLOSED_FORM : GENERAL;
+    }
+}
