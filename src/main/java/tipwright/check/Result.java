@@ -17,8 +17,7 @@ import tipwright.time.Timing;
  * @param timing the dump in time
  * @param parts both halves of the verdict
  */
-public record Result(
-        Analysis analysis, List<Finding> findings, @Nullable HowFull howFull, Timing timing, Parts parts) {
+public record Result(Analysis analysis, List<Finding> findings, @Nullable HowFull howFull, Timing timing, Parts parts) {
     /** With the halves that follow from the findings. */
     public Result(Analysis analysis, List<Finding> findings, @Nullable HowFull howFull, Timing timing) {
         this(analysis, findings, howFull, timing, Parts.of(analysis, findings));

@@ -38,10 +38,7 @@ final class CheckCommand implements Callable<Integer> {
     @Mixin
     private Shown shown = new Shown();
 
-    @Option(
-            names = "--out",
-            paramLabel = "FILE",
-            description = "Write to this file instead of the screen.")
+    @Option(names = "--out", paramLabel = "FILE", description = "Write to this file instead of the screen.")
     private @Nullable Path file;
 
     /** At most one of these. */

@@ -47,10 +47,7 @@ final class CompareCommand implements Callable<Integer> {
             description = "Design files, or names of designs that come with the program.")
     private List<String> designs = List.of();
 
-    @Option(
-            names = "--out",
-            paramLabel = "FILE",
-            description = "Document to write; its name ends in .pdf or .html.")
+    @Option(names = "--out", paramLabel = "FILE", description = "Document to write; its name ends in .pdf or .html.")
     private @Nullable Path file;
 
     @Mixin

@@ -38,7 +38,8 @@ final class ExplainCommand implements Callable<Integer> {
     @Parameters(
             arity = "0..*",
             paramLabel = "WORD",
-            description = "A check or any word that the program prints, such as push or stuck cake. Without it: lists them all.")
+            description =
+                    "A check or any word that the program prints, such as push or stuck cake. Without it: lists them all.")
     private List<String> asked = List.of();
 
     @Override
@@ -53,7 +54,8 @@ final class ExplainCommand implements Callable<Integer> {
             out.println();
             Prose.wrap(
                             "Words: ",
-                            String.join("; ", Term.all().stream().map(Term::word).toList()))
+                            String.join(
+                                    "; ", Term.all().stream().map(Term::word).toList()))
                     .forEach(out::println);
             return Exit.FINE;
         }
@@ -76,15 +78,14 @@ final class ExplainCommand implements Callable<Integer> {
             return Exit.FINE;
         }
         List<String> ids = Stream.concat(
-                        Checks.all().stream().map(Check::id), Term.all().stream().map(Term::word))
+                        Checks.all().stream().map(Check::id),
+                        Term.all().stream().map(Term::word))
                 .toList();
         String near = Spelling.nearest(name, ids);
         spec.commandLine()
                 .getErr()
                 .println("tipwright: no check and no word '" + name + "' here; "
-                        + (near == null
-                                ? "'tipwright explain' lists them all"
-                                : "did you mean '" + near + "'?"));
+                        + (near == null ? "'tipwright explain' lists them all" : "did you mean '" + near + "'?"));
         return Exit.NOT_UNDERSTOOD;
     }
 

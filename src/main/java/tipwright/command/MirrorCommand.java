@@ -37,7 +37,10 @@ final class MirrorCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DESIGN", description = "The design file to turn.")
     private Path file = Path.of("");
 
-    @Option(names = "--out", paramLabel = "FILE", description = "File to create. Without it the text goes to the screen.")
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "File to create. Without it the text goes to the screen.")
     private @Nullable Path out;
 
     @Option(

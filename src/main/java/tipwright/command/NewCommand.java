@@ -42,7 +42,10 @@ final class NewCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(arity = "0..1", paramLabel = "FILE", description = "File to create. Without it the text goes to the screen.")
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "FILE",
+            description = "File to create. Without it the text goes to the screen.")
     private @Nullable Path file;
 
     @Option(
@@ -98,7 +101,9 @@ final class NewCommand implements Callable<Integer> {
         if (to == null || like != null) {
             throw new ParameterException(
                     spec.commandLine(),
-                    to == null ? "--ask needs the name of a file, such as my-tank.yaml" : "--ask and --like do not go together");
+                    to == null
+                            ? "--ask needs the name of a file, such as my-tank.yaml"
+                            : "--ask and --like do not go together");
         }
         PrintWriter out = spec.commandLine().getOut();
         return isTaken(to)

@@ -65,7 +65,10 @@ final class ToleranceCommand implements Callable<Integer> {
     @Option(names = "--seed", paramLabel = "NUMBER", description = "Seed of the runs: ${DEFAULT-VALUE}.")
     private long seed = 1;
 
-    @Option(names = "--plot", paramLabel = "FILE", description = "Save a bar chart of which dimension matters most (.svg).")
+    @Option(
+            names = "--plot",
+            paramLabel = "FILE",
+            description = "Save a bar chart of which dimension matters most (.svg).")
     private @Nullable Path plot;
 
     @Mixin

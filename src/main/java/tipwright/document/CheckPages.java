@@ -27,7 +27,8 @@ final class CheckPages {
         for (Verdict v : List.of(Verdict.FAIL, Verdict.CLOSE, Verdict.PASS)) {
             made.addAll(dossier.findings(v));
         }
-        table("Checks: those that fail, then close ones, then those that pass", made).to(page);
+        table("Checks: those that fail, then close ones, then those that pass", made)
+                .to(page);
         List<Finding> skipped = dossier.findings(Verdict.NOT_CHECKED);
         if (!skipped.isEmpty()) {
             Grid grid = new Grid(

@@ -64,8 +64,7 @@ final class FirstPage {
         }
         page.inside(
                 "div class=\"caution\"",
-                Markup.safe(
-                        Cautions.all().get(0) + " " + Cautions.FIGURES + " More cautions at the end."));
+                Markup.safe(Cautions.all().get(0) + " " + Cautions.FIGURES + " More cautions at the end."));
         Origin origin = dossier.origin();
         page.line(
                 "p class=\"hash\"",
@@ -75,8 +74,8 @@ final class FirstPage {
 
     private String verdict() {
         VerdictText text = new VerdictText(result.parts(), paper.units());
-        String word = Words.sign(result.verdict()) + " "
-                + result.verdict().says().toUpperCase(Locale.ROOT);
+        String word =
+                Words.sign(result.verdict()) + " " + result.verdict().says().toUpperCase(Locale.ROOT);
         StringBuilder all = new StringBuilder("<span class=\"word\">" + Markup.safe(word) + "</span>");
         for (String sentence : text.sentences()) {
             all.append("<br/>").append(Markup.safe(sentence));

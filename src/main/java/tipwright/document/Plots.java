@@ -114,7 +114,9 @@ final class Plots {
                     && c.rows().get(c.rows().size() - 1).load().volume() < 0.999 * first;
             if (first > 0 && leaves) {
                 curves.add(Curve.of(
-                        CaseName.shown(c.name()), tilts(c.rows()), rows(c, r -> 100 * r.load().volume() / first)));
+                        CaseName.shown(c.name()),
+                        tilts(c.rows()),
+                        rows(c, r -> 100 * r.load().volume() / first)));
             }
         }
         double[] tilts = poses(p -> Math.toDegrees(p.tilt()));

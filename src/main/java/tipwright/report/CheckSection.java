@@ -63,7 +63,8 @@ final class CheckSection {
         }
         if (!notMade.isEmpty()) {
             lines.add("");
-            lines.add(style.heading("Cannot tell yet: give these sizes and the checks will run. They do not count as passed."));
+            lines.add(style.heading(
+                    "Cannot tell yet: give these sizes and the checks will run. They do not count as passed."));
             for (Finding f : notMade) {
                 String note = note(f);
                 String why = note.startsWith(SKIPPED) ? note.substring(SKIPPED.length()) : note;

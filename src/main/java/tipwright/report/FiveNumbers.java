@@ -105,7 +105,9 @@ final class FiveNumbers {
             return "-";
         }
         Finding rating = result.findings().stream()
-                .filter(f -> Checks.of(f).map(c -> c.ratesBearing(worst.bearing(), f)).orElse(false))
+                .filter(f -> Checks.of(f)
+                        .map(c -> c.ratesBearing(worst.bearing(), f))
+                        .orElse(false))
                 .filter(f -> f.verdict() != Verdict.NOT_CHECKED)
                 .max(Comparator.comparingDouble(Finding::utilisation))
                 .orElse(null);
@@ -130,7 +132,8 @@ final class FiveNumbers {
 
     private String time() {
         Cycle dump = result.timing().dump();
-        List<String> all = new ArrayList<>(new TimeSection(result.analysis().design(), style).sentences(result.timing()));
+        List<String> all =
+                new ArrayList<>(new TimeSection(result.analysis().design(), style).sentences(result.timing()));
         return dump == null || all.isEmpty() ? "cannot tell: " + result.timing().missing() : all.get(0);
     }
 }

@@ -24,9 +24,10 @@ final class ForceSection {
     List<String> lines() {
         List<String> lines = new ArrayList<>();
         int n = analysis.design().drive().actuators().size();
-        lines.add(style.heading(n == 1
-                ? "Force of the actuator"
-                : n == 2 ? "Force of both actuators together" : "Force of all " + n + " actuators together"));
+        lines.add(style.heading(
+                n == 1
+                        ? "Force of the actuator"
+                        : n == 2 ? "Force of both actuators together" : "Force of all " + n + " actuators together"));
         Table table = new Table("lll");
         for (CaseResult c : analysis.cases()) {
             Peak push = Peak.force(List.of(c), Peak.Tilts.ALL, true);
@@ -51,7 +52,8 @@ final class ForceSection {
         String name = "  " + (number + 1) + "  ";
         String text = "at z " + Scale.length(style.units()).show(support.z()) + ": "
                 + force.show(worst.peak().value()) + " at "
-                + Scale.angle().show(worst.peak().tilt()) + " (" + CaseName.shown(worst.peak().loadCase()) + ", "
+                + Scale.angle().show(worst.peak().tilt()) + " ("
+                + CaseName.shown(worst.peak().loadCase()) + ", "
                 + worst.peak().motion() + "), "
                 + Direction.of(worst.load(), support.base()).words();
         return Prose.wrap(name, text);

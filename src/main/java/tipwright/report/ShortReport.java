@@ -111,7 +111,8 @@ public final class ShortReport {
         Set<String> rest = new LinkedHashSet<>();
         for (Finding f : result.findings()) {
             if (f.verdict() == Verdict.NOT_CHECKED) {
-                boolean carries = Checks.of(f).map(Check::traits).orElse(Set.of()).contains(Trait.CARRIES_TANK);
+                boolean carries =
+                        Checks.of(f).map(Check::traits).orElse(Set.of()).contains(Trait.CARRIES_TANK);
                 (carries ? drops : rest).add(Checks.of(f).map(c -> c.shortly(f)).orElse(f.title()));
             }
         }
@@ -125,12 +126,14 @@ public final class ShortReport {
             }
             lines.add("");
             lines.addAll(Prose.wrap(
-                    " ? ", "Cannot tell: " + String.join("; ", said) + ". Give their sizes; --full lists what is missing."));
+                    " ? ",
+                    "Cannot tell: " + String.join("; ", said) + ". Give their sizes; --full lists what is missing."));
         }
         lines.add("");
         lines.addAll(Prose.wrap("   ", Cautions.SHORT));
         lines.addAll(Prose.wrap(
-                "   ", "--full shows every check, force and tilt; 'tipwright explain WORD' explains any word printed here."));
+                "   ",
+                "--full shows every check, force and tilt; 'tipwright explain WORD' explains any word printed here."));
         return lines;
     }
 }

@@ -20,9 +20,14 @@ import tipwright.design.tank.CaseName;
 public record Term(String word, List<String> also, String meaning) {
     private static final List<Term> OWN = List.of(
             of("passes", "The part has at least what the job asks for.", "pass"),
-            of("close", "It passes, but with little to spare, or it may happen without harm: the words beside it say which."),
+            of(
+                    "close",
+                    "It passes, but with little to spare, or it may happen without harm: the words beside it say which."),
             of("fails", "The job asks for more than there is.", "fail"),
-            of("cannot tell", "A size is missing, so the check could not run. It does not count as passed.", "not checked"),
+            of(
+                    "cannot tell",
+                    "A size is missing, so the check could not run. It does not count as passed.",
+                    "not checked"),
             of("verdict", "The worst of all checks: passes, close or fails."),
             of(
                     "normal dump",
@@ -68,7 +73,10 @@ public record Term(String word, List<String> also, String meaning) {
             of("raising", "While the tank goes up, friction against it.", "going up"),
             of("lowering", "While the tank comes down, friction against it.", "coming down"),
             of("at rest", "While the tank stands still; friction left out.", "stopped"),
-            of("bearing", "One of the two that carry the pivot shaft, by its number in the design file.", "bearing load"),
+            of(
+                    "bearing",
+                    "One of the two that carry the pivot shaft, by its number in the design file.",
+                    "bearing load"),
             of("pushes", "Where the bearing's load goes, seen from the base of its housing.", "load goes"),
             of("into its base", "The load presses the housing onto what it is bolted to.", "onto base"),
             of("at an angle", "The load presses the housing onto its base at 30 to 60 deg.", "slanting"),
@@ -99,9 +107,9 @@ public record Term(String word, List<String> also, String meaning) {
     /** Every word that the program prints as a term of its own: the load cases first. */
     public static List<Term> all() {
         List<Term> all = new ArrayList<>();
-        Arrays.stream(CaseName.values())
-                .forEach(c -> all.add(new Term(c.shown(), List.of(c.key()), c.about())));
-        all.add(new Term("cake that never lets go", List.of("caked and stuck"), "The grit stays stuck up to full tilt."));
+        Arrays.stream(CaseName.values()).forEach(c -> all.add(new Term(c.shown(), List.of(c.key()), c.about())));
+        all.add(new Term(
+                "cake that never lets go", List.of("caked and stuck"), "The grit stays stuck up to full tilt."));
         all.addAll(OWN);
         return all;
     }
@@ -110,8 +118,7 @@ public record Term(String word, List<String> also, String meaning) {
     public static Optional<Term> find(String asked) {
         String word = asked.strip().toLowerCase(Locale.ROOT);
         return all().stream()
-                .filter(t -> t.word.equalsIgnoreCase(word)
-                        || t.also.stream().anyMatch(a -> a.equalsIgnoreCase(word)))
+                .filter(t -> t.word.equalsIgnoreCase(word) || t.also.stream().anyMatch(a -> a.equalsIgnoreCase(word)))
                 .findFirst();
     }
 

@@ -37,7 +37,8 @@ public final class TextReport {
         lines.addAll(MeasuredSection.lines(checked, style));
         if (!checked.taken().isEmpty()) {
             lines.add("");
-            lines.add(style.heading("Assumed, because the file does not say. Change any that do not fit your machine:"));
+            lines.add(
+                    style.heading("Assumed, because the file does not say. Change any that do not fit your machine:"));
             lines.addAll(assumptions(checked.taken()));
         }
         lines.add("");

@@ -41,7 +41,8 @@ public final class TimeSection {
         for (Cycle other : timing.cycles()) {
             if (!other.load().equals(dump.load()) && !Double.isNaN(other.stalledAt())) {
                 String where = Scale.angle().show(other.stalledAt());
-                lines.addAll(Prose.wrap("  ! ", "With the load '" + CaseName.shown(other.load()) + "' it stalls at " + where + "."));
+                lines.addAll(Prose.wrap(
+                        "  ! ", "With the load '" + CaseName.shown(other.load()) + "' it stalls at " + where + "."));
             }
         }
         return lines;
@@ -64,15 +65,18 @@ public final class TimeSection {
         }
         String stall = Double.isNaN(c.stalledAt())
                 ? ""
-                : " (the actuator stalls at " + Scale.angle().show(c.stalledAt()) + " until enough has drained, then goes on)";
+                : " (the actuator stalls at " + Scale.angle().show(c.stalledAt())
+                        + " until enough has drained, then goes on)";
         boolean ends = c.shortOf(design.tilt().to());
         String up = (ends
-                        ? "The actuator is fully out at " + Scale.angle().show(c.highest()) + " and the tank never reaches "
+                        ? "The actuator is fully out at " + Scale.angle().show(c.highest())
+                                + " and the tank never reaches "
                                 + Scale.angle().show(design.tilt().to()) + ". Up to there "
                         : "Up ")
                 + time(c.raise()) + stall + ", ";
         if (Double.isInfinite(c.lower())) {
-            return up + "and it does not come back down: it stops at " + Scale.angle().show(c.stuckAt()) + ".";
+            return up + "and it does not come back down: it stops at "
+                    + Scale.angle().show(c.stuckAt()) + ".";
         }
         String all = up + "down " + time(c.lower());
         return c.complete()

@@ -10,8 +10,7 @@ import tipwright.placement.Tolerance;
 /** Tells in plain words what welds that are off do. */
 public final class ToleranceText {
     /** What is taken of mechanisms with links. */
-    public static final String LINKS =
-            "Assumes you cut links and cranks to fit after the pins are welded.";
+    public static final String LINKS = "Assumes you cut links and cranks to fit after the pins are welded.";
 
     private ToleranceText() {}
 
@@ -33,8 +32,8 @@ public final class ToleranceText {
         }
         lines.add(
                 t.largest() > 0
-                        ? "  every check still passes with every pin within " + PasteText.length(t.largest(), style.units())
-                                + " either way"
+                        ? "  every check still passes with every pin within "
+                                + PasteText.length(t.largest(), style.units()) + " either way"
                         : "  it fails as drawn");
         if (!design.drive().direct()) {
             lines.add("  " + LINKS);

@@ -42,7 +42,8 @@ public final class VerdictText {
         }
         if (part.occasion() == Occasion.FAULT && !parts.skipped().isEmpty()) {
             text.append(" Not looked at, because the file says that it does not happen: ")
-                    .append(String.join("; ", parts.skipped().stream().map(CaseName::shown).toList()))
+                    .append(String.join(
+                            "; ", parts.skipped().stream().map(CaseName::shown).toList()))
                     .append(".");
         }
         return text.toString();
@@ -78,7 +79,9 @@ public final class VerdictText {
 
     /** How near a close one is in its own quantity; empty where its words tell all. */
     public String near(Finding f, double close) {
-        return f.verdict() == Verdict.CLOSE && f.toldByShare(close) ? f.nearness().show(units) : "";
+        return f.verdict() == Verdict.CLOSE && f.toldByShare(close)
+                ? f.nearness().show(units)
+                : "";
     }
 
     private static String where(Finding f, Occasion occasion) {
@@ -90,7 +93,8 @@ public final class VerdictText {
                 && check != null
                 && List.of("held", "settled", "slid").contains(name);
         if (outlet) {
-            load = (load.endsWith(SHUT) ? load.substring(0, load.length() - SHUT.length()) : load) + ", outlet still shut";
+            load = (load.endsWith(SHUT) ? load.substring(0, load.length() - SHUT.length()) : load)
+                    + ", outlet still shut";
         }
         String tilt = Double.isNaN(f.tilt()) ? "" : "at " + Scale.angle().show(f.tilt());
         return load.isEmpty() ? tilt : tilt.isEmpty() ? load : load + ", " + tilt;

@@ -168,7 +168,8 @@ public final class RandomDesigns {
     }
 
     private static ElectricActuator actuator() {
-        return new ElectricActuator(0.4, 0.6, 12_000, 12_000, 18_000.0, null, null, null, null, rod(), null, 1, null, null, false);
+        return new ElectricActuator(
+                0.4, 0.6, 12_000, 12_000, 18_000.0, null, null, null, null, rod(), null, 1, null, null, false);
     }
 
     private static @Nullable Rod rod() {

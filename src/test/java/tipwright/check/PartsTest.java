@@ -94,8 +94,21 @@ class PartsTest {
     @Test
     void noPassHasLessThanItNeedsAndNothingOverAllIsClose() throws CannotComputeException {
         for (String name : List.of(
-                "crank-cart", "grit-hopper", "kerb-swing", "knee-stand", "lime-barrel", "rail-pusher", "saw-skid",
-                "silt-trailer", "six-link", "slide-back", "stage-tub", "too-small", "twin-rams", "wash-tub", "yard-tub")) {
+                "crank-cart",
+                "grit-hopper",
+                "kerb-swing",
+                "knee-stand",
+                "lime-barrel",
+                "rail-pusher",
+                "saw-skid",
+                "silt-trailer",
+                "six-link",
+                "slide-back",
+                "stage-tub",
+                "too-small",
+                "twin-rams",
+                "wash-tub",
+                "yard-tub")) {
             for (Finding f : shipped(name).findings()) {
                 if (f.verdict() == Verdict.PASS && Double.isFinite(f.needs()) && Double.isFinite(f.has())) {
                     assertThat(f.needs()).as(name + " " + f.id()).isLessThanOrEqualTo(f.has() * (1 + 1e-9));

@@ -131,7 +131,8 @@ class WhatIfNumbersTest {
             Finding f = of(weak, "one-carries-all");
             assertThat(f.demand()).isCloseTo(1000 * push, within(1e-2));
             assertThat(f.verdict()).isEqualTo(share > 1 ? Verdict.CLOSE : Verdict.FAIL);
-            assertThat(f.note().metric().startsWith("that actuator stalls (it moves ")).isEqualTo(share > 1);
+            assertThat(f.note().metric().startsWith("that actuator stalls (it moves "))
+                    .isEqualTo(share > 1);
         }
     }
 

@@ -89,7 +89,8 @@ class HelpTest {
     @Test
     void aFaultOfTheProgramEndsInOneSentence() {
         assertThat(ending(new IllegalStateException("inner")))
-                .startsWith("tipwright: this is a bug in Tipwright; your design is fine: IllegalStateException (inner) at")
+                .startsWith(
+                        "tipwright: this is a bug in Tipwright; your design is fine: IllegalStateException (inner) at")
                 .contains("HelpTest", "please send this line and your design file")
                 .hasLineCount(1);
     }

@@ -70,7 +70,8 @@ class MountCommandsTest {
     void saysWhatWouldOpenItWhenNothingFits() {
         Cli.Outcome outcome = Cli.run("place", "too-small", "--candidates", "20000");
         assertThat(outcome.code()).isEqualTo(1);
-        assertThat(outcome.out()).contains("No position works. Any one of these changes would make one possible:", "light-6");
+        assertThat(outcome.out())
+                .contains("No position works. Any one of these changes would make one possible:", "light-6");
     }
 
     @Test

@@ -50,8 +50,7 @@ class MendTest {
         Design shortOne = box("closed: 800 mm, stroke: 60 mm, push: 12 kN, pull: 12 kN");
         String told = mend(shortOne, "stroke/drawn-out");
         assertThat(told).startsWith("Fix: an actuator with ").contains(" mm more stroke");
-        double more =
-                Double.parseDouble(told.substring("Fix: an actuator with ".length(), told.indexOf(" mm more")));
+        double more = Double.parseDouble(told.substring("Fix: an actuator with ".length(), told.indexOf(" mm more")));
         Design mended = box("closed: 800 mm, stroke: " + (60 + more + 0.2) + " mm, push: 12 kN, pull: 12 kN");
         assertThat(find(mended, "stroke/drawn-out").verdict()).isNotEqualTo(Verdict.FAIL);
     }

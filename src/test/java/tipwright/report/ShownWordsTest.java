@@ -50,7 +50,8 @@ class ShownWordsTest {
 
     @Test
     void oldNamesAndThoseOfTheFileAreKnownToo() {
-        for (String word : new String[] {"held", "caked", "brim", "arm", "demand", "transmission", "to mend", "Stowed"}) {
+        for (String word :
+                new String[] {"held", "caked", "brim", "arm", "demand", "transmission", "to mend", "Stowed"}) {
             assertThat(Term.find(word)).as(word).isPresent();
         }
         assertThat(Term.find("held").orElseThrow().word()).isEqualTo("full, outlet shut");

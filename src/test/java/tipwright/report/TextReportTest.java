@@ -43,7 +43,11 @@ class TextReportTest {
         Demo fail = DEMO.withFindings(
                 Demo.finding("a", Verdict.CLOSE, 0.9, "almost"), Demo.finding("b", Verdict.FAIL, 1.5, "breaks"));
         assertThat(text(pass)).contains("+ VERDICT: PASSES\n", "Normal dump: passes. 1 of 1 check passes.");
-        assertThat(text(close)).contains("! VERDICT: CLOSE\n", "1 of 2 checks pass, 1 is close.", "Closest to failing: full, outlet shut,");
+        assertThat(text(close))
+                .contains(
+                        "! VERDICT: CLOSE\n",
+                        "1 of 2 checks pass, 1 is close.",
+                        "Closest to failing: full, outlet shut,");
         assertThat(text(fail)).contains("X VERDICT: FAILS\n", "1 of 2 checks fail, 1 is close. Worst: full, outlet");
     }
 
@@ -53,7 +57,9 @@ class TextReportTest {
                 Demo.finding("a", Verdict.PASS, 0.5, ""),
                 Demo.finding("b", Verdict.NOT_CHECKED, 0, "not checked: bearing.c0 missing"));
         assertThat(text(demo))
-                .contains("+ VERDICT: PASSES SO FAR, 1 check cannot tell: sizes missing", "  ? Title of b: bearing.c0 missing")
+                .contains(
+                        "+ VERDICT: PASSES SO FAR, 1 check cannot tell: sizes missing",
+                        "  ? Title of b: bearing.c0 missing")
                 .endsWith("+ VERDICT: PASSES SO FAR, 1 check cannot tell: sizes missing\n");
     }
 
@@ -76,14 +82,16 @@ class TextReportTest {
     @Test
     void forcesSayTheirSignInWordsWithFriction() {
         Demo demo = DEMO.withRows(row -> Demo.withForce(row, -1000, 2500, -4000));
-        assertThat(text(demo)).contains("full, outlet shut        pushes 2.5 kN at 0 deg, raising  pulls 4 kN at 0 deg, lowering");
+        assertThat(text(demo))
+                .contains("full, outlet shut        pushes 2.5 kN at 0 deg, raising  pulls 4 kN at 0 deg, lowering");
         assertThat(text(DEMO.withRows(row -> Demo.withForce(row, 1, 1, 1)))).contains("never pulls");
     }
 
     @Test
     void theEnvelopeNamesTheGoverningCase() {
         Demo demo = DEMO.withRows(row -> row);
-        assertThat(text(demo)).contains("  tilt  pin to  stroke", "   deg  pin mm    used", "  tilt  pull", "into its base");
+        assertThat(text(demo))
+                .contains("  tilt  pin to  stroke", "   deg  pin mm    used", "  tilt  pull", "into its base");
         List<Pose> poses = DEMO.analysis().poses();
         assertThat(Envelope.shown(DEMO.analysis()).stream().map(Envelope::pose))
                 .hasSizeBetween(8, 17)
@@ -128,14 +136,14 @@ class TextReportTest {
                 new Emptying.Residue(0.02, 0.04, Math.toRadians(61)), new Emptying.Residue(0.1, 0.3, null));
         String full = Math.round(Math.toDegrees(DEMO.analysis().design().tilt().to())) + " deg";
         assertThat(text(DEMO.withEmptying(emptying)))
-                .contains(
-                        "Liquid: 20 L (4 %) is left at " + full + "; it must tilt to 61 deg to leave 2 % or less.")
+                .contains("Liquid: 20 L (4 %) is left at " + full + "; it must tilt to 61 deg to leave 2 % or less.")
                 .contains("Grit: 100 L (30 %) is left at " + full + "; no tilt up to 180 deg leaves");
     }
 
     @Test
     void defaultsThatWereTakenAreListed() {
-        assertThat(text(DEMO)).contains("friction: pins 0.15; pivot 0.01 (by the kind of bearing)", "bearing-static 2.0");
+        assertThat(text(DEMO))
+                .contains("friction: pins 0.15; pivot 0.01 (by the kind of bearing)", "bearing-static 2.0");
     }
 
     @Test

@@ -39,9 +39,7 @@ public final class BucklingCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty()
-                ? title()
-                : title() + ", " + part;
+        return part.isEmpty() ? title() : title() + ", " + part;
     }
 
     @Override

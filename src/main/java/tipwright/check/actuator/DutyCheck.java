@@ -34,9 +34,7 @@ public final class DutyCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty()
-                ? title()
-                : "Actuator: heat in one dump";
+        return part.isEmpty() ? title() : "Actuator: heat in one dump";
     }
 
     @Override

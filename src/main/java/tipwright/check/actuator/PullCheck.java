@@ -83,8 +83,8 @@ public final class PullCheck implements Check {
         double rated = Ratings.pull(analysis.design());
         double factor = analysis.design().factors().service();
         if (demand == 0) {
-            return List.of(
-                    make.given("", 0, rated, factor, Kind.FORCE, 0, Extreme.NOWHERE, Verdict.PASS, "the actuator never pulls"));
+            return List.of(make.given(
+                    "", 0, rated, factor, Kind.FORCE, 0, Extreme.NOWHERE, Verdict.PASS, "the actuator never pulls"));
         }
         String note = rated > 0 ? "rod in tension" : "rod in tension, but this cylinder cannot pull";
         return List.of(make.compare("", demand, rated, factor, Kind.FORCE, worst, note));

@@ -51,7 +51,8 @@ public final class StallCheck implements TimedCheck {
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return Text.words("a stronger actuator, or more voltage or pressure at it, or " + Fix.ARM + ", or less in the tank");
+        return Text.words(
+                "a stronger actuator, or more voltage or pressure at it, or " + Fix.ARM + ", or less in the tank");
     }
 
     @Override

@@ -37,7 +37,9 @@ public final class StrokeCheck implements Check {
     public String title(String part) {
         return part.isEmpty()
                 ? title()
-                : part.equals("drawn-in") ? "Actuator: stroke left when closed" : "Actuator: stroke left when fully out";
+                : part.equals("drawn-in")
+                        ? "Actuator: stroke left when closed"
+                        : "Actuator: stroke left when fully out";
     }
 
     @Override

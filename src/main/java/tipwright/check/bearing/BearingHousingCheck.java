@@ -40,9 +40,7 @@ public final class BearingHousingCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty()
-                ? title()
-                : "Housing of " + part + ": breaking";
+        return part.isEmpty() ? title() : "Housing of " + part + ": breaking";
     }
 
     @Override

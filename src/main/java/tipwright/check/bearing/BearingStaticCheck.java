@@ -34,9 +34,7 @@ public final class BearingStaticCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty()
-                ? title()
-                : "Pillow-block " + part + ": load";
+        return part.isEmpty() ? title() : "Pillow-block " + part + ": load";
     }
 
     @Override

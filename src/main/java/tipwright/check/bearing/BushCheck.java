@@ -46,7 +46,9 @@ public final class BushCheck implements Check {
     public String title(String part) {
         return part.isEmpty()
                 ? title()
-                : part.endsWith(" speed") ? "Bushing, " + part.substring(0, part.length() - 6) + ": pressure times speed" : "Bushing, " + part + ": pressure";
+                : part.endsWith(" speed")
+                        ? "Bushing, " + part.substring(0, part.length() - 6) + ": pressure times speed"
+                        : "Bushing, " + part + ": pressure";
     }
 
     @Override

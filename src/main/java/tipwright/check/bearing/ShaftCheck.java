@@ -36,9 +36,7 @@ public final class ShaftCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty()
-                ? title()
-                : "Pivot shaft " + part + ": bending and shear";
+        return part.isEmpty() ? title() : "Pivot shaft " + part + ": bending and shear";
     }
 
     @Override

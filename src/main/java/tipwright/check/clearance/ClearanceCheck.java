@@ -38,9 +38,7 @@ public final class ClearanceCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty()
-                ? title()
-                : Titles.first(part) + ": clearance";
+        return part.isEmpty() ? title() : Titles.first(part) + ": clearance";
     }
 
     @Override

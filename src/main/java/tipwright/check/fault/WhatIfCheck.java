@@ -42,21 +42,21 @@ public final class WhatIfCheck implements Check {
         return part.isEmpty()
                 ? title()
                 : switch (part) {
-            case "burst hose" -> "Hose bursts: sinking speed";
-            case "lost power" -> "Power lost: holding the tank";
-            case "load let go at once" -> "Whole load drops out at once: recoil";
-            case "wheel sinks" -> "Wheel sinks: worst check then";
-            case "one carries all" -> "One actuator carries everything: force";
-            case "one runs ahead" -> "One actuator gets ahead of the other: force";
-            case "jam" -> "Tank jams: drive at its hardest";
-            case "jam other parts" -> "Tank jams: other parts";
-            case "valve shuts on the way down" -> "Valve shuts on the way down: shock";
-            case "valve shuts on the way down other parts" -> "Valve shuts on the way down: other parts";
-            case "gas springs cold and worn" -> "Gas springs cold and worn: worst check then";
-            default -> part.endsWith(" breaks")
-                    ? "Spring breaks: " + part.replace(" breaks", "")
-                    : "One actuator carries everything: " + part.replace(" when one carries all", "");
-        };
+                    case "burst hose" -> "Hose bursts: sinking speed";
+                    case "lost power" -> "Power lost: holding the tank";
+                    case "load let go at once" -> "Whole load drops out at once: recoil";
+                    case "wheel sinks" -> "Wheel sinks: worst check then";
+                    case "one carries all" -> "One actuator carries everything: force";
+                    case "one runs ahead" -> "One actuator gets ahead of the other: force";
+                    case "jam" -> "Tank jams: drive at its hardest";
+                    case "jam other parts" -> "Tank jams: other parts";
+                    case "valve shuts on the way down" -> "Valve shuts on the way down: shock";
+                    case "valve shuts on the way down other parts" -> "Valve shuts on the way down: other parts";
+                    case "gas springs cold and worn" -> "Gas springs cold and worn: worst check then";
+                    default -> part.endsWith(" breaks")
+                            ? "Spring breaks: " + part.replace(" breaks", "")
+                            : "One actuator carries everything: " + part.replace(" when one carries all", "");
+                };
     }
 
     @Override
@@ -92,7 +92,10 @@ public final class WhatIfCheck implements Check {
     public Text says(Finding finding) {
         Text numbers = finding.byWords();
         Text note = finding.note();
-        return Text.words(finding.title() + ": ").plus(numbers).plus(note.isEmpty() ? "" : "; ").plus(note);
+        return Text.words(finding.title() + ": ")
+                .plus(numbers)
+                .plus(note.isEmpty() ? "" : "; ")
+                .plus(note);
     }
 
     @Override

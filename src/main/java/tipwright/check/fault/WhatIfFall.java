@@ -71,9 +71,8 @@ final class WhatIfFall {
         Text note = Text.words("nothing pushes the rod in");
         if (worst.value() > 0) {
             double seconds = seconds(worst);
-            Text when = seconds < SHORT
-                    ? Text.NONE
-                    : Text.of(" to rest in {}", Text.amount(seconds, Kind.TIME, "s", 1));
+            Text when =
+                    seconds < SHORT ? Text.NONE : Text.of(" to rest in {}", Text.amount(seconds, Kind.TIME, "s", 1));
             note = Text.of(
                     "sinks from {}{} through a bore of {}; a lock valve screwed to the cylinder would hold it"
                             + " (what-if.lock-valve)",
@@ -112,13 +111,15 @@ final class WhatIfFall {
     /** The slowest of the cylinders sets the speed, m/s. */
     private double rodSpeed(Row row) {
         List<PlacedActuator> actuators = design.drive().actuators();
-        double[] shares = Sharing.shares(actuators, row.pose().length(), row.rest().force() > 0);
+        double[] shares =
+                Sharing.shares(actuators, row.pose().length(), row.rest().force() > 0);
         double bore = design.whatIf().leakBore();
         double slowest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < shares.length; i++) {
             double force = row.rest().force() * shares[i];
-            double area =
-                    actuators.get(i).actuator() instanceof Cylinder c ? c.oilArea(row.pose().length(), force > 0) : 0;
+            double area = actuators.get(i).actuator() instanceof Cylinder c
+                    ? c.oilArea(row.pose().length(), force > 0)
+                    : 0;
             double flow = area > 0
                     ? COEFFICIENT * Math.PI * bore * bore / 4 * Math.sqrt(2 * Math.abs(force) / (area * OIL))
                     : 0;

@@ -81,7 +81,8 @@ final class WhatIfShare {
         double moves = moves(worst);
         double force = worst.value() * moves;
         if (utilisation <= 1 || utilisation > holds) {
-            return make.compare(part, force, moves * Math.max(1, utilisation > 1 ? holds : 1), factor, Kind.FORCE, worst, note);
+            return make.compare(
+                    part, force, moves * Math.max(1, utilisation > 1 ? holds : 1), factor, Kind.FORCE, worst, note);
         }
         Text stalls = Text.of(
                 "that actuator stalls (it moves {}), but holds and does not let the tank down; ",

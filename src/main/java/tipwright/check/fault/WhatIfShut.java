@@ -105,7 +105,8 @@ final class WhatIfShut {
         Pose after = analysis.poses().get(Math.min(analysis.poses().size() - 1, i + 1));
         Vec3 centre = row.load().centroid();
         double turn = after.tilt() - before.tilt();
-        double speed = turn > 0 ? after.place(centre).minus(before.place(centre)).norm() / turn : 0;
+        double speed =
+                turn > 0 ? after.place(centre).minus(before.place(centre)).norm() / turn : 0;
         return Impact.referred(mass * (speed * speed + extent / 12), row.pose().arm());
     }
 

@@ -31,9 +31,7 @@ public final class BoltCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty()
-                ? title()
-                : "Bolts at " + Titles.the(part) + ": breaking";
+        return part.isEmpty() ? title() : "Bolts at " + Titles.the(part) + ": breaking";
     }
 
     @Override

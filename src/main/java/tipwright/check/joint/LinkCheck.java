@@ -45,7 +45,9 @@ public final class LinkCheck implements Check {
     public String title(String part) {
         return part.isEmpty()
                 ? title()
-                : part.endsWith("-tension") ? Titles.link(part.substring(0, part.length() - 8)) + ": pull" : Titles.link(part) + ": buckling";
+                : part.endsWith("-tension")
+                        ? Titles.link(part.substring(0, part.length() - 8)) + ": pull"
+                        : Titles.link(part) + ": buckling";
     }
 
     @Override

@@ -35,7 +35,12 @@ public final class LugCheck implements Check {
     public String title(String part) {
         return part.isEmpty()
                 ? title()
-                : "Lug at " + Titles.the(part.substring(0, part.indexOf(' '))) + (part.endsWith(" bearing") ? ": hole crushing" : part.endsWith("tear-out") ? ": tear-out" : ": pull across the hole");
+                : part.indexOf(' ') < 0
+                        ? "Lug at " + Titles.the(part)
+                        : "Lug at " + Titles.the(part.substring(0, part.indexOf(' ')))
+                        + (part.endsWith(" bearing")
+                                ? ": hole crushing"
+                                : part.endsWith("tear-out") ? ": tear-out" : ": pull across the hole");
     }
 
     @Override

@@ -45,9 +45,7 @@ public final class SlideCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty()
-                ? title()
-                : Titles.first(part) + ": blow when the cake slides at once";
+        return part.isEmpty() ? title() : Titles.first(part) + ": blow when the cake slides at once";
     }
 
     @Override

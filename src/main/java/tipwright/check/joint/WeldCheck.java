@@ -31,9 +31,7 @@ public final class WeldCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty()
-                ? title()
-                : "Welds at " + Titles.the(part) + ": breaking";
+        return part.isEmpty() ? title() : "Welds at " + Titles.the(part) + ": breaking";
     }
 
     @Override

@@ -39,9 +39,7 @@ public final class DoorCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty()
-                ? title()
-                : Titles.first(part) + ": load";
+        return part.isEmpty() ? title() : Titles.first(part) + ": load";
     }
 
     @Override

@@ -30,9 +30,7 @@ public final class EmptiesCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty()
-                ? title()
-                : title() + ", " + part;
+        return part.isEmpty() ? title() : title() + ", " + part;
     }
 
     @Override

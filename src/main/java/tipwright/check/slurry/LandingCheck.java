@@ -97,7 +97,8 @@ public final class LandingCheck implements Check {
             all.add(trickle(make, analysis, receiver, opening, name));
             all.add(
                     held == null
-                            ? make.missing(name + "jet", "the load case 'held' (full, outlet shut) is under cases: skip:")
+                            ? make.missing(
+                                    name + "jet", "the load case 'held' (full, outlet shut) is under cases: skip:")
                             : jet(make, analysis, receiver, opening, held, name));
         }
         return all;

@@ -41,9 +41,7 @@ public final class HangCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty()
-                ? title()
-                : title() + ", " + part;
+        return part.isEmpty() ? title() : title() + ", " + part;
     }
 
     @Override

@@ -32,7 +32,11 @@ public final class TipOverCheck implements Check {
     public String title(String part) {
         return part.isEmpty()
                 ? title()
-                : part.equals("supports") ? "Wheels and feet: load" : part.equals("any way round") ? "Machine: overturning, parked any way round" : "Machine: overturning, as parked in the file";
+                : part.equals("supports")
+                        ? "Wheels and feet: load"
+                        : part.equals("any way round")
+                                ? "Machine: overturning, parked any way round"
+                                : "Machine: overturning, as parked in the file";
     }
 
     @Override

@@ -41,7 +41,14 @@ public final class ElectricalCheck implements TimedCheck {
     public String title(String part) {
         return part.isEmpty()
                 ? title()
-                : switch (part) { case "current" -> "Actuator: current"; case "fuse" -> "Fuse: blowing"; case "cable" -> "Cable: heat"; case "voltage drop" -> "Cable: voltage drop"; case "battery" -> "Battery: charge"; default -> "Electrics: " + part; };
+                : switch (part) {
+                    case "current" -> "Actuator: current";
+                    case "fuse" -> "Fuse: blowing";
+                    case "cable" -> "Cable: heat";
+                    case "voltage drop" -> "Cable: voltage drop";
+                    case "battery" -> "Battery: charge";
+                    default -> "Electrics: " + part;
+                };
     }
 
     @Override
@@ -120,7 +127,13 @@ public final class ElectricalCheck implements TimedCheck {
                 fuse == null
                         ? make.missing("fuse", "supply.fuse missing")
                         : make.compare(
-                                "fuse", peak.value(), fuse, 1, Kind.CURRENT, peak, "the fuse blows if the current stays above its rating"));
+                                "fuse",
+                                peak.value(),
+                                fuse,
+                                1,
+                                Kind.CURRENT,
+                                peak,
+                                "the fuse blows if the current stays above its rating"));
         Cable cable = battery.cable();
         if (cable == null) {
             all.add(make.missing("cable", "supply.cable missing"));

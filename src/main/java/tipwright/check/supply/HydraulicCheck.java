@@ -39,9 +39,7 @@ public final class HydraulicCheck implements TimedCheck {
 
     @Override
     public String title(String part) {
-        return part.isEmpty()
-                ? title()
-                : "Hydraulics: " + part;
+        return part.isEmpty() ? title() : "Hydraulics: " + part;
     }
 
     @Override

@@ -34,7 +34,10 @@ final class CaseRules {
         }
         Names.unique(facts, "cases.add", own);
         if (own.isEmpty() && Cases.USUAL.stream().noneMatch(left::contains)) {
-            facts.wrong("cases.skip", "cases: skip: leaves no load case that is always looked at; keep at least one of " + Say.oneOf(Cases.USUAL));
+            facts.wrong(
+                    "cases.skip",
+                    "cases: skip: leaves no load case that is always looked at; keep at least one of "
+                            + Say.oneOf(Cases.USUAL));
         }
     }
 }

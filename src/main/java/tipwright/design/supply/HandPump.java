@@ -22,7 +22,8 @@ import tipwright.quantity.Kind;
 public record HandPump(
         @Note("Oil for each stroke of the handle, out and back") @Measured(value = Kind.VOLUME, above = "0 L")
                 double perStroke,
-        @Note("Strokes a minute one person can keep up") @Measured(value = Kind.RATIO, preset = "30", above = "0", atMost = "120")
+        @Note("Strokes a minute one person can keep up")
+                @Measured(value = Kind.RATIO, preset = "30", above = "0", atMost = "120")
                 double strokesPerMinute,
         @Note("The most pressure it makes") @Measured(value = Kind.PRESSURE, above = "0 bar") @Nullable Double relief,
         @Note("The release valve, fully open") @Nullable Orifice orifice,

@@ -17,12 +17,16 @@ public enum CaseName {
     SETTLED(
             "settled, water on top",
             "The outlet is shut; the grit is packed where it settled, the free water above it is level."),
-    SLID("grit slid to the outlet", "The outlet is shut; the grit has run against the dump end, with free water above it."),
+    SLID(
+            "grit slid to the outlet",
+            "The outlet is shut; the grit has run against the dump end, with free water above it."),
     STUCK_PLUS_Z("half the cake stuck, +z side", "Half of the grit stays stuck along the +z side; the rest is gone."),
     STUCK_MINUS_Z("half the cake stuck, -z side", "Half of the grit stays stuck along the -z side; the rest is gone."),
     FROZEN("frozen solid", "All of the slurry is one rigid lump, as it stood when the tank was stowed."),
     BRIM("full of rainwater", "Water fills the tank up to its rim or vent; the outlet is shut."),
-    BRIDGED("outlet blocks on the way", "The outlet blocks while the tank drains, at the worst moment up to each tilt.");
+    BRIDGED(
+            "outlet blocks on the way",
+            "The outlet blocks while the tank drains, at the worst moment up to each tilt.");
 
     private static final String STUCK = "caked and stuck";
 
@@ -61,6 +65,8 @@ public enum CaseName {
 
     /** What a person reads for a name; the design's own cases keep theirs. */
     public static String shown(String key) {
-        return key.equals(STUCK) ? "cake that never lets go" : of(key).map(CaseName::shown).orElse(key);
+        return key.equals(STUCK)
+                ? "cake that never lets go"
+                : of(key).map(CaseName::shown).orElse(key);
     }
 }

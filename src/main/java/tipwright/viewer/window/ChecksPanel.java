@@ -73,7 +73,9 @@ final class ChecksPanel extends VBox implements Panel {
                 });
         String waits = String.join(", ", solved.later());
         Label more = new Label(
-                !waits.isEmpty() ? "updates when you let go: " + waits : unchecked == 0 ? "" : unchecked + " cannot tell");
+                !waits.isEmpty()
+                        ? "updates when you let go: " + waits
+                        : unchecked == 0 ? "" : unchecked + " cannot tell");
         more.getStyleClass().addAll("faint", "small");
         headline.getChildren().setAll(Mark.of(worst, desk.theme(), 26), verdict, more);
         rows.getChildren().clear();
@@ -116,8 +118,8 @@ final class ChecksPanel extends VBox implements Panel {
                 e.consume();
             }
         });
-        Tooltip tip = new Tooltip(
-                f.note().show(desk.units()) + where(f) + (mend.isEmpty() ? "" : "\n" + mend) + "\nSource: " + f.source());
+        Tooltip tip = new Tooltip(f.note().show(desk.units()) + where(f) + (mend.isEmpty() ? "" : "\n" + mend)
+                + "\nSource: " + f.source());
         tip.setWrapText(true);
         tip.setMaxWidth(420);
         Tooltip.install(row, tip);
@@ -137,7 +139,9 @@ final class ChecksPanel extends VBox implements Panel {
         String at = Double.isNaN(f.tilt())
                 ? ""
                 : String.format(Locale.ROOT, "\nWorst at %.1f\u00b0", Math.toDegrees(f.tilt()));
-        return f.loadCase() == null ? at : at + (at.isEmpty() ? "\nLoad case " : ", load case ") + CaseName.shown(f.loadCase());
+        return f.loadCase() == null
+                ? at
+                : at + (at.isEmpty() ? "\nLoad case " : ", load case ") + CaseName.shown(f.loadCase());
     }
 
     private Pane bar(Finding f) {

@@ -21,11 +21,11 @@ import tipwright.time.Moment;
 /** A tank that comes down fast on a cylinder whose valve shuts: against small steps in time of the mass on its spring. */
 class ShutValveTest {
     private static final String YAML = swap(
-            Examples.BOX,
-            "{kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN}}",
-            "{kind: hydraulic, bore: 50 mm, rod: {diameter: 30 mm}, closed: 800 mm, stroke: 900 mm, relief-pressure: 160 bar, acting: single}}",
-            "tilt: {to: 80 deg}",
-            "tilt: {to: 30 deg}")
+                    Examples.BOX,
+                    "{kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN}}",
+                    "{kind: hydraulic, bore: 50 mm, rod: {diameter: 30 mm}, closed: 800 mm, stroke: 900 mm, relief-pressure: 160 bar, acting: single}}",
+                    "tilt: {to: 80 deg}",
+                    "tilt: {to: 30 deg}")
             + "friction: {pivot: 0, pins: 0}\n"
             + "supply: {kind: pump, flow: 8 L/min, orifice: {diameter: 6 mm}}\n";
 
