@@ -32,7 +32,6 @@ import tipwright.quantity.Text;
  */
 final class DrivePath {
     private static final Set<String> PINS = Set.of(Drive.FRAME_PIN, Drive.ROD_PIN, Drive.TANK_PIN);
-    private static final Factors NONE = new Factors(1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1);
 
     private final Findings make;
     private final Analysis analysis;
@@ -143,7 +142,7 @@ final class DrivePath {
         LoadCase load = any.load();
         LoadCase named = new LoadCase(name, load.about(), LoadCase.NEVER, load.states(), load.contents());
         return new Analysis(
-                Copy.with(Copy.with(design, "fastenings", held), "factors", NONE),
+                Copy.with(Copy.with(design, "fastenings", held), "factors", Factors.none()),
                 analysis.mechanism(),
                 analysis.poses(),
                 List.of(new CaseResult(named, rows)),

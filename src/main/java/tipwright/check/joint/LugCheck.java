@@ -33,14 +33,17 @@ public final class LugCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty()
-                ? title()
-                : part.indexOf(' ') < 0
-                        ? "Lug at " + Titles.the(part)
-                        : "Lug at " + Titles.the(part.substring(0, part.indexOf(' ')))
-                        + (part.endsWith(" bearing")
-                                ? ": hole crushing"
-                                : part.endsWith("tear-out") ? ": tear-out" : ": pull across the hole");
+        if (part.isEmpty()) {
+            return title();
+        }
+        int joint = part.indexOf(' ');
+        if (joint < 0) {
+            return "Lug at " + Titles.the(part);
+        }
+        String how = part.endsWith(" bearing")
+                ? ": hole crushing"
+                : part.endsWith("tear-out") ? ": tear-out" : ": pull across the hole";
+        return "Lug at " + Titles.the(part.substring(0, joint)) + how;
     }
 
     @Override
