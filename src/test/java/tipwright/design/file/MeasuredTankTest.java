@@ -142,7 +142,8 @@ class MeasuredTankTest {
         String rail = "{tube: {height: 60 mm, wall: 3 mm, from: [-400 mm, 240 mm, %1$s], to: [400 mm, 240 mm, %1$s]}}";
         Design d = design(
                 "{name: hose, mass: 6 kg, centre: [0 mm, 1 m, 0 mm]}",
-                "{name: rails, steel: [" + String.format(rail, "-200 mm") + ", " + String.format(rail, "200 mm") + "]}");
+                "{name: rails, steel: [" + String.format(rail, "-200 mm") + ", " + String.format(rail, "200 mm")
+                        + "]}");
         var sides = d.tank().attached().get(1).sides();
         assertThat(sides).hasSize(2);
         assertThat(sides.get(0).z()).containsExactly(-0.23, -0.17);
