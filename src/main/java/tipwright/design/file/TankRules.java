@@ -68,11 +68,15 @@ final class TankRules {
     }
 
     private static void pipes(Facts facts) {
-        facts.bound().all(Pipe.class).forEach(found -> known(facts, found, "pipe.size", found.value().size()));
+        facts.bound()
+                .all(Pipe.class)
+                .forEach(found -> known(facts, found, "pipe.size", found.value().size()));
         facts.bound()
                 .all(RoundSection.class)
                 .forEach(found -> known(facts, found, "pipe", found.value().pipe()));
-        facts.bound().all(Tube.class).forEach(found -> known(facts, found, "pipe", found.value().pipe()));
+        facts.bound()
+                .all(Tube.class)
+                .forEach(found -> known(facts, found, "pipe", found.value().pipe()));
     }
 
     private static void tubes(Facts facts) {

@@ -44,7 +44,8 @@ public record Opening(
 
     /** The rim of a tank that is drawn open, m, stowed. */
     static Opening mouth(List<Vec3> rim) {
-        return new Opening("mouth", Rim.POLYGON, null, null, null, rim, null, null, 0, null, new Outflow(SHARP_EDGE, 1));
+        return new Opening(
+                "mouth", Rim.POLYGON, null, null, null, rim, null, null, 0, null, new Outflow(SHARP_EDGE, 1));
     }
 
     private static final double SHARP_EDGE = 0.62;
