@@ -105,13 +105,15 @@ final class WhatIfFall {
     /** The slowest of the cylinders sets the speed, m/s. */
     private double rodSpeed(Row row) {
         List<PlacedActuator> actuators = design.drive().actuators();
-        double[] shares = Sharing.shares(actuators, row.pose().length(), row.rest().force() > 0);
+        double[] shares =
+                Sharing.shares(actuators, row.pose().length(), row.rest().force() > 0);
         double bore = design.whatIf().leakBore();
         double slowest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < shares.length; i++) {
             double force = row.rest().force() * shares[i];
-            double area =
-                    actuators.get(i).actuator() instanceof Cylinder c ? c.oilArea(row.pose().length(), force > 0) : 0;
+            double area = actuators.get(i).actuator() instanceof Cylinder c
+                    ? c.oilArea(row.pose().length(), force > 0)
+                    : 0;
             double flow = area > 0
                     ? COEFFICIENT * Math.PI * bore * bore / 4 * Math.sqrt(2 * Math.abs(force) / (area * OIL))
                     : 0;

@@ -81,7 +81,9 @@ final class WhatIfJam {
     /** Whether a finding is about a part that bears the actuator's force and nothing else. */
     private static boolean inTheWay(Finding f) {
         String id = f.id();
-        return !id.startsWith("bearing") && !id.startsWith("bush") && !id.startsWith("shaft")
+        return !id.startsWith("bearing")
+                && !id.startsWith("bush")
+                && !id.startsWith("shaft")
                 && (!id.startsWith("pin/") || PINS.contains(id.substring(4)));
     }
 
@@ -133,7 +135,8 @@ final class WhatIfJam {
                 List.of(new CaseResult(named, rows)),
                 analysis.emptying(),
                 analysis.stop(),
-                analysis.warnings());
+                analysis.warnings(),
+                analysis.wind());
     }
 
     private static Row row(Design design, Row row) {
