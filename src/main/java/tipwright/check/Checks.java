@@ -55,6 +55,8 @@ import tipwright.check.standing.SkidCheck;
 import tipwright.check.standing.TipOverCheck;
 import tipwright.check.supply.ColdCheck;
 import tipwright.check.supply.ElectricalCheck;
+import tipwright.check.supply.GravityReturnCheck;
+import tipwright.check.supply.HandEffortCheck;
 import tipwright.check.supply.HydraulicCheck;
 import tipwright.time.Timing;
 
@@ -66,7 +68,7 @@ public final class Checks {
     public static List<Check> all() {
         List<Check> rules = rules();
         List<Check> all = new ArrayList<>(rules);
-        all.add(24, new WhatIfCheck(rules));
+        all.add(26, new WhatIfCheck(rules));
         return List.copyOf(all);
     }
 
@@ -92,6 +94,8 @@ public final class Checks {
                 new CycleTimeCheck(),
                 new ElectricalCheck(),
                 new HydraulicCheck(),
+                new GravityReturnCheck(),
+                new HandEffortCheck(),
                 new SlideCheck(),
                 new VentCheck(),
                 new ChannelCheck(),

@@ -44,4 +44,10 @@ public record Factors(
                 @Measured(value = Kind.RATIO, preset = "1.5", atLeast = "0.1")
                 double skid,
         @Note("On what ties the tank down on the road") @Measured(value = Kind.RATIO, preset = "1.25", atLeast = "0.1")
-                double road) {}
+                double road) {
+
+    /** No factor on anything: what a part bears before it yields. */
+    public static Factors none() {
+        return new Factors(1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1);
+    }
+}

@@ -35,4 +35,9 @@ public record Limits(
                 double deflection,
         @Note("From where the load lands to the edge of what it falls into")
                 @Measured(value = Kind.LENGTH, preset = "100 mm", atLeast = "0 mm")
-                double landing) {}
+                double landing,
+        @Note("Force that a hand may need on a crank or handle")
+                @Measured(value = Kind.FORCE, preset = "200 N", above = "0 N")
+                double handForce,
+        @Note("Power that a worker keeps up for minutes") @Measured(value = Kind.POWER, preset = "75 W", above = "0 W")
+                double handPower) {}

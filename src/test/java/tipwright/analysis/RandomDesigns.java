@@ -74,7 +74,7 @@ public final class RandomDesigns {
                 null,
                 null,
                 null,
-                new Site(in(-0.1, 0.1), in(-0.06, 0.06), 0),
+                new Site(in(-0.1, 0.1), in(-0.06, 0.06), 0, 293.15),
                 new Tank(
                         interior,
                         new Wall(in(0.003, 0.008), 7850, 235e6, null, null),
@@ -104,14 +104,16 @@ public final class RandomDesigns {
                         0.08,
                         Math.toRadians(5),
                         0.003,
-                        0.1),
+                        0.1,
+                        200,
+                        75),
                 new Cases(List.of(), List.of()),
                 new Use(null, null, null),
                 null,
                 new Dump(null, 0, 0.005, Dump.Cake.STEADILY, 2),
                 null,
                 List.of(),
-                new WhatIf(false, 0.006, 5, 0.05, null, null, 0.005, null),
+                new WhatIf(false, 0.006, 5, 0.05, null, null, 0.005, 0.2, null),
                 null,
                 null,
                 List.of(),
@@ -166,7 +168,8 @@ public final class RandomDesigns {
     }
 
     private static ElectricActuator actuator() {
-        return new ElectricActuator(0.4, 0.6, 12_000, 12_000, 18_000.0, null, null, null, null, rod(), null, 1, null, null, false);
+        return new ElectricActuator(
+                0.4, 0.6, 12_000, 12_000, 18_000.0, null, null, null, null, rod(), null, 1, null, null, false);
     }
 
     private static @Nullable Rod rod() {

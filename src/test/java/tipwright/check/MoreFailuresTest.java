@@ -39,15 +39,15 @@ class MoreFailuresTest {
         List<Finding> all = Checks.all().stream()
                 .filter(c -> id.equals(c.id()) || id.startsWith(c.id() + "/"))
                 .flatMap(c -> (c.traits().contains(Trait.NEEDS_TIME)
-                        ? c.run(analysis, CycleTimer.time(analysis))
-                        : c.run(analysis))
+                                ? c.run(analysis, CycleTimer.time(analysis))
+                                : c.run(analysis))
                         .stream())
                 .toList();
         return all.stream()
                 .filter(f -> f.id().equals(id))
                 .findFirst()
-                .orElseThrow(() ->
-                        new AssertionError(id + ": " + all.stream().map(Finding::id).toList()));
+                .orElseThrow(() -> new AssertionError(
+                        id + ": " + all.stream().map(Finding::id).toList()));
     }
 
     /** With the factor at which it is used up to the last it does not fail, with a billionth more it does. */
@@ -147,9 +147,11 @@ class MoreFailuresTest {
         String design = demo("actuator: mid-12-long}", "actuator: " + screw + "}");
         double limit = 0.08 * Math.PI * 30;
         assertThat(of(swap(design, "LEAD", "8 mm"), "back-drive").verdict()).isEqualTo(Verdict.FAIL);
-        assertThat(of(swap(design, "LEAD", limit * (1 - 1e-9) + " mm"), "back-drive").verdict())
+        assertThat(of(swap(design, "LEAD", limit * (1 - 1e-9) + " mm"), "back-drive")
+                        .verdict())
                 .isEqualTo(Verdict.CLOSE);
-        assertThat(of(swap(design, "LEAD", limit * (1 + 1e-9) + " mm"), "back-drive").verdict())
+        assertThat(of(swap(design, "LEAD", limit * (1 + 1e-9) + " mm"), "back-drive")
+                        .verdict())
                 .isEqualTo(Verdict.FAIL);
         assertThat(of(swap(design, "LEAD", "8 mm", "flank: 0 deg}}", "flank: 0 deg}, brake: yes}"), "back-drive")
                         .verdict())
@@ -187,7 +189,9 @@ class MoreFailuresTest {
         String design = demo("{name: cradle, mass: 52 kg, centre: [100 mm, 230 mm, 0 mm]}", high);
         assertThat(of(design, "road/lift").verdict()).isEqualTo(Verdict.FAIL);
         String tied = swap(
-                design, "road: {loaded: no}", "road: {loaded: no, lock: [-500 mm, 200 mm, 0 mm], rating: 30 kN, locks: 2}");
+                design,
+                "road: {loaded: no}",
+                "road: {loaded: no, lock: [-500 mm, 200 mm, 0 mm], rating: 30 kN, locks: 2}");
         Finding held = of(tied, "road/lift");
         assertThat(held.capacity() - of(design, "road/lift").capacity()).isCloseTo(2 * 30e3 * 1.1, within(1e-3));
         assertThat(held.verdict()).isEqualTo(Verdict.PASS);
@@ -206,8 +210,7 @@ class MoreFailuresTest {
                 .isGreaterThan(1.1 * of(demo(), "shell/tank-pin").demand());
         assertThat(of(text, "cross-member/stress").demand())
                 .isGreaterThan(1.1 * of(demo(), "cross-member/stress").demand());
-        assertThat(of(demo() + "wear: {wall: 5 mm}\n", "cross-member/stress")
-                        .verdict())
+        assertThat(of(demo() + "wear: {wall: 5 mm}\n", "cross-member/stress").verdict())
                 .isEqualTo(Verdict.FAIL);
     }
 
@@ -233,9 +236,11 @@ class MoreFailuresTest {
         String often = "use: {dumps-per-hour: 900, hours-a-year: ";
         double needed = life / 900 / 15;
         String plain = "use: {dumps-per-hour: 2, hours-a-year: 250, years: 15}";
-        assertThat(of(demo(plain, often + needed * (1 - 1e-9) + ", years: 15}"), f.id()).verdict())
+        assertThat(of(demo(plain, often + needed * (1 - 1e-9) + ", years: 15}"), f.id())
+                        .verdict())
                 .isEqualTo(Verdict.CLOSE);
-        assertThat(of(demo(plain, often + needed * (1 + 1e-9) + ", years: 15}"), f.id()).verdict())
+        assertThat(of(demo(plain, often + needed * (1 + 1e-9) + ", years: 15}"), f.id())
+                        .verdict())
                 .isEqualTo(Verdict.FAIL);
     }
 
@@ -250,8 +255,9 @@ class MoreFailuresTest {
         double pressure = 1400 * 9.80665 * 1.0;
         double held = 6 * 0.0513 * pressure / (0.004 * 0.004);
         assertThat(f.demand()).isBetween(held * 0.999, 1.26 * held);
-        String stiff = "yield: 700 MPa, stiffeners: {spacing: 250 mm, thickness: 6 mm, height: 60 mm}, rim: {height: 50 mm,"
-                + " width: 50 mm, wall: 4 mm}";
+        String stiff =
+                "yield: 700 MPa, stiffeners: {spacing: 250 mm, thickness: 6 mm, height: 60 mm}, rim: {height: 50 mm,"
+                        + " width: 50 mm, wall: 4 mm}";
         String stiffened = swap(Examples.BOX, "yield: 700 MPa", stiff);
         assertThat(of(stiffened, "flat-wall/bottom-1").demand()).isLessThan(0.3 * f.demand());
         assertThat(of(stiffened, "flat-wall/bottom-1-stiffener").verdict()).isNotEqualTo(Verdict.NOT_CHECKED);
@@ -264,7 +270,8 @@ class MoreFailuresTest {
         Finding shell = of(demo("vent: {diameter: 120 mm}", suction), "vacuum/shell");
         assertThat(shell.demand()).isEqualTo(60e3);
         assertThat(shell.verdict()).isEqualTo(Verdict.PASS);
-        assertThat(of(demo("vent: {diameter: 120 mm}", "suction: 60 kPa"), "vacuum/door").verdict())
+        assertThat(of(demo("vent: {diameter: 120 mm}", "suction: 60 kPa"), "vacuum/door")
+                        .verdict())
                 .isEqualTo(Verdict.FAIL);
     }
 
@@ -273,11 +280,14 @@ class MoreFailuresTest {
     void shellCavesInAtAThird() throws IOException, CannotComputeException {
         String thin = "wall: {thickness: 1.5 mm, density: 7850 kg/m3}";
         String[] swaps = {"wall: {thickness: 5 mm, density: 7850 kg/m3}", thin, "vent: {diameter: 120 mm}", "SUCTION"};
-        double allowed = of(demo(swap2(swaps, "suction: 1 kPa\n  vent: {diameter: 120 mm}")), "vacuum/shell").capacity();
+        double allowed = of(demo(swap2(swaps, "suction: 1 kPa\n  vent: {diameter: 120 mm}")), "vacuum/shell")
+                .capacity();
         String at = "suction: %s Pa\n  vent: {diameter: 120 mm}";
-        assertThat(of(demo(swap2(swaps, swap(at, "%s", "" + allowed * (1 - 1e-9)))), "vacuum/shell").verdict())
+        assertThat(of(demo(swap2(swaps, swap(at, "%s", "" + allowed * (1 - 1e-9)))), "vacuum/shell")
+                        .verdict())
                 .isEqualTo(Verdict.CLOSE);
-        assertThat(of(demo(swap2(swaps, swap(at, "%s", "" + allowed * (1 + 1e-9)))), "vacuum/shell").verdict())
+        assertThat(of(demo(swap2(swaps, swap(at, "%s", "" + allowed * (1 + 1e-9)))), "vacuum/shell")
+                        .verdict())
                 .isEqualTo(Verdict.FAIL);
     }
 
@@ -290,6 +300,8 @@ class MoreFailuresTest {
     /** Silence is not safety: the list is there and each line says something. */
     @Test
     void whatNoCheckKnows() {
-        assertThat(NotKnown.all()).hasSizeGreaterThan(10).allMatch(l -> Objects.requireNonNull(l).length() > 40);
+        assertThat(NotKnown.all())
+                .hasSizeGreaterThan(10)
+                .allMatch(l -> Objects.requireNonNull(l).length() > 40);
     }
 }

@@ -35,7 +35,8 @@ class MountStrengthTest {
     }
 
     private static JointLoad load(Analysis analysis, String joint, String on) {
-        return Objects.requireNonNull(JointLoad.of(analysis, new Fastening(joint, on, null, null, null, null, null, null), 0));
+        return Objects.requireNonNull(
+                JointLoad.of(analysis, new Fastening(joint, on, null, null, null, null, null, null), 0));
     }
 
     /** All the forces of the joints on the tank, taken in the tank's axes, hold its weight. Source: statics. */

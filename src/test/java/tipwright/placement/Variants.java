@@ -130,6 +130,6 @@ final class Variants {
     }
 
     private static Pump pump() {
-        return new Pump(1.3e-4, 60e5, null, 0.8, 0.8, Pump.Lowering.POWER_DOWN, null, null, 3, null);
+        return new Pump(1.3e-4, 60e5, null, 0.8, 0.8, Pump.Lowering.POWER_DOWN, null, null, 3, null, null);
     }
 }

@@ -55,7 +55,6 @@ public final class BackDriveCheck implements Check {
         return Text.words("a brake on the motor, a finer thread, or an actuator with a rated holding force");
     }
 
-
     @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());

@@ -18,6 +18,7 @@ import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Sharing;
 import tipwright.design.actuator.TelescopicCylinder;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -100,12 +101,14 @@ public final class BucklingCheck implements Check {
         List<Finding> all = new ArrayList<>();
         for (int i = 0; i < actuators.size(); i++) {
             String part = actuators.size() == 1 ? "" : "actuator " + (i + 1);
-            all.add(one(make, part, analysis, actuators.get(i).actuator(), actuators.size()));
+            all.add(one(make, part, analysis, i));
         }
         return all;
     }
 
-    private static Finding one(Findings make, String part, Analysis analysis, Actuator actuator, int sharing) {
+    private static Finding one(Findings make, String part, Analysis analysis, int index) {
+        List<PlacedActuator> all = analysis.design().drive().actuators();
+        Actuator actuator = all.get(index).actuator();
         if (!Column.known(actuator)) {
             String stages = actuator instanceof TelescopicCylinder ? ", and actuator.stages: bore missing" : "";
             return make.missing(part, "actuator.rod missing" + stages);
@@ -121,7 +124,10 @@ public final class BucklingCheck implements Check {
         return make.worst(
                 part,
                 analysis,
-                (row, b) -> usage(b.force() / sharing, columns.getOrDefault(row.pose(), Double.NaN), factors),
+                (row, b) -> usage(
+                        b.force() * Sharing.shares(all, row.pose().length(), true)[index],
+                        columns.getOrDefault(row.pose(), Double.NaN),
+                        factors),
                 Text.words(how));
     }
 

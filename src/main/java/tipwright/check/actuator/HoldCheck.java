@@ -101,7 +101,8 @@ public final class HoldCheck implements Check {
     public static @Nullable Double rated(Design design) {
         boolean known =
                 design.drive().actuators().stream().allMatch(p -> p.actuator().ratedHold() != null);
-        return known ? Ratings.together(design, a -> Objects.requireNonNull(a.ratedHold())) : null;
+        return known
+ ? Ratings.together(design, design.drive().actuators().get(0).actuator().closed(), true, a -> Objects.requireNonNull(a.ratedHold())) : null;
     }
 
     /** Actuators that hold a force together, N. */

@@ -57,7 +57,6 @@ public final class GripCheck implements Check {
         return "grip of a bearing";
     }
 
-
     @Override
     public String part(Finding finding) {
         return "grip of bearing " + (Findings.number(finding) + 1);

@@ -56,13 +56,17 @@ public final class WhatIfCheck implements Check {
     public String rule() {
         return "A hose bursts: a lock valve holds the load, or it sinks no faster than allowed. Power is lost: the actuator"
                 + " holds. The load lets go at once: the actuator bears the recoil. A wheel sinks: every check is made again"
-                + " on the slope that follows. With several actuators, one takes the whole load, or gets ahead of the others: it must stay within its rating.";
+                + " on the slope that follows. The tank is held fast: what bears the actuator stands its hardest push and pull"
+                + " without yielding. A spring that helps breaks, or gas springs are cold and have lost gas: every check is made"
+                + " again without it. With several actuators, one takes the whole load, or gets ahead of the others: it must"
+                + " stay within its rating.";
     }
 
     @Override
     public String formula() {
         return "burst: v = Cd a sqrt(2 p / rho) / A, sinking at v F / W; let go: F = 2 F_empty - F_loaded; wheel:"
-                + " slope = atan(drop / track); ahead by s: F/n + k s / r^2 with r = dL/dtilt and twist stiffness k";
+                + " slope = atan(drop / track); jam: F = relief x area, or where the motor stalls;"
+                + " ahead by s: F/n + k s / r^2 with r = dL/dtilt and twist stiffness k";
     }
 
     @Override
@@ -94,6 +98,7 @@ public final class WhatIfCheck implements Check {
             case "one-carries-all", "one-runs-ahead" -> Fix.of(
                     "stronger actuators{}, or less in the tank", finding, limits);
             case "burst-hose" -> Text.words("a lock valve on the cylinder port, or a restrictor in it");
+            case "jam" -> Text.words("a lower relief setting, or a stronger part where it is worst");
             case "wheel-sinks" -> Text.words("same as under the check that is named");
             default -> Fix.part(finding, limits);
         };
@@ -110,6 +115,8 @@ public final class WhatIfCheck implements Check {
         List<Finding> all = new ArrayList<>(WhatIfFall.find(make, analysis));
         all.add(WhatIfLetGo.find(make, analysis));
         all.add(WhatIfWheel.find(make, analysis, rules));
+        all.addAll(WhatIfJam.find(make, analysis, rules));
+        all.addAll(WhatIfHelper.find(make, analysis, rules));
         all.addAll(WhatIfShare.find(make, analysis, rules));
         return all;
     }

@@ -15,6 +15,7 @@ import tipwright.check.rule.Usage;
 import tipwright.design.Design;
 import tipwright.design.actuator.Cylinder;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Sharing;
 import tipwright.design.around.WhatIf;
 import tipwright.load.Gravity;
 import tipwright.quantity.Kind;
@@ -104,12 +105,13 @@ final class WhatIfFall {
     /** The slowest of the cylinders sets the speed, m/s. */
     private double rodSpeed(Row row) {
         List<PlacedActuator> actuators = design.drive().actuators();
-        double force = row.rest().force() / actuators.size();
+        double[] shares = Sharing.shares(actuators, row.pose().length(), row.rest().force() > 0);
         double bore = design.whatIf().leakBore();
         double slowest = Double.POSITIVE_INFINITY;
-        for (PlacedActuator p : actuators) {
+        for (int i = 0; i < shares.length; i++) {
+            double force = row.rest().force() * shares[i];
             double area =
-                    p.actuator() instanceof Cylinder c ? c.oilArea(row.pose().length(), force > 0) : 0;
+                    actuators.get(i).actuator() instanceof Cylinder c ? c.oilArea(row.pose().length(), force > 0) : 0;
             double flow = area > 0
                     ? COEFFICIENT * Math.PI * bore * bore / 4 * Math.sqrt(2 * Math.abs(force) / (area * OIL))
                     : 0;

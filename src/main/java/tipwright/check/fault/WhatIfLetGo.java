@@ -64,12 +64,12 @@ final class WhatIfLetGo {
     /** What the actuators bear for a moment: the holding rating, or the moving one where that is not known. */
     private static double rated(Design design, Row row, boolean push) {
         double length = row.pose().length();
-        double pull = Ratings.together(design, a -> a.ratedPull());
+        double pull = Ratings.together(design, length, false, a -> a.ratedPull());
         if (!push && !(pull > 0)) {
             return 0;
         }
-        double moving = push ? Ratings.together(design, a -> a.ratedPush(length)) : pull;
-        double holding = Ratings.together(design, a -> {
+        double moving = push ? Ratings.together(design, length, true, a -> a.ratedPush(length)) : pull;
+        double holding = Ratings.together(design, length, push, a -> {
             Double hold = a.ratedHold();
             return hold == null ? 0 : hold;
         });

@@ -22,6 +22,7 @@ import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Sharing;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -107,8 +108,12 @@ final class WhatIfShare {
 
     /** What the weakest actuator alone bears, N. */
     private double one(Row row, double force) {
-        double together = force > 0 ? Ratings.push(design, row.pose().length()) : Ratings.pull(design);
-        return Math.max(together / actuators.size(), 1e-9);
+        double weakest = Double.POSITIVE_INFINITY;
+        for (PlacedActuator p : actuators) {
+            weakest = Math.min(
+                    weakest, Ratings.one(design, p.actuator(), row.pose().length(), force > 0));
+        }
+        return Math.max(weakest, 1e-9);
     }
 
     /**
@@ -153,10 +158,15 @@ final class WhatIfShare {
         Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> {
             double arm = row.pose().arm();
             double forced = stiffness * step / (arm * arm);
-            double mean = b.force() / actuators.size();
+            double[] shares = Sharing.shares(actuators, row.pose().length(), b.force() > 0);
             double most = 0;
-            for (double force : new double[] {mean + forced, mean - forced}) {
-                most = Math.max(most, Math.abs(force) / one(row, force));
+            for (int i = 0; i < shares.length; i++) {
+                for (double more : new double[] {forced, -forced}) {
+                    double force = shares[i] * b.force() + more;
+                    double rated = Ratings.one(
+                            design, actuators.get(i).actuator(), row.pose().length(), force > 0);
+                    most = Math.max(most, Math.abs(force) / Math.max(rated, 1e-9));
+                }
             }
             return most;
         });

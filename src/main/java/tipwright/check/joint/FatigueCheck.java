@@ -68,7 +68,6 @@ public final class FatigueCheck implements Check {
         return Text.words("larger or longer welds, a larger pad, fewer dumps, or cracks looked for every year");
     }
 
-
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
@@ -83,7 +82,8 @@ public final class FatigueCheck implements Check {
         List<Finding> all = new ArrayList<>();
         for (Fastening f : design.fastenings()) {
             FilletWeld weld = f.weld();
-            JointLoad load = weld == null ? null : JointLoad.of(analysis, f, weld.at().z());
+            JointLoad load =
+                    weld == null ? null : JointLoad.of(analysis, f, weld.at().z());
             if (weld != null && load != null) {
                 double range = weldRange(weld, load);
                 all.add(one(make, "weld " + f.joint(), range, FatigueCurve.FILLET_ROOT, dumps));
@@ -136,7 +136,8 @@ public final class FatigueCheck implements Check {
     private @Nullable Finding wall(Findings make, Analysis analysis, Fastening f, double dumps) {
         Seat seat = f.seat();
         Wall wall = analysis.design().tank().wall();
-        JointLoad load = seat == null ? null : JointLoad.of(analysis, f, seat.at().z());
+        JointLoad load =
+                seat == null ? null : JointLoad.of(analysis, f, seat.at().z());
         if (seat == null
                 || load == null
                 || wall == null

@@ -16,6 +16,7 @@ import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Sharing;
 import tipwright.design.drive.Drive;
 import tipwright.design.joint.Fastening;
 import tipwright.geometry.Vec2;
@@ -86,16 +87,19 @@ public final class JointLoad {
             return null;
         }
         List<PlacedActuator> actuators = analysis.design().drive().actuators();
-        double share = 1.0 / actuators.size();
+        int nearest = 0;
+        for (int i = 1; i < actuators.size(); i++) {
+            double gap = Math.abs(actuators.get(i).z() - near);
+            nearest = gap < Math.abs(actuators.get(nearest).z() - near) ? i : nearest;
+        }
+        int index = nearest;
         Source source = (pose, balance) -> {
+            double share = Sharing.shares(actuators, pose.length(), balance.force() > 0)[index];
             Vec2 u = pose.tankPin().minus(pose.framePin()).unit();
             Vec2 f = u.times((fixed ? -share : share) * balance.force());
             return new Acting(new Vec3(f.x(), f.y(), 0), fixed ? pose.framePin() : pose.tankPin());
         };
-        double z = actuators.get(0).z();
-        for (PlacedActuator a : actuators) {
-            z = Math.abs(a.z() - near) < Math.abs(z - near) ? a.z() : z;
-        }
+        double z = actuators.get(index).z();
         return new JointLoad(analysis, source, body, z);
     }
 
@@ -125,9 +129,12 @@ public final class JointLoad {
             return null;
         }
         boolean twice = design.drive().paired(joint.name());
-        double share = (body == joint.a() ? 1 : -1) * (twice ? 0.5 : 1);
+        double sign = body == joint.a() ? 1 : -1;
+        TwinLinks twins = new TwinLinks(analysis);
         Source source = (pose, balance) -> {
-            Vec2 f = balance.joints().get(i).times(share);
+            Vec2 all = balance.joints().get(i);
+            double share = all.norm() > 0 ? twins.force(i, pose, balance) / all.norm() : 1;
+            Vec2 f = all.times(sign * share);
             return new Acting(new Vec3(f.x(), f.y(), 0), joint.place(pose));
         };
         double middle = design.drive().actuators().stream()

@@ -58,7 +58,6 @@ public final class LugSideCheck implements Check {
         return Text.words("thicker or lower lugs, or a gusset square to them");
     }
 
-
     @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());

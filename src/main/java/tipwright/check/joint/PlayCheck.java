@@ -67,7 +67,6 @@ public final class PlayCheck implements Check {
         return "play of the pins";
     }
 
-
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
@@ -95,7 +94,8 @@ public final class PlayCheck implements Check {
         double drilled = 0;
         for (Fastening f : design.fastenings()) {
             Lug lug = f.lug();
-            boolean here = f.joint().equals(pin) || (pin.equals(Drive.ROD_PIN) && f.joint().equals(Drive.TANK_PIN));
+            boolean here = f.joint().equals(pin)
+                    || (pin.equals(Drive.ROD_PIN) && f.joint().equals(Drive.TANK_PIN));
             if (here && lug != null && joint != null) {
                 drilled = Math.max(drilled, lug.hole() - joint.diameter());
             }
@@ -122,7 +122,8 @@ public final class PlayCheck implements Check {
         for (CaseResult load : analysis.cases()) {
             for (int i = 1; i < load.rows().size(); i++) {
                 Row row = load.rows().get(i);
-                boolean turned = row.rest().force() * load.rows().get(i - 1).rest().force() < 0;
+                boolean turned =
+                        row.rest().force() * load.rows().get(i - 1).rest().force() < 0;
                 if (turned && load.load().normalAt(row.tilt())) {
                     first.offer(row.tilt(), row.tilt(), load.name(), null);
                 }

@@ -59,7 +59,6 @@ public final class PryingCheck implements Check {
         return Text.words("a thicker plate, gussets, or bolts nearer to the upright");
     }
 
-
     @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
@@ -91,11 +90,12 @@ public final class PryingCheck implements Check {
         }
         BoltedTee tee = tee(flange, group.pullStrength());
         Usage usage = new Usage(worst.value(), tee.resistance() / 2, factors.bolt(), Kind.FORCE);
-        String how = switch (tee.governing()) {
-            case FLANGE -> "the plate gives way";
-            case BOTH -> "plate and bolt give way together";
-            case BOLTS -> "the bolt gives way";
-        };
+        String how =
+                switch (tee.governing()) {
+                    case FLANGE -> "the plate gives way";
+                    case BOTH -> "plate and bolt give way together";
+                    case BOLTS -> "the bolt gives way";
+                };
         return make.compare(f.joint(), usage, worst, Text.words("pull in one bolt; " + how));
     }
 

@@ -34,9 +34,7 @@ final class SeatWall {
         this.out = out;
         this.influence = influence;
         units = new PatchLoad[] {new PatchLoad(1, 0, 0), new PatchLoad(0, 1, 0), new PatchLoad(0, 0, 1)};
-        shares = Arrays.stream(units)
-                .mapToDouble(u -> influence.equivalent(u))
-                .toArray();
+        shares = Arrays.stream(units).mapToDouble(u -> influence.equivalent(u)).toArray();
     }
 
     /** Influences that were worked out already, by what they depend on; for one run over a design. */
@@ -75,8 +73,7 @@ final class SeatWall {
             throw new IllegalArgumentException("seat.at must lie on the wall, not near the tank's axis");
         }
         Vec3 out = across.unit();
-        ShellPatch patch =
-                new ShellPatch(shell, along + tank.length() / 2, seat.along() / 2, seat.around() / 2);
+        ShellPatch patch = new ShellPatch(shell, along + tank.length() / 2, seat.along() / 2, seat.around() / 2);
         Vec3 middle = tank.centre().plus(axis.times(along)).plus(out.times(radius));
         return new SeatWall(middle, axis, out, memo.of(patch, seat.pad()));
     }

@@ -17,7 +17,6 @@ import tipwright.design.tank.CylinderInterior;
 import tipwright.design.tank.Wall;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
-import tipwright.strength.PatchLoad;
 
 /** The wall of a round tank where brackets, lugs and cradles sit on it. */
 public final class ShellCheck implements Check {
@@ -55,14 +54,14 @@ public final class ShellCheck implements Check {
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return Text.words("a pad plate or a larger one, a longer bracket, a thicker wall, or the pin nearer to the wall");
+        return Text.words(
+                "a pad plate or a larger one, a longer bracket, a thicker wall, or the pin nearer to the wall");
     }
 
     @Override
     public String bound(String id) {
         return "tank wall";
     }
-
 
     @Override
     public List<Finding> run(Analysis analysis) {
@@ -74,8 +73,8 @@ public final class ShellCheck implements Check {
                     : List.of();
         }
         if (!any) {
-            return List.of(make.missing(
-                    "", "fastenings: seat missing (where brackets and cradle sit on the tank's wall)"));
+            return List.of(
+                    make.missing("", "fastenings: seat missing (where brackets and cradle sit on the tank's wall)"));
         }
         Wall wall = analysis.design().tank().wall();
         if (wall == null) {
@@ -110,12 +109,15 @@ public final class ShellCheck implements Check {
         Extreme worst = under.worst(load);
         JointLoad.Held held = load.at(worst);
         double moved = held == null ? Double.NaN : under.worst(under.load(held)).moved();
-        Usage usage = new Usage(worst.value(), wall.yield(), analysis.design().factors().wall(), Kind.PRESSURE);
+        Usage usage = new Usage(
+                worst.value(), wall.yield(), analysis.design().factors().wall(), Kind.PRESSURE);
         Text note = Text.of(
                 "bending of the wall under it; the wall gives way by {}", Text.amount(moved, Kind.LENGTH, "mm", 1));
         if (!(moved <= wall.thickness()) && usage.utilisation() <= 1) {
             return make.missing(
-                    name, Text.words("the wall gives way by more than its thickness, where the rule does not hold; ").plus(note));
+                    name,
+                    Text.words("the wall gives way by more than its thickness, where the rule does not hold; ")
+                            .plus(note));
         }
         return make.compare(name, usage, worst, note);
     }

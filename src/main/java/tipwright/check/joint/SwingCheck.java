@@ -69,7 +69,6 @@ public final class SwingCheck implements Check {
         return "swing in the bracket";
     }
 
-
     @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
@@ -103,14 +102,19 @@ public final class SwingCheck implements Check {
         if (fixed ? tube == null : rod == null) {
             return make.missing(f.joint(), "actuator." + (fixed ? "tube" : "rod") + " missing");
         }
-        double half = (fixed ? Objects.requireNonNull(tube).outside() : Objects.requireNonNull(rod).diameter()) / 2;
+        double half = (fixed
+                        ? Objects.requireNonNull(tube).outside()
+                        : Objects.requireNonNull(rod).diameter())
+                / 2;
         Mechanism m = analysis.mechanism();
         int body = fixed ? m.actuatorFrom() : m.actuatorTo();
         Vec2 n = square.xy().unit();
         Vec2 stowed = direction(analysis.poses().get(0), body, fixed);
         Vec2 out = n.dot(stowed) < 0 ? n.times(-1) : n;
         Extreme worst = Extreme.largest(
-                analysis, pose -> Math.acos(Math.max(-1, Math.min(1, direction(pose, body, fixed).dot(out)))));
+                analysis,
+                pose -> Math.acos(
+                        Math.max(-1, Math.min(1, direction(pose, body, fixed).dot(out)))));
         double free = height >= half ? Math.PI / 2 : Math.asin(height / half);
         return make.compare(
                 f.joint(),

@@ -59,7 +59,6 @@ public final class TubeWallCheck implements Check {
         return Text.words("a bracket or pad about as wide as the face, a longer one, or a thicker tube");
     }
 
-
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
@@ -83,7 +82,8 @@ public final class TubeWallCheck implements Check {
         Vec3 n = weld.normal().unit();
         boolean onTop = Math.abs(n.y()) > 0.999;
         if (!onTop && Math.abs(n.x()) < 0.999) {
-            return make.missing(name, "the bracket is on no face of the tube: fastenings: weld.normal is neither x nor y");
+            return make.missing(
+                    name, "the bracket is on no face of the tube: fastenings: weld.normal is neither x nor y");
         }
         double face = onTop ? tube.width() : tube.height();
         double side = onTop ? tube.height() : tube.width();

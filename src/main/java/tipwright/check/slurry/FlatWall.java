@@ -107,14 +107,12 @@ record FlatWall(String name, List<Vec3> bottom, List<Vec3> top, boolean free) {
 
     /** The wall, or the part of it between stiffeners, with its edges free to turn and held. */
     List<Plate> plates(Wall wall) {
-        double width = wall.stiffeners() != null
-                ? Math.min(width(), wall.stiffeners().spacing())
-                : width();
+        double width =
+                wall.stiffeners() != null ? Math.min(width(), wall.stiffeners().spacing()) : width();
         Wall.Rim rim = wall.rim();
         List<Plate> both = new ArrayList<>();
         for (Plate.Edge held : List.of(Plate.Edge.SUPPORTED, Plate.Edge.CLAMPED)) {
-            Plate plate = Plate.steel(
-                    width, height(), wall.thickness(), held, held, free ? Plate.Edge.FREE : held);
+            Plate plate = Plate.steel(width, height(), wall.thickness(), held, held, free ? Plate.Edge.FREE : held);
             both.add(
                     free && rim != null
                             ? plate.withRim(200e9 * new RectangularTube(/* height= */ rim.width(), /* width= */ rim.height(), rim.wall()).inertia())

@@ -68,7 +68,6 @@ public final class FlatWallCheck implements Check {
         return Text.words("stiffeners nearer to each other or deeper, a rim along an open edge, or a thicker wall");
     }
 
-
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();

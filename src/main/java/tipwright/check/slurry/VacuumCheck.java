@@ -57,7 +57,6 @@ public final class VacuumCheck implements TimedCheck {
         return Text.words("a larger vent or a vacuum breaker, a thicker wall, or stiff rings");
     }
 
-
     @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
         Design design = analysis.design();
@@ -95,7 +94,8 @@ public final class VacuumCheck implements TimedCheck {
         double outside = tank.diameter() + 2 * wall.thickness();
         double depths = tank.headDepths() / 3;
         try {
-            double allowed = OutsidePressure.steel(outside, wall.thickness(), tank.length() + depths).allowed();
+            double allowed = OutsidePressure.steel(outside, wall.thickness(), tank.length() + depths)
+                    .allowed();
             return make.compare(
                     "shell", worst.value(), allowed, 1, Kind.PRESSURE, worst, "a third of what caves it in; " + when);
         } catch (IllegalArgumentException e) {
@@ -107,14 +107,16 @@ public final class VacuumCheck implements TimedCheck {
         List<Finding> all = new ArrayList<>();
         double t = wall.thickness();
         for (CylinderInterior.HeadShape head : new LinkedHashSet<>(tank.heads())) {
-            double crown = switch (head) {
-                case FLAT -> Double.NaN;
-                case HEMISPHERICAL -> tank.diameter() / 2;
-                case SEMI_ELLIPSOIDAL -> 0.9 * tank.diameter();
-                case TORISPHERICAL -> tank.crown() * tank.diameter();
-            };
+            double crown =
+                    switch (head) {
+                        case FLAT -> Double.NaN;
+                        case HEMISPHERICAL -> tank.diameter() / 2;
+                        case SEMI_ELLIPSOIDAL -> 0.9 * tank.diameter();
+                        case TORISPHERICAL -> tank.crown() * tank.diameter();
+                    };
             if (head == CylinderInterior.HeadShape.FLAT) {
-                PlateBending bent = CircularPlate.steel(tank.diameter() / 2, t, false).under(worst.value());
+                PlateBending bent =
+                        CircularPlate.steel(tank.diameter() / 2, t, false).under(worst.value());
                 all.add(make.compare(
                         "flat end",
                         new Usage(bent.equivalent(), wall.yield(), factor, Kind.PRESSURE),

@@ -66,9 +66,9 @@ public final class RoadCheck implements Check {
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return Text.words("a hook or pin that ties the tank down (road.lock), a shoulder on the shaft, or driving it empty");
+        return Text.words(
+                "a hook or pin that ties the tank down (road.lock), a shoulder on the shaft, or driving it empty");
     }
-
 
     @Override
     public List<Finding> run(Analysis analysis) {
@@ -165,13 +165,16 @@ public final class RoadCheck implements Check {
     }
 
     private static Finding across(Findings make, List<Support> supports, double weight) {
-        Support locating = supports.stream().filter(Support::locating).findFirst().orElse(supports.get(0));
+        Support locating =
+                supports.stream().filter(Support::locating).findFirst().orElse(supports.get(0));
         Double grip = locating.bearing() instanceof BallInsert insert ? InsertGrip.of(insert) : null;
         double push = LOAD.sideways() * weight;
         if (grip == null) {
             return make.missing(
                     "across",
-                    Text.of("what the locating bearing holds along the shaft is not known; {} push on it", Text.amount(push, Kind.FORCE)));
+                    Text.of(
+                            "what the locating bearing holds along the shaft is not known; {} push on it",
+                            Text.amount(push, Kind.FORCE)));
         }
         return make.compare(
                 "across",

@@ -54,7 +54,6 @@ public final class SkidCheck implements Check {
         return Text.words("chocks or spikes, rougher ground, or a gentler slope");
     }
 
-
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();

@@ -55,7 +55,6 @@ public final class ColdCheck implements TimedCheck {
         return Text.words("a larger or warmer battery, a thicker cable, or an oil of a lower grade");
     }
 
-
     @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
         Design design = analysis.design();
@@ -104,8 +103,7 @@ public final class ColdCheck implements TimedCheck {
                 Extreme.NOWHERE,
                 Text.of(
                         "for the dump that takes most; at {} it has {} % of its charge",
-                        Text.amount(cold.lowest(), Kind.TEMPERATURE),
-                        Text.number(100 * left, 0)));
+                        Text.amount(cold.lowest(), Kind.TEMPERATURE), Text.number(100 * left, 0)));
     }
 
     private static Finding sag(Findings make, Battery battery, Cold cold, Timing timing) {

@@ -81,6 +81,19 @@ public record ElectricActuator(
                     @Measured(value = Kind.ANGLE, preset = "15 deg", atLeast = "0 deg", atMost = "30 deg")
                     double flank) {}
 
+    /** Times its rated load at which it stalls in any case. Source: common practice, no source. */
+    public static final double OVERLOAD = 2;
+
+    /**
+     * How many times its rated load it gives before it stands still at its rated voltage: where the straight line through its two
+     * known points ends. Source: linear load lines of a brushed motor.
+     */
+    public double stall() {
+        return speed == null || speed.rated() >= speed.noLoad()
+                ? OVERLOAD
+                : Math.min(OVERLOAD, speed.noLoad() / (speed.noLoad() - speed.rated()));
+    }
+
     @Override
     public double ratedPush() {
         return push * efficiency;

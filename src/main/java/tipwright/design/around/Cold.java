@@ -17,9 +17,7 @@ public record Cold(
         @Note("Coldest that it has to work at")
                 @Measured(value = Kind.TEMPERATURE, atLeast = "-60 degC", atMost = "40 degC")
                 double lowest,
-        @Note("Grade of the oil: 32 for VG 32")
-                @Measured(value = Kind.RATIO, atLeast = "5", atMost = "1000")
-                @Nullable
+        @Note("Grade of the oil: 32 for VG 32") @Measured(value = Kind.RATIO, atLeast = "5", atMost = "1000") @Nullable
                 Double oil,
         @Note("Thickest oil that the pump may start with, in mm2/s, from its maker")
                 @Measured(value = Kind.RATIO, preset = "1000", atLeast = "50", atMost = "10000")

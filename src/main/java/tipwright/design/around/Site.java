@@ -12,6 +12,7 @@ import tipwright.quantity.Kind;
  * @param grade rad, positive: the dump side (+x) is lower
  * @param crossSlope rad, positive: the +z side is lower
  * @param windPressure Pa
+ * @param temperature of the coldest day that it works on, K
  */
 public record Site(
         @Note("Slope along the machine; + means that the dump side is lower")
@@ -22,7 +23,10 @@ public record Site(
                 double crossSlope,
         @Note("Wind pressure on the side area of tank and frame members")
                 @Measured(value = Kind.PRESSURE, preset = "0 Pa", atLeast = "0 Pa")
-                double windPressure) {
+                double windPressure,
+        @Note("Of the coldest day that it works on: oil, gas springs")
+                @Measured(value = Kind.TEMPERATURE, preset = "20 degC", atLeast = "-40 degC", atMost = "50 degC")
+                double temperature) {
 
     /** Unit vector straight up against gravity, in the design's axes with the tank stowed: along (-tan grade, 1, -tan cross). */
     public Vec3 up() {
@@ -31,6 +35,6 @@ public record Site(
 
     /** This site with other slopes, rad. */
     public Site leaning(double otherGrade, double otherCrossSlope) {
-        return new Site(otherGrade, otherCrossSlope, windPressure);
+        return new Site(otherGrade, otherCrossSlope, windPressure, temperature);
     }
 }

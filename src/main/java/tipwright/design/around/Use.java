@@ -18,9 +18,7 @@ public record Use(
                 @Measured(value = Kind.RATIO, atLeast = "0", atMost = "1000")
                 @Nullable
                 Double dumpsPerHour,
-        @Note("Hours of such use in a year")
-                @Measured(value = Kind.RATIO, atLeast = "0", atMost = "8784")
-                @Nullable
+        @Note("Hours of such use in a year") @Measured(value = Kind.RATIO, atLeast = "0", atMost = "8784") @Nullable
                 Double hoursAYear,
         @Note("Years that it is to last") @Measured(value = Kind.RATIO, atLeast = "0", atMost = "200") @Nullable
                 Double years) {

@@ -23,6 +23,5 @@ public record Wear(
         @Note("Play of a pin or bush in its hole when it is to be replaced")
                 @Measured(value = Kind.LENGTH, preset = "1 mm", atLeast = "0 mm", atMost = "50 mm")
                 double play,
-        @Note("How far the tank's rim may rattle")
-                @Measured(value = Kind.LENGTH, preset = "20 mm", above = "0 mm")
+        @Note("How far the tank's rim may rattle") @Measured(value = Kind.LENGTH, preset = "20 mm", above = "0 mm")
                 double rattle) {}

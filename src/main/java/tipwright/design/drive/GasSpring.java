@@ -29,6 +29,20 @@ public record GasSpring(
         @Note("Friction of its seals") @Measured(value = Kind.FORCE, preset = "0 N", atLeast = "0 N") double friction,
         @Note("Where it sits along the pivot") @Measured(value = Kind.LENGTH, preset = "0 mm") double z)
         implements Assist, LineSpring {
+    /** Absolute temperature at which makers state the force, K. Source: common practice, no source. */
+    public static final double STATED = 293.15;
+
+    /**
+     * This spring at another temperature, with part of its gas gone: its force goes with both. Source: Gay-Lussac's law.
+     *
+     * @param kelvin temperature, K
+     * @param lost share of the gas that has leaked out, 0 to 1
+     */
+    public GasSpring at(double kelvin, double lost) {
+        double share = kelvin / STATED * (1 - lost);
+        return new GasSpring(name, from, to, extended, stroke, force * share, compressedForce * share, friction, z);
+    }
+
     @Override
     public double push(double length) {
         return force + (compressedForce - force) * (extended - length) / stroke;

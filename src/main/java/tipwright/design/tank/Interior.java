@@ -1,14 +1,21 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design.tank;
 
+import java.util.List;
 import tipwright.design.key.Choice;
 import tipwright.geometry.Solid;
+import tipwright.geometry.Vec3;
 
 /** The inside of the tank. Adding a shape: one record here and its name in the permits clause. */
 @Choice("shape")
 public sealed interface Interior permits CylinderInterior, BoxInterior, PrismInterior, MeshInterior {
     /** The closed solid, in metres, stowed. */
     Solid solid();
+
+    /** Its open rim where the drawing shows one, in order, m, stowed; empty: it is closed as drawn. */
+    default List<Vec3> mouth() {
+        return List.of();
+    }
 
     /** Whether its sizes are of the outside and the wall is needed to know the inside. */
     default boolean needsWall() {

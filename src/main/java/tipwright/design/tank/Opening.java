@@ -42,6 +42,12 @@ public record Opening(
         POLYGON
     }
 
+    /** The rim of a tank that is drawn open, m, stowed. */
+    static Opening mouth(List<Vec3> rim) {
+        return new Opening("mouth", Rim.POLYGON, null, null, null, rim, null, null, 0, null, new Outflow(SHARP_EDGE, 1));
+    }
+
+    private static final double SHARP_EDGE = 0.62;
     private static final int CIRCLE_POINTS = 180;
 
     /** Points along the rim, m, stowed: the corners, or 180 points of a circle; in order. */

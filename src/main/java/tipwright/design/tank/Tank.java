@@ -49,8 +49,11 @@ public record Tank(
         OUTSIDE
     }
 
-    /** Takes the wall off sizes that are outside. */
+    /** Takes the wall off sizes that are outside; the mouth of an open drawing is the opening where none is given. */
     public Tank {
+        if (openings.isEmpty() && !interior.mouth().isEmpty()) {
+            openings = List.of(Opening.mouth(interior.mouth()));
+        }
         double thickness = thickness(wall, mass);
         boolean outside = sizes == Sizes.OUTSIDE;
         if (!Double.isNaN(thickness) && (outside || interior.needsWall())) {
