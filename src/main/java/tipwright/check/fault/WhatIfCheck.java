@@ -9,6 +9,7 @@ import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.design.Limits;
 import tipwright.quantity.Text;
@@ -48,7 +49,10 @@ public final class WhatIfCheck implements Check {
                     case "wheel sinks" -> "Wheel sinks: worst check then";
                     case "one carries all" -> "One actuator carries everything: force";
                     case "one runs ahead" -> "One actuator gets ahead of the other: force";
-                    default -> "One actuator carries everything: " + part.replace(" when one carries all", "");
+                    case "jam" -> "Drive jams: force";
+            default -> part.endsWith(" when one carries all")
+                    ? "One actuator carries everything: " + part.replace(" when one carries all", "")
+                    : Titles.first(part);
                 };
     }
 
