@@ -32,6 +32,7 @@ final class Balancer {
     private final Vec3 up;
     private final List<PlacedActuator> actuators;
     private final Assists assists;
+    private final @Nullable Wind wind;
     private final JointFriction friction;
     private final BearingSplit split;
     private final Reactor reactor;
@@ -55,7 +56,8 @@ final class Balancer {
     private double driveX;
     private double driveY;
 
-    Balancer(Design design, Linkage linkage, Mechanism mechanism) {
+    Balancer(Design design, Linkage linkage, Mechanism mechanism, @Nullable Wind wind) {
+        this.wind = wind;
         this.mechanism = mechanism;
         this.up = design.site().up();
         this.actuators = design.drive().actuators();
@@ -88,12 +90,23 @@ final class Balancer {
         posture = next;
         pushZ = Sharing.middle(actuators, next.length(), true);
         pullZ = Sharing.middle(actuators, next.length(), false);
-        standing = List.of(assists.at(next, -1), assists.at(next, 0), assists.at(next, 1));
+        standing = List.of(standing(next, -1), standing(next, 0), standing(next, 1));
         JointPlan pivot = mechanism.joints().get(mechanism.pivot());
         Vec2 axis = next.place(pivot.a(), pivot.at());
         axisX = axis.x();
         axisY = axis.y();
         return reactor.moveTo(next) && findRubbing();
+    }
+
+    /** Springs, weights and wind. */
+    private List<Assists.Load> standing(Posture next, int sense) {
+        List<Assists.Load> own = assists.at(next, sense);
+        if (wind == null) {
+            return own;
+        }
+        List<Assists.Load> all = new ArrayList<>(own);
+        all.add(wind.on(mechanism.tank(), next.turn(mechanism.tank())));
+        return all;
     }
 
     /** What friction of one unit in each joint and in each end pin does; false when nothing can be in balance. */

@@ -20,7 +20,7 @@ public final class Probe {
      */
     public Probe(Design design) throws CannotComputeException {
         linkage = Analyser.linkage(design);
-        balancer = new Balancer(design, linkage, Mechanism.of(linkage.skeleton()));
+        balancer = new Balancer(design, linkage, Mechanism.of(linkage.skeleton()), null);
     }
 
     /**

@@ -31,7 +31,8 @@ final class Worn {
                 analysis.cases(),
                 analysis.emptying(),
                 analysis.stop(),
-                analysis.warnings());
+                analysis.warnings(),
+                analysis.wind());
     }
 
     private static Design worn(Design design, Wear wear) {

@@ -114,8 +114,7 @@ final class Interviewer {
 
     private void keep(Interview interview) throws FailedException {
         String saved = interview.saved();
-        new Outputs(new Inputs(List.of(file)))
-                .write(kept, to -> to.write(saved.getBytes(StandardCharsets.UTF_8)));
+        new Outputs(new Inputs(List.of(file))).write(kept, to -> to.write(saved.getBytes(StandardCharsets.UTF_8)));
     }
 
     private int quit(Interview interview) {

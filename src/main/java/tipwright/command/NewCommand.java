@@ -101,7 +101,9 @@ final class NewCommand implements Callable<Integer> {
         if (to == null || like != null) {
             throw new ParameterException(
                     spec.commandLine(),
-                    to == null ? "--ask needs the name of a file, such as my-tank.yaml" : "--ask and --like do not go together");
+                    to == null
+                            ? "--ask needs the name of a file, such as my-tank.yaml"
+                            : "--ask and --like do not go together");
         }
         PrintWriter out = spec.commandLine().getOut();
         return isTaken(to)

@@ -17,7 +17,15 @@ public record Answers(Map<String, String> texts) {
 
     /** Places that are asked for, in the order of the questions; the tape may start at any that is known. */
     static final List<String> PLACES = List.of(
-            "tank-low", "tank-high", "bottom-front", "bottom-dump", "top-dump", "top-front", "pivot", "frame-pin", "tank-pin");
+            "tank-low",
+            "tank-high",
+            "bottom-front",
+            "bottom-dump",
+            "top-dump",
+            "top-front",
+            "pivot",
+            "frame-pin",
+            "tank-pin");
 
     /** Copies them. */
     public Answers {

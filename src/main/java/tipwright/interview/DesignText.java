@@ -62,12 +62,14 @@ final class DesignText {
         line("pivot:");
         line("  at: pivot");
         line("  # Half of " + a.text("bearings") + " to either side of the middle.");
-        String bearing = "bearing: {kind: ball-insert, bore: " + value("bearing", 0) + ", c0: " + value("bearing", 1) + "}";
+        String bearing =
+                "bearing: {kind: ball-insert, bore: " + value("bearing", 0) + ", c0: " + value("bearing", 1) + "}";
         line("  bearings:");
         line("    - {z: -" + half("bearings") + ", " + bearing + "}");
         line("    - {z: " + half("bearings") + ", " + bearing + "}");
         line("  # overhang: from the middle of a bearing to where the tank grips the shaft; measure yours.");
-        line("  shaft: {diameter: " + value("bearing", 0) + ", overhang: " + (a.unit().equals("in") ? "1 3/4 in" : "45 mm") + "}");
+        line("  shaft: {diameter: " + value("bearing", 0) + ", overhang: "
+                + (a.unit().equals("in") ? "1 3/4 in" : "45 mm") + "}");
         drive();
         line("");
         line("tilt: {to: " + value("tilt") + "}");
@@ -87,7 +89,8 @@ final class DesignText {
         if (!is("tub")) {
             line("  tank-middle: {between: [tank-low, tank-high]}");
         }
-        line("  # Where the rest that turns with the tank is taken to be: halfway from pivot to tank pin. Move it if yours is elsewhere.");
+        line(
+                "  # Where the rest that turns with the tank is taken to be: halfway from pivot to tank pin. Move it if yours is elsewhere.");
         line("  carried: {between: [pivot, tank-pin]}");
     }
 
@@ -98,23 +101,29 @@ final class DesignText {
         String around = "around: " + value("around");
         String middle = "centre: {above: {tank-middle: 0 mm}, z: 0 mm}";
         if (is("round")) {
-            String heads = a.is("dish", "flat") ? "heads: flat" : "heads: [torispherical, flat], dish-depth: " + value("dish");
-            line("  interior: {shape: cylinder, axis: x, " + around + ", length: " + value("length") + ", " + heads + ", " + middle + "}");
+            String heads =
+                    a.is("dish", "flat") ? "heads: flat" : "heads: [torispherical, flat], dish-depth: " + value("dish");
+            line("  interior: {shape: cylinder, axis: x, " + around + ", length: " + value("length") + ", " + heads
+                    + ", " + middle + "}");
         } else if (is("drum")) {
-            line("  interior: {shape: cylinder, axis: y, " + around + ", length: " + value("height") + ", heads: flat, " + middle + "}");
+            line("  interior: {shape: cylinder, axis: y, " + around + ", length: " + value("height") + ", heads: flat, "
+                    + middle + "}");
         } else {
-            line("  interior: {shape: prism, outline: [bottom-front, bottom-dump, top-dump, top-front], width: " + value("width") + "}");
+            line("  interior: {shape: prism, outline: [bottom-front, bottom-dump, top-dump, top-front], width: "
+                    + value("width") + "}");
         }
         line("  wall: {thickness: " + value("wall") + "}");
         line("  attached:");
         if (is("round")) {
             line("    - {name: door, mass: " + value("door", 1) + ", centre: " + dumpEnd() + "}");
         }
-        line("    - {name: cradle and the rest, mass: " + value("carried") + ", centre: {above: {carried: 0 mm}, z: 0 mm}}");
+        line("    - {name: cradle and the rest, mass: " + value("carried")
+                + ", centre: {above: {carried: 0 mm}, z: 0 mm}}");
         line("  openings:");
         if (is("round")) {
             line("    # opens-at: the tilt at which the door is let go.");
-            line("    - {name: door, rim: circle, diameter: " + value("door", 0) + ", centre: " + dumpEnd() + ", normal: x, opens-at: 0 deg}");
+            line("    - {name: door, rim: circle, diameter: " + value("door", 0) + ", centre: " + dumpEnd()
+                    + ", normal: x, opens-at: 0 deg}");
         } else if (is("drum")) {
             line("    # Its diameter is the tape around it over pi, less the wall on both sides.");
             double inside = a.metres(a.text("around")) / Math.PI - 2 * a.metres(a.text("wall"));
@@ -123,8 +132,9 @@ final class DesignText {
         } else {
             line("    # Half of " + a.text("width") + ", less the wall, to either side of the middle.");
             String z = a.length(a.metres(a.text("width")) / 2 - a.metres(a.text("wall")));
-            line("    - {name: rim, rim: polygon, points: [" + corner("top-front", "-" + z) + ", " + corner("top-dump", "-" + z) + ", "
-                    + corner("top-dump", z) + ", " + corner("top-front", z) + "]}");
+            line("    - {name: rim, rim: polygon, points: [" + corner("top-front", "-" + z) + ", "
+                    + corner("top-dump", "-" + z) + ", " + corner("top-dump", z) + ", " + corner("top-front", z)
+                    + "]}");
         }
     }
 
@@ -138,10 +148,12 @@ final class DesignText {
 
     private void slurry() {
         line("");
-        line("# repose: the slope at which the settled grit stays put. release: the tilt at which a stuck cake lets go, or never.");
+        line(
+                "# repose: the slope at which the settled grit stays put. release: the tilt at which a stuck cake lets go, or never.");
         String what = a.text("slurry");
         String density = what.contains(",")
-                ? "bucket: {volume: " + value("slurry", 0) + ", full: " + value("slurry", 1) + ", empty: " + value("slurry", 2) + "}"
+                ? "bucket: {volume: " + value("slurry", 0) + ", full: " + value("slurry", 1) + ", empty: "
+                        + value("slurry", 2) + "}"
                 : what.chars().anyMatch(Character::isDigit) ? "density: " + quoted(what) : "usual: " + what;
         String much = (a.text("volume").contains("%") ? "fill: " : "volume: ") + value("volume");
         line("slurry: {" + much + ", " + density + ", repose: 30 deg, release: 45 deg}");
@@ -156,8 +168,8 @@ final class DesignText {
         line("    actuators:");
         String lengths = "closed: " + value("lengths", 0) + ", stroke: " + value("lengths", 1);
         if (a.is("drive", "hydraulic")) {
-            String cylinder = "actuator: {kind: hydraulic, bore: " + value("bore", 0) + ", rod: {diameter: " + value("bore", 1) + "}, "
-                    + lengths + ", relief-pressure: " + value("pressure") + "}}";
+            String cylinder = "actuator: {kind: hydraulic, bore: " + value("bore", 0) + ", rod: {diameter: "
+                    + value("bore", 1) + "}, " + lengths + ", relief-pressure: " + value("pressure") + "}}";
             if (a.is("side-by-side", "one")) {
                 line("      - {z: 0 mm, " + cylinder);
             } else {
@@ -170,12 +182,14 @@ final class DesignText {
         String force = value("rating");
         if (a.is("drive", "winch")) {
             line("      # A rope cannot push; what it holds at rest is taken as what it pulls.");
-            line("      - {z: 0 mm, actuator: {kind: electric, " + lengths + ", push: 0.001 N, pull: " + force + ", hold: " + force + "}}");
+            line("      - {z: 0 mm, actuator: {kind: electric, " + lengths + ", push: 0.001 N, pull: " + force
+                    + ", hold: " + force + "}}");
             line("");
             line("supply: {kind: hand-winch, travel-per-turn: " + value("turn") + "}");
         } else {
             line("      # Its pull and what it holds at rest are taken as its push; look at its plate.");
-            line("      - {z: 0 mm, actuator: {kind: electric, " + lengths + ", push: " + force + ", pull: " + force + ", hold: " + force + "}}");
+            line("      - {z: 0 mm, actuator: {kind: electric, " + lengths + ", push: " + force + ", pull: " + force
+                    + ", hold: " + force + "}}");
         }
     }
 }

@@ -79,7 +79,9 @@ public record Interview(Answers answers) {
     /** All answers as lines of text, to go on from another day. */
     public String saved() {
         StringBuilder lines = new StringBuilder();
-        answers.texts().forEach((id, text) -> lines.append(id).append(": ").append(text).append('\n'));
+        answers.texts()
+                .forEach(
+                        (id, text) -> lines.append(id).append(": ").append(text).append('\n'));
         return lines.toString();
     }
 

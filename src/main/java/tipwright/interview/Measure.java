@@ -55,9 +55,8 @@ final class Measure {
             if (parts.length != kinds.length) {
                 StringJoiner sample = new StringJoiner(", ");
                 List.of(kinds).forEach(k -> sample.add(k.example()));
-                throw new QuantityException(
-                        kinds.length + " answers with commas between them are needed, such as '" + sample + "'; found "
-                                + (typed.isBlank() ? "none" : "'" + typed.strip() + "'"));
+                throw new QuantityException(kinds.length + " answers with commas between them are needed, such as '"
+                        + sample + "'; found " + (typed.isBlank() ? "none" : "'" + typed.strip() + "'"));
             }
             StringJoiner kept = new StringJoiner(", ");
             for (int i = 0; i < kinds.length; i++) {

@@ -106,7 +106,8 @@ final class SideText {
             }
         }
         lines.append("    + your mark");
-        letters.keySet().forEach(sign -> lines.append(", ").append(sign).append(' ').append(meaning(sign)));
+        letters.keySet()
+                .forEach(sign -> lines.append(", ").append(sign).append(' ').append(meaning(sign)));
         return lines.append("; it dumps to the right\n").toString();
     }
 

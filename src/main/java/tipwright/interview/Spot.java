@@ -45,13 +45,14 @@ record Spot(Vec2 at, String lines, String kept) {
         if (parts.length == 3 && typed.contains(" from ")) {
             return distances(parts, before);
         }
-        throw new QuantityException(
-                "a place is two readings, found " + (typed.isBlank() ? "none" : "'" + typed.strip() + "'") + forms(before));
+        throw new QuantityException("a place is two readings, found "
+                + (typed.isBlank() ? "none" : "'" + typed.strip() + "'") + forms(before));
     }
 
     private static String forms(Answers before) {
         boolean us = before.unit().equals("in");
-        return String.format(FORMS, us ? "54 in, 10 in" : "1370 mm, 250 mm", us ? "55 in" : "1400 mm", us ? "12 in" : "300 mm");
+        return String.format(
+                FORMS, us ? "54 in, 10 in" : "1370 mm, 250 mm", us ? "55 in" : "1400 mm", us ? "12 in" : "300 mm");
     }
 
     private static Spot steps(String along, String up, Answers before) {

@@ -19,8 +19,8 @@ final class Together {
         if (id.equals("tank-high") && low != null && high != null) {
             Vec2 size = high.minus(low);
             if (size.x() <= 0 || size.y() <= 0) {
-                throw new QuantityException("this is not above and towards the dump end of the low one (" + all.text("tank-low")
-                        + "); measure it again, or type 'back'");
+                throw new QuantityException("this is not above and towards the dump end of the low one ("
+                        + all.text("tank-low") + "); measure it again, or type 'back'");
             }
             double across = all.metres(all.text("around")) / Math.PI;
             boolean drum = all.is("shape", "drum");
@@ -37,10 +37,11 @@ final class Together {
         }
     }
 
-    private static void agree(Answers all, String what, double places, double taped, String said) throws QuantityException {
+    private static void agree(Answers all, String what, double places, double taped, String said)
+            throws QuantityException {
         if (Math.abs(places - taped) > AGREE * taped) {
-            throw new QuantityException("from the low place to this one it is " + all.length(places) + " " + what + ", but "
-                    + said + all.length(taped) + "; measure it again, or type 'back'");
+            throw new QuantityException("from the low place to this one it is " + all.length(places) + " " + what
+                    + ", but " + said + all.length(taped) + "; measure it again, or type 'back'");
         }
     }
 }

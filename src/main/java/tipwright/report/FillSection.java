@@ -61,10 +61,28 @@ public final class FillSection {
                 : "Up to " + Scale.percent().show(most.fill()) + ": " + amount + "." + level + " Above that fails: "
                         + Prose.safe(most.limit()) + ".";
         return fill
+                + bands(most)
                 + (Double.isNaN(most.densityWhenFull())
                         ? " Filled to the rim it fails even with plain water."
                         : " Filled to the rim it passes with slurry of up to "
                                 + show(most.densityWhenFull(), Kind.DENSITY) + ".");
+    }
+
+    /** Fills that do not pass though fuller ones do. */
+    private static String bands(HowFull most) {
+        StringBuilder told = new StringBuilder();
+        for (HowFull.Band band : most.bands()) {
+            if (band.to() < 1) {
+                told.append(" From ")
+                        .append(Scale.percent().show(band.from()))
+                        .append(" to ")
+                        .append(Scale.percent().show(band.to()))
+                        .append(" full it does not pass (")
+                        .append(Prose.safe(band.limit()))
+                        .append("), though it does with more in it.");
+            }
+        }
+        return told.toString();
     }
 
     private String residue(Emptying.Residue left, Design design) {

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import java.io.IOException;
 import java.io.Writer;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.MotionDirection;
@@ -20,6 +21,7 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.joint.Support;
 import tipwright.doubt.Sureness;
 import tipwright.load.Emptying;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 
 /** A result as JSON under names that stay. Source of the form: RFC 8259. */
@@ -79,7 +81,10 @@ public final class JsonReport {
         json.text("verdict", result.verdict().word());
         json.each("parts", result.parts().both(), this::part);
         json.list("cases_skipped", result.parts().skipped());
-        json.list("warnings", checked.warnings());
+        json.list(
+                "warnings",
+                Stream.concat(checked.mistakes().stream().map(Text::metric), checked.warnings().stream())
+                        .toList());
         sureness(checked.sure());
         new JsonRows(json).write(analysis);
         new JsonPeaks(json).write(analysis);
@@ -164,6 +169,11 @@ public final class JsonReport {
         json.number("level_mm", most.level() * MM);
         json.number("density_when_full_kg_m3", most.densityWhenFull());
         json.text("limit", most.limit());
+        json.each("bands", most.bands(), band -> {
+            json.number("from_percent", band.from() * 100);
+            json.number("to_percent", band.to() * 100);
+            json.text("limit", band.limit());
+        });
         json.missing("filled to the rim it fails even with plain water");
         json.end();
     }

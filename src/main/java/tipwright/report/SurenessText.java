@@ -38,8 +38,8 @@ public final class SurenessText {
         String now =
                 show(first.value(), first.kind(), units) + " +- " + show(COVERED * first.doubt(), first.kind(), units);
         if (Double.isNaN(sure.wanted())) {
-            all.add("Measuring " + said(first.path()) + " (" + now + ") better is not enough by itself; give '" + governing
-                    + "' more to spare.");
+            all.add("Measuring " + said(first.path()) + " (" + now + ") better is not enough by itself; give '"
+                    + governing + "' more to spare.");
         } else if (sure.wanted() < first.doubt()) {
             all.add("Measure " + said(first.path()) + " first: now " + now + "; within +- "
                     + show(COVERED * sure.wanted(), first.kind(), units)

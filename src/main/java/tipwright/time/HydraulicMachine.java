@@ -75,7 +75,8 @@ final class HydraulicMachine implements Machine {
         }
     }
 
-    static HydraulicMachine of(List<HydraulicActuator> all, @Nullable Pump pump, double kelvin) throws Machines.MissingException {
+    static HydraulicMachine of(List<HydraulicActuator> all, @Nullable Pump pump, double kelvin)
+            throws Machines.MissingException {
         if (pump != null) {
             return new HydraulicMachine(all, pump, kelvin);
         }
@@ -90,7 +91,8 @@ final class HydraulicMachine implements Machine {
         return new HydraulicMachine(all, new Pump(flow, null, null, 0.8, 0.8, null, null, null, 3, null, null), kelvin);
     }
 
-    static HydraulicMachine byHand(List<HydraulicActuator> all, HandPump hand, double kelvin) throws Machines.MissingException {
+    static HydraulicMachine byHand(List<HydraulicActuator> all, HandPump hand, double kelvin)
+            throws Machines.MissingException {
         double flow = hand.perStroke() * hand.strokesPerMinute() / 60;
         return new HydraulicMachine(
                 all,

@@ -35,8 +35,9 @@ public final class ReturnFlow {
     public ReturnFlow(Orifice through, @Nullable ReturnLine back, double kelvin) {
         orifice = Throttle.orifice(through.diameter(), through.coefficient());
         line = back == null || back.length() == 0 ? null : new OilLine(back.bore(), back.length());
-        viscosity =
-                back == null ? 0 : OilViscosity.ofGrade(back.grade() * 1e-6, INDEX).at(kelvin);
+        viscosity = back == null
+                ? 0
+                : OilViscosity.ofGrade(back.grade() * 1e-6, INDEX).at(kelvin);
         Double begins = back == null ? null : back.seals();
         seals = begins == null ? 0 : begins;
     }

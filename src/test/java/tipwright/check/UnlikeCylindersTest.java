@@ -30,8 +30,8 @@ class UnlikeCylindersTest {
     }
 
     private static Analysis analysis() throws CannotComputeException {
-        return Analyser.analyse(Examples.read(
-                swap(Examples.BOX, ACTUATOR, ram(-300, 40) + "\n      " + ram(300, 60)) + "friction: {pivot: 0, pins: 0}\n"));
+        return Analyser.analyse(Examples.read(swap(Examples.BOX, ACTUATOR, ram(-300, 40) + "\n      " + ram(300, 60))
+                + "friction: {pivot: 0, pins: 0}\n"));
     }
 
     @Test

@@ -121,7 +121,10 @@ class AskedMachinesTest {
     }
 
     private static Finding of(Result result, String id) {
-        return result.findings().stream().filter(f -> f.id().equals(id)).findFirst().orElseThrow();
+        return result.findings().stream()
+                .filter(f -> f.id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     /**
@@ -180,7 +183,8 @@ class AskedMachinesTest {
         assertThat(ask("precious.yaml", TRAILER).outcome().code()).isEqualTo(3);
         assertThat(file).hasContent("precious");
         assertThat(Cli.run("new", "--ask").code()).isEqualTo(2);
-        assertThat(Cli.run("new", "--ask", "--like", "saw-skid", "x.yaml").code()).isEqualTo(2);
+        assertThat(Cli.run("new", "--ask", "--like", "saw-skid", "x.yaml").code())
+                .isEqualTo(2);
     }
 
     @Test

@@ -75,7 +75,8 @@ class InterviewTest {
     @Test
     void everyQuestionHasAUsualAnswerThatItTakesAndSaysWhereToMeasure() throws Exception {
         for (Arguments arguments : shapes().toList()) {
-            Interview interview = with("", (String) arguments.get()[0], (String) arguments.get()[1]);
+            Interview interview =
+                    with("", (String) arguments.get()[0], (String) arguments.get()[1]);
             for (Question q = interview.next(); q != null; q = interview.next()) {
                 assertThat(interview.usual()).isNotBlank();
                 assertThat(q.tape()).isNotBlank();
@@ -110,7 +111,8 @@ class InterviewTest {
         for (Interview any : all) {
             assertThat(Interview.resumed(any.saved())).isEqualTo(any);
         }
-        assertThat(Interview.resumed("name: x\nunit: ells\nshape: tub\n").given()).isEqualTo(1);
+        assertThat(Interview.resumed("name: x\nunit: ells\nshape: tub\n").given())
+                .isEqualTo(1);
         assertThat(Interview.resumed("nonsense").given()).isZero();
     }
 
@@ -128,7 +130,10 @@ class InterviewTest {
         Spot above = Spot.read("300 from mark, 400 from pivot, above", before);
         assertThat(above.at().x()).isCloseTo(0.18, org.assertj.core.data.Offset.offset(1e-9));
         assertThat(above.at().y()).isCloseTo(0.24, org.assertj.core.data.Offset.offset(1e-9));
-        assertThat(Spot.read("300 mm from the mark, 400 mm from pivot, below", before).at().y()).isNegative();
+        assertThat(Spot.read("300 mm from the mark, 400 mm from pivot, below", before)
+                        .at()
+                        .y())
+                .isNegative();
         assertThat(above.lines()).isEqualTo("{from: {mark: 300 mm, pivot: 400 mm}, side: above}");
         assertThat(Spot.read(above.kept(), before)).isEqualTo(above);
     }

@@ -74,7 +74,9 @@ final class Variants {
                                     rod,
                                     null,
                                     1,
-                                    null, null, false)));
+                                    null,
+                                    null,
+                                    false)));
         }
         Design strong = bearings(
                 d, (k, s) -> s.bearing() instanceof BallInsert b ? Copy.with(b, "c0", 400_000.0) : s.bearing());

@@ -121,11 +121,11 @@ class TextReportTest {
 
     @Test
     void howFullNamesTheLevelSwitchAndTheLimit() {
-        assertThat(text(DEMO.withHowFull(new HowFull(0.62, 0.4, 560, 0.45, 1200, "Actuator: push"))))
+        assertThat(text(DEMO.withHowFull(new HowFull(0.62, 0.4, 560, 0.45, 1200, "Actuator: push", List.of()))))
                 .contains("Up to 62 %: 400 L, 560 kg of this slurry. Set the level switch 450 mm above")
                 .contains("Above that fails: Actuator: push.")
                 .contains("up to 1200 kg/m3");
-        assertThat(text(DEMO.withHowFull(new HowFull(1, 0.4, 560, 0.45, Double.NaN, null))))
+        assertThat(text(DEMO.withHowFull(new HowFull(1, 0.4, 560, 0.45, Double.NaN, null, List.of()))))
                 .contains("To the rim: 400 L", "Filled to the rim it fails even with plain water.");
         assertThat(text(DEMO.withHowFull(null))).contains("so no fill level passes");
     }

@@ -103,7 +103,9 @@ public final class AssistCheck implements Check {
         String moment = spring.name() + " moment";
         all.add(
                 rated == null
-                        ? make.missing(moment, Text.words("assists: rated missing; it ").plus(gives))
+                        ? make.missing(
+                                moment,
+                                Text.words("assists: rated missing; it ").plus(gives))
                         : make.compare(moment, most.value(), rated, 1, Kind.MOMENT, most, gives));
         Double range = spring.windRange();
         String wind = spring.name() + " wind";

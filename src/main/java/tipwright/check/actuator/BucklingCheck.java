@@ -118,15 +118,12 @@ public final class BucklingCheck implements Check {
                 : actuator.tube() == null ? "bare rod over the whole length" : "rod and body";
         Factors factors = analysis.design().factors();
         IdentityHashMap<Pose, Double> columns = new IdentityHashMap<>();
-        for (Pose pose : analysis.poses()) {
-            columns.put(pose, Column.actuator(actuator, pose.length()));
-        }
         return make.worst(
                 part,
                 analysis,
                 (row, b) -> usage(
                         b.force() * Sharing.shares(all, row.pose().length(), true)[index],
-                        columns.getOrDefault(row.pose(), Double.NaN),
+                        columns.computeIfAbsent(row.pose(), p -> Column.actuator(actuator, p.length())),
                         factors),
                 Text.words(how));
     }

@@ -59,7 +59,7 @@ public final class DutyCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.OVER_ALL_TILTS);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.OVER_ALL_TILTS, Trait.BETTER_IN_TIME);
     }
 
     @Override

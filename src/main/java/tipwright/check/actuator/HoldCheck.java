@@ -102,7 +102,12 @@ public final class HoldCheck implements Check {
         boolean known =
                 design.drive().actuators().stream().allMatch(p -> p.actuator().ratedHold() != null);
         return known
- ? Ratings.together(design, design.drive().actuators().get(0).actuator().closed(), true, a -> Objects.requireNonNull(a.ratedHold())) : null;
+                ? Ratings.together(
+                        design,
+                        design.drive().actuators().get(0).actuator().closed(),
+                        true,
+                        a -> Objects.requireNonNull(a.ratedHold()))
+                : null;
     }
 
     /** Actuators that hold a force together, N. */

@@ -48,7 +48,7 @@ public final class OverCentreCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.BOUNDS_MOUNTS);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS);
     }
 
     @Override

@@ -49,7 +49,8 @@ final class OneAlone {
                 analysis.cases().stream().map(alone::load).toList(),
                 analysis.emptying(),
                 analysis.stop(),
-                analysis.warnings());
+                analysis.warnings(),
+                analysis.wind());
     }
 
     /** Whether a fastening holds the pins of this actuator, or none of an actuator's. */

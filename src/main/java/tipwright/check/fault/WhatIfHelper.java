@@ -32,9 +32,8 @@ final class WhatIfHelper {
     private WhatIfHelper(Findings make, Analysis analysis, List<Check> rules) {
         this.make = make;
         this.analysis = analysis;
-        this.rules = rules.stream()
-                .filter(c -> !c.traits().contains(Trait.SLOW))
-                .toList();
+        this.rules =
+                rules.stream().filter(c -> !c.traits().contains(Trait.SLOW)).toList();
         this.before = found(analysis).stream().collect(Collectors.toMap(Finding::id, f -> f, (a, b) -> a));
     }
 

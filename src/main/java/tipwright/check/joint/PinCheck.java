@@ -133,8 +133,7 @@ public final class PinCheck implements Check {
             int joint = i;
             String name = joints.get(i).name();
             if (i != analysis.mechanism().pivot() && !joints.get(i).slide()) {
-                all.add(new Part(
-                        name.replace('-', ' '), name, (row, b) -> twins.force(joint, row.pose(), b)));
+                all.add(new Part(name.replace('-', ' '), name, (row, b) -> twins.force(joint, row.pose(), b)));
             }
         }
         return all;
@@ -143,8 +142,7 @@ public final class PinCheck implements Check {
     private static Finding one(Findings make, Analysis analysis, Part part) {
         Drive drive = analysis.design().drive();
         PinJoint joint = drive.pinJoint(part.name());
-        double most = Extreme.largest(analysis.cases(), part.load()::of)
-                .value();
+        double most = Extreme.largest(analysis.cases(), part.load()::of).value();
         Text bears = Text.of("bears up to {}", Text.amount(most, Kind.FORCE));
         if (joint == null) {
             return make.missing(
@@ -154,8 +152,8 @@ public final class PinCheck implements Check {
         return make.worst(
                 part.shown(),
                 analysis,
-                (row, b) -> usage(
-                        part.load().of(row, b), joint, analysis.design().factors()),
+                (row, b) ->
+                        usage(part.load().of(row, b), joint, analysis.design().factors()),
                 Text.words("combined stress against yield; ").plus(bears));
     }
 

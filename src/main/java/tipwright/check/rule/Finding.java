@@ -96,6 +96,17 @@ public record Finding(
         return worst.loadCase();
     }
 
+    /**
+     * The same as found under a condition: its load case tells it, so that no one takes it for one of the design as stated.
+     *
+     * @param condition in few words: '40 % full'
+     */
+    public Finding under(String condition) {
+        String load = worst.loadCase() == null ? condition : worst.loadCase() + ", " + condition;
+        Extreme there = new Extreme(worst.value(), worst.tilt(), load, worst.direction());
+        return new Finding(id, title, demand, capacity, factor, kind, sense, utilisation, there, verdict, source, note);
+    }
+
     /** Whether the utilisation is demand over allowed capacity; some rules go another way. */
     public boolean byRatio() {
         double ratio = demand / (capacity / factor);

@@ -27,8 +27,10 @@ public enum Occasion {
         if (check.traits().contains(Trait.ABOUT_FAULT)) {
             return FAULT;
         }
+        String load = finding.loadCase();
         for (CaseResult result : analysis.cases()) {
-            if (result.name().equals(finding.loadCase()) && !result.load().normalAt(finding.tilt())) {
+            boolean its = load != null && (load.equals(result.name()) || load.startsWith(result.name() + ", "));
+            if (its && !result.load().normalAt(finding.tilt())) {
                 return FAULT;
             }
         }

@@ -11,6 +11,8 @@ public enum Trait {
     BEARS_DRIVE,
     /** It finds nothing without the dump in time. */
     NEEDS_TIME,
+    /** Without the dump in time it only estimates what it finds with it. */
+    BETTER_IN_TIME,
     /** It takes much longer than the others: it waits while something is being moved. */
     SLOW,
     /** It adds up over all tilts: it cannot look at some of them alone. */

@@ -4,6 +4,7 @@ package tipwright.check.standing;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tipwright.analysis.WindArea;
 import tipwright.design.Design;
 import tipwright.design.around.Frame;
 import tipwright.design.around.SidePart;

@@ -117,7 +117,12 @@ public final class GravityReturnCheck implements Check {
             return make.missing("", Text.words(key + " missing; ").plus(makes));
         }
         Usage usage = new Usage(seals, least.value(), line.margin(), Kind.PRESSURE);
-        return make.compare("", usage, least, Text.words("pressure of the seals against what the tank makes; ").plus(makes));
+        return make.compare(
+                "",
+                usage,
+                least,
+                Text.words("pressure of the seals against what the tank makes; ")
+                        .plus(makes));
     }
 
     /** Pressure that the load makes on its way back, Pa; negative: it does not drive the oil out. */

@@ -105,18 +105,24 @@ public final class HandEffortCheck implements TimedCheck {
         Extreme load = timing.largest(m -> m.draw().flow() > 0 ? m.draw().pressure() : 0);
         double work = pump.perStroke() / pump.efficiency();
         Double way = pump.handTravel();
-        // The handle is pushed one way and pulled the other, with oil for both: the mean force is the work over the whole way.
-        Finding force = force(
-                make, limits, way == null ? null : load.value() * work / way, load, "supply.hand-travel missing");
+        // The handle is pushed one way and pulled the other, with oil for both: the mean force is the work over the
+        // whole way.
+        Finding force =
+                force(make, limits, way == null ? null : load.value() * work / way, load, "supply.hand-travel missing");
         return List.of(force, power(make, limits, load.value() * work * pump.strokesPerMinute() / 60, load));
     }
 
-    private static Finding force(
-            Findings make, Limits limits, @Nullable Double force, Extreme load, String missing) {
+    private static Finding force(Findings make, Limits limits, @Nullable Double force, Extreme load, String missing) {
         return force == null
                 ? make.missing("force", missing)
                 : make.compare(
-                        "force", force, limits.handForce(), 1, Kind.FORCE, load, "on the crank or handle, at the heaviest");
+                        "force",
+                        force,
+                        limits.handForce(),
+                        1,
+                        Kind.FORCE,
+                        load,
+                        "on the crank or handle, at the heaviest");
     }
 
     private static Finding power(Findings make, Limits limits, double power, Extreme load) {

@@ -19,8 +19,10 @@ import tipwright.quantity.Kind;
 @ExactlyOne({"outside", "pipe"})
 @ExactlyOne({"inside", "pipe"})
 public record Tube(
-        @Note("Outside diameter; or give pipe") @Measured(value = Kind.LENGTH, above = "0 mm", given = true) double outside,
-        @Note("Inside diameter; or give pipe") @Measured(value = Kind.LENGTH, atLeast = "0 mm", given = true) double inside,
+        @Note("Outside diameter; or give pipe") @Measured(value = Kind.LENGTH, above = "0 mm", given = true)
+                double outside,
+        @Note("Inside diameter; or give pipe") @Measured(value = Kind.LENGTH, atLeast = "0 mm", given = true)
+                double inside,
         @Note("From the rear pin to the gland") @Measured(value = Kind.LENGTH, above = "0 mm") double length,
         @Note("Nominal size and schedule of a pipe: 2 in schedule 40") @Nullable String pipe) {
     /** Takes the sizes of the pipe. */

@@ -12,6 +12,7 @@ import tipwright.quantity.Kind;
  * @param grade rad, positive: the dump side (+x) is lower
  * @param crossSlope rad, positive: the +z side is lower
  * @param windPressure Pa
+ * @param anyWay slope on which it may stand whichever way round, rad
  * @param temperature of the coldest day that it works on, K
  */
 public record Site(
@@ -24,6 +25,9 @@ public record Site(
         @Note("Wind pressure on the side area of tank and frame members")
                 @Measured(value = Kind.PRESSURE, preset = "0 Pa", atLeast = "0 Pa")
                 double windPressure,
+        @Note("Slope on which it may stand any way round, for actuator and bearings")
+                @Measured(value = Kind.ANGLE, preset = "0 deg", atLeast = "0 deg", atMost = "30 deg")
+                double anyWay,
         @Note("Of the coldest day that it works on: oil, gas springs")
                 @Measured(value = Kind.TEMPERATURE, preset = "20 degC", atLeast = "-40 degC", atMost = "50 degC")
                 double temperature) {
@@ -35,6 +39,6 @@ public record Site(
 
     /** This site with other slopes, rad. */
     public Site leaning(double otherGrade, double otherCrossSlope) {
-        return new Site(otherGrade, otherCrossSlope, windPressure, temperature);
+        return new Site(otherGrade, otherCrossSlope, windPressure, anyWay, temperature);
     }
 }

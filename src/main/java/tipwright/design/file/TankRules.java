@@ -39,6 +39,13 @@ final class TankRules {
                             "tank",
                             "no openings: nothing can leave the tank, however far it tips");
         }
+        if (tank != null && tank.open() != null) {
+            facts.wrong(
+                    "tank.open",
+                    "this tank has no such flat side: 'top' and 'front' are for a box, for a prism with a level top or an upright"
+                            + " front, and for a cylinder that stands or lies along x and has a flat head there; describe the"
+                            + " rim under 'openings'");
+        }
         dish(facts);
         pipes(facts);
         tubes(facts);
@@ -68,11 +75,15 @@ final class TankRules {
     }
 
     private static void pipes(Facts facts) {
-        facts.bound().all(Pipe.class).forEach(found -> known(facts, found, "pipe.size", found.value().size()));
+        facts.bound()
+                .all(Pipe.class)
+                .forEach(found -> known(facts, found, "pipe.size", found.value().size()));
         facts.bound()
                 .all(RoundSection.class)
                 .forEach(found -> known(facts, found, "pipe", found.value().pipe()));
-        facts.bound().all(Tube.class).forEach(found -> known(facts, found, "pipe", found.value().pipe()));
+        facts.bound()
+                .all(Tube.class)
+                .forEach(found -> known(facts, found, "pipe", found.value().pipe()));
     }
 
     private static void tubes(Facts facts) {

@@ -19,7 +19,8 @@ import tipwright.quantity.Kind;
 public record HandWinch(
         @Note("How far the actuator moves for each turn of the crank") @Measured(value = Kind.LENGTH, above = "0 mm")
                 double travelPerTurn,
-        @Note("Strokes a minute one person can keep up") @Measured(value = Kind.RATIO, preset = "30", above = "0", atMost = "200")
+        @Note("Strokes a minute one person can keep up")
+                @Measured(value = Kind.RATIO, preset = "30", above = "0", atMost = "200")
                 double turnsPerMinute,
         @Note("From the crank's axis to the hand") @Measured(value = Kind.LENGTH, above = "0 mm") @Nullable
                 Double crank,

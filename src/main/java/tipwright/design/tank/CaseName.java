@@ -63,8 +63,12 @@ public enum CaseName {
         return Arrays.stream(values()).filter(c -> c.key().equals(key)).findFirst();
     }
 
-    /** What a person reads for a name; the design's own cases keep theirs. */
+    /** What a person reads for a name, and for the condition after it; the design's own cases keep theirs. */
     public static String shown(String key) {
+        int end = key.indexOf(", ");
+        if (end > 0) {
+            return shown(key.substring(0, end)) + key.substring(end);
+        }
         return key.equals(STUCK)
                 ? "cake that never lets go"
                 : of(key).map(CaseName::shown).orElse(key);

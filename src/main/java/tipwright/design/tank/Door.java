@@ -18,6 +18,7 @@ import tipwright.quantity.Kind;
  * @param latches how many share the load
  * @param latchRating N, each
  * @param hingeRating N, the whole hinge line
+ * @param mass kg, its centre in the middle of the opening; null: its weight is left out
  */
 public record Door(
         @Note("A point on the hinge line, tank stowed") @Measured(Kind.LENGTH) Vec3 hinge,
@@ -26,4 +27,5 @@ public record Door(
         @Note("How many share the load") @Counted(atLeast = 1, atMost = 100) @Preset("1") int latches,
         @Note("Rated load of one latch") @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double latchRating,
         @Note("What all hinges together bear") @Measured(value = Kind.FORCE, above = "0 N") @Nullable
-                Double hingeRating) {}
+                Double hingeRating,
+        @Note("What the door weighs") @Measured(value = Kind.MASS, above = "0 kg") @Nullable Double mass) {}

@@ -2,6 +2,7 @@
 package tipwright.design.tank;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tipwright.design.key.Choice;
 import tipwright.geometry.Solid;
 import tipwright.geometry.Vec3;
@@ -29,6 +30,21 @@ public sealed interface Interior permits CylinderInterior, BoxInterior, PrismInt
      * @param outside whether its sizes are those of the outside; else only those that can be nothing else
      */
     default Interior inside(double wall, boolean outside) {
+        return this;
+    }
+
+    /** The opening that takes up a whole flat side; null when that side is not flat and square to its axis. */
+    default @Nullable Opening open(Tank.Open side) {
+        return null;
+    }
+
+    /**
+     * The inside where no wall was there to be taken off an outside size.
+     *
+     * @param side that is open
+     * @param wall thickness that was taken off, m
+     */
+    default Interior withoutWall(Tank.Open side, double wall) {
         return this;
     }
 }

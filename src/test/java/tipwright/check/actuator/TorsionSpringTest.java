@@ -13,8 +13,8 @@ import tipwright.analysis.Examples;
 import tipwright.analysis.Row;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
-import tipwright.design.drive.GasSpring;
 import tipwright.design.drive.Anchor;
+import tipwright.design.drive.GasSpring;
 import tipwright.design.drive.TorsionSpring;
 import tipwright.geometry.Vec2;
 

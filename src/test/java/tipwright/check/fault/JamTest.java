@@ -18,7 +18,8 @@ import tipwright.check.rule.Verdict;
 
 /** A tank held fast: by hand from p A, Euler's column and a pin in double shear. */
 class JamTest {
-    private static final String ACTUATOR = "{kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN}}";
+    private static final String ACTUATOR =
+            "{kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN}}";
     private static final String THIN =
             "{kind: hydraulic, bore: 50 mm, rod: {diameter: 20 mm}, closed: 800 mm, stroke: 900 mm, relief-pressure: 160 bar}}";
 
@@ -41,7 +42,8 @@ class JamTest {
         assertThat(found.utilisation()).isCloseTo(31_416 / euler, within(0.03 * 31_416 / euler));
         assertThat(found.verdict()).isEqualTo(Verdict.FAIL);
         // a relief valve in the pump that opens at a quarter takes a quarter
-        Finding less = jam(yaml + "supply: {kind: pump, flow: 8 L/min, relief: 40 bar}\n").get(0);
+        Finding less = jam(yaml + "supply: {kind: pump, flow: 8 L/min, relief: 40 bar}\n")
+                .get(0);
         assertThat(less.demand()).isCloseTo(31_416 / 4.0, within(0.3));
     }
 

@@ -27,8 +27,13 @@ class TwinLinksTest {
         String text = Files.readString(Path.of("geometry", "kerb-swing.yaml"));
         int weights = text.indexOf("\nassists:");
         String bare = weights < 0 ? text : text.replaceAll("(?m)^assists:(\\n  .*)*", "");
-        return Analyser.analyse(
-                Examples.read(swap(bare, "site: {grade: 1 deg, cross-slope: 1 deg}", "site: {grade: 1 deg}", "{z: 0 mm, actuator", "{z: " + z + ", actuator") + "friction: {pivot: 0, pins: 0}\n"));
+        return Analyser.analyse(Examples.read(swap(
+                        bare,
+                        "site: {grade: 1 deg, cross-slope: 1 deg}",
+                        "site: {grade: 1 deg}",
+                        "{z: 0 mm, actuator",
+                        "{z: " + z + ", actuator")
+                + "friction: {pivot: 0, pins: 0}\n"));
     }
 
     /** The four forces along the links by hand, with the tank's own weight wherever its centroid is across. */

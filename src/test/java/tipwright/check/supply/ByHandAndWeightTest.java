@@ -19,7 +19,8 @@ import tipwright.time.CycleTimer;
 
 /** Cranks, pump handles and tanks that come down by their own weight, by hand. */
 class ByHandAndWeightTest {
-    private static final String ACTUATOR = "{kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN}}";
+    private static final String ACTUATOR =
+            "{kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN}}";
     private static final String RAM =
             "{kind: hydraulic, bore: 40 mm, rod: {diameter: 30 mm}, closed: 800 mm, stroke: 900 mm, relief-pressure: 160 bar, acting: single}}";
     private static final String STILL = "friction: {pivot: 0, pins: 0}\n";
@@ -31,8 +32,9 @@ class ByHandAndWeightTest {
     /** The most the rod needs, from the rows: 3 mm a turn of a crank of 200 mm at 30 %, 40 turns a minute. */
     @Test
     void aCrank() throws CannotComputeException {
-        Analysis analysis = read(Examples.BOX
-                + "supply: {kind: hand-winch, travel-per-turn: 3 mm, turns-per-minute: 40, crank: 200 mm, efficiency: 30 %}\n");
+        Analysis analysis = read(
+                Examples.BOX
+                        + "supply: {kind: hand-winch, travel-per-turn: 3 mm, turns-per-minute: 40, crank: 200 mm, efficiency: 30 %}\n");
         double most = analysis.cases().stream()
                 .flatMap(c -> c.rows().stream())
                 .mapToDouble(r -> r.raise().force())
@@ -50,8 +52,9 @@ class ByHandAndWeightTest {
     /** 20 mL a stroke for 700 mm of the hand's way at 80 %: the pressure times 20 mL over that; p Q over 80 %. */
     @Test
     void aPumpHandle() throws CannotComputeException {
-        Analysis analysis = read(swap(Examples.BOX, ACTUATOR, RAM)
-                + "supply: {kind: hand-pump, per-stroke: 0.02 L, strokes-per-minute: 30, hand-travel: 700 mm, orifice: {diameter: 4 mm}}\n");
+        Analysis analysis = read(
+                swap(Examples.BOX, ACTUATOR, RAM)
+                        + "supply: {kind: hand-pump, per-stroke: 0.02 L, strokes-per-minute: 30, hand-travel: 700 mm, orifice: {diameter: 4 mm}}\n");
         double most = analysis.cases().stream()
                 .flatMap(c -> c.rows().stream())
                 .mapToDouble(r -> r.raise().force())
@@ -74,7 +77,10 @@ class ByHandAndWeightTest {
                 .map(c -> c.rows().get(c.rows().size() - 1))
                 .findFirst()
                 .orElseThrow();
-        double force = row.load().mass() * Gravity.G * (0.4 - row.centroid().x()) / row.pose().arm();
+        double force = row.load().mass()
+                * Gravity.G
+                * (0.4 - row.centroid().x())
+                / row.pose().arm();
         double pressure = force / (Math.PI / 4 * 0.04 * 0.04);
         Finding found = new GravityReturnCheck().run(analysis).get(0);
         assertThat(found.capacity()).isCloseTo(pressure, within(1e-6 * pressure));

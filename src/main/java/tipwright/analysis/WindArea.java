@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package tipwright.check.standing;
+package tipwright.analysis;
 
 import tipwright.geometry.Mesh;
 import tipwright.geometry.Vec3;
@@ -31,6 +31,32 @@ public final class WindArea {
         all[3 * t + 1] = v.y();
         all[3 * t + 2] = v.z();
     }
+
+    /**
+     * Area, and the middle of what is shown.
+     *
+     * @param against unit vector into the wind, in the body's axes as stowed
+     */
+    Shown middle(Vec3 against) {
+        double area = 0;
+        Vec3 first = Vec3.ZERO;
+        for (int i = 0; i < areas.length; i += 3) {
+            double a = areas[i] * against.x() + areas[i + 1] * against.y() + areas[i + 2] * against.z();
+            if (a > 0) {
+                area += a;
+                first = first.plus(new Vec3(middles[i], middles[i + 1], middles[i + 2]).times(a));
+            }
+        }
+        return new Shown(area, area > 0 ? first.times(1 / area) : Vec3.ZERO);
+    }
+
+    /**
+     * What is shown to the wind.
+     *
+     * @param area m2
+     * @param middle m
+     */
+    record Shown(double area, Vec3 middle) {}
 
     /**
      * Area, and area times height of its middle over the body's own datum.
