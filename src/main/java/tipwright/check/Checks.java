@@ -128,9 +128,7 @@ public final class Checks {
 
     /** The check that made a finding; empty when none did. */
     public static Optional<Check> of(Finding finding) {
-        return all().stream()
-                .filter(c -> finding.id().equals(c.id()) || finding.id().startsWith(c.id() + "/"))
-                .findFirst();
+        return all().stream().filter(c -> c.owns(finding)).findFirst();
     }
 
     /** Runs all of them. */

@@ -19,6 +19,8 @@ import tipwright.check.Result;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
 import tipwright.doubt.Doubter;
+import tipwright.remedy.FixSearch;
+import tipwright.remedy.TriedFixes;
 import tipwright.report.Checked;
 import tipwright.report.CsvReport;
 import tipwright.report.EarlyText;
@@ -100,7 +102,16 @@ final class CheckRun {
             return Exit.CANNOT_COMPUTE;
         }
         Checked checked = new Checked(
-                result, good.assumptions(), remarks, form == Form.CSV ? null : Doubter.ask(good, result.findings()));
+                result,
+                good.assumptions(),
+                remarks,
+                form == Form.CSV
+                        ? TriedFixes.NONE
+                        : FixSearch.of(
+                                result,
+                                Boxes.of(source, good.design(), List.of()).shop(style.units()),
+                                false),
+                form == Form.CSV ? null : Doubter.ask(good, result.findings()));
         if (file == null) {
             print(checked, form, style);
         } else {

@@ -14,16 +14,17 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
-import tipwright.design.around.Mounts;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
 import tipwright.drawing.Svg;
+import tipwright.placement.PartsBox;
 import tipwright.placement.Tolerance;
 import tipwright.placement.Welder;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.QuantityException;
 import tipwright.quantity.UnitSystem;
+import tipwright.report.JsonMounts;
 import tipwright.report.Style;
 import tipwright.report.ToleranceText;
 import tipwright.sheet.Tornado;
@@ -39,8 +40,6 @@ import tipwright.sheet.Tornado;
             "  tipwright tolerance my-tank.yaml --plot tornado.svg"
         })
 final class ToleranceCommand implements Callable<Integer> {
-    private static final double USUAL = 0.005;
-
     @ParentCommand
     private Tipwright parent;
 
@@ -71,6 +70,9 @@ final class ToleranceCommand implements Callable<Integer> {
             description = "Save a bar chart of which dimension matters most (.svg).")
     private @Nullable Path plot;
 
+    @Option(names = "--json", description = "Print it as JSON.")
+    private boolean json;
+
     @Mixin
     private Shown shown = new Shown();
 
@@ -92,11 +94,15 @@ final class ToleranceCommand implements Callable<Integer> {
             Welder welder = new Welder(what);
             Tolerance found = welder.tolerance(size(what), runs == null ? welder.usualRuns() : Math.max(0, runs), seed);
             Style style = new Style(parent.terminal().colour(), units);
-            spec.commandLine().getOut().print(ToleranceText.of(what, found, style));
+            spec.commandLine()
+                    .getOut()
+                    .print(json ? JsonMounts.tolerance(what, found) : ToleranceText.of(what, found, style));
             if (plot != null) {
                 String svg = Svg.of(Tornado.of(found, units), true);
                 outputs.write(plot, stream -> stream.write(svg.getBytes(StandardCharsets.UTF_8)));
-                spec.commandLine().getOut().println("plot: written to " + plot);
+                if (!json) {
+                    spec.commandLine().getOut().println("plot: written to " + plot);
+                }
             }
             return found.worstCorner() > 1 ? Exit.FAILS : Exit.FINE;
         } catch (QuantityException e) {
@@ -109,9 +115,6 @@ final class ToleranceCommand implements Callable<Integer> {
     }
 
     private double size(Design what) throws QuantityException {
-        Mounts mounts = what.mounts();
-        return by != null
-                ? Quantities.parse(by, Kind.LENGTH)
-                : mounts == null ? USUAL : mounts.wants().weld();
+        return by != null ? Quantities.parse(by, Kind.LENGTH) : PartsBox.weld(what);
     }
 }

@@ -14,8 +14,8 @@ import tipwright.design.tank.CaseName;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.Cautions;
 import tipwright.report.FillSection;
+import tipwright.report.FixText;
 import tipwright.report.Job;
-import tipwright.report.Mend;
 import tipwright.report.Peak;
 import tipwright.report.Prose;
 import tipwright.report.Scale;
@@ -175,7 +175,7 @@ final class FirstPage {
         for (Finding f : bad.subList(0, Math.min(MOST, bad.size()))) {
             items.add(Words.sign(f.verdict()) + " " + f.verdict().says().toUpperCase(Locale.ROOT) + " " + Words.used(f)
                     + " " + f.title() + ": " + f.note().show(paper.units()) + ". "
-                    + Mend.of(f, dossier.design().limits(), paper.units()));
+                    + FixText.of(f, dossier.checked().fixes(), paper.units()));
         }
         if (bad.size() > MOST) {
             items.add((bad.size() - MOST) + " more: see all checks.");

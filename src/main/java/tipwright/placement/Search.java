@@ -101,8 +101,9 @@ final class Search {
             whole = scan.whole();
             looked = scan.run(pool, best, watcher);
         }
-        boolean evolved = best.of(Aim.UTILISATION) == null && !pool.stopped();
-        if (evolved) {
+        boolean spreads =
+                best.of(Aim.UTILISATION) == null && (engine != CandidateEngine.CLOSED_FORM || !pool.stopped());
+        if (spreads) {
             long most = engine == CandidateEngine.CLOSED_FORM || given == null ? SPREAD : given;
             spreadOut((int) Math.min(Integer.MAX_VALUE - PIECE, most));
             evolve();
@@ -112,7 +113,7 @@ final class Search {
                     pool.stopped() ? List.of() : new NearMisses(task, few, coarse, starts, seed).say(pool);
             return new Placement(List.of(), List.of(), misses, notes, looked, 0, gridStep, whole, pool.stopped());
         }
-        Refiner refiner = evolved
+        Refiner refiner = spreads
                 ? new Refiner(task, coarse, fine, seed, LAST_STEP, LAST_GENERATIONS, true)
                 : new Refiner(task, coarse, fine, seed, gridStep, GRID_GENERATIONS, false);
         Finish finish = new Finish(task.design(), refiner);

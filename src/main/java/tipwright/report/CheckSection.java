@@ -10,6 +10,7 @@ import tipwright.design.Limits;
 import tipwright.design.tank.CaseName;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
+import tipwright.remedy.TriedFixes;
 
 /** The checks, worst first. */
 final class CheckSection {
@@ -25,9 +26,12 @@ final class CheckSection {
 
     private final Style style;
     private final Limits limits;
+    private final TriedFixes fixes;
 
-    CheckSection(Style style, Limits limits) {
+    /** Says what fixes what fails, as far as it was tried. */
+    CheckSection(Style style, Limits limits, TriedFixes fixes) {
         this.limits = limits;
+        this.fixes = fixes;
         this.style = style;
     }
 
@@ -99,9 +103,9 @@ final class CheckSection {
             String note = note(f);
             String both = near.isEmpty() || note.isEmpty() ? near + note : near + "; " + note;
             List<String> under = new ArrayList<>(Prose.wrap(NOTE, Prose.safe(both)));
-            String mend = Mend.of(f, limits, style.units());
-            if (!mend.isEmpty()) {
-                under.addAll(Prose.wrap(NOTE, Prose.safe(mend)));
+            String fix = FixText.of(f, fixes, style.units());
+            if (!fix.isEmpty()) {
+                under.addAll(Prose.wrap(NOTE, Prose.safe(fix)));
             }
             table.under(under);
         }

@@ -9,6 +9,7 @@ import tipwright.check.Result;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.doubt.Sureness;
+import tipwright.quantity.Text;
 
 /** What the job is, and the verdict in its two halves. */
 final class HeadSection {
@@ -46,6 +47,11 @@ final class HeadSection {
         Sureness sure = checked.sure();
         if (sure != null) {
             SurenessText.of(sure, style.units()).forEach(text -> lines.addAll(Prose.wrap("  ", text)));
+        }
+        FixText.everything(checked.fixes(), style.units())
+                .forEach(text -> lines.addAll(Prose.wrap("  ", Prose.safe(text))));
+        for (Text mistake : checked.mistakes()) {
+            lines.addAll(Prose.wrap("  ! ", Prose.safe(mistake.show(style.units()))));
         }
         for (String warning : checked.warnings()) {
             lines.addAll(Prose.wrap("  ! ", Prose.safe(warning)));

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import java.io.IOException;
 import java.io.Writer;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.MotionDirection;
@@ -20,6 +21,7 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.joint.Support;
 import tipwright.doubt.Sureness;
 import tipwright.load.Emptying;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 
 /** A result as JSON under names that stay. Source of the form: RFC 8259. */
@@ -63,12 +65,10 @@ public final class JsonReport {
         json.number("used", sure.used());
         json.number("standard_deviation", sure.spread());
         json.each("influences", sure.influences(), influence -> {
-            json.start();
             json.text("value", influence.value().path());
             json.text("written", influence.value().said());
             json.number("standard_doubt_si", influence.value().doubt());
             json.number("change_by_one_standard_doubt", influence.change());
-            json.end();
         });
         json.end();
     }
@@ -81,7 +81,10 @@ public final class JsonReport {
         json.text("verdict", result.verdict().word());
         json.each("parts", result.parts().both(), this::part);
         json.list("cases_skipped", result.parts().skipped());
-        json.list("warnings", checked.warnings());
+        json.list(
+                "warnings",
+                Stream.concat(checked.mistakes().stream().map(Text::metric), checked.warnings().stream())
+                        .toList());
         sureness(checked.sure());
         new JsonRows(json).write(analysis);
         new JsonPeaks(json).write(analysis);

@@ -95,7 +95,7 @@ public final class ShortReport {
         Finding f = bad.finding;
         String near = verdict.near(f, result.analysis().design().limits().close());
         String said = verdict.says(f, bad.occasion) + (near.isEmpty() ? "" : "; " + near);
-        String fix = Mend.of(f, result.analysis().design().limits(), style.units());
+        String fix = FixText.least(f, checked.fixes(), style.units());
         List<String> lines = new ArrayList<>(Prose.wrap(
                 " " + CheckSection.sign(f.verdict()) + " " + CheckSection.word(f.verdict()) + "  ",
                 VerdictText.capital(said) + "."));

@@ -50,7 +50,8 @@ class ArrowsTest {
         table.put("doubt", List.of("check", "time", "analysis", "design", "load", "geometry", "quantity"));
         table.put("drawing", List.of("geometry"));
         List<String> below = new ArrayList<>(table.keySet());
-        for (String upper : List.of("placement", "validation", "sheet", "report", "document", "viewer", "command")) {
+        for (String upper :
+                List.of("placement", "remedy", "validation", "sheet", "report", "document", "viewer", "command")) {
             table.put(upper, List.copyOf(below));
             below.add(upper);
         }

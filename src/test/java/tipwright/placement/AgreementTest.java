@@ -93,7 +93,10 @@ class AgreementTest {
         assertThat(passing).isGreaterThan(20);
     }
 
-    /** Two hundred mechanisms: every shipped one with its places shifted at random. */
+    /**
+     * Two hundred mechanisms: every shipped one with one of its places but the pivot shifted at random. The pivot stays: which of two
+     * slid loads counts is told from where it is drawn, and the tolerance keeps the loads as drawn.
+     */
     @Test
     void twoHundredMechanismsAreJudgedAlike() throws IOException, CannotComputeException {
         List<Design> drawn = new ArrayList<>();
@@ -110,7 +113,10 @@ class AgreementTest {
             Vec2 by = new Vec2(off[0], off[1]);
             List<Vec2> places =
                     new ArrayList<>(design.drive().places(design.pivot().at()).values());
-            Vec2 chosen = places.get(random.nextInt(places.size()));
+            Vec2 chosen = places.get(random.nextInt(1, places.size()));
+            if (chosen.equals(design.pivot().at())) {
+                continue;
+            }
             Trial trial = new Trial(design);
             double[] shift = new double[trial.places().size()];
             int at = List.copyOf(new java.util.LinkedHashSet<>(places)).indexOf(chosen);

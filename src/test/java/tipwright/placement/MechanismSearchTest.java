@@ -51,9 +51,8 @@ class MechanismSearchTest {
             """;
 
     private static Design crank(String more) {
-        return Examples.read(swap(Examples.BOX, STRAIGHT, CRANK, "c0: 19 kN", "c0: 90 kN", "to: 80 deg", "to: 45 deg")
-                + more
-                + SearchTest.ANY_HEEL);
+        return SearchTest.anyHeel(
+                swap(Examples.BOX, STRAIGHT, CRANK, "c0: 19 kN", "c0: 90 kN", "to: 80 deg", "to: 45 deg") + more);
     }
 
     private static Placer placer(int threads, long candidates) {
@@ -71,15 +70,15 @@ class MechanismSearchTest {
     /** The same zones by the closed form of the straight drive and by the general analysis. */
     @Test
     void aStraightDriveIsPlacedAsByTheFastSearch() throws CannotComputeException {
-        Design design = Examples.read(swap(Examples.BOX, "c0: 19 kN", "c0: 60 kN", "fill: 100 %", "fill: 70 %")
-                + """
+        Design design = SearchTest.anyHeel(
+                swap(Examples.BOX, "c0: 19 kN", "c0: 60 kN", "fill: 100 %", "fill: 70 %")
+                        + """
                         mounts:
                           frame-pin: {outline: [[-900 mm, -900 mm], [-200 mm, -900 mm], [-200 mm, -400 mm], [-900 mm, -400 mm]]}
                           tank-pin: {outline: [[-600 mm, 350 mm], [-200 mm, 350 mm], [-200 mm, 550 mm], [-600 mm, 550 mm]]}
                           actuators: {name: A, actuator: {kind: electric, closed: 820 mm, stroke: 750 mm, push: 22 kN, pull: 20 kN,
                             speed: {no-load: 12 mm/s, rated: 8 mm/s}}}
-                        """
-                + SearchTest.ANY_HEEL);
+                        """);
         Placement fast = placer(2, 200_000).place(design);
         Placement any = placer(2, 3_000).place(design, CandidateEngine.GENERAL);
         for (Aim aim : List.of(Aim.UTILISATION, Aim.FORCE, Aim.TIME)) {
@@ -95,24 +94,24 @@ class MechanismSearchTest {
      */
     @Test
     void findsTheLongestArmAndPushesSquareToIt() throws CannotComputeException {
-        Design design = Examples.read(swap(
-                        Examples.BOX,
-                        STRAIGHT,
-                        CRANK,
-                        "to: 80 deg",
-                        "to: 0.1 deg, step: 0.05 deg",
-                        "c0: 19 kN",
-                        "c0: 190 kN",
-                        "tilt:",
-                        "friction: {pivot: 0, pins: 0}\ntilt:")
-                + """
+        Design design = SearchTest.anyHeel(
+                swap(
+                                Examples.BOX,
+                                STRAIGHT,
+                                CRANK,
+                                "to: 80 deg",
+                                "to: 0.1 deg, step: 0.05 deg",
+                                "c0: 19 kN",
+                                "c0: 190 kN",
+                                "tilt:",
+                                "friction: {pivot: 0, pins: 0}\ntilt:")
+                        + """
                 mounts:
                   frame-pin: {outline: [[-1400 mm, -600 mm], [-1200 mm, -600 mm], [-1200 mm, 600 mm], [-1400 mm, 600 mm]]}
                   places:
                     - {pin: rod-pin, zone: {outline: [[-600 mm, -240 mm], [-500 mm, -240 mm], [-500 mm, -140 mm], [-600 mm, -140 mm]]}}
                   actuators: {name: long, actuator: {kind: electric, closed: 200 mm, stroke: 3000 mm, push: 90 kN, pull: 90 kN}}
-                """
-                + SearchTest.ANY_HEEL);
+                """);
         Candidate least = best(placer(2, 500).place(design), Aim.FORCE);
         Vec2 rod = least.place("rod-pin");
         Vec2 arm = rod.minus(new Vec2(-0.37, 0.16));
@@ -159,7 +158,7 @@ class MechanismSearchTest {
         String zone =
                 "mounts:\n  places:\n    - {pin: %s, zone: {outline: [[%d mm, %d mm], [%d mm, %d mm], [%d mm, %d mm], [%d mm, %d mm]]}}\n"
                         .formatted(pin, left, y, left + 80, y, left + 80, y + 80, left, y + 80);
-        Design design = Examples.read(Files.readString(Path.of("geometry", name + ".yaml")) + zone);
+        Design design = SearchTest.anyHeel(Files.readString(Path.of("geometry", name + ".yaml")) + zone);
         Placement found = placer(2, 200).place(design);
         assertThat(found.answers()).isNotEmpty();
         for (Answer answer : found.answers()) {

@@ -33,12 +33,17 @@ public final class LugCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty()
-                ? title()
-                : "Lug at " + Titles.the(part.substring(0, part.indexOf(' ')))
-                        + (part.endsWith(" bearing")
-                                ? ": hole crushing"
-                                : part.endsWith("tear-out") ? ": tear-out" : ": pull across the hole");
+        int end = part.indexOf(' ');
+        String place = Titles.the(end < 0 ? part : part.substring(0, end));
+        String what = end < 0 ? "" : part.substring(end + 1);
+        String wrong =
+                switch (what) {
+                    case "bearing" -> "hole crushing";
+                    case "tear-out" -> "tear-out";
+                    case "net section" -> "pull across the hole";
+                    default -> "breaking";
+                };
+        return part.isEmpty() ? title() : "Lug at " + place + ": " + wrong;
     }
 
     @Override

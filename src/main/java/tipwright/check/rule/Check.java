@@ -83,6 +83,11 @@ public interface Check {
         return finding.id().replace('/', ' ').replace('-', ' ');
     }
 
+    /** Whether a finding is one of this check's. */
+    default boolean owns(Finding finding) {
+        return finding.id().equals(id()) || finding.id().startsWith(id() + "/");
+    }
+
     /** One finding for each part that it looks at; never empty: what cannot be checked says so. */
     List<Finding> run(Analysis analysis);
 

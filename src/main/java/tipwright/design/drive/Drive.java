@@ -94,6 +94,9 @@ public sealed interface Drive permits Straight, BellCrank, FourBar, Knuckle, Sli
     @Nullable
     PinJoint pinJoint(String name);
 
+    /** The same with other dimensions of a pin whose dimensions are known. */
+    Drive withPin(String name, PinJoint joint);
+
     /** Where a pin's data belong in the file, for messages. */
     default String pinKey(String name) {
         return "drive: pins: '" + name + "'";

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.key.Choice;
+import tipwright.design.key.Copy;
 import tipwright.design.key.Counted;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
@@ -40,6 +41,11 @@ public record Straight(
             case ROD_PIN -> tankPinJoint;
             default -> null;
         };
+    }
+
+    @Override
+    public Drive withPin(String name, PinJoint joint) {
+        return Copy.with(this, name.equals(FRAME_PIN) ? "framePinJoint" : "tankPinJoint", joint);
     }
 
     @Override

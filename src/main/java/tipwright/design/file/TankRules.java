@@ -39,6 +39,13 @@ final class TankRules {
                             "tank",
                             "no openings: nothing can leave the tank, however far it tips");
         }
+        if (tank != null && tank.open() != null) {
+            facts.wrong(
+                    "tank.open",
+                    "this tank has no such flat side: 'top' and 'front' are for a box, for a prism with a level top or an upright"
+                            + " front, and for a cylinder that stands or lies along x and has a flat head there; describe the"
+                            + " rim under 'openings'");
+        }
         dish(facts);
         pipes(facts);
         tubes(facts);

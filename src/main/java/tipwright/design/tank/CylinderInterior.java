@@ -56,6 +56,9 @@ public record CylinderInterior(
                 @Nullable
                 Double dishDepth)
         implements Interior {
+    /** An axis this near to an axis of the machine lies along it. */
+    private static final double SQUARE = 1e-9;
+
     private static final double SMALLEST_KNUCKLE = 0.005;
     private static final double LARGEST_KNUCKLE = 0.495;
 
@@ -83,6 +86,23 @@ public record CylinderInterior(
     public Solid solid() {
         return RevolvedTank.of(
                 centre, axis.unit(), diameter, length, head(heads.get(0)), head(heads.get(heads.size() - 1)));
+    }
+
+    @Override
+    public @Nullable Opening open(Tank.Open side) {
+        Vec3 out = Opening.out(side);
+        double along = axis.unit().dot(out);
+        HeadShape head = heads.get(along > 0 ? heads.size() - 1 : 0);
+        return Math.abs(along) > 1 - SQUARE && head == HeadShape.FLAT
+                ? Opening.round(side, diameter, centre.plus(out.times(length / 2)))
+                : null;
+    }
+
+    @Override
+    public Interior withoutWall(Tank.Open side, double wall) {
+        Vec3 out = Opening.out(side);
+        return new CylinderInterior(
+                axis, diameter, length + wall, heads, crown, knuckle, centre.plus(out.times(wall / 2)));
     }
 
     @Override
