@@ -148,7 +148,13 @@ final class Script {
                     Script::usualVolume,
                     Script::always,
                     Script::volume),
-            ask("pivot", "Where is the middle of the pivot shaft?", BOTH, Script::usualPivot, Script::always, Script::place),
+            ask(
+                    "pivot",
+                    "Where is the middle of the pivot shaft?",
+                    BOTH,
+                    Script::usualPivot,
+                    Script::always,
+                    Script::place),
             ask(
                     "bearings",
                     "How far apart are the two pivot bearings, across?",
