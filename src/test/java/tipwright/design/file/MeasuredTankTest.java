@@ -114,9 +114,9 @@ class MeasuredTankTest {
         Reading reading = read(
                 "  interior: {shape: cylinder, axis: x, diameter: 760 mm, length: 1300 mm, centre: [0 mm, 640 mm, 0 mm]}",
                 "  sizes: outside\n  interior: {shape: mesh, file: wash-tub.stl, unit: mm, at: [0 mm, 450 mm, 0 mm]}");
-        assertThat(((Reading.Bad) reading).problems())
-                .anySatisfy(p -> assertThat(p.text())
-                        .isEqualTo("silt.yaml:5:10: tank.sizes: a mesh is taken as it is; leave 'sizes' out, or draw the inside"));
+        assertThat(((Reading.Bad) reading).problems()).anySatisfy(p -> assertThat(p.text())
+                .isEqualTo(
+                        "silt.yaml:5:10: tank.sizes: a mesh is taken as it is; leave 'sizes' out, or draw the inside"));
     }
 
     @Test
