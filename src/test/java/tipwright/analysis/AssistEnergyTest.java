@@ -35,7 +35,7 @@ class AssistEnergyTest {
                  extended: 1400 mm, stroke: 900 mm, force: 1500 N, compressed-force: 2300 N, friction: 90 N, z: 100 mm}
               - {kind: extension-spring, name: pull, from: {body: tank, at: [600 mm, 300 mm]}, to: {body: BODY, at: [-300 mm, -100 mm]},
                  free: 400 mm, rate: 2 N/mm, tension: 150 N, longest: 3 m, z: -200 mm}
-              - {kind: torsion-spring, name: turn, pin: PIN, moment: 300 N m, rate: 250 N m/rad}
+              - {kind: torsion-spring, name: turn, pin: PIN, moment: 300 N m, rate: 250 N m/rad, both-legs-fixed: true}
               - {kind: counterweight, name: weight, body: tank, mass: 20 kg, centre: [-200 mm, 300 mm, 0 mm]}
             """;
 
