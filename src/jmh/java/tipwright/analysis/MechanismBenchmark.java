@@ -55,7 +55,7 @@ public class MechanismBenchmark {
         design = read.withTilt(new TiltRange(t.from(), t.to(), (t.to() - t.from()) / (TILTS - 1)));
         tilts = design.tilt().tilts();
         linkage = Analyser.linkage(design);
-        balancer = new Balancer(design, linkage, Mechanism.of(linkage.skeleton()));
+        balancer = new Balancer(design, linkage, Mechanism.of(linkage.skeleton()), null);
         List<Posture> postures = linkage.sweep(tilts).postures();
         balancer.moveTo(postures.get(postures.size() / 2));
     }

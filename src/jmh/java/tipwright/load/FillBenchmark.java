@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.load;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -35,11 +36,13 @@ public class FillBenchmark {
 
     private Design design;
     private double[] tilts;
+    private Emptying emptying;
 
     @Setup
     public void read() {
         design = ((Reading.Good) DesignFile.shipped(name + ".yaml")).design();
         tilts = TiltGrid.of(design);
+        emptying = LoadTable.of(design, tilts).emptying();
     }
 
     @Benchmark
@@ -53,7 +56,12 @@ public class FillBenchmark {
     }
 
     @Benchmark
-    public List<LoadTable.Filling> tenFills() {
-        return LoadTable.fills(design, tilts, 10);
+    public List<LoadTable> tenFills() {
+        FillTables fills = new FillTables(design, tilts, emptying);
+        List<LoadTable> all = new ArrayList<>();
+        for (int k = 1; k <= 10; k++) {
+            all.add(fills.of(design.slurry().withFill(fills.stated() * k / 10)));
+        }
+        return all;
     }
 }

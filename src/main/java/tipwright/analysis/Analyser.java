@@ -44,8 +44,32 @@ public final class Analyser {
         Linkage linkage = linkage(design);
         LoadTable table = new LoadTable(tilts, LoadTable.upsets(design, tilts), analysis.emptying(), List.of());
         List<Posture> postures = linkage.sweep(tilts).postures();
-        return balance(design, linkage, analysis.mechanism(), postures, table, null)
+        return balance(design, linkage, analysis.mechanism(), postures, table, null, null)
                 .cases();
+    }
+
+    /**
+     * The same machine with the same loads in a wind.
+     *
+     * @param calm the same without
+     * @throws CannotComputeException when friction locks the linkage
+     */
+    public static Analysis blown(Analysis calm, Wind wind) throws CannotComputeException {
+        double[] tilts = tilts(calm);
+        Linkage linkage = linkage(calm.design());
+        List<LoadCase> cases = calm.cases().stream().map(CaseResult::load).toList();
+        LoadTable table = new LoadTable(tilts, cases, calm.emptying(), calm.warnings());
+        List<Posture> postures = linkage.sweep(tilts).postures();
+        Analysis blown = balance(calm.design(), linkage, calm.mechanism(), postures, table, null, wind);
+        return new Analysis(
+                calm.design(),
+                calm.mechanism(),
+                blown.poses(),
+                blown.cases(),
+                calm.emptying(),
+                blown.stop() == null ? calm.stop() : blown.stop(),
+                calm.warnings(),
+                wind);
     }
 
     /**
@@ -124,7 +148,7 @@ public final class Analyser {
             throw new CannotComputeException(design.name() + ": " + Stops.atTheStart(halt));
         }
         double[] tilts = postures.stream().mapToDouble(Posture::tilt).toArray();
-        return balance(design, linkage, mechanism, postures, loads.apply(tilts), halt);
+        return balance(design, linkage, mechanism, postures, loads.apply(tilts), halt, null);
     }
 
     /** The loads of an earlier analysis; null when it was not at the same tilts. */
@@ -148,13 +172,14 @@ public final class Analyser {
         }
     }
 
-    private static Analysis balance(
+    static Analysis balance(
             Design design,
             Linkage linkage,
             Mechanism mechanism,
             List<Posture> postures,
             LoadTable table,
-            @Nullable Halt halt)
+            @Nullable Halt halt,
+            @Nullable Wind wind)
             throws CannotComputeException {
         int cases = table.cases().size();
         List<List<Row>> rows = new ArrayList<>(cases);
@@ -163,7 +188,7 @@ public final class Analyser {
         }
         List<Pose> poses = new ArrayList<>(postures.size());
         Stop stop = Stops.of(halt);
-        Balancer balancer = new Balancer(design, linkage, mechanism);
+        Balancer balancer = new Balancer(design, linkage, mechanism, wind);
         for (int i = 0; i < postures.size(); i++) {
             Posture posture = postures.get(i);
             Pose pose = pose(posture, mechanism);
@@ -185,7 +210,7 @@ public final class Analyser {
         for (int c = 0; c < cases; c++) {
             results.add(new CaseResult(table.cases().get(c), rows.get(c)));
         }
-        return new Analysis(design, mechanism, poses, results, table.emptying(), stop, table.notes());
+        return new Analysis(design, mechanism, poses, results, table.emptying(), stop, table.notes(), wind);
     }
 
     private static List<Row> rowsAt(Balancer balancer, Pose pose, LoadTable table, int tilt) {

@@ -16,6 +16,7 @@ import tipwright.load.Emptying;
  * @param emptying what stays in the tank at full tilt, and the tilt needed
  * @param stop where the linkage stops short; null when it reaches the full tilt
  * @param warnings in plain words
+ * @param wind that blows on the tank all the while; null: it is calm
  */
 public record Analysis(
         Design design,
@@ -24,11 +25,17 @@ public record Analysis(
         List<CaseResult> cases,
         Emptying emptying,
         @Nullable Stop stop,
-        List<String> warnings) {
+        List<String> warnings,
+        @Nullable Wind wind) {
     /** Copies the lists. */
     public Analysis {
         poses = List.copyOf(poses);
         cases = List.copyOf(cases);
         warnings = List.copyOf(warnings);
+    }
+
+    /** The same with other load cases, or with some of their rows. */
+    public Analysis with(List<CaseResult> others) {
+        return new Analysis(design, mechanism, poses, others, emptying, stop, warnings, wind);
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Sharing;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.linkage.Linkage;
@@ -29,8 +30,9 @@ final class Balancer {
 
     private final Mechanism mechanism;
     private final Vec3 up;
-    private final double driveZ;
+    private final List<PlacedActuator> actuators;
     private final Assists assists;
+    private final @Nullable Wind wind;
     private final JointFriction friction;
     private final BearingSplit split;
     private final Reactor reactor;
@@ -49,16 +51,16 @@ final class Balancer {
     private double axisY;
     private double pivotX;
     private double pivotY;
+    private double pushZ;
+    private double pullZ;
     private double driveX;
     private double driveY;
 
-    Balancer(Design design, Linkage linkage, Mechanism mechanism) {
+    Balancer(Design design, Linkage linkage, Mechanism mechanism, @Nullable Wind wind) {
+        this.wind = wind;
         this.mechanism = mechanism;
         this.up = design.site().up();
-        this.driveZ = design.drive().actuators().stream()
-                .mapToDouble(PlacedActuator::z)
-                .average()
-                .orElse(0);
+        this.actuators = design.drive().actuators();
         this.assists = new Assists(design, linkage.skeleton());
         this.friction = new JointFriction(design, mechanism);
         this.split = new BearingSplit(design.pivot());
@@ -86,12 +88,25 @@ final class Balancer {
     /** Goes to a posture; false when nothing can be in balance there. */
     boolean moveTo(Posture next) {
         posture = next;
-        standing = List.of(assists.at(next, -1), assists.at(next, 0), assists.at(next, 1));
+        pushZ = Sharing.middle(actuators, next.length(), true);
+        pullZ = Sharing.middle(actuators, next.length(), false);
+        standing = List.of(standing(next, -1), standing(next, 0), standing(next, 1));
         JointPlan pivot = mechanism.joints().get(mechanism.pivot());
         Vec2 axis = next.place(pivot.a(), pivot.at());
         axisX = axis.x();
         axisY = axis.y();
         return reactor.moveTo(next) && findRubbing();
+    }
+
+    /** Springs, weights and wind. */
+    private List<Assists.Load> standing(Posture next, int sense) {
+        List<Assists.Load> own = assists.at(next, sense);
+        if (wind == null) {
+            return own;
+        }
+        List<Assists.Load> all = new ArrayList<>(own);
+        all.add(wind.on(mechanism.tank(), next.turn(mechanism.tank())));
+        return all;
     }
 
     /** What friction of one unit in each joint and in each end pin does; false when nothing can be in balance. */
@@ -189,7 +204,7 @@ final class Balancer {
         }
         driveX = pivotX - split.x();
         driveY = pivotY - split.y();
-        split.fillUp(pivotX, pivotY, driveZ);
+        split.fillUp(pivotX, pivotY, reactor.force() < 0 ? pullZ : pushZ);
         for (int k = 0; k < radial.length; k++) {
             double x = split.x(k);
             double y = split.y(k);

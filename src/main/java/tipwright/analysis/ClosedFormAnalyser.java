@@ -142,7 +142,7 @@ public final class ClosedFormAnalyser {
         for (int c = 0; c < cases; c++) {
             results.add(new CaseResult(loads.cases().get(c), rows.get(c)));
         }
-        return new Analysis(design, mechanism, poses, results, loads.emptying(), null, loads.notes());
+        return new Analysis(design, mechanism, poses, results, loads.emptying(), null, loads.notes(), null);
     }
 
     private @Nullable Row row(Posture posture, Pose pose, LoadState state) {

@@ -2,6 +2,7 @@
 package tipwright.analysis;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.geometry.Vec3;
 import tipwright.linkage.Linkage;
@@ -26,12 +27,17 @@ public final class Forces {
      * @throws CannotComputeException when the linkage cannot be assembled
      */
     public static Forces of(Design design, double[] tilts) throws CannotComputeException {
+        return of(design, tilts, null);
+    }
+
+    /** The same in a wind. */
+    public static Forces of(Design design, double[] tilts, @Nullable Wind wind) throws CannotComputeException {
         Linkage linkage = Analyser.linkage(design);
         List<Posture> postures = linkage.sweep(tilts).postures();
         if (postures.isEmpty()) {
             throw new CannotComputeException(design.name() + ": the linkage reaches none of the tilts asked for");
         }
-        return new Forces(postures, new Balancer(design, linkage, Mechanism.of(linkage.skeleton())));
+        return new Forces(postures, new Balancer(design, linkage, Mechanism.of(linkage.skeleton()), wind));
     }
 
     /** How many tilts are reached. */

@@ -8,7 +8,7 @@ import tipwright.geometry.Vec3;
 import tipwright.linkage.Linkage;
 import tipwright.linkage.Posture;
 
-/** Balances a design with any load at any tilt, between the rows of its analysis. Mutable: owned by one caller. */
+/** Solves the equilibrium for any load at any tilt, also between analysis rows. Mutable: owned by one caller. */
 public final class Probe {
     private final Linkage linkage;
     private final Balancer balancer;
@@ -20,7 +20,7 @@ public final class Probe {
      */
     public Probe(Design design) throws CannotComputeException {
         linkage = Analyser.linkage(design);
-        balancer = new Balancer(design, linkage, Mechanism.of(linkage.skeleton()));
+        balancer = new Balancer(design, linkage, Mechanism.of(linkage.skeleton()), null);
     }
 
     /**

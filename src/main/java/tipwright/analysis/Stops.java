@@ -19,10 +19,9 @@ final class Stops {
                     case CANNOT_ASSEMBLE -> "the parts cannot be put together at " + at + " of tilt";
                     case JAMMED -> "the linkage jams at " + at + " of tilt: its joints do not let it go on";
                     case DEAD_CENTRE -> "dead centre at " + at
-                            + " of tilt: the actuator points straight at the pivot, or at the point about which its"
-                            + " moving pin turns, and has no arm left; move a mount so that its line stays clear of it";
+                            + " of tilt: the actuator points straight at the pivot, or at the point about which its moving pin turns, and can no longer turn the tank; move a mount so that its line stays clear of it";
                     case BRANCH_JUMP -> "at " + at
-                            + " of tilt the linkage could only go on by snapping over to another way of standing";
+                            + " of tilt the linkage reaches a point where it can flip the wrong way";
                     case NOT_FOLLOWED -> "the linkage could not be followed past " + at
                             + " of tilt: its position did not converge within the steps that are allowed;"
                             + " move a mount so that it runs more freely there";

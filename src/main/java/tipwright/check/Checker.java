@@ -39,13 +39,18 @@ public final class Checker {
         Analysis analysis = Analyser.analyse(design);
         FutureTask<InTime> inTime =
                 started(() -> InTime.of(analysis, listener.timer().apply(analysis)));
-        FutureTask<FullOrNot> howFull = started(() -> new FullOrNot(Fullness.of(design)));
+        FutureTask<Fills> fills = started(() -> {
+            FillSweep sweep = FillSweep.of(analysis);
+            return new Fills(sweep, Fullness.of(sweep, design));
+        });
         long end = System.nanoTime() + listener.patience().toNanos();
-        if (!done(inTime, end) || !done(howFull, end)) {
+        if (!done(inTime, end) || !done(fills, end)) {
             listener.told().accept(new Early(analysis, Checks.run(analysis)));
         }
         InTime found = result(inTime, design);
-        return new Result(analysis, found.findings(), result(howFull, design).most(), found.timing());
+        Fills full = result(fills, design);
+        return converged(
+                design, () -> new Result(analysis, full.sweep().worst(found.findings()), full.most(), found.timing()));
     }
 
     /**
@@ -55,9 +60,20 @@ public final class Checker {
      */
     public static Result asFilled(Design design) throws CannotComputeException {
         Analysis analysis = Analyser.analyse(design);
-        try {
+        return converged(design, () -> {
             InTime found = InTime.of(analysis, CycleTimer.time(analysis));
-            return new Result(analysis, found.findings(), null, found.timing());
+            List<Finding> all = FillSweep.of(analysis).worst(found.findings());
+            return new Result(analysis, all, null, found.timing());
+        });
+    }
+
+    private interface Work {
+        Result done() throws CannotComputeException;
+    }
+
+    private static Result converged(Design design, Work work) throws CannotComputeException {
+        try {
+            return work.done();
         } catch (NotConvergedException e) {
             throw CannotComputeException.of(design, e);
         }
@@ -73,12 +89,12 @@ public final class Checker {
     }
 
     private record InTime(Timing timing, List<Finding> findings) {
-        static InTime of(Analysis analysis, Timing timing) {
-            return new InTime(timing, Checks.run(analysis, timing));
+        static InTime of(Analysis analysis, Timing timing) throws CannotComputeException {
+            return new InTime(timing, Conditions.inTheWind(analysis, Checks.run(analysis, timing)));
         }
     }
 
-    private record FullOrNot(@Nullable HowFull most) {}
+    private record Fills(FillSweep sweep, @Nullable HowFull most) {}
 
     /** Begins work on a thread of its own, which does not keep the program alive. */
     private static <T> FutureTask<T> started(Callable<T> work) {

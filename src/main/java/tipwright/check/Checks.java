@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import tipwright.analysis.Analysis;
 import tipwright.check.actuator.AssistCheck;
+import tipwright.check.actuator.BackDriveCheck;
 import tipwright.check.actuator.BucklingCheck;
 import tipwright.check.actuator.CycleTimeCheck;
 import tipwright.check.actuator.DutyCheck;
@@ -20,15 +21,23 @@ import tipwright.check.actuator.TransmissionCheck;
 import tipwright.check.bearing.BearingHousingCheck;
 import tipwright.check.bearing.BearingStaticCheck;
 import tipwright.check.bearing.BushCheck;
+import tipwright.check.bearing.GripCheck;
 import tipwright.check.bearing.ShaftCheck;
 import tipwright.check.clearance.ClearanceCheck;
 import tipwright.check.fault.WhatIfCheck;
 import tipwright.check.joint.BoltCheck;
 import tipwright.check.joint.CrossMemberCheck;
+import tipwright.check.joint.FatigueCheck;
 import tipwright.check.joint.LinkCheck;
 import tipwright.check.joint.LugCheck;
+import tipwright.check.joint.LugSideCheck;
 import tipwright.check.joint.PinCheck;
+import tipwright.check.joint.PlayCheck;
+import tipwright.check.joint.PryingCheck;
+import tipwright.check.joint.ShellCheck;
 import tipwright.check.joint.SlideCheck;
+import tipwright.check.joint.SwingCheck;
+import tipwright.check.joint.TubeWallCheck;
 import tipwright.check.joint.WeldCheck;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
@@ -36,11 +45,18 @@ import tipwright.check.rule.Trait;
 import tipwright.check.slurry.ChannelCheck;
 import tipwright.check.slurry.DoorCheck;
 import tipwright.check.slurry.EmptiesCheck;
+import tipwright.check.slurry.FlatWallCheck;
 import tipwright.check.slurry.LandingCheck;
+import tipwright.check.slurry.VacuumCheck;
 import tipwright.check.slurry.VentCheck;
 import tipwright.check.standing.HangCheck;
+import tipwright.check.standing.RoadCheck;
+import tipwright.check.standing.SkidCheck;
 import tipwright.check.standing.TipOverCheck;
+import tipwright.check.supply.ColdCheck;
 import tipwright.check.supply.ElectricalCheck;
+import tipwright.check.supply.GravityReturnCheck;
+import tipwright.check.supply.HandEffortCheck;
 import tipwright.check.supply.HydraulicCheck;
 import tipwright.time.Timing;
 
@@ -50,8 +66,9 @@ public final class Checks {
 
     /** All checks, in the order in which they are shown. */
     public static List<Check> all() {
-        List<Check> all = new ArrayList<>(rules());
-        all.add(24, new WhatIfCheck(rules()));
+        List<Check> rules = rules();
+        List<Check> all = new ArrayList<>(rules);
+        all.add(26, new WhatIfCheck(rules));
         return List.copyOf(all);
     }
 
@@ -77,6 +94,8 @@ public final class Checks {
                 new CycleTimeCheck(),
                 new ElectricalCheck(),
                 new HydraulicCheck(),
+                new GravityReturnCheck(),
+                new HandEffortCheck(),
                 new SlideCheck(),
                 new VentCheck(),
                 new ChannelCheck(),
@@ -90,24 +109,38 @@ public final class Checks {
                 new BoltCheck(),
                 new LugCheck(),
                 new CrossMemberCheck(),
-                new LinkCheck());
+                new LinkCheck(),
+                new ShellCheck(),
+                new FlatWallCheck(),
+                new VacuumCheck(),
+                new TubeWallCheck(),
+                new PryingCheck(),
+                new LugSideCheck(),
+                new FatigueCheck(),
+                new GripCheck(),
+                new SwingCheck(),
+                new PlayCheck(),
+                new BackDriveCheck(),
+                new RoadCheck(),
+                new SkidCheck(),
+                new ColdCheck());
     }
 
     /** The check that made a finding; empty when none did. */
     public static Optional<Check> of(Finding finding) {
-        return all().stream()
-                .filter(c -> finding.id().equals(c.id()) || finding.id().startsWith(c.id() + "/"))
-                .findFirst();
+        return all().stream().filter(c -> c.owns(finding)).findFirst();
     }
 
     /** Runs all of them. */
     static List<Finding> run(Analysis analysis, Timing timing) {
-        return all().stream().flatMap(c -> c.run(analysis, timing).stream()).toList();
+        Analysis worn = Worn.of(analysis);
+        return all().stream().flatMap(c -> c.run(worn, timing).stream()).toList();
     }
 
     /** Runs those that need no time. */
     static List<Finding> run(Analysis analysis) {
-        return all().stream().flatMap(c -> c.run(analysis).stream()).toList();
+        Analysis worn = Worn.of(analysis);
+        return all().stream().flatMap(c -> c.run(worn).stream()).toList();
     }
 
     /** Those that have a trait. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -15,8 +16,6 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.drive.TiltRange;
 import tipwright.design.tank.Slurry;
-import tipwright.geometry.Bisection;
-import tipwright.geometry.NotConvergedException;
 import tipwright.geometry.Range;
 import tipwright.geometry.Vec3;
 import tipwright.load.Contents;
@@ -24,213 +23,181 @@ import tipwright.time.CycleTimer;
 import tipwright.time.Timing;
 
 /**
- * Finds how full the tank may be: the largest fill at which every check that looks at the load passes. It goes down from full in
- * coarse steps to the first fill that passes, then bisects.
+ * Finds how full the tank may be: the largest fill up to which every fill passes every check that looks at the load; and the bands of
+ * fills that do not. Where a fill passes and the next one fails, a straight line through the utilisations tells where to look. What
+ * comes of it is held against the dump in time, which takes much longer, and looked for with it only when that fails.
  */
 final class Fullness {
-    private static final double STEP = 0.1;
-    private static final double CLOSE = 0.001;
-    private static final double DENSITY_CLOSE = 5;
-    private static final int TRIES = 8;
-    private static final double ALMOST = 0.995;
     private static final double COARSEST = Math.toRadians(2);
+    private static final double CLOSE = 0.002;
+    private static final double CLOSE_IN_TIME = 0.006;
+    private static final double CLOSE_BAND = 0.01;
+    private static final double DENSITY_CLOSE = 5;
+    private static final double DENSITY_CLOSE_IN_TIME = 15;
+    private static final List<Check> TIMED = Checks.with(Trait.DEPENDS_ON_FILL).stream()
+            .filter(c -> c.traits().contains(Trait.NEEDS_TIME) || c.traits().contains(Trait.BETTER_IN_TIME))
+            .toList();
 
-    private static final List<Check> RULES = Checks.with(Trait.DEPENDS_ON_FILL);
+    private final FillSweep sweep;
+    private final Design design;
 
-    private Fullness() {}
-
-    /** Which findings stop a fill. */
-    private interface Rules {
-        List<Finding> findings(Analysis analysis);
-
-        /** How many times coarser than usual fill and density are looked for. */
-        default int coarser() {
-            return 1;
-        }
+    private Fullness(FillSweep sweep, Design design) {
+        this.sweep = sweep;
+        this.design = design;
     }
 
-    private static final Rules AT_REST =
-            analysis -> RULES.stream().flatMap(c -> c.run(analysis).stream()).toList();
-
-    /**
-     * With the dump in time, which is ten times as slow.
-     *
-     * @param leftOut ids of findings that do not count
-     */
-    private record InTime(Set<String> leftOut) implements Rules {
-        @Override
-        public List<Finding> findings(Analysis analysis) {
-            Timing timing = CycleTimer.time(analysis);
-            if (timing.lost()) {
-                // what is not known is no pass
-                throw new NotConvergedException("how full it may be: " + timing.missing());
-            }
-            return RULES.stream()
-                    .flatMap(c -> c.run(analysis, timing).stream())
-                    .filter(f -> !leftOut.contains(f.id()))
-                    .toList();
-        }
-
-        @Override
-        public int coarser() {
-            return 5;
-        }
+    /** The answer for a design; null when not even the empty tank passes. */
+    static @Nullable HowFull of(FillSweep sweep, Design design) throws CannotComputeException {
+        return new Fullness(sweep, design).answer();
     }
 
-    /**
-     * The answer for a design; null when not even the empty tank passes. It is looked for without the dump in time; what
-     * comes of that is held against the dump in time, and looked for once more with it only when that fails.
-     */
-    static @Nullable HowFull of(Design design) throws CannotComputeException {
-        HowFull quick = of(design, AT_REST);
-        if (quick == null) {
+    private @Nullable HowFull answer() throws CannotComputeException {
+        List<FillSweep.At> all = sweep.all();
+        if (all.get(0).failure() != null) {
             return null;
         }
-        Rules inTime = new InTime(Set.of());
+        List<HowFull.Band> bands = bands(all);
+        double most = bands.isEmpty() ? 1 : bands.get(0).from();
+        String limit = bands.isEmpty() ? null : bands.get(0).limit();
+        Border dense = densest(bands.isEmpty() || bands.get(bands.size() - 1).to() < 1);
+        return inTime(most, limit, dense, bands);
+    }
+
+    /** Neighbouring grid fills that fail, with the fills between which they lie. */
+    private List<HowFull.Band> bands(List<FillSweep.At> all) throws CannotComputeException {
+        List<HowFull.Band> bands = new ArrayList<>();
+        int i = 0;
+        while (i < all.size()) {
+            Finding fails = all.get(i).failure();
+            if (fails == null) {
+                i++;
+                continue;
+            }
+            int last = i;
+            while (last + 1 < all.size() && all.get(last + 1).failure() != null) {
+                last++;
+            }
+            Finding middle = all.get((i + last) / 2).failure();
+            double from = first(all.get(i - 1), all.get(i), bands.isEmpty() ? CLOSE : CLOSE_BAND);
+            double to = last + 1 == all.size() ? 1 : first(all.get(last + 1), all.get(last), CLOSE_BAND);
+            Finding limit =
+                    bands.isEmpty() ? sweep.at(Math.min(1, from + CLOSE)).failure() : middle;
+            bands.add(new HowFull.Band(from, to, (limit == null ? fails : limit).title()));
+            i = last + 1;
+        }
+        return bands;
+    }
+
+    /** The passing end of where passing turns to failing, at every tilt. */
+    private double first(FillSweep.At good, FillSweep.At bad, double close) throws CannotComputeException {
+        Border border =
+                Border.between(good.fill(), good.findings(), bad.fill(), bad.findings(), close, share -> sweep.at(share)
+                        .findings());
+        double share = border.good();
+        double step = Math.signum(good.fill() - bad.fill()) * close;
+        while (close == CLOSE && share > 0 && sweep.finely(share).failure() != null) {
+            share = Math.max(0, share + step);
+        }
+        return share;
+    }
+
+    /** The densest slurry of a tank filled to the brim, at rest: between plain liquid and nothing but settled cake. */
+    private Border densest(boolean passesAsItIs) throws CannotComputeException {
         Slurry full = design.slurry().withFill(1);
-        double dense = quick.densityWhenFull();
-        List<Finding> filled = findings(design, full.withFill(quick.fill()), inTime);
-        if (failure(filled) == null) {
-            List<Finding> densest = Double.isNaN(dense) ? List.of() : findings(design, full.withDensity(dense), inTime);
-            if (failure(densest) == null) {
-                return quick;
-            }
-            if (quick.fill() == 1) {
-                double own = full.mixtureDensity();
-                return answer(design, 1, denser(design, inTime, filled, own, densest, dense), null);
-            }
+        double own = full.mixtureDensity();
+        double good = passesAsItIs ? own : full.liquidDensity();
+        double bad = passesAsItIs ? full.cakeDensity() : own;
+        List<Finding> low = sweep.with(full.withDensity(good));
+        if (FillSweep.failure(low) != null) {
+            return new Border(Double.NaN, List.of(), bad);
+        }
+        List<Finding> high = sweep.with(full.withDensity(bad));
+        if (FillSweep.failure(high) == null) {
+            return new Border(bad, high, bad);
+        }
+        return Border.between(good, low, bad, high, DENSITY_CLOSE, d -> sweep.with(full.withDensity(d)));
+    }
+
+    private HowFull inTime(double most, @Nullable String limit, Border dense, List<HowFull.Band> bands)
+            throws CannotComputeException {
+        Slurry full = design.slurry().withFill(1);
+        List<Finding> filled = timed(full.withFill(most));
+        Finding fails = FillSweep.failure(filled);
+        double density = dense.good();
+        if (fails == null && Double.isNaN(density)) {
+            return told(most, density, limit, bands);
         }
         // What fails with an empty tank too is not for the fill to mend.
-        Set<String> always = findings(design, full.withFill(0), inTime).stream()
+        Set<String> always = fails == null ? Set.of() : failing(timed(full.withFill(0)));
+        double fill = most;
+        String stops = limit;
+        List<Finding> counted = counted(filled, always);
+        Finding late = FillSweep.failure(counted);
+        List<HowFull.Band> told = bands;
+        if (late != null) {
+            Border border = Border.between(
+                    0, List.of(), most, counted, CLOSE_IN_TIME, s -> counted(timed(full.withFill(s)), always));
+            fill = border.good();
+            stops = late.title();
+            told = List.of(new HowFull.Band(fill, 1, stops));
+        }
+        if (!Double.isNaN(density)) {
+            density = denseInTime(full, density, most == 1 ? counted : List.of(), always);
+        }
+        return told(fill, density, stops, told);
+    }
+
+    /** The densest slurry with which the tank passes in time too, kg/m3. */
+    private double denseInTime(Slurry full, double atRest, List<Finding> asItIs, Set<String> always)
+            throws CannotComputeException {
+        List<Finding> found = counted(timed(full.withDensity(atRest)), always);
+        if (FillSweep.failure(found) == null) {
+            return atRest;
+        }
+        double own = full.mixtureDensity();
+        boolean passes = own < atRest && !asItIs.isEmpty() && FillSweep.failure(asItIs) == null;
+        double good = passes ? own : full.liquidDensity();
+        List<Finding> low = passes ? asItIs : counted(timed(full.withDensity(good)), always);
+        if (FillSweep.failure(low) != null) {
+            return Double.NaN;
+        }
+        return Border.between(
+                        good,
+                        low,
+                        atRest,
+                        found,
+                        DENSITY_CLOSE_IN_TIME,
+                        d -> counted(timed(full.withDensity(d)), always))
+                .good();
+    }
+
+    /** At steps that are no finer than needed. */
+    private List<Finding> timed(Slurry slurry) throws CannotComputeException {
+        TiltRange t = design.tilt();
+        double step = Math.max(t.step(), Math.min(COARSEST, t.to() - t.from()));
+        Design there = design.withSlurry(slurry).withTilt(new TiltRange(t.from(), t.to(), step));
+        Analysis analysis = Analyser.analyse(there);
+        return Conditions.inTheWind(analysis, timed(analysis, CycleTimer.time(analysis)));
+    }
+
+    /** What the checks that need the dump in time find. */
+    static List<Finding> timed(Analysis analysis, Timing timing) {
+        Analysis worn = Worn.of(analysis);
+        return TIMED.stream().flatMap(c -> c.run(worn, timing).stream()).toList();
+    }
+
+    private static List<Finding> counted(List<Finding> findings, Set<String> always) {
+        return findings.stream().filter(f -> !always.contains(f.id())).toList();
+    }
+
+    private static Set<String> failing(List<Finding> findings) {
+        return findings.stream()
                 .filter(f -> f.verdict() == Verdict.FAIL)
                 .map(Finding::id)
                 .collect(Collectors.toSet());
-        return of(design, new InTime(always));
     }
 
-    private static List<Finding> findings(Design design, Slurry slurry, Rules rules) throws CannotComputeException {
-        return rules.findings(Analyser.analyse(design.withSlurry(slurry)));
-    }
-
-    /**
-     * The densest slurry with which the full tank passes in time too, between one that does and one that does not, kg/m3: by
-     * straight lines through the utilisation of the check that fails, which cost few tries.
-     */
-    private static double denser(
-            Design design, Rules inTime, List<Finding> passing, double passes, List<Finding> failing, double fails)
-            throws CannotComputeException {
-        List<Finding> below = passing;
-        List<Finding> above = failing;
-        double good = passes;
-        double bad = fails;
-        Finding stops = failure(above);
-        for (int i = 0; i < TRIES && stops != null && bad - good > DENSITY_CLOSE; i++) {
-            double low = used(below, stops.id());
-            double high = Math.min(used(above, stops.id()), 2);
-            double share = high > low ? ALMOST * (1 - low) / (high - low) : 0.5;
-            double next = good + (bad - good) * Math.max(0.1, Math.min(0.9, share));
-            List<Finding> found = findings(design, design.slurry().withFill(1).withDensity(next), inTime);
-            Finding failure = failure(found);
-            if (failure == null) {
-                good = next;
-                below = found;
-                if (used(found, stops.id()) > ALMOST * ALMOST) {
-                    break;
-                }
-            } else {
-                bad = next;
-                above = found;
-                stops = failure;
-            }
-        }
-        return good;
-    }
-
-    private static double used(List<Finding> findings, String id) {
-        return findings.stream()
-                .filter(f -> f.id().equals(id) && !Double.isNaN(f.utilisation()))
-                .mapToDouble(Finding::utilisation)
-                .findFirst()
-                .orElse(0.5);
-    }
-
-    private static @Nullable HowFull of(Design design, Rules rules) throws CannotComputeException {
-        Design quick = coarse(design);
-        String limit = firstFailure(quick, 1, rules);
-        double density = densityWhenFull(quick, limit == null, rules);
-        if (limit == null) {
-            return answer(design, 1, density, null);
-        }
-        String[] stops = {limit};
-        Bisection.Question<CannotComputeException> passes = fill -> {
-            String failure = firstFailure(quick, fill, rules);
-            stops[0] = failure == null ? stops[0] : failure;
-            return failure == null;
-        };
-        double bad = 1;
-        double good = Math.max(0, bad - STEP);
-        while (!passes.good(good)) {
-            bad = good;
-            if (good <= 0) {
-                return null;
-            }
-            good = Math.max(0, good - STEP);
-        }
-        double close = rules.coarser() * CLOSE;
-        good = Bisection.between(good, bad, close, "the fullest the tank may be, as a share", passes)
-                .good();
-        while (good > 0 && firstFailure(design, good, rules) != null) {
-            good = Math.max(0, good - close);
-        }
-        return answer(design, good, density, stops[0]);
-    }
-
-    private static Design coarse(Design design) {
-        TiltRange t = design.tilt();
-        return design.withTilt(
-                new TiltRange(t.from(), t.to(), Math.max(t.step(), Math.min(COARSEST, t.to() - t.from()))));
-    }
-
-    private static @Nullable String firstFailure(Design design, double fill, Rules rules)
-            throws CannotComputeException {
-        Finding failure = failure(findings(design, design.slurry().withFill(fill), rules));
-        return failure == null ? null : failure.title();
-    }
-
-    private static @Nullable Finding failure(List<Finding> findings) {
-        return findings.stream()
-                .filter(f -> f.verdict() == Verdict.FAIL)
-                .findFirst()
-                .orElse(null);
-    }
-
-    /** Between plain liquid and nothing but settled cake. */
-    private static double densityWhenFull(Design design, boolean passesAsItIs, Rules rules)
-            throws CannotComputeException {
-        Slurry full = design.slurry().withFill(1);
-        double good = passesAsItIs ? full.mixtureDensity() : full.liquidDensity();
-        double bad = passesAsItIs ? full.cakeDensity() : full.mixtureDensity();
-        if (!passesAsItIs && fails(design, full.withDensity(good), rules)) {
-            return Double.NaN;
-        }
-        if (passesAsItIs && !fails(design, full.withDensity(bad), rules)) {
-            return bad;
-        }
-        String what = "the densest slurry of a full tank, kg/m3";
-        return Bisection.between(
-                        good,
-                        bad,
-                        rules.coarser() * DENSITY_CLOSE,
-                        what,
-                        density -> !fails(design, full.withDensity(density), rules))
-                .good();
-    }
-
-    private static boolean fails(Design design, Slurry slurry, Rules rules) throws CannotComputeException {
-        return failure(findings(design, slurry, rules)) != null;
-    }
-
-    private static HowFull answer(Design design, double fill, double density, @Nullable String limit) {
+    private HowFull told(double fill, double density, @Nullable String limit, List<HowFull.Band> bands) {
         Design filled = design.withSlurry(design.slurry().withFill(fill));
         Contents contents = new Contents(filled);
         double volume = contents.slurryVolume();
@@ -238,6 +205,6 @@ final class Fullness {
         Range extent = contents.solid().extent(up);
         double level =
                 contents.liquid(contents.start(), volume, Double.NaN).plane().level() - extent.low();
-        return new HowFull(fill, volume, volume * design.slurry().mixtureDensity(), level, density, limit);
+        return new HowFull(fill, volume, volume * design.slurry().mixtureDensity(), level, density, limit, bands);
     }
 }

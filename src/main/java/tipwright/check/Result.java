@@ -15,8 +15,14 @@ import tipwright.time.Timing;
  * @param findings of all checks
  * @param howFull null when nothing passes even when empty, or when it was not asked for
  * @param timing the dump in time
+ * @param parts both halves of the verdict
  */
-public record Result(Analysis analysis, List<Finding> findings, @Nullable HowFull howFull, Timing timing) {
+public record Result(Analysis analysis, List<Finding> findings, @Nullable HowFull howFull, Timing timing, Parts parts) {
+    /** With the halves that follow from the findings. */
+    public Result(Analysis analysis, List<Finding> findings, @Nullable HowFull howFull, Timing timing) {
+        this(analysis, findings, howFull, timing, Parts.of(analysis, findings));
+    }
+
     /** Copies the list. */
     public Result {
         findings = List.copyOf(findings);

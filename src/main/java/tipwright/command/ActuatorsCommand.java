@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -19,10 +18,10 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.ListedActuator;
-import tipwright.design.file.PartsFile;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
 import tipwright.placement.PartsBox;
+import tipwright.report.JsonMounts;
 import tipwright.report.PartsBoxText;
 import tipwright.report.Style;
 
@@ -30,7 +29,7 @@ import tipwright.report.Style;
 @Command(
         name = "actuators",
         description = {
-            "Tries every actuator of the parts files in a design, with the pins where they are: which of them will do?",
+            "Tries every actuator in the parts files on your design, pins unmoved, and lists which pass.",
             "Parts files: those that the design names and those given with --parts, then the one that comes with the program."
         },
         footer = {"  tipwright actuators my-tank.yaml", "  tipwright actuators my-tank.yaml --parts my-parts.yaml"})
@@ -47,6 +46,9 @@ final class ActuatorsCommand implements Callable<Integer> {
     @Option(names = "--parts", paramLabel = "FILE", description = "A parts file to take from too; may be repeated.")
     private List<Path> files = new ArrayList<>();
 
+    @Option(names = "--json", description = "Print it as JSON.")
+    private boolean json;
+
     @Mixin
     private Shown shown = new Shown();
 
@@ -59,43 +61,29 @@ final class ActuatorsCommand implements Callable<Integer> {
             return Exit.NOT_UNDERSTOOD;
         }
         Design design = ((Reading.Good) source.reading()).design();
-        List<Path> all = new ArrayList<>(files);
-        Path folder = folder(asked.design());
-        design.parts().forEach(name -> all.add(folder == null ? Path.of(name) : folder.resolve(name)));
-        Map<String, Actuator> box = new LinkedHashMap<>();
-        List<Problem> problems = new ArrayList<>();
-        for (Path file : all) {
-            PartsFile.Contents contents = PartsFile.read(file);
-            problems.addAll(contents.problems());
-            put(box, contents);
-        }
-        put(box, PartsFile.shipped());
-        if (!problems.isEmpty()) {
-            problems.stream().map(Problem::text).distinct().forEach(err::println);
+        Boxes boxes = Boxes.of(source, design, files);
+        if (!boxes.problems().isEmpty()) {
+            boxes.problems().stream().map(Problem::text).distinct().forEach(err::println);
             return Exit.NOT_UNDERSTOOD;
         }
+        Map<String, Actuator> box = boxes.actuators();
         List<ListedActuator> suiting = new ArrayList<>();
+        Map<String, String> leftOut = new LinkedHashMap<>();
         box.forEach((name, part) -> {
-            if (PartsBox.suits(design, part)) {
+            String why = PartsBox.misfit(design, part);
+            if (why.isEmpty()) {
                 suiting.add(new ListedActuator(name, part));
+            } else {
+                leftOut.put(name, why);
             }
         });
         List<PartsBox.Tried> tried = PartsBox.tried(design, suiting);
-        Style style = new Style(parent.terminal().colour(), shown.units(source.reading()));
-        spec.commandLine().getOut().print(PartsBoxText.of(design, tried, box.size() - suiting.size(), style));
-        return tried.stream().anyMatch(t -> t.verdict() != Verdict.FAIL) ? Exit.FINE : Exit.FAILS;
-    }
-
-    /** Where the design's own parts files lie; null for a design that comes with the program. */
-    private static @Nullable Path folder(@Nullable String design) {
-        return design == null ? null : Path.of(design).toAbsolutePath().getParent();
-    }
-
-    private static void put(Map<String, Actuator> box, PartsFile.Contents contents) {
-        for (PartsFile.Part part : contents.parts()) {
-            if (part.part() instanceof Actuator actuator) {
-                box.putIfAbsent(part.name(), actuator);
-            }
+        if (json) {
+            spec.commandLine().getOut().print(JsonMounts.actuators(design, tried, leftOut));
+        } else {
+            Style style = new Style(parent.terminal().colour(), shown.units(source.reading()));
+            spec.commandLine().getOut().print(PartsBoxText.of(design, tried, leftOut, style));
         }
+        return tried.stream().anyMatch(t -> t.verdict() != Verdict.FAIL) ? Exit.FINE : Exit.FAILS;
     }
 }

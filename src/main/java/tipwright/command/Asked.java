@@ -4,12 +4,12 @@ package tipwright.command;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Parameters;
 
-/** The design that a command is about. */
+/** The DESIGN argument shared by commands. */
 final class Asked {
     @Parameters(
             arity = "0..1",
             paramLabel = "DESIGN",
-            description = "The design file, or the name of a design that comes with the program. Left out: '"
+            description = "The design file, or the name of a design that comes with the program. Default: '"
                     + DesignSource.DEMO + "'.")
     private @Nullable String design;
 

@@ -38,16 +38,18 @@ final class CheckCommand implements Callable<Integer> {
     @Mixin
     private Shown shown = new Shown();
 
-    @Option(
-            names = "--out",
-            paramLabel = "FILE",
-            description = "Write to this file, whole or not at all, in place of the screen.")
+    @Option(names = "--out", paramLabel = "FILE", description = "Write to this file instead of the screen.")
     private @Nullable Path file;
 
     /** At most one of these. */
     static final class Form {
         @Option(names = "--json", description = "Print everything as JSON.")
         private boolean json;
+
+        @Option(
+                names = "--full",
+                description = "Print the whole report: every check, force and tilt, and what was assumed.")
+        private boolean full;
 
         @Option(names = "--csv", description = "Print one line for each load case and tilt.")
         private boolean csv;
@@ -57,7 +59,9 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() throws FailedException {
         CheckRun run =
                 new CheckRun(spec.commandLine().getOut(), spec.commandLine().getErr(), parent.terminal());
-        CheckRun.Form wanted = form.json ? CheckRun.Form.JSON : form.csv ? CheckRun.Form.CSV : CheckRun.Form.TEXT;
+        CheckRun.Form wanted = form.json
+                ? CheckRun.Form.JSON
+                : form.csv ? CheckRun.Form.CSV : form.full ? CheckRun.Form.FULL : CheckRun.Form.TEXT;
         return run.run(DesignSource.find(asked.design()), wanted, shown, file);
     }
 }

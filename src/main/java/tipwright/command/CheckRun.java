@@ -19,10 +19,13 @@ import tipwright.check.Result;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
 import tipwright.doubt.Doubter;
+import tipwright.remedy.FixSearch;
+import tipwright.remedy.TriedFixes;
 import tipwright.report.Checked;
 import tipwright.report.CsvReport;
 import tipwright.report.EarlyText;
 import tipwright.report.JsonReport;
+import tipwright.report.ShortReport;
 import tipwright.report.Style;
 import tipwright.report.TextReport;
 
@@ -60,6 +63,7 @@ final class CheckRun {
     /** How the answer is written. */
     enum Form {
         TEXT,
+        FULL,
         JSON,
         CSV
     }
@@ -71,7 +75,7 @@ final class CheckRun {
      */
     int run(DesignSource source, Form form, Shown shown, @Nullable Path file) throws FailedException {
         if (source.inPlaceOfFile()) {
-            err.println("tipwright: no file is called '" + source.name() + "' here; this is the shipped design");
+            err.println("tipwright: no file '" + source.name() + "' in this folder; this is the example of that name");
         }
         if (source.reading() instanceof Reading.Bad bad) {
             return problems(bad.problems());
@@ -80,7 +84,7 @@ final class CheckRun {
         List<String> remarks = good.warnings().stream().map(Problem::text).toList();
         boolean colour = file == null && terminal.colour();
         Style style = new Style(colour, shown.units(good));
-        boolean watched = file == null && form == Form.TEXT && terminal.interactive();
+        boolean watched = file == null && (form == Form.TEXT || form == Form.FULL) && terminal.interactive();
         Outputs outputs = Outputs.sparing(source);
         if (file != null) {
             outputs.spare(file);
@@ -98,7 +102,16 @@ final class CheckRun {
             return Exit.CANNOT_COMPUTE;
         }
         Checked checked = new Checked(
-                result, good.assumptions(), remarks, form == Form.CSV ? null : Doubter.ask(good, result.findings()));
+                result,
+                good.assumptions(),
+                remarks,
+                form == Form.CSV
+                        ? TriedFixes.NONE
+                        : FixSearch.of(
+                                result,
+                                Boxes.of(source, good.design(), List.of()).shop(style.units()),
+                                false),
+                form == Form.CSV ? null : Doubter.ask(good, result.findings()));
         if (file == null) {
             print(checked, form, style);
         } else {
@@ -135,7 +148,8 @@ final class CheckRun {
 
     private static void write(Checked checked, Form form, Style style, Writer writer) throws IOException {
         switch (form) {
-            case TEXT -> writer.write(TextReport.of(checked, style));
+            case TEXT -> writer.write(ShortReport.of(checked, style));
+            case FULL -> writer.write(TextReport.of(checked, style));
             case JSON -> JsonReport.write(checked, writer);
             case CSV -> writer.write(CsvReport.of(checked.result().analysis()));
         }

@@ -114,7 +114,7 @@ final class CommandRun {
         StackTraceElement[] trace = e.getStackTrace();
         String where = trace.length == 0 ? "" : " at " + trace[0].getClassName() + ":" + trace[0].getLineNumber();
         String what = e.getMessage() == null ? "" : " (" + e.getMessage() + ")";
-        return "a fault of the program, not of your design: " + e.getClass().getSimpleName() + what + where
-                + "; please report this line together with the design file";
+        return "this is a bug in Tipwright; your design is fine: "
+                + e.getClass().getSimpleName() + what + where + "; please send this line and your design file";
     }
 }

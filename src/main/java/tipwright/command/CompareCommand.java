@@ -47,16 +47,13 @@ final class CompareCommand implements Callable<Integer> {
             description = "Design files, or names of designs that come with the program.")
     private List<String> designs = List.of();
 
-    @Option(
-            names = "--out",
-            paramLabel = "FILE",
-            description = "Document to write, whole or not at all; its name ends in .pdf or .html.")
+    @Option(names = "--out", paramLabel = "FILE", description = "Document to write; its name ends in .pdf or .html.")
     private @Nullable Path file;
 
     @Mixin
     private Shown shown = new Shown();
 
-    @Option(names = "--paper", paramLabel = "SIZE", description = "Sheet: a4 or letter. Left out: by the units.")
+    @Option(names = "--paper", paramLabel = "SIZE", description = "Sheet: a4 or letter. Default: by the units.")
     private Paper.@Nullable Size size;
 
     @Override

@@ -61,7 +61,7 @@ record DesignSource(String name, boolean inPlaceOfFile, Reading reading) {
         String near = Spelling.nearest(bare, names);
         return near == null
                 ? "designs that come with the program: " + String.join(", ", names)
-                : "did you mean the shipped design '" + near + "'?";
+                : "did you mean the example '" + near + "'?";
     }
 
     private static DesignSource bad(String name, String message) {

@@ -54,7 +54,9 @@ record Drawn(@Nullable DesignName name, @Nullable Design design, Reading reading
         }
         if (!names.contains(asked)) {
             throw new ParameterException(
-                    line, "--case: '" + asked + "' is no load case of this design; it has " + String.join(", ", names));
+                    line,
+                    "--case: '" + asked + "' is not a load case of this design; choose from: "
+                            + String.join(", ", names));
         }
         return asked;
     }

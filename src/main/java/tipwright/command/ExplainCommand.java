@@ -3,41 +3,65 @@ package tipwright.command;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tipwright.check.Checks;
+import tipwright.check.NotKnown;
 import tipwright.check.rule.Check;
 import tipwright.quantity.Spelling;
 import tipwright.report.Prose;
+import tipwright.report.Term;
 
 /** Tells what a check does. */
 @Command(
         name = "explain",
         description =
-                "Tells the rule of a check, its formula and where it comes from; without a name it lists all checks.",
-        footer = {"  tipwright explain", "  tipwright explain bearing-static"})
+                "Explains a check (what it tests, the formula, the source) or a word that the program prints; 'limits' tells"
+                        + " what no check knows.",
+        footer = {
+            "  tipwright explain",
+            "  tipwright explain bearing-static",
+            "  tipwright explain lever arm",
+            "  tipwright explain limits"
+        })
 final class ExplainCommand implements Callable<Integer> {
+    private static final String LIMITS = "limits";
+
     @Spec
     private CommandSpec spec;
 
     @Parameters(
-            arity = "0..1",
-            paramLabel = "CHECK",
-            description = "Name of the check, as in the list and in the JSON.")
-    private @Nullable String asked;
+            arity = "0..*",
+            paramLabel = "WORD",
+            description =
+                    "A check or any word that the program prints, such as push or stuck cake. Without it: lists them all.")
+    private List<String> asked = List.of();
 
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        String name = asked;
-        if (name == null) {
+        String name = String.join(" ", asked);
+        if (name.isEmpty()) {
             for (Check check : Checks.all()) {
                 out.println(padded(check.id()) + check.title());
             }
+            out.println(padded(LIMITS) + "What no check knows");
+            out.println();
+            Prose.wrap(
+                            "Words: ",
+                            String.join(
+                                    "; ", Term.all().stream().map(Term::word).toList()))
+                    .forEach(out::println);
+            return Exit.FINE;
+        }
+        if (name.equals(LIMITS)) {
+            out.println("What no check knows; look at it yourself, or have it looked at");
+            NotKnown.all().forEach(l -> Prose.wrap("  * ", l).forEach(out::println));
             return Exit.FINE;
         }
         // In results the part of the machine follows after a slash: 'bearing-static/1'.
@@ -48,17 +72,33 @@ final class ExplainCommand implements Callable<Integer> {
                 return Exit.FINE;
             }
         }
-        List<String> ids = Checks.all().stream().map(Check::id).toList();
-        String near = Spelling.nearest(id, ids);
+        Optional<Term> term = Term.find(name);
+        if (term.isPresent()) {
+            explain(term.get(), out);
+            return Exit.FINE;
+        }
+        List<String> ids = Stream.concat(
+                        Checks.all().stream().map(Check::id),
+                        Term.all().stream().map(Term::word))
+                .toList();
+        String near = Spelling.nearest(name, ids);
         spec.commandLine()
                 .getErr()
-                .println("tipwright: there is no check '" + name + "'; "
-                        + (near == null ? "they are: " + String.join(", ", ids) : "did you mean '" + near + "'?"));
+                .println("tipwright: no check and no word '" + name + "' here; "
+                        + (near == null ? "'tipwright explain' lists them all" : "did you mean '" + near + "'?"));
         return Exit.NOT_UNDERSTOOD;
     }
 
     private static String padded(String id) {
         return id + " ".repeat(Math.max(1, 20 - id.length()));
+    }
+
+    private static void explain(Term term, PrintWriter out) {
+        out.println(term.word());
+        Prose.wrap("  ", term.meaning()).forEach(out::println);
+        if (!term.also().isEmpty()) {
+            Prose.wrap("  Also    ", String.join(", ", term.also())).forEach(out::println);
+        }
     }
 
     private static void explain(Check check, PrintWriter out) {

@@ -16,9 +16,10 @@ import tipwright.document.Origin;
 import tipwright.document.Stills;
 import tipwright.doubt.Doubter;
 import tipwright.quantity.UnitSystem;
+import tipwright.remedy.FixSearch;
 import tipwright.report.Checked;
 
-/** Gets together what a document is made from; tells what is wrong with a design. */
+/** Collects the inputs of a document and reports problems in the design. */
 final class Filing {
     private final CommandLine line;
     private final Map<String, String> environment;
@@ -47,7 +48,13 @@ final class Filing {
         try {
             List<String> remarks = good.warnings().stream().map(Problem::text).toList();
             Result result = Checker.check(good.design());
-            Checked checked = new Checked(result, good.assumptions(), remarks, Doubter.ask(good, result.findings()));
+            Checked checked = new Checked(
+                    result,
+                    good.assumptions(),
+                    remarks,
+                    FixSearch.of(
+                            result, Boxes.of(source, good.design(), List.of()).shop(good.units()), false),
+                    Doubter.ask(good, result.findings()));
             return new Filed(checked, origin, Exit.FINE);
         } catch (CannotComputeException e) {
             line.getErr().println(source.name() + ": " + e.getMessage());

@@ -60,7 +60,7 @@ final class FramesCommand implements Callable<Integer> {
             names = "--at",
             split = ",",
             paramLabel = "TILT",
-            description = "Tilts to draw, with their unit. Left out: five over the range.")
+            description = "Tilts to draw, such as 0deg,30deg. Default: five, evenly spaced.")
     private List<String> at = List.of();
 
     @Option(
@@ -86,7 +86,7 @@ final class FramesCommand implements Callable<Integer> {
     @Option(names = "--gif", description = "Also an animated picture, dump.gif.")
     private boolean gif;
 
-    @Option(names = "--light", description = "On a light ground, for paper.")
+    @Option(names = "--light", description = "Light background, for printing.")
     private boolean light;
 
     @Mixin

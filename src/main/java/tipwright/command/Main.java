@@ -2,7 +2,9 @@
 package tipwright.command;
 
 import java.io.FileDescriptor;
+import java.io.InputStreamReader;
 import java.io.PrintWriter;
+import java.nio.charset.Charset;
 import java.util.List;
 
 /** Entry point of the program. */
@@ -15,7 +17,8 @@ public final class Main {
         System.setProperty("java.awt.headless", "true");
         PrintWriter out = Outlet.writer(FileDescriptor.out);
         PrintWriter err = Outlet.writer(FileDescriptor.err);
-        Terminal terminal = new Terminal(interactive(), System.getenv());
+        Terminal terminal = new Terminal(
+                interactive(), System.getenv(), new InputStreamReader(System.in, Charset.defaultCharset()));
         String fault = Locality.here().fault(List.of(args));
         int code = Exit.NOT_UNDERSTOOD;
         if (fault == null) {
@@ -44,7 +47,7 @@ public final class Main {
 
     /** Whether a command goes on for as long as a person likes, or tells by itself how far it is. */
     private static boolean lasts(String[] args) {
-        return args.length > 0 && (args[0].equals("view") || args[0].equals("place"));
+        return args.length > 0 && (args[0].equals("view") || args[0].equals("place") || args[0].equals("new"));
     }
 
     /** Whether a person sees the error output; where no launcher tells, it is taken to go where the output goes. */

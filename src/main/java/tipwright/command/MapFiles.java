@@ -10,6 +10,8 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analyser;
+import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
 import tipwright.drawing.Drawing;
@@ -59,11 +61,13 @@ final class MapFiles {
     static void write(Design design, Path file, UnitSystem units, Outputs outputs, PrintWriter out)
             throws CannotComputeException, FailedException {
         String end = end(file);
+        Analysis analysis = Analyser.analyse(design);
         boolean straight = design.drive().direct();
         for (Map.Entry<Pin, Path> target : targets(design, file).entrySet()) {
             Pin pin = target.getKey();
             Path to = target.getValue();
-            Drawing drawing = MapPicture.of(PlacementMap.of(design, pin, straight ? CELLS : FEW_CELLS), units);
+            Drawing drawing =
+                    MapPicture.of(PlacementMap.of(design, pin, straight ? CELLS : FEW_CELLS), analysis, units);
             outputs.write(to, stream -> write(drawing, end, stream));
             out.println("map: written to " + to);
         }

@@ -37,7 +37,10 @@ final class MirrorCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DESIGN", description = "The design file to turn.")
     private Path file = Path.of("");
 
-    @Option(names = "--out", paramLabel = "FILE", description = "Where to; left out: it is printed.")
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "File to create. Without it the text goes to the screen.")
     private @Nullable Path out;
 
     @Option(
@@ -70,7 +73,7 @@ final class MirrorCommand implements Callable<Integer> {
         Outputs outputs = new Outputs(new Inputs(List.of(file)));
         outputs.spare(to);
         if (!force && Files.exists(to, LinkOption.NOFOLLOW_LINKS)) {
-            err.println("tipwright: " + to + " is there already; choose another name, or --force to write over it");
+            err.println("tipwright: " + to + " already exists. Choose another name, or add --force to overwrite it.");
             return Exit.CANNOT_COMPUTE;
         }
         outputs.write(to, stream -> stream.write(turned.getBytes(StandardCharsets.UTF_8)));

@@ -3,6 +3,7 @@ package tipwright.command;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -15,6 +16,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import tipwright.design.file.Beside;
 import tipwright.design.file.DesignFile;
@@ -26,17 +28,24 @@ import tipwright.report.Inputs;
 /** Writes a design to start from. */
 @Command(
         name = "new",
-        description = "Writes a design to start from: every line says what it is; it passes as it stands.",
+        description = "Creates a design file to start from. It passes every check it can; comments explain each part.",
         footer = {
             "  tipwright new my-tank.yaml",
+            "  tipwright new my-tank.yaml --ask                 asks question by question, and checks it",
             "  tipwright new my-tank.yaml --like crank-cart     from a design that comes with the program",
             "  tipwright new                                    prints it"
         })
 final class NewCommand implements Callable<Integer> {
+    @ParentCommand
+    private Tipwright parent;
+
     @Spec
     private CommandSpec spec;
 
-    @Parameters(arity = "0..1", paramLabel = "FILE", description = "Where to; left out: it is printed.")
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "FILE",
+            description = "File to create. Without it the text goes to the screen.")
     private @Nullable Path file;
 
     @Option(
@@ -47,11 +56,20 @@ final class NewCommand implements Callable<Integer> {
                             + " written beside it.")
     private @Nullable String like;
 
+    @Option(
+            names = "--ask",
+            description =
+                    "Ask for the machine question by question; 'back' goes back, 'quit' keeps the answers for another day.")
+    private boolean ask;
+
     @Option(names = "--force", description = "Write over a file that is there already.")
     private boolean force;
 
     @Override
     public Integer call() throws FailedException {
+        if (ask) {
+            return asked();
+        }
         byte[] starter = like == null ? starter() : shipped(like);
         Path to = file;
         if (to == null) {
@@ -61,11 +79,7 @@ final class NewCommand implements Callable<Integer> {
         String mesh = mesh();
         Path beside = mesh == null ? null : to.resolveSibling(mesh);
         for (Path wanted : beside == null ? List.of(to) : List.of(to, beside)) {
-            if (!force && Files.exists(wanted, LinkOption.NOFOLLOW_LINKS)) {
-                spec.commandLine()
-                        .getErr()
-                        .println("tipwright: " + wanted
-                                + " is there already; choose another name, or --force to write over it");
+            if (isTaken(wanted)) {
                 return Exit.CANNOT_COMPUTE;
             }
         }
@@ -80,6 +94,32 @@ final class NewCommand implements Callable<Integer> {
         }
         spec.commandLine().getOut().println("Written: " + to + ". Next: tipwright check " + to);
         return Exit.FINE;
+    }
+
+    private int asked() throws FailedException {
+        Path to = file;
+        if (to == null || like != null) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    to == null
+                            ? "--ask needs the name of a file, such as my-tank.yaml"
+                            : "--ask and --like do not go together");
+        }
+        PrintWriter out = spec.commandLine().getOut();
+        return isTaken(to)
+                ? Exit.CANNOT_COMPUTE
+                : new Interviewer(out, spec.commandLine().getErr(), parent.terminal(), to).run();
+    }
+
+    private boolean isTaken(Path wanted) {
+        boolean taken = !force && Files.exists(wanted, LinkOption.NOFOLLOW_LINKS);
+        if (taken) {
+            spec.commandLine()
+                    .getErr()
+                    .println("tipwright: " + wanted
+                            + " already exists. Choose another name, or add --force to overwrite it.");
+        }
+        return taken;
     }
 
     private byte[] shipped(String name) {

@@ -10,7 +10,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 
-/** An output of the process; when its reader has had enough ('| head'), the rest is dropped without a word. */
+/** An output of the process; when its reader has closed the pipe ('| head'), the rest is dropped without a word. */
 final class Outlet extends OutputStream {
     private final FileOutputStream to;
     private boolean closedByReader;

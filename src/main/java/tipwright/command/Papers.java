@@ -17,8 +17,7 @@ final class Papers {
         String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
         boolean pdf = name.endsWith(".pdf");
         if (!pdf && !name.endsWith(".html") && !name.endsWith(".htm")) {
-            throw new ParameterException(
-                    line, "--out: '" + file + "' ends in neither .pdf nor .html; give it the ending of what you want");
+            throw new ParameterException(line, "--out: '" + file + "' the name must end in .pdf or .html");
         }
         Paper.Size usual = units == UnitSystem.US ? Paper.Size.LETTER : Paper.Size.A4;
         return new Paper(pdf ? Paper.Medium.PDF : Paper.Medium.HTML, size == null ? usual : size, units);

@@ -22,6 +22,7 @@ import tipwright.placement.Placement;
 import tipwright.placement.Placer;
 import tipwright.placement.Progress;
 import tipwright.quantity.UnitSystem;
+import tipwright.report.JsonMounts;
 import tipwright.report.PlacementText;
 import tipwright.report.Prose;
 import tipwright.report.Style;
@@ -54,8 +55,8 @@ final class PlaceCommand implements Callable<Integer> {
     @Option(
             names = "--candidates",
             paramLabel = "NUMBER",
-            description = "About how many places of the pins are looked at."
-                    + " Left out: 2000000 of a straight drive, 20000 of another mechanism.")
+            description = "How many pin positions to try, roughly. Default: 2000000 for a straight drive,"
+                    + " 20000 for other linkages.")
     private @Nullable Long candidates;
 
     @Option(names = "--seed", paramLabel = "NUMBER", description = "Seed of the refinement: ${DEFAULT-VALUE}.")
@@ -64,7 +65,7 @@ final class PlaceCommand implements Callable<Integer> {
     @Option(
             names = "--threads",
             paramLabel = "NUMBER",
-            description = "How many threads search; the answer is the same with any. Left out: one a processor.")
+            description = "Number of processor cores to use. Default: all. The result does not depend on it.")
     private int threads = Runtime.getRuntime().availableProcessors();
 
     @Option(
@@ -73,6 +74,9 @@ final class PlaceCommand implements Callable<Integer> {
             description = "Draw the frame pin's zone around the first answer to this file, .svg or .png;"
                     + " of a straight drive the tank pin's zone goes beside it as ...-tank.")
     private @Nullable Path map;
+
+    @Option(names = "--json", description = "Print it as JSON.")
+    private boolean json;
 
     @Mixin
     private Shown shown = new Shown();
@@ -129,7 +133,7 @@ final class PlaceCommand implements Callable<Integer> {
         Placement found = new Placer(threads, seed, candidates, stop::get, line::show).place(what);
         line.clear();
         Style style = new Style(parent.terminal().colour(), units);
-        spec.commandLine().getOut().print(PlacementText.of(what, found, style));
+        spec.commandLine().getOut().print(json ? JsonMounts.place(what, found) : PlacementText.of(what, found, style));
         if (map != null) {
             Design best =
                     found.answers().isEmpty() ? what : found.answers().get(0).design();

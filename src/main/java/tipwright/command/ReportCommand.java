@@ -22,7 +22,7 @@ import tipwright.quantity.UnitSystem;
 @Command(
         name = "report",
         description = {
-            "Writes all about a design as one document for the shop, the boss and the engineer: a PDF to print, or a page for"
+            "Writes one document with everything about a design, for the shop, the customer and the engineer: a PDF to print, or a page for"
                     + " a browser, by the ending of the file's name."
         },
         footer = {
@@ -44,13 +44,13 @@ final class ReportCommand implements Callable<Integer> {
             names = "--out",
             required = true,
             paramLabel = "FILE",
-            description = "File to write, whole or not at all; its name ends in .pdf or .html.")
+            description = "File to write; its name ends in .pdf or .html.")
     private @Nullable Path file;
 
     @Mixin
     private Shown shown = new Shown();
 
-    @Option(names = "--paper", paramLabel = "SIZE", description = "Sheet: a4 or letter. Left out: by the units.")
+    @Option(names = "--paper", paramLabel = "SIZE", description = "Sheet: a4 or letter. Default: by the units.")
     private Paper.@Nullable Size size;
 
     @Option(names = "--no-stills", description = "Without pictures in three dimensions, which is quicker.")
@@ -66,7 +66,7 @@ final class ReportCommand implements Callable<Integer> {
         outputs.spare(to);
         Filing filing = new Filing(spec.commandLine(), parent.terminal().environment());
         CompletableFuture<Stills> shots = noStills
-                ? CompletableFuture.completedFuture(Stills.none("No pictures: they were not asked for."))
+                ? CompletableFuture.completedFuture(Stills.none("No pictures in this copy."))
                 : filing.stills(source, units);
         Filing.Filed filed = filing.read(source);
         Stills stills = shots.join();

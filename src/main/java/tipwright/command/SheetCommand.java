@@ -27,11 +27,11 @@ import tipwright.sheet.Paper;
 import tipwright.sheet.SideView;
 import tipwright.sheet.WeldSheet;
 
-/** Writes the sheet to weld from. */
+/** Writes the weld sheet. */
 @Command(
         name = "sheet",
         description = {
-            "Writes the sheet to weld from.",
+            "Writes the weld sheet.",
             "PDF: places, distances to check by tape, holes, stops, the side view, and a template at true size over as many"
                     + " pages as it takes. SVG: the side view. DXF: the side view at true size in mm, layers by part."
         },
@@ -60,7 +60,7 @@ final class SheetCommand implements Callable<Integer> {
     @Option(
             names = "--paper",
             paramLabel = "SIZE",
-            description = "Paper of the PDF: a4 or letter. Left out: by the units.")
+            description = "Paper of the PDF: a4 or letter. Default: by the units.")
     private @Nullable Paper paper;
 
     @Override
@@ -95,7 +95,7 @@ final class SheetCommand implements Callable<Integer> {
         if (end.equals(".pdf")) {
             Paper usual = units == UnitSystem.US ? Paper.LETTER : Paper.A4;
             var pages = WeldSheet.pages(what, units, paper == null ? usual : paper);
-            outputs.write(file, stream -> Pdf.write(what.name() + ": sheet to weld from", pages, stream));
+            outputs.write(file, stream -> Pdf.write(what.name() + ": weld sheet", pages, stream));
             return;
         }
         Analysis rounded = Analyser.analyse(WeldSheet.rounded(what, units));

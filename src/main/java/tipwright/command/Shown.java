@@ -11,8 +11,7 @@ final class Shown {
     @Option(
             names = "--units",
             paramLabel = "SYSTEM",
-            description =
-                    "Units of what is shown: metric or us. Left out: those that most lengths of the design are in.")
+            description = "Show results in metric or us units. Default: the units most lengths in the file use.")
     private @Nullable UnitSystem units;
 
     /** The units asked for, or else those of the design. */

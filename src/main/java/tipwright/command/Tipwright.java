@@ -21,22 +21,22 @@ import picocli.CommandLine.Spec;
         commandListHeading = "%nCommands:%n",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
-            "0:every check that could be made passes, some may be close; or the command did its work",
+            "0:all checks pass (some may be close), or the command is done",
             "1:a check fails",
-            "2:the command line or a file was not understood",
+            "2:a mistake in the command or in a file (the message says where)",
             "3:the design cannot be computed, or a file cannot be written"
         },
         footerHeading = "%nExamples:%n",
         description = {
-            "Tells whether a tilting slurry tank will tip before the first weld: actuator force and stroke, the load of each"
-                    + " pivot bearing, every rating, over the whole tilt range.",
-            "Without a command it checks the shipped design '" + DesignSource.DEMO + "'."
+            "Checks a tilting slurry tank before you weld it: does the actuator lift it, how far, what do the bearings"
+                    + " carry?",
+            "Without a command it checks the example '" + DesignSource.DEMO + "'."
         },
         footer = {
-            "  tipwright                              checks the demo",
-            "  tipwright new my-tank.yaml             writes a design to start from",
+            "  tipwright                              checks the example design",
+            "  tipwright new my-tank.yaml             creates a design file to start from",
             "  tipwright check my-tank.yaml           checks it",
-            "  tipwright explain bearing-static       tells a rule, its formula and where it comes from"
+            "  tipwright explain bearing-static       explains a check or a word"
         })
 final class Tipwright implements Callable<Integer> {
     private final Terminal terminal;
@@ -61,10 +61,10 @@ final class Tipwright implements Callable<Integer> {
         int code = new CheckRun(out, spec.commandLine().getErr(), terminal)
                 .run(DesignSource.find(null), CheckRun.Form.TEXT, new Shown(), null);
         out.println();
-        out.println("That was the shipped design '" + DesignSource.DEMO + "'. For your own:");
-        out.println("  tipwright new my-tank.yaml      writes a design to start from");
+        out.println("That was the example design '" + DesignSource.DEMO + "'. For your own:");
+        out.println("  tipwright new my-tank.yaml      creates a design file to start from");
         out.println("  tipwright check my-tank.yaml    checks it; change a number and run it again");
-        out.println("  tipwright --help                tells the rest");
+        out.println("  tipwright --help                shows the rest");
         return code;
     }
 

@@ -14,16 +14,17 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
-import tipwright.design.around.Mounts;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
 import tipwright.drawing.Svg;
+import tipwright.placement.PartsBox;
 import tipwright.placement.Tolerance;
 import tipwright.placement.Welder;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.QuantityException;
 import tipwright.quantity.UnitSystem;
+import tipwright.report.JsonMounts;
 import tipwright.report.Style;
 import tipwright.report.ToleranceText;
 import tipwright.sheet.Tornado;
@@ -32,16 +33,13 @@ import tipwright.sheet.Tornado;
 @Command(
         name = "tolerance",
         description = {
-            "Tells what happens when the mounts end up a little off: the worst corner, the chance of passing a limit, what"
-                    + " moves what, and the largest tolerance that keeps every limit."
+            "Tells what happens when the mounts end up a little off: worst case, chance of a failed check, which dimension matters most, how accurate you must be."
         },
         footer = {
             "  tipwright tolerance my-tank.yaml --by '3 mm'",
             "  tipwright tolerance my-tank.yaml --plot tornado.svg"
         })
 final class ToleranceCommand implements Callable<Integer> {
-    private static final double USUAL = 0.005;
-
     @ParentCommand
     private Tipwright parent;
 
@@ -54,20 +52,26 @@ final class ToleranceCommand implements Callable<Integer> {
     @Option(
             names = "--by",
             paramLabel = "LENGTH",
-            description = "How far each place may be off, such as '3 mm'. Left out: mounts.wants.weld, or 5 mm.")
+            description = "How far each place may be off, such as '3 mm'. Default: mounts.wants.weld, or 5 mm.")
     private @Nullable String by;
 
     @Option(
             names = "--runs",
             paramLabel = "NUMBER",
-            description = "Runs of the Monte Carlo. Left out: 2000 for a straight drive, 300 for another.")
+            description = "How many random tries. Default: 2000 for a straight drive, 300 for other linkages.")
     private @Nullable Integer runs;
 
     @Option(names = "--seed", paramLabel = "NUMBER", description = "Seed of the runs: ${DEFAULT-VALUE}.")
     private long seed = 1;
 
-    @Option(names = "--plot", paramLabel = "FILE", description = "Draw what moves what to this file, .svg.")
+    @Option(
+            names = "--plot",
+            paramLabel = "FILE",
+            description = "Save a bar chart of which dimension matters most (.svg).")
     private @Nullable Path plot;
+
+    @Option(names = "--json", description = "Print it as JSON.")
+    private boolean json;
 
     @Mixin
     private Shown shown = new Shown();
@@ -90,11 +94,15 @@ final class ToleranceCommand implements Callable<Integer> {
             Welder welder = new Welder(what);
             Tolerance found = welder.tolerance(size(what), runs == null ? welder.usualRuns() : Math.max(0, runs), seed);
             Style style = new Style(parent.terminal().colour(), units);
-            spec.commandLine().getOut().print(ToleranceText.of(what, found, style));
+            spec.commandLine()
+                    .getOut()
+                    .print(json ? JsonMounts.tolerance(what, found) : ToleranceText.of(what, found, style));
             if (plot != null) {
                 String svg = Svg.of(Tornado.of(found, units), true);
                 outputs.write(plot, stream -> stream.write(svg.getBytes(StandardCharsets.UTF_8)));
-                spec.commandLine().getOut().println("plot: written to " + plot);
+                if (!json) {
+                    spec.commandLine().getOut().println("plot: written to " + plot);
+                }
             }
             return found.worstCorner() > 1 ? Exit.FAILS : Exit.FINE;
         } catch (QuantityException e) {
@@ -107,9 +115,6 @@ final class ToleranceCommand implements Callable<Integer> {
     }
 
     private double size(Design what) throws QuantityException {
-        Mounts mounts = what.mounts();
-        return by != null
-                ? Quantities.parse(by, Kind.LENGTH)
-                : mounts == null ? USUAL : mounts.wants().weld();
+        return by != null ? Quantities.parse(by, Kind.LENGTH) : PartsBox.weld(what);
     }
 }

@@ -15,8 +15,8 @@ import tipwright.validation.Validation;
 @Command(
         name = "validate",
         description =
-                "Computes figures of textbooks, tables and standards anew on this machine and shows each beside the"
-                        + " reference, with its source. Exit code 1 when one does not agree.",
+                "Recalculates textbook examples on this computer and shows each next to the printed answer, with its"
+                        + " source. Exit code 1 when one does not agree.",
         footer = "  tipwright validate")
 final class ValidateCommand implements Callable<Integer> {
     @Spec

@@ -4,14 +4,17 @@ package tipwright.design;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.around.Channel;
+import tipwright.design.around.Cold;
 import tipwright.design.around.Footing;
 import tipwright.design.around.Frame;
 import tipwright.design.around.Ground;
 import tipwright.design.around.Mounts;
 import tipwright.design.around.Receiver;
+import tipwright.design.around.Road;
 import tipwright.design.around.SidePart;
 import tipwright.design.around.Site;
 import tipwright.design.around.Use;
+import tipwright.design.around.Wear;
 import tipwright.design.around.WhatIf;
 import tipwright.design.drive.Assist;
 import tipwright.design.drive.Drive;
@@ -54,7 +57,7 @@ public record Design(
         @Note("How far it tips") TiltRange tilt,
         @Note("Friction; left out: by the kind of bearing") @Preset Friction friction,
         @Note("Safety factors; every default is shown by the program") @Preset Factors factors,
-        @Note("House limits that are no safety factor") @Preset Limits limits,
+        @Note("Your own limits: gaps, angles, leftovers") @Preset Limits limits,
         @Note("Load cases to leave out or to add") @Preset Cases cases,
         @Note("How often it is used") @Preset Use use,
         @Note("What drives the actuators; left out: what the actuator itself is rated for") @Nullable Supply supply,
@@ -71,7 +74,10 @@ public record Design(
         @Note("What the links look like, to keep them clear") @Preset List<LinkPart> links,
         @Note("What links between two pins are made of, to check them") @Preset List<LinkSection> linkSections,
         @Note("Welds, bolts and lugs that hold the joints") @Preset List<Fastening> fastenings,
-        @Note("Parts files beside this file, by name") @Counted(atMost = 20) @Preset List<String> parts) {
+        @Note("Parts files beside this file, by name") @Counted(atMost = 20) @Preset List<String> parts,
+        @Note("How it is driven about, tank stowed; left out: it stays where it is") @Nullable Road road,
+        @Note("What rust and use may take away") @Preset Wear wear,
+        @Note("The coldest day that it has to work on") @Nullable Cold cold) {
 
     /** This design with another slurry. */
     public Design withSlurry(Slurry other) {

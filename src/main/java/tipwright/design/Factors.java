@@ -36,4 +36,18 @@ public record Factors(
                 @Measured(value = Kind.RATIO, preset = "2.0", atLeast = "0.1")
                 double lug,
         @Note("On the yield of the cross member") @Measured(value = Kind.RATIO, preset = "1.67", atLeast = "0.1")
-                double crossMember) {}
+                double crossMember,
+        @Note("On the yield of the tank's wall, round or flat, and of a tube's face under a bracket")
+                @Measured(value = Kind.RATIO, preset = "1.5", atLeast = "0.1")
+                double wall,
+        @Note("On the friction that keeps it from skidding")
+                @Measured(value = Kind.RATIO, preset = "1.5", atLeast = "0.1")
+                double skid,
+        @Note("On what ties the tank down on the road") @Measured(value = Kind.RATIO, preset = "1.25", atLeast = "0.1")
+                double road) {
+
+    /** No factor on anything: what a part bears before it yields. */
+    public static Factors none() {
+        return new Factors(1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1);
+    }
+}

@@ -5,7 +5,7 @@ import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
 import tipwright.quantity.Kind;
 
-/** House limits that are no safety factors. Source of the presets: common practice, no source. */
+/** Your own limits: gaps, angles, leftoverss. Source of the presets: common practice, no source. */
 public record Limits(
         @Note("Stroke kept free at each end") @Measured(value = Kind.LENGTH, preset = "5 mm", atLeast = "0 mm")
                 double strokeMargin,
@@ -18,7 +18,7 @@ public record Limits(
         @Note("Share of the load that may stay in the tank")
                 @Measured(value = Kind.RATIO, preset = "2 %", atLeast = "0 %", atMost = "100 %")
                 double residue,
-        @Note("Utilisation from which a check is marked close")
+        @Note("From this percentage used a check is marked close")
                 @Measured(value = Kind.RATIO, preset = "85 %", atLeast = "0 %", atMost = "100 %")
                 double close,
         @Note("Gap wanted between what moves and what it passes")
@@ -35,4 +35,9 @@ public record Limits(
                 double deflection,
         @Note("From where the load lands to the edge of what it falls into")
                 @Measured(value = Kind.LENGTH, preset = "100 mm", atLeast = "0 mm")
-                double landing) {}
+                double landing,
+        @Note("Force that a hand may need on a crank or handle")
+                @Measured(value = Kind.FORCE, preset = "200 N", above = "0 N")
+                double handForce,
+        @Note("Power that a worker keeps up for minutes") @Measured(value = Kind.POWER, preset = "75 W", above = "0 W")
+                double handPower) {}

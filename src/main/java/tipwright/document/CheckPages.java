@@ -27,11 +27,12 @@ final class CheckPages {
         for (Verdict v : List.of(Verdict.FAIL, Verdict.CLOSE, Verdict.PASS)) {
             made.addAll(dossier.findings(v));
         }
-        table("Checks that were made, worst first", made).to(page);
+        table("Checks: those that fail, then close ones, then those that pass", made)
+                .to(page);
         List<Finding> skipped = dossier.findings(Verdict.NOT_CHECKED);
         if (!skipped.isEmpty()) {
             Grid grid = new Grid(
-                    "Not checked, for lack of data: these are no passes",
+                    "Cannot tell yet: give these sizes and the checks will run. They do not count as passed.",
                     Grid.Column.text("check", 35),
                     Grid.Column.text("what is missing", 65));
             skipped.forEach(f -> grid.row(Words.sign(f.verdict()) + " " + f.title(), why(f)));
@@ -51,17 +52,17 @@ final class CheckPages {
                 Grid.Column.text("check", 31),
                 Grid.Column.text("verdict", 10),
                 Grid.Column.number("used", 8),
-                Grid.Column.number("demand", 13),
-                Grid.Column.number("capacity", 13),
+                Grid.Column.number("needs", 13),
+                Grid.Column.number("has", 13),
                 Grid.Column.number("factor", 8),
-                Grid.Column.text("where", 17));
+                Grid.Column.text("worst at", 17));
         for (Finding f : findings) {
             grid.row(
                     f.title(),
-                    Words.sign(f.verdict()) + " " + f.verdict().word(),
+                    Words.sign(f.verdict()) + " " + f.verdict().says(),
                     Words.used(f),
-                    Words.show(f, f.demand(), units),
-                    Words.show(f, f.capacity(), units),
+                    Words.show(f, f.needs(), units),
+                    Words.show(f, f.has(), units),
                     factor(f),
                     Words.where(f));
         }
@@ -79,7 +80,7 @@ final class CheckPages {
 
     /** Tipping over and hanging. */
     void stand(Markup page) {
-        group(page, "Standing and hanging", Trait.ABOUT_STANDING);
+        group(page, "Overturning and lifting", Trait.ABOUT_STANDING);
     }
 
     private void group(Markup page, String caption, Trait trait) {
@@ -95,15 +96,15 @@ final class CheckPages {
                 caption,
                 Grid.Column.text("check", 26),
                 Grid.Column.text("verdict", 14),
-                Grid.Column.number("demand", 12),
-                Grid.Column.number("capacity", 12),
+                Grid.Column.number("needs", 12),
+                Grid.Column.number("has", 12),
                 Grid.Column.text("what was found", 36));
         for (Finding f : all) {
             grid.row(
                     f.title(),
-                    Words.sign(f.verdict()) + " " + f.verdict().word(),
-                    Words.show(f, f.demand(), units),
-                    Words.show(f, f.capacity(), units),
+                    Words.sign(f.verdict()) + " " + f.verdict().says(),
+                    Words.show(f, f.needs(), units),
+                    Words.show(f, f.has(), units),
                     f.verdict() == Verdict.NOT_CHECKED ? why(f) : f.note().show(units));
         }
         grid.to(page);
@@ -128,17 +129,17 @@ final class CheckPages {
     private String working(Check check, Finding f) {
         String numbers = "";
         if (Double.isFinite(f.demand()) && Double.isFinite(f.capacity())) {
-            String demand = Words.show(f, f.demand(), units);
-            String capacity = Words.show(f, f.capacity(), units);
+            String demand = Words.show(f, f.byRatio() ? f.demand() : f.needs(), units);
+            String capacity = Words.show(f, f.byRatio() ? f.capacity() : f.has(), units);
             numbers = f.byRatio()
                     ? ": " + demand + " / (" + capacity + " / " + factor(f) + ") = " + Words.used(f)
-                    : ": demand " + demand + ", capacity " + capacity + ", by the rule " + Words.used(f) + " used";
+                    : ": needs " + demand + ", has " + capacity + ", by the rule " + Words.used(f) + " used";
         }
         String where = Words.where(f);
         String at = where.isEmpty() ? "" : " at " + where;
         String worked = check.worked(dossier.analysis(), f, units);
         String put = worked.isEmpty() ? "" : ". Put in: " + worked;
-        return f.title() + numbers + at + ": " + f.verdict().word()
+        return f.title() + numbers + at + ": " + f.verdict().says()
                 + (f.note().isEmpty() ? "" : "; " + f.note().show(units)) + put + ".";
     }
 

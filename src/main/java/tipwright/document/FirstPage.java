@@ -10,18 +10,20 @@ import tipwright.check.Result;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.actuator.Actuator;
+import tipwright.design.tank.CaseName;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.Cautions;
 import tipwright.report.FillSection;
+import tipwright.report.FixText;
 import tipwright.report.Job;
-import tipwright.report.Mend;
 import tipwright.report.Peak;
 import tipwright.report.Prose;
 import tipwright.report.Scale;
 import tipwright.report.Style;
+import tipwright.report.VerdictText;
 import tipwright.time.Cycle;
 
-/** What everybody reads: the job, the picture, the verdict, five numbers, and what to mend. */
+/** First page: job, picture, verdict, five numbers and fixes. */
 final class FirstPage {
     private static final int MOST = 6;
 
@@ -53,7 +55,7 @@ final class FirstPage {
         if (!skipped.isEmpty()) {
             String names =
                     String.join("; ", skipped.stream().map(Finding::title).toList());
-            page.line("h2 class=\"small\"", "Not checked, for lack of data").line("p", names + ".");
+            page.line("h2 class=\"small\"", "Cannot tell: sizes missing").line("p", names + ".");
         }
         String full = new FillSection(new Style(false, paper.units())).howFull(result.howFull());
         page.line("h2 class=\"small\"", "How full may it be?").line("p", full);
@@ -62,8 +64,7 @@ final class FirstPage {
         }
         page.inside(
                 "div class=\"caution\"",
-                Markup.safe(
-                        Cautions.all().get(0) + " " + Cautions.FIGURES + " The other cautions are on the last page."));
+                Markup.safe(Cautions.all().get(0) + " " + Cautions.FIGURES + " More cautions at the end."));
         Origin origin = dossier.origin();
         page.line(
                 "p class=\"hash\"",
@@ -72,20 +73,14 @@ final class FirstPage {
     }
 
     private String verdict() {
-        int failed = dossier.findings(Verdict.FAIL).size();
-        int close = dossier.findings(Verdict.CLOSE).size();
-        int skipped = dossier.findings(Verdict.NOT_CHECKED).size();
-        int made = result.findings().size() - skipped;
+        VerdictText text = new VerdictText(result.parts(), paper.units());
         String word =
-                Words.sign(result.verdict()) + " " + result.verdict().word().toUpperCase(Locale.ROOT);
-        String text = failed == 0
-                ? "All " + made + " checks that could be made pass"
-                : failed + " of " + made + " checks that could be made " + (failed == 1 ? "fails" : "fail");
-        text += close == 0 ? "." : "; " + close + (close == 1 ? " is" : " are") + " close to the limit.";
-        if (skipped > 0) {
-            text += " " + skipped + (skipped == 1 ? " was" : " were") + " not made for lack of data: no passes.";
+                Words.sign(result.verdict()) + " " + result.verdict().says().toUpperCase(Locale.ROOT);
+        StringBuilder all = new StringBuilder("<span class=\"word\">" + Markup.safe(word) + "</span>");
+        for (String sentence : text.sentences()) {
+            all.append("<br/>").append(Markup.safe(sentence));
         }
-        return "<span class=\"word\">" + Markup.safe(word) + "</span>  " + Markup.safe(text);
+        return all.toString();
     }
 
     private void five(Markup page) {
@@ -93,8 +88,8 @@ final class FirstPage {
         Peak pull = Peak.force(dossier.analysis().cases(), Peak.Tilts.ALL, false);
         int bearings = dossier.design().pivot().bearings().size();
         Peak.OnBearing bearing = Peak.bearing(dossier.analysis().cases(), Peak.Tilts.ALL, 0, bearings);
-        page.raw("<table class=\"five\"><caption>The five numbers that matter</caption><thead><tr>");
-        List.of("Largest push", "Largest pull", "Stroke used", "Worst bearing", "Dump time")
+        page.raw("<table class=\"five\"><caption>Five numbers</caption><thead><tr>");
+        List.of("Largest push", "Largest pull", "Stroke used", "Most loaded bearing", "Dump time")
                 .forEach(h -> page.line("th scope=\"col\"", h));
         page.raw("</tr></thead><tbody><tr>");
         page.line("td", force(push, "none"));
@@ -132,7 +127,7 @@ final class FirstPage {
         }
         UnitSystem other = paper.units() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;
         return Scale.force(other).show(peak.value()) + "; at " + Scale.angle().show(peak.tilt()) + ", "
-                + peak.loadCase() + ", " + peak.motion();
+                + CaseName.shown(peak.loadCase()) + ", " + peak.motion();
     }
 
     private double[] lengths() {
@@ -166,7 +161,7 @@ final class FirstPage {
         bad.addAll(dossier.findings(Verdict.CLOSE));
         page.line(
                 "h2 class=\"small\"",
-                bad.isEmpty() ? "What is nearest to its limit" : "What fails or is close, and what would mend it");
+                bad.isEmpty() ? "Closest to failing" : "What fails or is close, and how to fix it");
         if (bad.isEmpty()) {
             List<Finding> passed = dossier.findings(Verdict.PASS);
             page.list(passed.stream()
@@ -178,9 +173,9 @@ final class FirstPage {
         }
         List<String> items = new ArrayList<>();
         for (Finding f : bad.subList(0, Math.min(MOST, bad.size()))) {
-            items.add(Words.sign(f.verdict()) + " " + f.verdict().word().toUpperCase(Locale.ROOT) + " " + Words.used(f)
+            items.add(Words.sign(f.verdict()) + " " + f.verdict().says().toUpperCase(Locale.ROOT) + " " + Words.used(f)
                     + " " + f.title() + ": " + f.note().show(paper.units()) + ". "
-                    + Mend.of(f, dossier.design().limits(), paper.units()));
+                    + FixText.of(f, dossier.checked().fixes(), paper.units()));
         }
         if (bad.size() > MOST) {
             items.add((bad.size() - MOST) + " more: see all checks.");

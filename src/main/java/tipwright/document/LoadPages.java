@@ -7,6 +7,7 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.joint.Support;
+import tipwright.design.tank.CaseName;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
@@ -43,7 +44,7 @@ final class LoadPages {
                 Grid.Column.number("stays in", 16));
         for (CaseResult c : analysis.cases()) {
             grid.row(
-                    c.name(),
+                    CaseName.shown(c.name()),
                     c.load().about(),
                     peak(Peak.force(List.of(c), Peak.Tilts.ALL, true)),
                     peak(Peak.force(List.of(c), Peak.Tilts.ALL, false)),
@@ -63,7 +64,7 @@ final class LoadPages {
                 bearings.row(
                         "bearing " + (b + 1),
                         length.show(all.get(b).z()),
-                        peak(worst.peak()) + " (" + worst.peak().loadCase() + ")",
+                        peak(worst.peak()) + " (" + CaseName.shown(worst.peak().loadCase()) + ")",
                         Direction.of(worst.load(), all.get(b).base()).words());
             }
         }
@@ -99,9 +100,9 @@ final class LoadPages {
                     length.number(e.pose().arm()),
                     Long.toString(Math.round(Math.toDegrees(e.pose().transmission()))),
                     e.push() == null ? "-" : force.number(e.push().value()),
-                    e.push() == null ? "" : e.push().loadCase(),
+                    e.push() == null ? "" : CaseName.shown(e.push().loadCase()),
                     e.pull() == null ? "-" : force.number(e.pull().value()),
-                    e.pull() == null ? "" : e.pull().loadCase(),
+                    e.pull() == null ? "" : CaseName.shown(e.pull().loadCase()),
                     e.bearing() == null ? "-" : force.number(e.bearing().peak().value()));
         }
         grid.to(page);

@@ -23,6 +23,7 @@ import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.DefaultXYDataset;
+import tipwright.drawing.SvgCanvas;
 
 /** Lines over a common axis; told apart by dashes, marks and a name on each, never by colour. */
 final class Plot {
@@ -73,7 +74,7 @@ final class Plot {
     }
 
     private String svg(JFreeChart chart) {
-        Canvas canvas = new Canvas(WIDTH, HEIGHT, "plot" + made++ + "-");
+        SvgCanvas canvas = new SvgCanvas(WIDTH, HEIGHT, "plot" + made++ + "-");
         chart.draw(canvas.pen(), new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
         return canvas.element();
     }

@@ -11,6 +11,7 @@ import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.tank.CaseName;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitLabel;
@@ -79,8 +80,8 @@ final class Plots {
                 "length, " + length.unit(),
                 List.of(
                         Curve.of("length", tilts, poses(p -> length.label().fromSi(p.length()))),
-                        Curve.limit("drawn in", tilts, length.label().fromSi(actuator.closed())),
-                        Curve.limit("drawn out", tilts, length.label().fromSi(actuator.closed() + actuator.stroke()))));
+                        Curve.limit("closed", tilts, length.label().fromSi(actuator.closed())),
+                        Curve.limit("fully out", tilts, length.label().fromSi(actuator.closed() + actuator.stroke()))));
     }
 
     private Figure bearings() {
@@ -113,7 +114,9 @@ final class Plots {
                     && c.rows().get(c.rows().size() - 1).load().volume() < 0.999 * first;
             if (first > 0 && leaves) {
                 curves.add(Curve.of(
-                        c.name(), tilts(c.rows()), rows(c, r -> 100 * r.load().volume() / first)));
+                        CaseName.shown(c.name()),
+                        tilts(c.rows()),
+                        rows(c, r -> 100 * r.load().volume() / first)));
             }
         }
         double[] tilts = poses(p -> Math.toDegrees(p.tilt()));
@@ -129,7 +132,7 @@ final class Plots {
     private List<Curve> cases(ToDoubleFunction<Row> value) {
         return analysis.cases().stream()
                 .filter(c -> !c.rows().isEmpty())
-                .map(c -> Curve.of(c.name(), tilts(c.rows()), rows(c, value)))
+                .map(c -> Curve.of(CaseName.shown(c.name()), tilts(c.rows()), rows(c, value)))
                 .toList();
     }
 

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
 import tipwright.analysis.Analysis;
+import tipwright.check.NotKnown;
 import tipwright.check.Result;
 import tipwright.design.file.Assumption;
 import tipwright.drawing.Drawing;
@@ -93,13 +94,15 @@ public final class Report {
         sheet.part("How each check was worked out");
         page.line(
                 "p",
-                "Used = demand / (capacity / factor); over 100 % fails. The numbers are put in behind each formula.");
+                "Used = needs / has, where has is what there is after the safety factor; over 100 % fails. Your numbers follow each formula.");
         checks.workings(page);
         sheet.part("Inputs as read");
         dossier.origin().lines().forEach(l -> page.line("p class=\"hash\"", l));
         new Inputs(dossier.design()).to(page);
         sheet.part("What was assumed");
         assumptions(page);
+        sheet.part("What no check knows");
+        page.list(NotKnown.all());
         sheet.part("Cautions");
         page.list(Cautions.all());
         return sheet.close();
@@ -133,7 +136,7 @@ public final class Report {
 
     private void assumptions(Markup page) {
         Grid grid = new Grid(
-                "Taken as usual because the file leaves it out; set it there if yours differs",
+                "Assumed, because the file does not say; change it there if yours differs",
                 Grid.Column.text("key", 38),
                 Grid.Column.text("taken", 24),
                 Grid.Column.text("what it is", 38));

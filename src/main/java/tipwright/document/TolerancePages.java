@@ -56,7 +56,7 @@ final class TolerancePages {
 
     private void tell(Markup page, Tolerance t) {
         List<String> words = new ArrayList<>();
-        words.add("As drawn the fullest limit is used to " + percent(t.utilisation()) + ": "
+        words.add("As in the file, the check closest to failing is used to " + percent(t.utilisation()) + ": "
                 + t.governing().words() + ".");
         words.add("With every place of a mount off by up to " + length(t.tolerance())
                 + " either way, the worst corner uses " + percent(t.worstCorner()) + ": "
@@ -66,13 +66,13 @@ final class TolerancePages {
                 t.largest() > 0
                         ? "Every limit is kept in every corner up to " + length(t.largest())
                                 + " either way: weld to that."
-                        : "It fails as drawn, however well it is welded.");
+                        : "It fails even when every pin is exactly in place.");
         if (!design.drive().direct()) {
             words.add(ToleranceText.LINKS);
         }
         page.list(words);
         Grid grid = new Grid(
-                "What moves the fullest limit, largest first",
+                "Which dimension matters most, largest first",
                 Grid.Column.text("figure", 40),
                 Grid.Column.number("off by", 20),
                 Grid.Column.number("used, lower", 20),

@@ -128,7 +128,6 @@ final class WeldPoints {
         grid.to(page);
         page.line(
                 "p",
-                "Tack the parts, measure every distance of these tables again, work the tank through its tilt by hand while it"
-                        + " is empty, then weld.");
+                "Tack first. Measure every distance in these tables again. Move the empty tank through its tilt by hand. Then weld.");
     }
 }

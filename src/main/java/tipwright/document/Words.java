@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
+import tipwright.design.tank.CaseName;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
@@ -45,7 +46,7 @@ final class Words {
 
     static String where(Finding f) {
         String tilt = Double.isNaN(f.tilt()) ? "" : Scale.angle().show(f.tilt());
-        String load = f.loadCase() == null ? "" : f.loadCase();
+        String load = f.loadCase() == null ? "" : CaseName.shown(f.loadCase());
         return tilt + (tilt.isEmpty() || load.isEmpty() ? "" : ", ") + load;
     }
 

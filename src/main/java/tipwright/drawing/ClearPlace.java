@@ -2,6 +2,7 @@
 package tipwright.drawing;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
 
 /** Finds where beside a point a label covers the least of what is drawn already. */
@@ -12,54 +13,24 @@ final class ClearPlace {
     private static final double[] FAR = {1, 1.5, 2.2, 3, 4};
     private static final double GAP = 3.2;
     private static final int OVER_TEXT = 30;
+    /** What it costs to leave the page. */
+    private static final double OFF = 1e6;
 
     private final List<Mark> drawn;
+    private final @Nullable Pane page;
     private final double height;
     private final double wide;
 
-    ClearPlace(List<Mark> drawn, double height, String text) {
+    /**
+     * For a label.
+     *
+     * @param page that it must not leave; null: none
+     */
+    ClearPlace(List<Mark> drawn, double height, String text, @Nullable Pane page) {
         this.drawn = drawn;
+        this.page = page;
         this.height = height;
         wide = LETTER * height * text.length();
-    }
-
-    /** A rectangle that stands upright. */
-    private record Box(Vec2 low, Vec2 high) {
-        static Box of(Vec2 a, Vec2 b) {
-            return new Box(
-                    new Vec2(Math.min(a.x(), b.x()), Math.min(a.y(), b.y())),
-                    new Vec2(Math.max(a.x(), b.x()), Math.max(a.y(), b.y())));
-        }
-
-        double overlap(Box o) {
-            double x = Math.min(high.x(), o.high.x()) - Math.max(low.x(), o.low.x());
-            double y = Math.min(high.y(), o.high.y()) - Math.max(low.y(), o.low.y());
-            return x > 0 && y > 0 ? x * y : 0;
-        }
-
-        /** Length of a stretch inside. Source: Liang and Barsky 1984, clipping by parameters. */
-        double inside(Vec2 a, Vec2 b) {
-            Vec2 d = b.minus(a);
-            double from = 0;
-            double to = 1;
-            double[][] sides = {
-                {-d.x(), a.x() - low.x()},
-                {d.x(), high.x() - a.x()},
-                {-d.y(), a.y() - low.y()},
-                {d.y(), high.y() - a.y()}
-            };
-            for (double[] side : sides) {
-                if (side[0] == 0 && side[1] < 0) {
-                    return 0;
-                }
-                if (side[0] < 0) {
-                    from = Math.max(from, side[1] / side[0]);
-                } else if (side[0] > 0) {
-                    to = Math.min(to, side[1] / side[0]);
-                }
-            }
-            return to > from ? (to - from) * d.norm() : 0;
-        }
     }
 
     /** Lower left corner of the label: near the point, and as clear as can be. */
@@ -81,7 +52,7 @@ final class ClearPlace {
             };
             for (Vec2 t : tries) {
                 Vec2 corner = point.plus(t);
-                double cost = covered(corner) + 2 * (far - 1);
+                double cost = covered(corner) + 2 * (far - 1) + (fits(corner) ? 0 : OFF);
                 if (cost < least - 1e-9) {
                     least = cost;
                     best = corner;
@@ -99,18 +70,22 @@ final class ClearPlace {
         return end.minus(point).norm() > 1.6 * GAP ? end : point;
     }
 
+    private boolean fits(Vec2 corner) {
+        return page == null || page.holds(new Pane(corner, corner.plus(new Vec2(wide, height))));
+    }
+
     private double covered(Vec2 corner) {
-        Box box = new Box(corner.minus(new Vec2(0.6, 0.8)), corner.plus(new Vec2(wide + 0.6, height + 0.4)));
+        Pane box = new Pane(corner.minus(new Vec2(0.6, 0.8)), corner.plus(new Vec2(wide + 0.6, height + 0.4)));
         double sum = 0;
         for (Mark mark : drawn) {
             if (mark instanceof Mark.Path path) {
                 List<Vec2> p = path.points();
                 for (int i = path.closed() ? 0 : 1; i < p.size(); i++) {
-                    sum += box.inside(p.get((i + p.size() - 1) % p.size()), p.get(i));
+                    sum += box.length(p.get((i + p.size() - 1) % p.size()), p.get(i));
                 }
             } else if (mark instanceof Mark.Ring ring) {
                 Vec2 r = new Vec2(ring.radius(), ring.radius());
-                sum += box.overlap(Box.of(ring.centre().minus(r), ring.centre().plus(r)));
+                sum += box.overlap(Pane.of(ring.centre().minus(r), ring.centre().plus(r)));
             } else if (mark instanceof Mark.Label label) {
                 sum += OVER_TEXT * box.overlap(box(label)) / (height * height);
             }
@@ -119,16 +94,16 @@ final class ClearPlace {
     }
 
     /** What a label takes, also a turned one. */
-    private static Box box(Mark.Label label) {
+    private static Pane box(Mark.Label label) {
         double w = LETTER * label.height() * label.text().length();
         double turn = Math.toRadians(label.turn());
         Vec2 along = new Vec2(Math.cos(turn), Math.sin(turn));
         Vec2 up = new Vec2(-along.y(), along.x()).times(label.height());
         Vec2 start = label.at().minus(along.times(w * (label.anchor() + 1) / 2));
         Vec2 end = start.plus(along.times(w));
-        Box a = Box.of(start, end.plus(up));
-        Box b = Box.of(end, start.plus(up));
-        return new Box(
+        Pane a = Pane.of(start, end.plus(up));
+        Pane b = Pane.of(end, start.plus(up));
+        return new Pane(
                 new Vec2(
                         Math.min(a.low().x(), b.low().x()),
                         Math.min(a.low().y(), b.low().y())),

@@ -3,6 +3,7 @@ package tipwright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
 
 /**
@@ -51,6 +52,7 @@ public record Drawing(String title, Vec2 low, Vec2 high, List<Mark> marks) {
     /** Collects marks. Mutable: owned by one caller. */
     public static final class Board {
         private final List<Mark> marks = new ArrayList<>();
+        private @Nullable Pane page;
 
         /** A line from a to b. */
         public void line(Vec2 a, Vec2 b, Pen pen) {
@@ -82,9 +84,14 @@ public record Drawing(String title, Vec2 low, Vec2 high, List<Mark> marks) {
             marks.add(new Mark.Label(at, height, anchor, 0, text, pen));
         }
 
+        /** Labels are to stay on a page from one corner to another, mm. */
+        public void keepLabelsOn(Vec2 low, Vec2 high) {
+            page = new Pane(low, high);
+        }
+
         /** Text beside a point, where it covers the least of what is drawn so far. */
         public void label(Vec2 point, double height, String text, Pen pen) {
-            ClearPlace clear = new ClearPlace(marks, height, text);
+            ClearPlace clear = new ClearPlace(marks, height, text, page);
             Vec2 corner = clear.beside(point);
             Vec2 end = clear.leader(point, corner);
             if (!end.equals(point)) {

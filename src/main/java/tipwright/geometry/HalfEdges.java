@@ -64,6 +64,16 @@ final class HalfEdges {
         return repeated;
     }
 
+    /** The first half edge with no triangle on its other side, or NONE. */
+    int firstOpen() {
+        for (int h = 0; h < twin.length; h++) {
+            if (twin[h] == NONE) {
+                return h;
+            }
+        }
+        return NONE;
+    }
+
     /** Number of bodies that hang together by edges; the piece of each triangle goes into the array. */
     int pieces(int[] pieceOfTriangle) {
         Arrays.fill(pieceOfTriangle, NONE);

@@ -79,7 +79,8 @@ public final class MeshCheck {
         return "the mesh is in " + count + " separate pieces; a tank's inside is one";
     }
 
-    private static Mesh part(Mesh mesh, int[] piece, int wanted) {
+    /** The triangles of one piece alone. */
+    static Mesh part(Mesh mesh, int[] piece, int wanted) {
         int[] corners = new int[mesh.corners().length];
         int k = 0;
         for (int t = 0; t < piece.length; t++) {

@@ -46,7 +46,7 @@ final class Tracker {
         }
     }
 
-    /** Goes back to a posture found before. */
+    /** Restores an earlier configuration. */
     void restart(Posture from) {
         tilt = from.tilt();
         for (int i = 0; i < q.length; i++) {

@@ -9,6 +9,7 @@ import tipwright.design.tank.Wall;
 import tipwright.design.tank.Weighed;
 import tipwright.geometry.Skin;
 import tipwright.geometry.Solid;
+import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 
 /**
@@ -30,6 +31,15 @@ public record EmptyTank(double mass, Vec3 centroid) {
         EmptyTank drawn = drawn(design.tank(), interior);
         return HookScale.corrected(
                 drawn, design.tank().weighed(), design.pivot().at());
+    }
+
+    /** How far the pulls of a hook scale move its centre from where wall and parts put it, m, stowed; nothing where there are none. */
+    public static Vec2 movedByHook(Design design) {
+        Solid interior = design.tank().interior().solid();
+        return of(design, interior)
+                .centroid()
+                .minus(drawn(design.tank(), interior).centroid())
+                .xy();
     }
 
     /** The same without what a hook scale says. */

@@ -84,7 +84,7 @@ public final class Leaning {
             cake = lying(surface, cake.moments().volume(), up, Math.max(now, Layers.WET));
         }
         double water = Math.max(0, fill.volume() - cake.moments().volume());
-        Filled over = bed.water(cake, up, water, Double.NaN);
+        Filled over = bed.water(cake, up, water, fill.surface().level());
         return weights.layers(cake, over, design.slurry().liquidDensity());
     }
 

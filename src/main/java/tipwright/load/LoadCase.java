@@ -25,6 +25,11 @@ public record LoadCase(String name, String about, double normalTo, List<LoadStat
         states = List.copyOf(states);
     }
 
+    /** The same by another name. */
+    public LoadCase named(String other) {
+        return new LoadCase(other, about, normalTo, states, contents);
+    }
+
     /** Volume left at the last tilt, m3. */
     public double residual() {
         return states.get(states.size() - 1).volume();

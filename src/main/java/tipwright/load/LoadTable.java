@@ -48,41 +48,6 @@ public record LoadTable(double[] tilts, List<LoadCase> cases, Emptying emptying,
     }
 
     /**
-     * The tables of a design with less and less in it: fills in equal steps from the stated one down to one step above empty (with
-     * nothing in it, the case 'empty' of any of them is all there is). What stays behind and the notes are those of the stated fill.
-     *
-     * @param tilts rad, rising, at least one
-     * @param count how many
-     * @return [fill], the least first
-     */
-    public static List<Filling> fills(Design design, double[] tilts, int count) {
-        Vessel vessel = Vessel.of(design);
-        double full = new Contents(design, vessel.solid()).slurryVolume()
-                / vessel.solid().whole().volume();
-        CaseMaker stated = new CaseMaker(design, vessel, tilts);
-        CaseMaker.Normal normal = stated.normal();
-        Emptying emptying = stated.emptying(normal);
-        List<String> notes = notes(design, stated);
-        List<Filling> all = new ArrayList<>(count);
-        for (int k = 1; k < count; k++) {
-            Design part = design.withSlurry(design.slurry().withFill(full * k / count));
-            CaseMaker maker = new CaseMaker(part, vessel, tilts);
-            List<LoadCase> cases = cases(maker, maker.normal());
-            all.add(new Filling(part, new LoadTable(tilts, cases, emptying, notes)));
-        }
-        all.add(new Filling(design, new LoadTable(tilts, cases(stated, normal), emptying, notes)));
-        return all;
-    }
-
-    /**
-     * A fill.
-     *
-     * @param design filled to it
-     * @param table its load cases
-     */
-    public record Filling(Design design, LoadTable table) {}
-
-    /**
      * The same at some of its tilts.
      *
      * @param which their places among the tilts, rising
@@ -117,7 +82,7 @@ public record LoadTable(double[] tilts, List<LoadCase> cases, Emptying emptying,
                 .toList();
     }
 
-    private static List<LoadCase> cases(CaseMaker maker, CaseMaker.Normal normal) {
+    static List<LoadCase> cases(CaseMaker maker, CaseMaker.Normal normal) {
         List<LoadCase> all = new ArrayList<>(maker.wanted(normal.all()));
         all.addAll(maker.own());
         return all;

@@ -51,7 +51,7 @@ final class Settler {
             states.add(weights.liquid(filled));
         }
         return new LoadCase(
-                "draining", "the slurry runs out as soon as it can: the normal dump", LoadCase.ALWAYS, states, start);
+                "draining", "the slurry leaves as soon as it can: the normal dump", LoadCase.ALWAYS, states, start);
     }
 
     LoadCase heaped() {

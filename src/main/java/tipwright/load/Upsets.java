@@ -107,7 +107,7 @@ final class Upsets {
         }
         return new LoadCase(
                 "bridged",
-                "the outlet blocks while it runs out, at the worst moment up to each tilt",
+                "the outlet blocks while the tank drains, at the worst moment up to each tilt",
                 LoadCase.NEVER,
                 states,
                 start);

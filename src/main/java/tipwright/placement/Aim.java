@@ -3,7 +3,7 @@ package tipwright.placement;
 
 /** What makes an answer the best. */
 public enum Aim {
-    UTILISATION("lowest utilisation"),
+    UTILISATION("most in reserve"),
     FORCE("smallest actuator force"),
     TIME("fastest up"),
     PRICE("cheapest");

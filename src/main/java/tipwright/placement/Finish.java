@@ -160,7 +160,7 @@ final class Finish {
         if (best == null && turnedDown != null) {
             for (Finding f : rechecker.findings(turnedDown)) {
                 if (f.verdict() == Verdict.FAIL && rechecker.everywhere(f)) {
-                    notes.add("fails wherever the mounts are: " + f.title() + " ("
+                    notes.add("moving the mounts does not help, it fails anyway: " + f.title() + " ("
                             + f.note().metric() + ")");
                 }
             }

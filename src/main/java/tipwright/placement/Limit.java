@@ -9,7 +9,7 @@ import tipwright.check.rule.Finding;
 /** What bounds where the mounts can go; each is told by a check, but for the time that is wanted. */
 public enum Limit {
     REACH("dead centre or locked"),
-    STROKE_IN("too long drawn in"),
+    STROKE_IN("actuator too long when closed"),
     STROKE_OUT("stroke too short"),
     PUSH("push"),
     PULL("pull"),

@@ -60,10 +60,10 @@ record NearMiss(double size, String words) {
         if (shorter <= 0) {
             words = millimetres(longer) + " mm more stroke than " + name + " has";
         } else if (longer <= 0) {
-            words = name + " " + millimetres(shorter) + " mm shorter when drawn in";
+            words = name + " " + millimetres(shorter) + " mm shorter when closed";
         } else {
-            words = name + " " + millimetres(shorter) + " mm shorter when drawn in and " + millimetres(longer)
-                    + " mm longer when drawn out";
+            words = name + " " + millimetres(shorter) + " mm shorter when closed and " + millimetres(longer)
+                    + " mm longer when fully out";
             size = shorter + longer;
         }
         return new NearMiss(size / a.stroke(), words);

@@ -60,7 +60,7 @@ final class NearMisses {
         return misses.isEmpty() ? List.of(nearest()) : NearMiss.words(misses);
     }
 
-    /** The limits that stand against the best candidates of an actuator; those of the stroke are one. */
+    /** Limits that the actuator's best candidates violate; both stroke limits count as one. */
     private List<Limit> against(int actuator, List<Starts.Start> from) {
         List<Limit> limits = new ArrayList<>();
         for (Starts.Start start : from) {
@@ -90,7 +90,7 @@ final class NearMisses {
         return used[limit.index()] / task.wants().utilisation();
     }
 
-    /** The least by which a limit alone is passed; null: never alone. */
+    /** How far over its limit the best candidate is when only this limit fails; null when another always fails too. */
     private @Nullable NearMiss miss(int actuator, Limit limit, List<Vec2> start) {
         ListedActuator listed = task.listed().get(actuator);
         ToDoubleFunction<double[]> by = p -> by(cost.places(p, false), actuator, limit);
@@ -146,7 +146,7 @@ final class NearMisses {
     /** The candidate that comes nearest, when no single limit stands against it. */
     private String nearest() {
         double least = Double.POSITIVE_INFINITY;
-        String words = "no change of a part alone opens it; widen the zones";
+        String words = "No single part helps. Give the pins more room in mounts:";
         for (int a = 0; a < task.listed().size(); a++) {
             for (Starts.Start start : starts.of(a)) {
                 if (start.cost() < least) {

@@ -23,7 +23,7 @@ record Reach(double share, double shortest, double longest) {
         return new Reach((double) lengths.length / tilts, shortest, longest);
     }
 
-    /** By how much an actuator is too long drawn in and too short drawn out, m; 0: it fits. */
+    /** By how much an actuator is too long when closed and too short drawn out, m; 0: it fits. */
     double misfit(Actuator actuator, double margin) {
         return Math.max(0, actuator.closed() + margin - shortest)
                 + Math.max(0, longest + margin - actuator.closed() - actuator.stroke());

@@ -72,7 +72,7 @@ final class Rechecker {
         return Double.compare(a, b) == 0 || Math.abs(a - b) <= SAME * (1 + Math.abs(b));
     }
 
-    /** What stands against a candidate, in words. */
+    /** Describes why a candidate fails the full check. */
     String against(Candidate candidate) {
         return failures(candidate).stream().map(Finding::title).collect(Collectors.joining(", "));
     }

@@ -62,7 +62,7 @@ final class Redrawn {
                 new Vec3(at.x(), at.y(), w.centre().z()));
     }
 
-    /** Where a point that is drawn on a body goes. */
+    /** Maps a point on a body from its drawn to its moved position. */
     private UnaryOperator<Vec2> way(String name) {
         int body = skeleton.bodies().indexOf(name);
         List<Vec2> pins = pins(body);

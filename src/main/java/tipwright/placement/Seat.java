@@ -4,6 +4,8 @@ package tipwright.placement;
 import java.util.List;
 import tipwright.design.Design;
 import tipwright.design.actuator.Actuator;
+import tipwright.design.around.Mounts;
+import tipwright.design.around.Zone;
 import tipwright.geometry.Vec2;
 
 /**
@@ -16,7 +18,7 @@ import tipwright.geometry.Vec2;
 public record Seat(String name, Vec2 drawn, Vec2 at) {
 
     /** The design with its places where they are put, and another actuator. */
-    static Design moved(Design design, List<Seat> seats, Actuator actuator) {
+    public static Design moved(Design design, List<Seat> seats, Actuator actuator) {
         Vec2 drawn = design.pivot().at();
         Vec2 pivot = place(seats, drawn);
         Design there =
@@ -24,6 +26,15 @@ public record Seat(String name, Vec2 drawn, Vec2 at) {
         Design moved =
                 there.withDrive(design.drive().moved(p -> place(seats, p)).with(actuator));
         return Redrawn.links(moved, design, p -> place(seats, p));
+    }
+
+    /** Whether the design lets the place be there: within its zone and clear of what is in the way; no zone: anywhere. */
+    public boolean allowed(Design design) {
+        Mounts mounts = design.mounts();
+        Zone zone = mounts == null ? null : mounts.zone(name);
+        return mounts == null
+                || zone == null
+                || new Ground(zone, drawn, mounts.keepOuts(), mounts.wants().clearance()).outside(at) == 0;
     }
 
     private static Vec2 place(List<Seat> seats, Vec2 drawn) {

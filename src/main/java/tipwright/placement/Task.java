@@ -31,7 +31,7 @@ record Task(Design design, Wants wants, List<String> names, List<Ground> grounds
         Mounts mounts = given.mounts();
         if (mounts == null) {
             throw new CannotComputeException(given.name()
-                    + ": it does not say where the mounts may go; add a section 'mounts:' with "
+                    + ": say where each pin may go: add a section 'mounts:' with "
                     + given.drive().zonesByExample());
         }
         Design design = tilted(given, mounts);
@@ -48,7 +48,7 @@ record Task(Design design, Wants wants, List<String> names, List<Ground> grounds
         if (free.isEmpty()) {
             throw new CannotComputeException(given.name()
                     + ": mounts: gives no zone, so there is nothing to search; add 'places:' such as '- {pin: frame-pin,"
-                    + " zone: {outline: [...]}}', see the shipped design crank-cart");
+                    + " zone: {outline: [...]}}', see the example crank-cart");
         }
         return new Task(
                 design,

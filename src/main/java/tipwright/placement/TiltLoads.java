@@ -50,7 +50,8 @@ record TiltLoads(Vec2 pivot, double[] tilts, double[][][][] loads, double[] shar
         Analysis analysis = ClosedFormAnalyser.analyse(
                 design.withFriction(new Friction(0.0, 0))
                         .withDrive(design.drive()
-                                .moved(p -> p.equals(strut.onA()) ? frame : p.equals(strut.onB()) ? tank : p)),
+                                .moved(p -> p.equals(strut.onA()) ? frame : p.equals(strut.onB()) ? tank : p)
+                                .with(design.drive().actuators().get(0).actuator())),
                 table);
         if (analysis.stop() != null) {
             throw new CannotComputeException(design.name() + ": placing works for tilt ranges of less than 175 deg");

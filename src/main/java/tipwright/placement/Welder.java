@@ -13,7 +13,7 @@ import tipwright.design.Design;
 import tipwright.design.tank.Slurry;
 import tipwright.geometry.Bisection;
 
-/** Works out what welds that are off do. Mutable inside: owned by one caller. */
+/** Tolerance analysis: the effect of mounts that are off their place. Mutable inside: owned by one caller. */
 public final class Welder {
     /** Runs of the Monte Carlo when nobody asks for another number: the chance is then good to about 1 %. */
     private static final int USUAL_RUNS = 2000;
@@ -69,14 +69,7 @@ public final class Welder {
     public Tolerance tolerance(double tolerance, int runs, long seed) {
         Judgement drawn = at(new double[coordinates]);
         double drawnMost = drawn.utilisation();
-        List<Tolerance.Swing> swings = new ArrayList<>();
-        for (int i = 0; i < coordinates; i++) {
-            double[] off = new double[coordinates];
-            off[i] = -tolerance;
-            Judgement low = at(off);
-            off[i] = tolerance;
-            swings.add(swing(trial.places().get(i), tolerance, true, low, at(off)));
-        }
+        List<Tolerance.Swing> swings = swings(tolerance);
         List<double[]> corners = corners(swings);
         loads(swings);
         swings.sort(Comparator.comparingDouble((Tolerance.Swing s) -> -s.reach(drawnMost)));
@@ -94,6 +87,23 @@ public final class Welder {
                 chance,
                 chances,
                 largest(corners));
+    }
+
+    /** The largest utilisation with every coordinate off by a tolerance in m, the worst way. */
+    public double worstCorner(double tolerance) {
+        return worst(corners(swings(tolerance)), tolerance).utilisation();
+    }
+
+    private List<Tolerance.Swing> swings(double tolerance) {
+        List<Tolerance.Swing> swings = new ArrayList<>();
+        for (int i = 0; i < coordinates; i++) {
+            double[] off = new double[coordinates];
+            off[i] = -tolerance;
+            Judgement low = at(off);
+            off[i] = tolerance;
+            swings.add(swing(trial.places().get(i), tolerance, true, low, at(off)));
+        }
+        return swings;
     }
 
     private static Tolerance.Swing swing(String name, double size, boolean place, Judgement low, Judgement high) {

@@ -43,7 +43,7 @@ record Complaint(String written, String shown, Kind kind) {
     }
 
     QuantityException tooLarge() {
-        return new QuantityException(shown + " is too large for anything that is built");
+        return new QuantityException(shown + " is too large; is the unit right?");
     }
 
     QuantityException comma() {

@@ -23,7 +23,7 @@ public record Text(List<Piece> pieces) {
     }
 
     /** Words or a quantity. */
-    public sealed interface Piece permits Words, Amount, Rounded {
+    public sealed interface Piece permits Words, Amount, Rounded, Marked {
         String show(UnitSystem units);
     }
 
@@ -64,6 +64,14 @@ public record Text(List<Piece> pieces) {
         }
     }
 
+    /** A length to the nearest mark of the reader's tape, m. */
+    public record Marked(double si) implements Piece {
+        @Override
+        public String show(UnitSystem units) {
+            return Marks.show(si, units);
+        }
+    }
+
     /** Words alone; a quantity in them would not follow the reader's units. */
     public static Text words(String words) {
         return words.isEmpty() ? NONE : new Text(List.of(new Words(words)));
@@ -77,6 +85,11 @@ public record Text(List<Piece> pieces) {
     /** A quantity with so many decimals in a metric unit. */
     public static Text amount(double si, Kind kind, String unit, int decimals) {
         return new Text(List.of(new Rounded(si, kind, unit, decimals)));
+    }
+
+    /** A length to the nearest mark of the reader's tape. */
+    public static Text mark(double si) {
+        return new Text(List.of(new Marked(si)));
     }
 
     /** An angle in degrees. */

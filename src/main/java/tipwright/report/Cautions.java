@@ -14,13 +14,18 @@ public final class Cautions {
 
     /** That the figures do not stand alone. */
     public static final String FIGURES =
-            "These figures do not replace a licensed engineer or your local codes; have them looked over before you build.";
+            "These figures do not replace a licensed engineer or your local codes; have an engineer look over them before you build.";
+
+    /** The most important of them, on two lines. */
+    public static final String SHORT =
+            "Never go under a raised tank unless it stands on a fixed prop that can carry its full weight. Keep people clear of"
+                    + " door, load and pinch points. These figures do not replace a licensed engineer or your local codes.";
 
     /** One sentence each, in the order in which they are shown; the last is {@link #FIGURES}. */
     public static List<String> all() {
         return List.of(
-                "Never go under a raised tank unless a fixed prop that can carry all of it stands under it.",
-                "An actuator or a hose is no prop: a screw can strip, a seal or a hose can let go.",
+                "Never go under a raised tank unless it stands on a fixed prop that can carry its full weight.",
+                "An actuator is not a prop: screws strip, seals leak and hoses burst.",
                 "Let pressure or vacuum out of the tank before you undo a door or a latch.",
                 "Keep people out of the door's swing, out of where the load lands, and away from pinch points.",
                 "Raise it on level, firm ground only, and clear of overhead lines.",

@@ -7,13 +7,16 @@ import java.util.List;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
+import tipwright.design.tank.CaseName;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
+import tipwright.remedy.TriedFixes;
 
 /** The checks, worst first. */
 final class CheckSection {
     private static final int BAR = 10;
     private static final int TITLE = 28;
+    private static final int WHERE = 16;
     private static final String NOTE = "         ";
     private static final String SKIPPED = "not checked: ";
     /** Under this share a check has no row of its own. */
@@ -23,9 +26,12 @@ final class CheckSection {
 
     private final Style style;
     private final Limits limits;
+    private final TriedFixes fixes;
 
-    CheckSection(Style style, Limits limits) {
+    /** Says what fixes what fails, as far as it was tried. */
+    CheckSection(Style style, Limits limits, TriedFixes fixes) {
         this.limits = limits;
+        this.fixes = fixes;
         this.style = style;
     }
 
@@ -39,9 +45,9 @@ final class CheckSection {
                 .thenComparingDouble(f -> Double.isNaN(f.utilisation()) ? -1 : f.utilisation())
                 .reversed());
         List<String> lines = new ArrayList<>();
-        lines.add(style.heading("Checks, worst first"));
+        lines.add(style.heading("Checks: those that fail, then close ones, then those that pass; the most used first"));
         Table table = new Table("llrlrrl");
-        table.row("", "used", "", "check", "needs", "has", "where");
+        table.row("", "used", "", "check", "needs", "has", "worst at");
         List<Finding> idle = new ArrayList<>();
         for (Finding f : made) {
             if (f.verdict() == Verdict.PASS && f.utilisation() < IDLE) {
@@ -51,16 +57,18 @@ final class CheckSection {
             }
         }
         lines.addAll(table.lines(" "));
+        lines.addAll(Term.legend(List.of("needs", "has", "used")));
         if (!idle.isEmpty()) {
             List<String> words = idle.stream()
                     .map(f ->
                             Prose.safe(f.title()) + (f.utilisation() < NOTHING ? " (" + Prose.safe(note(f)) + ")" : ""))
                     .toList();
-            lines.addAll(Prose.wrap(" + ", "pass, hardly used: " + String.join("; ", words)));
+            lines.addAll(Prose.wrap(" + ", "passes, under 5 % used: " + String.join("; ", words)));
         }
         if (!notMade.isEmpty()) {
             lines.add("");
-            lines.add(style.heading("Not checked, for lack of data: these are no passes"));
+            lines.add(style.heading(
+                    "Cannot tell yet: give these sizes and the checks will run. They do not count as passed."));
             for (Finding f : notMade) {
                 String note = note(f);
                 String why = note.startsWith(SKIPPED) ? note.substring(SKIPPED.length()) : note;
@@ -77,25 +85,34 @@ final class CheckSection {
 
     private void row(Table table, Finding f) {
         List<String> title = Prose.wrap("", Prose.safe(f.title()), TITLE);
+        List<String> where = Prose.wrap("", where(f), WHERE);
+        boolean told = f.toldByShare(limits.close());
         table.row(
                 style.verdict(f.verdict(), sign(f.verdict()) + " " + word(f.verdict())),
-                bar(f.utilisation()),
-                percent(f.utilisation()),
+                told ? bar(f.utilisation()) : "",
+                told ? percent(f.utilisation()) : "",
                 title.get(0),
-                show(f, f.demand()),
-                show(f, f.capacity() / f.factor()),
-                where(f));
-        for (String rest : title.subList(1, title.size())) {
-            table.row("", "", "", rest);
+                show(f, f.needs()),
+                show(f, f.has()),
+                where.get(0));
+        for (int i = 1; i < Math.max(title.size(), where.size()); i++) {
+            table.row("", "", "", line(title, i), "", "", line(where, i));
         }
         if (f.verdict() != Verdict.PASS) {
-            List<String> under = new ArrayList<>(Prose.wrap(NOTE, Prose.safe(note(f))));
-            String mend = Mend.of(f, limits, style.units());
-            if (!mend.isEmpty()) {
-                under.addAll(Prose.wrap(NOTE, Prose.safe(mend)));
+            String near = told ? f.nearness().show(style.units()) : "";
+            String note = note(f);
+            String both = near.isEmpty() || note.isEmpty() ? near + note : near + "; " + note;
+            List<String> under = new ArrayList<>(Prose.wrap(NOTE, Prose.safe(both)));
+            String fix = FixText.of(f, fixes, style.units());
+            if (!fix.isEmpty()) {
+                under.addAll(Prose.wrap(NOTE, Prose.safe(fix)));
             }
             table.under(under);
         }
+    }
+
+    private static String line(List<String> lines, int i) {
+        return i < lines.size() ? lines.get(i) : "";
     }
 
     /** A sign that tells the verdict without colour. */
@@ -109,7 +126,7 @@ final class CheckSection {
     }
 
     static String word(Verdict verdict) {
-        return verdict == Verdict.FAIL ? "FAIL" : verdict.word();
+        return verdict == Verdict.FAIL ? "FAILS" : verdict.says();
     }
 
     /** Ten cells; one more, an arrow, when it is over. */
@@ -137,7 +154,7 @@ final class CheckSection {
 
     private static String where(Finding f) {
         String tilt = Double.isNaN(f.tilt()) ? "" : Scale.angle().show(f.tilt());
-        String loadCase = f.loadCase() == null ? "" : f.loadCase();
+        String loadCase = f.loadCase() == null ? "" : CaseName.shown(f.loadCase());
         return tilt + (tilt.isEmpty() || loadCase.isEmpty() ? "" : ", ") + loadCase;
     }
 }

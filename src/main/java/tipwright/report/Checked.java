@@ -7,9 +7,12 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Stop;
 import tipwright.check.Result;
+import tipwright.check.mistake.Mistakes;
 import tipwright.design.Design;
 import tipwright.design.file.Assumption;
 import tipwright.doubt.Sureness;
+import tipwright.quantity.Text;
+import tipwright.remedy.TriedFixes;
 
 /**
  * What there is to report on: a checked design, and what its file left open.
@@ -17,12 +20,14 @@ import tipwright.doubt.Sureness;
  * @param result of the checks
  * @param assumptions defaults that were taken for keys left out
  * @param remarks on what the file says, in plain words
+ * @param fixes changes that were tried and fix what fails
  * @param sure how sure the verdict is; null when no value may be off, or when it was not asked for
  */
-public record Checked(Result result, List<Assumption> assumptions, List<String> remarks, @Nullable Sureness sure) {
-    /** Without asking how sure it is. */
+public record Checked(
+        Result result, List<Assumption> assumptions, List<String> remarks, TriedFixes fixes, @Nullable Sureness sure) {
+    /** Without asking how sure it is, and what would fix it. */
     public Checked(Result result, List<Assumption> assumptions, List<String> remarks) {
-        this(result, assumptions, remarks, null);
+        this(result, assumptions, remarks, TriedFixes.NONE, null);
     }
 
     /** Copies the lists. */
@@ -40,9 +45,14 @@ public record Checked(Result result, List<Assumption> assumptions, List<String> 
                     .map(s -> Double.toString(s.bearing().usualFriction()))
                     .distinct()
                     .collect(Collectors.joining(" and "));
-            all.add(new Assumption("friction.pivot", values + " by the kind of bearing", ""));
+            all.add(new Assumption("friction.pivot", values + " (by the kind of bearing)", ""));
         }
         return all;
+    }
+
+    /** What is probably a mistake in the file, each with its figures. */
+    public List<Text> mistakes() {
+        return Mistakes.of(result.analysis());
     }
 
     /** Where the linkage stops short, the warnings of the analysis and the remarks on the file; each once. */

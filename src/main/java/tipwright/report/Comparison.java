@@ -12,6 +12,7 @@ import tipwright.check.HowFull;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.tank.CaseName;
 import tipwright.load.Emptying;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
@@ -105,11 +106,11 @@ public final class Comparison {
         line("fail", c -> count(c, Verdict.FAIL));
         line("close", c -> count(c, Verdict.CLOSE));
         line("not checked", c -> count(c, Verdict.NOT_CHECKED));
-        line("fullest check", Comparison::fullest);
+        line("closest to failing", Comparison::fullest);
         line("largest push", c -> force(Peak.force(cases(c), Peak.Tilts.ALL, true)));
         line("largest pull", c -> force(Peak.force(cases(c), Peak.Tilts.ALL, false)));
         line("stroke used", this::stroke);
-        line("worst bearing", this::bearing);
+        line("most loaded bearing", this::bearing);
         line("may be filled to", this::full);
         line("stays in, liquid", c -> residue(c.result().analysis().emptying().liquid()));
         line("stays in, cake", c -> residue(c.result().analysis().emptying().cake()));
@@ -118,7 +119,7 @@ public final class Comparison {
     private void dumps() {
         line("dump time", c -> dump(c, Cycle::total, Kind.TIME));
         line("time to raise", c -> dump(c, Cycle::raise, Kind.TIME));
-        line("energy a dump", c -> dump(c, d -> d.spent().energy(), Kind.ENERGY));
+        line("energy per dump", c -> dump(c, d -> d.spent().energy(), Kind.ENERGY));
     }
 
     private void parts() {
@@ -165,7 +166,7 @@ public final class Comparison {
     }
 
     private String force(@Nullable Peak peak) {
-        return peak == null ? "none" : Scale.force(units).show(peak.value()) + ", " + peak.loadCase();
+        return peak == null ? "none" : Scale.force(units).show(peak.value()) + ", " + CaseName.shown(peak.loadCase());
     }
 
     private String stroke(Checked c) {

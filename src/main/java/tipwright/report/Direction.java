@@ -27,25 +27,25 @@ public record Direction(double offBase) {
     /** In a word or two for a narrow column. */
     String word() {
         if (offBase <= STRAIGHT) {
-            return "onto base";
+            return "into its base";
         } else if (offBase <= SLANTING) {
-            return "slanting";
+            return "at an angle";
         } else if (offBase <= Math.PI - SLANTING) {
             return "sideways";
         }
-        return "off base";
+        return "off its base";
     }
 
     /** In a sentence's part: what the load does to the housing. */
     public String words() {
-        String angle = Math.round(Math.toDegrees(offBase)) + " deg off straight";
+        String angle = Math.round(Math.toDegrees(offBase)) + " deg";
         if (offBase <= STRAIGHT) {
-            return "pressed onto its base, " + angle;
+            return "pushes into its base, " + angle + " off square";
         } else if (offBase <= SLANTING) {
-            return "pressed slantwise onto its base, " + angle;
+            return "pushes into its base at an angle, " + angle + " off square";
         } else if (offBase <= Math.PI - SLANTING) {
-            return "pushed sideways across its base, " + angle + " onto it";
+            return "pushes sideways along its base, " + angle + " off square";
         }
-        return "pulled off its base, " + angle + " onto it";
+        return "pulls off its base, " + angle + " off square";
     }
 }

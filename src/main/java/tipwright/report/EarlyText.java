@@ -7,6 +7,7 @@ import tipwright.check.Early;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
+import tipwright.remedy.TriedFixes;
 
 /** What is known at once, for a person who waits; no verdict yet, because that needs the dump in time too. */
 public final class EarlyText {
@@ -20,7 +21,7 @@ public final class EarlyText {
         lines.addAll(Prose.wrap("  ", new Job(design, style.units()).sentence()));
         lines.addAll(Prose.wrap("  ", soFar(early.findings())));
         lines.add("");
-        lines.addAll(new CheckSection(style, design.limits()).lines(early.findings()));
+        lines.addAll(new CheckSection(style, design.limits(), TriedFixes.NONE).lines(early.findings()));
         lines.add("");
         lines.addAll(new ForceSection(early.analysis(), style).lines());
         lines.add("");

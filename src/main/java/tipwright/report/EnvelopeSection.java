@@ -8,6 +8,7 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.Pose;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.joint.Support;
+import tipwright.design.tank.CaseName;
 
 /** About a dozen tilts with the worst of all load cases at each. */
 final class EnvelopeSection {
@@ -22,47 +23,41 @@ final class EnvelopeSection {
     List<String> lines() {
         Scale length = Scale.length(style.units());
         Scale force = Scale.force(style.units());
-        Table table = new Table("rrrrrrlrlrrl");
-        table.row(
-                "tilt",
-                "length",
-                "stroke",
-                "arm",
-                "angle",
-                "push",
-                "case",
-                "pull",
-                "case",
-                "bearing",
-                "no.",
-                "load goes");
-        table.row("deg", length.unit(), "used", length.unit(), "deg", force.unit(), "", force.unit(), "", force.unit());
+        Table pushes = new Table("rrrrrrl");
+        pushes.row("tilt", "pin to", "stroke", "lever", "pushing", "push", "with");
+        pushes.row("deg", "pin " + length.unit(), "used", "arm " + length.unit(), "angle", force.unit());
+        Table pulls = new Table("rrlrrl");
+        pulls.row("tilt", "pull", "with", "bearing", "which", "pushes");
+        pulls.row("deg", force.unit(), "", force.unit());
         for (Envelope at : Envelope.shown(analysis)) {
             Pose pose = at.pose();
             Peak push = at.push();
             Peak pull = at.pull();
             Peak.OnBearing bearing = at.bearing();
-            table.row(
-                    Scale.angle().plain(pose.tilt()),
+            String tilt = Scale.angle().plain(pose.tilt());
+            pushes.row(
+                    tilt,
                     length.number(pose.length()),
                     strokeUsed(pose),
                     length.number(pose.arm()),
                     Long.toString(Math.round(Math.toDegrees(pose.transmission()))),
                     push == null ? "-" : force.number(push.value()),
-                    push == null ? "" : push.loadCase(),
+                    push == null ? "" : CaseName.shown(push.loadCase()));
+            pulls.row(
+                    tilt,
                     pull == null ? "-" : force.number(pull.value()),
-                    pull == null ? "" : pull.loadCase(),
+                    pull == null ? "" : CaseName.shown(pull.loadCase()),
                     bearing == null ? "-" : force.number(bearing.peak().value()),
                     bearing == null ? "" : Integer.toString(bearing.bearing() + 1),
                     way(bearing));
         }
         List<String> lines = new ArrayList<>();
-        lines.add(style.heading("Over the tilt: the worst of all load cases, friction included"));
-        lines.addAll(table.lines("  "));
-        lines.addAll(Prose.wrap(
-                "  ",
-                "length: pin to pin. arm: what the actuator's line passes the pivot by, so that force times arm turns the tank."
-                        + " angle: between the actuator and the line from pivot to its pin; 90 is best."));
+        lines.add(style.heading("Tilt by tilt, worst load, with friction"));
+        lines.addAll(pushes.lines("  "));
+        lines.addAll(Term.legend(List.of("pin to pin", "lever arm", "pushing angle")));
+        lines.add("");
+        lines.addAll(pulls.lines("  "));
+        lines.addAll(Term.legend(List.of("pushes")));
         return lines;
     }
 

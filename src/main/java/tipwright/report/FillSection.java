@@ -40,10 +40,10 @@ public final class FillSection {
         Emptying emptying = result.analysis().emptying();
         Design design = result.analysis().design();
         List<String> sentences = new ArrayList<>();
-        sentences.add("Thin slurry: " + residue(emptying.liquid(), design));
+        sentences.add("Liquid: " + residue(emptying.liquid(), design));
         Emptying.Residue cake = emptying.cake();
         if (cake != null) {
-            sentences.add("Settled solids: " + residue(cake, design));
+            sentences.add("Grit: " + residue(cake, design));
         }
         return sentences;
     }
@@ -51,26 +51,44 @@ public final class FillSection {
     /** How full it may be; null: no fill passes. */
     public String howFull(@Nullable HowFull most) {
         if (most == null) {
-            return "No fill passes: a check that depends on the load fails even with the tank empty.";
+            return "It fails even with the tank empty, so no fill level passes.";
         }
         String amount = show(most.volume(), Kind.VOLUME) + ", " + show(most.mass(), Kind.MASS) + " of this slurry";
-        String level = " The level switch goes " + show(most.level(), Kind.LENGTH)
-                + " above the lowest point of the inside, tank stowed.";
+        String level = " Set the level switch " + show(most.level(), Kind.LENGTH)
+                + " above the lowest point inside, tank stowed.";
         String fill = most.limit() == null
-                ? "Full: " + amount + "." + level
-                : "Up to " + Scale.percent().show(most.fill()) + ": " + amount + "." + level + " More is stopped by: "
+                ? "To the rim: " + amount + "." + level
+                : "Up to " + Scale.percent().show(most.fill()) + ": " + amount + "." + level + " Above that fails: "
                         + Prose.safe(most.limit()) + ".";
         return fill
+                + bands(most)
                 + (Double.isNaN(most.densityWhenFull())
-                        ? " Filled to the brim it does not pass with any slurry."
-                        : " Filled to the brim it passes with slurry of up to "
+                        ? " Filled to the rim it fails even with plain water."
+                        : " Filled to the rim it passes with slurry of up to "
                                 + show(most.densityWhenFull(), Kind.DENSITY) + ".");
+    }
+
+    /** Fills that do not pass though fuller ones do. */
+    private static String bands(HowFull most) {
+        StringBuilder told = new StringBuilder();
+        for (HowFull.Band band : most.bands()) {
+            if (band.to() < 1) {
+                told.append(" From ")
+                        .append(Scale.percent().show(band.from()))
+                        .append(" to ")
+                        .append(Scale.percent().show(band.to()))
+                        .append(" full it does not pass (")
+                        .append(Prose.safe(band.limit()))
+                        .append("), though it does with more in it.");
+            }
+        }
+        return told.toString();
     }
 
     private String residue(Emptying.Residue left, Design design) {
         String stays = left.share() < NOTHING
-                ? "nothing stays in"
-                : show(left.volume(), Kind.VOLUME) + " (" + Scale.percent().show(left.share()) + ") stays in";
+                ? "all out"
+                : show(left.volume(), Kind.VOLUME) + " (" + Scale.percent().show(left.share()) + ") is left";
         String at = " at " + Scale.angle().show(design.tilt().to()) + "; ";
         String allowed = Scale.percent().show(design.limits().residue());
         Double needed = left.tiltNeeded();
@@ -78,8 +96,8 @@ public final class FillSection {
             return stays + at + "no tilt up to 180 deg leaves " + allowed + " or less.";
         }
         return needed <= design.tilt().from()
-                ? stays + at + "it runs out before it tips."
-                : stays + at + "it must tip to " + Scale.angle().show(needed) + " to leave " + allowed + " or less.";
+                ? stays + at + "all out before the tank moves."
+                : stays + at + "it must tilt to " + Scale.angle().show(needed) + " to leave " + allowed + " or less.";
     }
 
     private String show(double si, Kind kind) {

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
 import tipwright.design.joint.Support;
+import tipwright.design.tank.CaseName;
 
 /** The largest force in each load case, and the largest load of each bearing. */
 final class ForceSection {
@@ -23,14 +24,18 @@ final class ForceSection {
     List<String> lines() {
         List<String> lines = new ArrayList<>();
         int n = analysis.design().drive().actuators().size();
-        lines.add(style.heading("Force of the actuator" + (n > 1 ? "s, all " + n + " together" : "")));
+        lines.add(style.heading(
+                n == 1
+                        ? "Force of the actuator"
+                        : n == 2 ? "Force of both actuators together" : "Force of all " + n + " actuators together"));
         Table table = new Table("lll");
         for (CaseResult c : analysis.cases()) {
             Peak push = Peak.force(List.of(c), Peak.Tilts.ALL, true);
             Peak pull = Peak.force(List.of(c), Peak.Tilts.ALL, false);
-            table.row(c.name(), words("pushes", push), words("pulls", pull));
+            table.row(CaseName.shown(c.name()), words("pushes", push), words("pulls", pull));
         }
         lines.addAll(table.lines("  "));
+        lines.addAll(Term.legend(analysis.cases().stream().map(CaseResult::name).toList()));
         lines.add("");
         lines.add(style.heading("Largest load on each bearing"));
         List<Support> bearings = analysis.design().pivot().bearings();
@@ -47,7 +52,8 @@ final class ForceSection {
         String name = "  " + (number + 1) + "  ";
         String text = "at z " + Scale.length(style.units()).show(support.z()) + ": "
                 + force.show(worst.peak().value()) + " at "
-                + Scale.angle().show(worst.peak().tilt()) + " (" + worst.peak().loadCase() + ", "
+                + Scale.angle().show(worst.peak().tilt()) + " ("
+                + CaseName.shown(worst.peak().loadCase()) + ", "
                 + worst.peak().motion() + "), "
                 + Direction.of(worst.load(), support.base()).words();
         return Prose.wrap(name, text);

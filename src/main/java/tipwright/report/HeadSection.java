@@ -2,17 +2,16 @@
 package tipwright.report;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import tipwright.check.Part;
 import tipwright.check.Result;
-import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.doubt.Sureness;
+import tipwright.quantity.Text;
 
-/** What the job is, and the verdict. */
+/** What the job is, and the verdict in its two halves. */
 final class HeadSection {
     private final Checked checked;
     private final Result result;
@@ -25,6 +24,14 @@ final class HeadSection {
     }
 
     List<String> lines() {
+        List<String> lines = new ArrayList<>(job());
+        lines.add("");
+        lines.addAll(verdict());
+        lines.addAll(remarks());
+        return lines;
+    }
+
+    List<String> job() {
         List<String> lines = new ArrayList<>();
         Design design = result.analysis().design();
         lines.add(style.heading(Prose.safe(design.name())));
@@ -32,11 +39,19 @@ final class HeadSection {
             lines.addAll(Prose.wrap("  ", Prose.safe(design.about())));
         }
         lines.addAll(Prose.wrap("  ", new Job(design, style.units()).sentence()));
-        lines.add("");
-        lines.addAll(verdict());
+        return lines;
+    }
+
+    List<String> remarks() {
+        List<String> lines = new ArrayList<>();
         Sureness sure = checked.sure();
         if (sure != null) {
             SurenessText.of(sure, style.units()).forEach(text -> lines.addAll(Prose.wrap("  ", text)));
+        }
+        FixText.everything(checked.fixes(), style.units())
+                .forEach(text -> lines.addAll(Prose.wrap("  ", Prose.safe(text))));
+        for (Text mistake : checked.mistakes()) {
+            lines.addAll(Prose.wrap("  ! ", Prose.safe(mistake.show(style.units()))));
         }
         for (String warning : checked.warnings()) {
             lines.addAll(Prose.wrap("  ! ", Prose.safe(warning)));
@@ -44,42 +59,29 @@ final class HeadSection {
         return lines;
     }
 
-    private List<String> verdict() {
-        Map<Verdict, List<String>> by = new LinkedHashMap<>();
-        for (Finding f : result.findings()) {
-            by.computeIfAbsent(f.verdict(), v -> new ArrayList<>()).add(Prose.safe(f.title()));
-        }
-        List<String> failed = by.getOrDefault(Verdict.FAIL, List.of());
-        List<String> close = by.getOrDefault(Verdict.CLOSE, List.of());
-        int skipped = by.getOrDefault(Verdict.NOT_CHECKED, List.of()).size();
-        int made = result.findings().size() - skipped;
-        StringBuilder text = new StringBuilder();
-        if (!failed.isEmpty()) {
-            text.append(failed.size() + " of " + made + " checks " + (failed.size() == 1 ? "fails" : "fail") + ": "
-                    + Prose.and(failed) + ".");
-        } else {
-            text.append("All " + made + " checks that could be made pass.");
-        }
-        if (!close.isEmpty()) {
-            text.append(" Close to the limit: " + Prose.and(close) + ".");
-        }
-        if (skipped > 0) {
-            text.append(" " + skipped + " not checked, for lack of data: see below.");
-        }
+    List<String> verdict() {
+        VerdictText text = new VerdictText(result.parts(), style.units());
         List<String> lines = new ArrayList<>();
         lines.add(verdictLine(result, style));
-        lines.addAll(Prose.wrap("  ", text.toString()));
+        for (Part part : result.parts().both()) {
+            lines.addAll(Prose.wrap("  " + CheckSection.sign(part.verdict()) + " ", text.sentence(part)));
+        }
         return lines;
     }
 
-    /** '+ VERDICT: PASS, 2 not checked'. */
+    /** '+ VERDICT: PASSES SO FAR, 2 checks cannot tell: sizes missing'. */
     static String verdictLine(Result result, Style style) {
         long skipped = result.findings().stream()
                 .filter(f -> f.verdict() == Verdict.NOT_CHECKED)
                 .count();
         Verdict verdict = result.verdict();
-        String word = verdict.word().toUpperCase(Locale.ROOT);
+        String word = verdict.says().toUpperCase(Locale.ROOT);
         String line = CheckSection.sign(verdict) + " VERDICT: " + word;
-        return style.verdict(verdict, skipped == 0 ? line : line + ", " + skipped + " not checked");
+        String missing = skipped == 1 ? "1 check cannot tell" : skipped + " checks cannot tell";
+        return style.verdict(
+                verdict,
+                skipped == 0
+                        ? line
+                        : line + (verdict == Verdict.FAIL ? "" : " SO FAR") + ", " + missing + ": sizes missing");
     }
 }

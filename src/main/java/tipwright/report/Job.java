@@ -44,7 +44,7 @@ public record Job(Design design, UnitSystem units) {
         return Prose.and(words);
     }
 
-    /** The word by which the design file tells a shape, a drive or an actuator. */
+    /** The keyword of a shape, drive or actuator in the design file. */
     private static String word(Object part) {
         Choice choice = part.getClass().getAnnotation(Choice.class);
         return choice == null ? part.getClass().getSimpleName() : choice.value();

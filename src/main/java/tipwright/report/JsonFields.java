@@ -69,6 +69,11 @@ final class JsonFields {
         }
     }
 
+    void flag(String name, boolean value) throws IOException {
+        out.writeFieldName(name);
+        out.writeBoolean(value);
+    }
+
     void nothing(String name) throws IOException {
         line();
         out.writeNullField(name);

@@ -7,20 +7,28 @@ import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import java.io.IOException;
 import java.io.Writer;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Stop;
 import tipwright.check.HowFull;
+import tipwright.check.Part;
 import tipwright.check.Result;
 import tipwright.check.rule.Finding;
+import tipwright.check.rule.Sense;
 import tipwright.check.rule.Verdict;
 import tipwright.design.joint.Support;
 import tipwright.doubt.Sureness;
 import tipwright.load.Emptying;
+import tipwright.quantity.Text;
+import tipwright.quantity.UnitSystem;
 
 /** A result as JSON under names that stay. Source of the form: RFC 8259. */
 public final class JsonReport {
+    /** Version of the form. 2: demand is what the job asks and capacity what is there in every check; the verdict is in two parts. */
+    private static final int FORMAT = 2;
+
     private static final double MM = 1000;
     private static final double LITRES = 1000;
 
@@ -57,12 +65,10 @@ public final class JsonReport {
         json.number("used", sure.used());
         json.number("standard_deviation", sure.spread());
         json.each("influences", sure.influences(), influence -> {
-            json.start();
             json.text("value", influence.value().path());
             json.text("written", influence.value().said());
             json.number("standard_doubt_si", influence.value().doubt());
             json.number("change_by_one_standard_doubt", influence.change());
-            json.end();
         });
         json.end();
     }
@@ -70,9 +76,15 @@ public final class JsonReport {
     private void all() throws IOException {
         Analysis analysis = result.analysis();
         json.start();
+        json.number("format", FORMAT);
         json.text("design", analysis.design().name());
         json.text("verdict", result.verdict().word());
-        json.list("warnings", checked.warnings());
+        json.each("parts", result.parts().both(), this::part);
+        json.list("cases_skipped", result.parts().skipped());
+        json.list(
+                "warnings",
+                Stream.concat(checked.mistakes().stream().map(Text::metric), checked.warnings().stream())
+                        .toList());
         sureness(checked.sure());
         new JsonRows(json).write(analysis);
         new JsonPeaks(json).write(analysis);
@@ -96,13 +108,34 @@ public final class JsonReport {
         json.end();
     }
 
+    private void part(Part part) throws IOException {
+        Finding worst = part.governing();
+        json.text("part", part.occasion().word());
+        json.text("verdict", part.verdict().word());
+        json.number("made", part.made());
+        json.number("fail", part.count(Verdict.FAIL));
+        json.number("close", part.count(Verdict.CLOSE));
+        json.number("not_checked", part.count(Verdict.NOT_CHECKED));
+        json.text("governing", worst == null ? null : worst.id());
+        json.text("says", new VerdictText(result.parts(), UnitSystem.METRIC).governing(part));
+        json.each("checks", part.findings(), f -> {
+            json.text("id", f.id());
+            json.text("verdict", f.verdict().word());
+            json.number("utilisation", f.utilisation());
+            json.number("tilt_deg", Math.toDegrees(f.tilt()));
+            json.text("case", f.loadCase());
+            json.missing("no number governs");
+        });
+    }
+
     private void check(Finding f) throws IOException {
         JsonUnit unit = JsonUnit.of(f.kind());
         MotionDirection direction = f.worst().direction();
         json.text("id", f.id());
         json.text("title", f.title());
-        json.number("demand", unit.of(f.demand()));
-        json.number("capacity", unit.of(f.capacity()));
+        boolean least = f.sense() == Sense.AT_LEAST;
+        json.number("demand", unit.of(least ? f.capacity() : f.demand()));
+        json.number("capacity", unit.of(least ? f.demand() : f.capacity()));
         json.text("unit", unit.name());
         json.text("sense", f.sense().word());
         json.number("factor", f.factor());
@@ -136,7 +169,12 @@ public final class JsonReport {
         json.number("level_mm", most.level() * MM);
         json.number("density_when_full_kg_m3", most.densityWhenFull());
         json.text("limit", most.limit());
-        json.missing("filled to the brim it does not pass with any slurry");
+        json.each("bands", most.bands(), band -> {
+            json.number("from_percent", band.from() * 100);
+            json.number("to_percent", band.to() * 100);
+            json.text("limit", band.limit());
+        });
+        json.missing("filled to the rim it fails even with plain water");
         json.end();
     }
 

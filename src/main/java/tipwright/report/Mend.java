@@ -18,6 +18,6 @@ public final class Mend {
             return "";
         }
         Text fix = Checks.of(f).map(c -> c.fix(f, limits)).orElse(Text.NONE);
-        return fix.isEmpty() ? "" : "To mend: " + fix.show(units) + ".";
+        return fix.isEmpty() ? "" : "Fix: " + fix.show(units) + ".";
     }
 }

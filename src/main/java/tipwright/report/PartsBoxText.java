@@ -2,14 +2,18 @@
 package tipwright.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.actuator.Actuator;
+import tipwright.design.actuator.ElectricActuator;
 import tipwright.placement.PartsBox;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
+import tipwright.quantity.UnitSystem;
 
 /** Tells which actuators of the parts box would do with the pins where they are. */
 public final class PartsBoxText {
@@ -21,13 +25,13 @@ public final class PartsBoxText {
     /**
      * The text, lines ended by '\n'.
      *
-     * @param leftOut how many parts run off another supply and were not tried
+     * @param leftOut parts that were not tried, and why not
      */
-    public static String of(Design design, List<PartsBox.Tried> tried, int leftOut, Style style) {
+    public static String of(Design design, List<PartsBox.Tried> tried, Map<String, String> leftOut, Style style) {
         List<String> lines = new ArrayList<>();
         lines.add(style.heading(design.name() + ": actuators from the parts box, pins as drawn"));
-        Table table = new Table("llrrrrll");
-        table.row("", "actuator", "closed", "stroke", "dump", "price", "most used", "");
+        Table table = new Table("llrrrrrrrrl");
+        table.row("", "actuator", "volt", "closed", "stroke", "push", "pull", "dump", "price", "off", "most used");
         for (PartsBox.Tried t : tried) {
             row(table, t, style);
         }
@@ -38,11 +42,17 @@ public final class PartsBoxText {
                 good == 0
                         ? "None of them will do with the pins where they are; 'tipwright place' looks for other places."
                         : good + " of " + tried.size()
-                                + " will do; write its name at 'actuator:' and run 'tipwright check' again.");
-        if (leftOut > 0) {
-            lines.add(leftOut + (leftOut == 1 ? " other runs" : " others run") + " off another supply or voltage and "
-                    + (leftOut == 1 ? "was" : "were") + " not tried.");
-        }
+                                + " passes. Put its name after actuator: in the file and run tipwright check again.");
+        lines.addAll(Prose.wrap(
+                "",
+                "'off' is the most that is used when every pin and the pivot are off by "
+                        + Quantities.show(PartsBox.weld(design), Kind.LENGTH, style.units())
+                        + " the worst way; the most margin then comes first. '*' is the design's own."));
+        Map<String, List<String>> why = new LinkedHashMap<>();
+        leftOut.forEach((name, reason) ->
+                why.computeIfAbsent(reason, r -> new ArrayList<>()).add(Prose.safe(name)));
+        why.forEach((reason, names) ->
+                lines.addAll(Prose.wrap("", "Not tried: " + Prose.and(names) + " (" + reason + ").")));
         return String.join("\n", lines) + "\n";
     }
 
@@ -60,11 +70,15 @@ public final class PartsBoxText {
         Double price = a.price();
         table.row(
                 style.verdict(t.verdict(), CheckSection.sign(t.verdict()) + " " + CheckSection.word(t.verdict())),
-                t.actuator().name(),
+                (t.own() ? "* " : "") + Prose.safe(t.actuator().name()),
+                volt(a),
                 Quantities.show(a.closed(), Kind.LENGTH, style.units()),
                 Quantities.show(a.stroke(), Kind.LENGTH, style.units()),
+                Quantities.show(a.ratedPush(), Kind.FORCE, style.units()),
+                a.ratedPull() == 0 ? "-" : Quantities.show(a.ratedPull(), Kind.FORCE, style.units()),
                 Double.isNaN(t.dump()) ? "-" : Math.round(t.dump()) + " s",
                 price == null ? "-" : Quantities.number(price),
+                Double.isNaN(t.weldsOff()) ? "-" : CheckSection.percent(t.weldsOff()),
                 most == null
                         ? "cannot be computed"
                         : CheckSection.percent(most.utilisation()) + " " + Prose.safe(most.title()));
@@ -78,5 +92,10 @@ public final class PartsBoxText {
             String text = "fails: " + String.join("; ", words) + (more > 0 ? "; and " + more + " more" : "");
             table.under(Prose.wrap(UNDER, text));
         }
+    }
+
+    private static String volt(Actuator a) {
+        Double volt = a instanceof ElectricActuator e ? e.voltage() : null;
+        return volt == null ? "-" : Quantities.show(volt, Kind.VOLTAGE, UnitSystem.METRIC);
     }
 }

@@ -8,6 +8,7 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.drive.Drive;
+import tipwright.design.tank.CaseName;
 import tipwright.placement.Aim;
 import tipwright.placement.Answer;
 import tipwright.placement.Candidate;
@@ -28,7 +29,7 @@ public final class PlacementText {
         List<String> lines = new ArrayList<>();
         lines.add(style.heading(design.name() + ": where the mounts may go"));
         String how = placement.step() > 0
-                ? " candidates on a grid of " + show(placement.step(), Kind.LENGTH, style.units())
+                ? " positions tried, apart by " + show(placement.step(), Kind.LENGTH, style.units())
                 : " candidates spread over the zones";
         lines.add("  " + placement.candidates() + how + "; " + placement.fitting() + " may do");
         for (String note : placement.notes()) {
@@ -128,7 +129,7 @@ public final class PlacementText {
                     Double.isFinite(candidate.time()) ? show(candidate.time(), Kind.TIME, style.units()) : "-",
                     Double.isFinite(candidate.price()) ? Quantities.number(candidate.price()) : "-",
                     answer.aims().isEmpty()
-                            ? "(compromise)"
+                            ? "(good all round)"
                             : answer.aims().stream().map(Aim::words).collect(Collectors.joining(", "))));
             table.row(row.toArray(new String[0]));
         }
@@ -138,7 +139,7 @@ public final class PlacementText {
 
     private static void governing(List<Answer> answers, Style style, List<String> lines) {
         lines.add("");
-        lines.add(style.heading("What governs, after the full check of each"));
+        lines.add(style.heading("Closest to failing, after all checks"));
         int number = 0;
         for (Answer answer : answers) {
             number++;
@@ -146,7 +147,7 @@ public final class PlacementText {
             String where = f == null || Double.isNaN(f.tilt())
                     ? ""
                     : " at " + show(f.tilt(), Kind.ANGLE, style.units())
-                            + (f.loadCase() == null ? "" : ", " + f.loadCase());
+                            + (f.loadCase() == null ? "" : ", " + CaseName.shown(f.loadCase()));
             String what = f == null ? answer.candidate().governing().words() : f.title();
             Verdict verdict = !answer.failed().isEmpty() ? Verdict.FAIL : f == null ? Verdict.PASS : f.verdict();
             String failed = answer.failed().isEmpty()

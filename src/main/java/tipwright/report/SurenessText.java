@@ -3,6 +3,9 @@ package tipwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import tipwright.design.file.Uncertain;
 import tipwright.doubt.Sureness;
 import tipwright.quantity.Kind;
@@ -27,22 +30,44 @@ public final class SurenessText {
             return all;
         }
         Uncertain first = sure.influences().get(0).value();
-        all.add(share + " " + first.path() + " decides most, for '" + governing + "' (" + percent(sure.used())
-                + " used, give or take " + percent(COVERED * sure.spread()) + ").");
+        all.add(share + " " + capital(said(first.path())) + " decides most: '" + governing + "' is "
+                + percent(sure.used()) + " used, give or take " + percent(COVERED * sure.spread()) + ".");
         if (Math.abs(1 - sure.used()) > SETTLED * sure.spread()) {
             return all;
         }
         String now =
                 show(first.value(), first.kind(), units) + " +- " + show(COVERED * first.doubt(), first.kind(), units);
         if (Double.isNaN(sure.wanted())) {
-            all.add("Measuring " + first.path() + " (" + now + ") better is not enough by itself; give '" + governing
-                    + "' more to spare.");
+            all.add("Measuring " + said(first.path()) + " (" + now + ") better is not enough by itself; give '"
+                    + governing + "' more to spare.");
         } else if (sure.wanted() < first.doubt()) {
-            all.add("Measure " + first.path() + " first: now " + now + "; within +- "
+            all.add("Measure " + said(first.path()) + " first: now " + now + "; within +- "
                     + show(COVERED * sure.wanted(), first.kind(), units)
                     + " of that it would pass in 98 of 100. " + how(first));
         }
         return all;
+    }
+
+    private static final Pattern READING =
+            Pattern.compile("(.+)\\.(from|above|below|towards-dump|away-from-dump)\\.([^.]+)");
+
+    /** A value of the file as a person says it: 'the tape from axle to tank-pin'; else its key. */
+    private static String said(String path) {
+        Matcher reading = READING.matcher(path);
+        if (!reading.matches()) {
+            return path;
+        }
+        String place = reading.group(1).replaceFirst("^points\\.", "");
+        String from = reading.group(3);
+        return switch (reading.group(2)) {
+            case "from" -> "the tape from " + from + " to " + place;
+            case "above", "below" -> "the height of " + place + " from " + from;
+            default -> "how far along " + place + " is from " + from;
+        };
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     private static String how(Uncertain value) {
@@ -60,6 +85,6 @@ public final class SurenessText {
     }
 
     private static String percent(double share) {
-        return Quantities.show(share, Quantities.unit(Kind.RATIO, "%"));
+        return Math.round(100 * share) + " %";
     }
 }

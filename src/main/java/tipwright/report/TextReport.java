@@ -25,7 +25,8 @@ public final class TextReport {
         Analysis analysis = result.analysis();
         List<String> lines = new ArrayList<>(new HeadSection(checked, style).lines());
         lines.add("");
-        lines.addAll(new CheckSection(style, result.analysis().design().limits()).lines(result.findings()));
+        lines.addAll(
+                new CheckSection(style, result.analysis().design().limits(), checked.fixes()).lines(result.findings()));
         lines.add("");
         lines.addAll(new ForceSection(analysis, style).lines());
         lines.add("");
@@ -34,16 +35,19 @@ public final class TextReport {
         lines.addAll(new FillSection(style).lines(result));
         lines.add("");
         lines.addAll(new TimeSection(analysis.design(), style).lines(result.timing()));
+        lines.addAll(MeasuredSection.lines(checked, style));
         if (!checked.taken().isEmpty()) {
             lines.add("");
-            lines.add(style.heading("Taken as usual; set them in the design file if yours differ"));
+            lines.add(
+                    style.heading("Assumed, because the file does not say. Change any that do not fit your machine:"));
             lines.addAll(assumptions(checked.taken()));
         }
         lines.add("");
-        lines.add(style.heading("Before you tip it"));
+        lines.add(style.heading("Before you dump"));
         for (String caution : Cautions.all()) {
             lines.addAll(Prose.wrap("  * ", caution));
         }
+        lines.addAll(Prose.wrap("  * ", "'tipwright explain limits' lists the ways to fail that no check here knows."));
         lines.add("");
         lines.add(HeadSection.verdictLine(result, style));
         return String.join("\n", lines) + "\n";
@@ -52,7 +56,7 @@ public final class TextReport {
     /** By the part of the file that they stand in; entries of a list together. */
     private static List<String> assumptions(List<Assumption> all) {
         Map<String, Set<String>> groups = new LinkedHashMap<>();
-        for (Assumption a : all) {
+        for (Assumption a : all.stream().filter(a -> !a.measured()).toList()) {
             String path = a.path().replaceAll("\\[\\d+\\]", "");
             int dot = path.lastIndexOf('.');
             groups.computeIfAbsent(dot < 0 ? "" : path.substring(0, dot), k -> new LinkedHashSet<>())

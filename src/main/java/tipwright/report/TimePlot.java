@@ -10,7 +10,7 @@ import tipwright.quantity.UnitSystem;
 import tipwright.time.Cycle;
 import tipwright.time.Moment;
 
-/** Tilt and contents over the time, in plain characters: '*' tilt, 'o' what is in the tank, each as a share of its largest. */
+/** Tilt and contents against time, in plain characters: '*' tilt, 'o' what is in the tank, each as a share of its largest. */
 final class TimePlot {
     private static final int WIDTH = 72;
     private static final int HEIGHT = 12;

@@ -52,7 +52,7 @@ public final class TimeReport {
         }
         lines.addAll(happenings.lines("  "));
         lines.add("");
-        lines.add(style.heading("Tilt and contents over the time"));
+        lines.add(style.heading("Tilt and contents against time"));
         lines.addAll(new TimePlot(dump, style.units()).lines());
         lines.add("");
         lines.add(style.heading("Time line"));
@@ -74,7 +74,7 @@ public final class TimeReport {
                 "rod",
                 "in tank",
                 "force",
-                "runs out",
+                "flow out",
                 electric ? "current" : hydraulic ? "pressure" : "");
         List<Moment> all = dump.moments();
         double next = 0;

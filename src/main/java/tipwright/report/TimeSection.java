@@ -8,6 +8,7 @@ import tipwright.design.Design;
 import tipwright.design.supply.Battery;
 import tipwright.design.supply.HandPump;
 import tipwright.design.supply.HandWinch;
+import tipwright.design.tank.CaseName;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
@@ -16,6 +17,8 @@ import tipwright.time.Timing;
 
 /** How long a dump takes, in a few sentences. */
 public final class TimeSection {
+    private static final double FEW = 5;
+
     private final Design design;
     private final Style style;
 
@@ -38,7 +41,8 @@ public final class TimeSection {
         for (Cycle other : timing.cycles()) {
             if (!other.load().equals(dump.load()) && !Double.isNaN(other.stalledAt())) {
                 String where = Scale.angle().show(other.stalledAt());
-                lines.addAll(Prose.wrap("  ! ", "With the " + other.load() + " load it stalls at " + where + "."));
+                lines.addAll(Prose.wrap(
+                        "  ! ", "With the load '" + CaseName.shown(other.load()) + "' it stalls at " + where + "."));
             }
         }
         return lines;
@@ -61,31 +65,39 @@ public final class TimeSection {
         }
         String stall = Double.isNaN(c.stalledAt())
                 ? ""
-                : " (it stalls at " + Scale.angle().show(c.stalledAt()) + " and goes on when enough has run out)";
+                : " (the actuator stalls at " + Scale.angle().show(c.stalledAt())
+                        + " until enough has drained, then goes on)";
         boolean ends = c.shortOf(design.tilt().to());
         String up = (ends
-                        ? "The stroke ends at " + Scale.angle().show(c.highest()) + ", short of "
-                                + Scale.angle().show(design.tilt().to()) + ": it gets there in "
-                        : "It raises in ")
+                        ? "The actuator is fully out at " + Scale.angle().show(c.highest())
+                                + " and the tank never reaches "
+                                + Scale.angle().show(design.tilt().to()) + ". Up to there "
+                        : "Up ")
                 + time(c.raise()) + stall + ", ";
         if (Double.isInfinite(c.lower())) {
-            return up + "and does not come back: it stops at " + Scale.angle().show(c.stuckAt()) + ".";
+            return up + "and it does not come back down: it stops at "
+                    + Scale.angle().show(c.stuckAt()) + ".";
         }
-        String all = up + "comes back in " + time(c.lower());
+        String all = up + "down " + time(c.lower());
         return c.complete()
-                ? all + ": " + time(c.total()) + " in all, at most "
-                        + Quantities.number(Math.floor(c.perHour() * 10) / 10) + " dumps an hour."
+                ? all + ", " + time(c.total()) + " a dump: at most " + perHour(c.perHour()) + " an hour."
                 : all + ".";
+    }
+
+    /** Whole dumps; a decimal where there are only a few. */
+    private static String perHour(double dumps) {
+        double shown = dumps < FEW ? Math.floor(dumps * 10) / 10 : Math.floor(dumps);
+        return Quantities.number(shown) + (shown == 1 ? " dump" : " dumps");
     }
 
     private String outflow(Cycle c) {
         if (Double.isNaN(c.empty())) {
-            return "Nothing runs out by itself.";
+            return "Nothing drains by itself.";
         }
         if (Double.isInfinite(c.empty())) {
-            return "It does not run out: air does not get in, or the opening stays shut.";
+            return "It does not drain: no air gets in, or the outlet stays shut.";
         }
-        return "It has run out after " + time(c.empty()) + ", at most "
+        return "The tank is drained after " + time(c.empty()) + "; strongest flow "
                 + outflow(c.peaks().discharge(), style) + ".";
     }
 
@@ -98,19 +110,19 @@ public final class TimeSection {
     private String takes(Cycle c) {
         if (design.supply() instanceof HandWinch winch) {
             long turns = Math.round(c.spent().travel() / winch.travelPerTurn());
-            return "That is " + turns + " turns of the crank, up and back together.";
+            return "Crank turns for one dump, up and down: " + turns + ".";
         }
         if (design.supply() instanceof HandPump pump) {
             if (Double.isInfinite(c.raise())) {
                 return "";
             }
-            return "A worker pumps about " + Math.round(c.raise() / 60 * pump.strokesPerMinute())
-                    + " strokes to raise it.";
+            return "One person pumps about " + Math.round(c.raise() / 60 * pump.strokesPerMinute())
+                    + " strokes to bring it up.";
         }
         if (Double.isNaN(c.spent().energy())) {
             return "";
         }
-        String energy = "It takes " + Quantities.show(c.spent().energy(), Kind.ENERGY, style.units());
+        String energy = "One dump uses " + Quantities.show(c.spent().energy(), Kind.ENERGY, style.units());
         if (c.peaks().current() > 0) {
             energy += ", at most " + Quantities.show(c.peaks().current(), Kind.CURRENT, style.units());
         }
@@ -119,7 +131,7 @@ public final class TimeSection {
         }
         if (design.supply() instanceof Battery battery && battery.capacity() != null) {
             double usable = battery.capacity() * battery.usable() * battery.voltage();
-            energy += "; a charge is good for about "
+            energy += "; one charge is enough for about "
                     + (long) Math.floor(usable / c.spent().energy()) + " dumps";
         }
         return energy + ".";

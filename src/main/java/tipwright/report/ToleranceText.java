@@ -10,8 +10,7 @@ import tipwright.placement.Tolerance;
 /** Tells in plain words what welds that are off do. */
 public final class ToleranceText {
     /** What is taken of mechanisms with links. */
-    public static final String LINKS =
-            "Links and cranks are taken as made to fit between their pins, wherever those came out.";
+    public static final String LINKS = "Assumes you cut links and cranks to fit after the pins are welded.";
 
     private ToleranceText() {}
 
@@ -20,11 +19,11 @@ public final class ToleranceText {
         List<String> lines = new ArrayList<>();
         String by = PasteText.length(t.tolerance(), style.units());
         lines.add(style.heading(design.name() + ": welds that are off by up to " + by));
-        lines.add("  as drawn: utilisation " + percent(t.utilisation()) + " ("
+        lines.add("  as in the file: used " + percent(t.utilisation()) + " ("
                 + t.governing().words() + ")");
-        lines.add("  in the worst corner: " + percent(t.worstCorner()) + " ("
+        lines.add("  all pins off the worst way: " + percent(t.worstCorner()) + " ("
                 + t.cornerLimit().words() + ")");
-        lines.add("  chance that a limit is passed: " + percent(t.chance()) + " in " + t.runs() + " runs");
+        lines.add("  chance that a check fails: " + percent(t.chance()) + " in " + t.runs() + " runs");
         for (Limit limit : Limit.values()) {
             Double chance = t.chances().get(limit);
             if (chance != null) {
@@ -33,16 +32,16 @@ public final class ToleranceText {
         }
         lines.add(
                 t.largest() > 0
-                        ? "  every limit is kept in every corner up to " + PasteText.length(t.largest(), style.units())
-                                + " either way"
+                        ? "  every check still passes with every pin within "
+                                + PasteText.length(t.largest(), style.units()) + " either way"
                         : "  it fails as drawn");
         if (!design.drive().direct()) {
             lines.add("  " + LINKS);
         }
         lines.add("");
-        lines.add(style.heading("What moves the largest utilisation"));
+        lines.add(style.heading("Which dimension matters most"));
         Table table = new Table("llrrl");
-        table.row("", "by", "lower", "higher", "limit it moves most");
+        table.row("", "by", "lower", "higher", "affects");
         for (Tolerance.Swing s : t.swings()) {
             Limit most = most(s);
             String size = s.place() ? PasteText.length(s.size(), style.units()) : Math.round(100 * s.size()) + " %";

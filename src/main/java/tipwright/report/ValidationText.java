@@ -61,14 +61,14 @@ public final class ValidationText {
         return switch (mark) {
             case READ -> "source read";
             case MEMORY -> "from memory";
-            case TWO_WAYS -> "own input, two ways";
+            case TWO_WAYS -> "our own example, worked out two ways";
         };
     }
 
     private static String summary(List<Row> rows) {
         long failed = rows.stream().filter(row -> !row.passes()).count();
         String verdict = failed == 0
-                ? "+ All " + rows.size() + " figures agree with their references within the digits that those give."
+                ? "+ All " + rows.size() + " results match their references to the last digit printed there."
                 : "X " + failed + " of " + rows.size() + " figures do not agree with their references.";
         return verdict + " Of the references, " + count(rows, Mark.READ) + " were read in their source, "
                 + count(rows, Mark.MEMORY) + " are from memory, " + count(rows, Mark.TWO_WAYS)

@@ -3,6 +3,7 @@ package tipwright.sheet;
 
 import java.util.Locale;
 import tipwright.geometry.Vec2;
+import tipwright.quantity.Marks;
 import tipwright.quantity.UnitSystem;
 
 /** Lengths as they are read off a tape: whole millimetres, or inches and sixteenths. */
@@ -17,8 +18,7 @@ final class Lengths {
 
     /** The nearest mark of the tape, m. */
     static double rounded(double m, UnitSystem units) {
-        double step = units == UnitSystem.METRIC ? 0.001 : INCH / 16;
-        return Math.rint(m / step) * step;
+        return Marks.rounded(m, units);
     }
 
     static Vec2 rounded(Vec2 p, UnitSystem units) {
@@ -27,7 +27,7 @@ final class Lengths {
 
     /** As on the tape, with its unit: '412 mm', '16 1/4 in'. */
     static String tape(double m, UnitSystem units) {
-        return bare(m, units) + " " + unit(units);
+        return Marks.show(m, units);
     }
 
     static String point(Vec2 p, UnitSystem units) {
@@ -36,22 +36,7 @@ final class Lengths {
 
     /** As on the tape, without unit. */
     static String bare(double m, UnitSystem units) {
-        if (units == UnitSystem.METRIC) {
-            return Long.toString(Math.round(m * 1000));
-        }
-        long sixteenths = Math.round(Math.abs(m) / INCH * 16);
-        long part = sixteenths % 16;
-        String whole = Long.toString(sixteenths / 16);
-        String text = whole;
-        if (part > 0) {
-            long over = 16;
-            while (part % 2 == 0) {
-                part /= 2;
-                over /= 2;
-            }
-            text = (sixteenths < 16 ? "" : whole + " ") + part + "/" + over;
-        }
-        return m < 0 && sixteenths > 0 ? "-" + text : text;
+        return Marks.bare(m, units);
     }
 
     /** To a tenth of a millimetre or a hundredth of an inch, for comparison. */

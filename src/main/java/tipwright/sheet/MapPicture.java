@@ -2,10 +2,16 @@
 package tipwright.sheet;
 
 import java.util.List;
+import tipwright.analysis.Analysis;
 import tipwright.design.around.KeepOut;
 import tipwright.drawing.Drawing;
+import tipwright.drawing.Pane;
 import tipwright.drawing.Pen;
 import tipwright.geometry.Vec2;
+import tipwright.outline.Configuration;
+import tipwright.outline.MachineOutline;
+import tipwright.outline.MachineOutline.Seen;
+import tipwright.outline.View;
 import tipwright.placement.Limit;
 import tipwright.placement.Pin;
 import tipwright.placement.PlacementMap;
@@ -23,30 +29,35 @@ public final class MapPicture {
     private static final double LEGEND = 58;
 
     private final PlacementMap map;
+    private final List<Seen> machine;
     private final UnitSystem units;
     private final Drawing.Board board = new Drawing.Board();
     private final double cell;
     private final int rows;
     private final int columns;
 
-    private MapPicture(PlacementMap map, UnitSystem units) {
+    private MapPicture(PlacementMap map, List<Seen> machine, UnitSystem units) {
         this.map = map;
+        this.machine = machine;
         this.units = units;
         rows = map.utilisation().length;
         columns = map.utilisation()[0].length;
         cell = LONG / Math.max(rows, columns);
     }
 
-    /** The picture. */
-    public static Drawing of(PlacementMap map, UnitSystem units) {
-        return new MapPicture(map, units).draw();
+    /** The picture, with the stowed machine in thin lines. */
+    public static Drawing of(PlacementMap map, Analysis analysis, UnitSystem units) {
+        Configuration stowed = Configuration.of(analysis.poses().get(0));
+        return new MapPicture(map, new MachineOutline(analysis).at(stowed, View.SIDE), units).draw();
     }
 
     private Drawing draw() {
         double w = columns * cell;
-        double h = Math.max(rows * cell, 70);
+        double listed = 40 + 5.5 * MapShades.against(map).size();
+        double h = Math.max(rows * cell, Math.max(70, listed));
         cells();
         boundaries();
+        new MachineInk(board, this::place, cell / map.cell()).behind(machine, new Pane(Vec2.ZERO, at(columns, rows)));
         outlines();
         axes(rows * cell);
         labels();
@@ -62,7 +73,7 @@ public final class MapPicture {
                 3.2,
                 -1,
                 other + " at " + Lengths.point(map.other(), units) + ", pivot at " + Lengths.point(map.pivot(), units)
-                        + "; hatched: does not fit; gaps are for the full check",
+                        + "; hatched: does not work. This map ignores clearances; run check for those.",
                 Ink.QUIET);
         return board.on(title, new Vec2(-LEFT, Math.min(-BELOW, top - h - BELOW)), new Vec2(w + 8 + LEGEND, top + TOP));
     }
@@ -209,5 +220,7 @@ public final class MapPicture {
         board.line(p.plus(new Vec2(-2.6, 0)), p.plus(new Vec2(2.6, 0)), pen);
         board.line(p.plus(new Vec2(0, -2.6)), p.plus(new Vec2(0, 2.6)), pen);
         board.text(new Vec2(x + 10, y), 3.2, -1, "as drawn", Ink.TEXT);
+        board.line(p.plus(new Vec2(-4, -5.5)), p.plus(new Vec2(4, -5.5)), MachineInk.BEHIND);
+        board.text(new Vec2(x + 10, y - 5.5), 3.2, -1, "the stowed machine", Ink.TEXT);
     }
 }

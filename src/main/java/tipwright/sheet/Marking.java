@@ -114,9 +114,4 @@ record Marking(List<Spot> spots, List<Span> spans) {
         Shaft shaft = design.pivot().shaft();
         return shaft == null ? design.pivot().bearings().get(0).bearing().bore() : shaft.diameter();
     }
-
-    /** The places of one part in the order of the list; for links, cranks and carriages. */
-    List<Spot> on(int body) {
-        return spots.stream().filter(s -> s.bodies().contains(body)).toList();
-    }
 }

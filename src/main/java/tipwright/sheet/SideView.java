@@ -8,14 +8,16 @@ import java.util.Map;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Pose;
 import tipwright.design.Design;
-import tipwright.design.tank.Interior;
 import tipwright.design.tank.Opening;
-import tipwright.design.tank.PrismInterior;
 import tipwright.drawing.Drawing;
 import tipwright.drawing.Pen;
-import tipwright.geometry.Range;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.outline.Configuration;
+import tipwright.outline.MachineOutline;
+import tipwright.outline.MachineOutline.Seen;
+import tipwright.outline.PartKind;
+import tipwright.outline.View;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
 
@@ -25,7 +27,6 @@ import tipwright.quantity.UnitSystem;
  */
 public final class SideView {
     private static final double[] SCALES = {1, 2, 2.5, 5, 7.5, 10, 12.5, 15, 17.5, 20, 22.5, 25, 30, 40, 50, 75, 100};
-    private static final int SIDES = 180;
     private static final int FEW = 4;
     private static final double EDGE = 14;
 
@@ -33,11 +34,10 @@ public final class SideView {
     private final UnitSystem units;
     private final Map<String, Vec2> labels = new LinkedHashMap<>();
     private final Drawing.Board board = new Drawing.Board();
-    private final List<Vec2> tank;
-    private final List<Vec2> tipped;
+    private final List<Seen> stowed;
+    private final List<Seen> tipped;
     private final Marking marking;
     private final Pose full;
-    private final List<AssistSketch.Stroke> assists;
     private final Vec2 low;
     private final Vec2 high;
     private final double scale;
@@ -47,15 +47,18 @@ public final class SideView {
         this.units = units;
         full = analysis.poses().get(analysis.poses().size() - 1);
         marking = Marking.of(design);
-        tank = silhouette(design);
-        tipped = tank.stream().map(full.bodies().get(full.tank())::place).toList();
-        assists = AssistSketch.of(design, (body, stowed) -> stowed);
-        List<Vec2> all = new ArrayList<>(tank);
-        assists.forEach(s -> all.addAll(s.points()));
-        all.addAll(tipped);
-        all.add(Vec2.ZERO);
-        marking.spots().forEach(m -> all.add(m.at()));
-        all.add(full.tankPin());
+        MachineOutline machine = new MachineOutline(analysis);
+        stowed = machine.at(Configuration.of(analysis.poses().get(0)).doorsShut(), View.SIDE).stream()
+                .filter(part -> part.kind() != PartKind.RECEIVER)
+                .toList();
+        tipped = machine.at(Configuration.of(full), View.SIDE).stream()
+                .filter(part -> part.kind() == PartKind.TANK
+                        || part.kind() == PartKind.ATTACHED
+                        || part.kind() == PartKind.LINK)
+                .toList();
+        List<Vec2> all = new ArrayList<>(List.of(Vec2.ZERO, full.tankPin()));
+        all.addAll(MachineInk.room(stowed));
+        all.addAll(MachineInk.room(tipped));
         low = new Vec2(
                 all.stream().mapToDouble(Vec2::x).min().orElse(0),
                 all.stream().mapToDouble(Vec2::y).min().orElse(0));
@@ -79,9 +82,10 @@ public final class SideView {
      */
     public static Drawing of(Analysis analysis, UnitSystem units, double width, double height) {
         SideView view = new SideView(analysis, units, width, height);
-        view.draw();
         Vec2 a = view.at(view.low).minus(new Vec2(EDGE, EDGE));
         Vec2 b = view.at(view.high).plus(new Vec2(EDGE, EDGE));
+        view.board.keepLabelsOn(a, b);
+        view.draw();
         return view.board.on(view.design.name() + ", side view 1:" + Quantities.number(view.scale), a, b);
     }
 
@@ -95,13 +99,10 @@ public final class SideView {
         return p.times(1000 / scale);
     }
 
-    private List<Vec2> at(List<Vec2> points) {
-        return points.stream().map(this::at).toList();
-    }
-
     private void draw() {
-        board.outline(at(tipped), Pen.line("tank-tipped", Ink.GREY, 0.25).dashed(1.5));
-        board.outline(at(tank), Pen.line("tank", Ink.BLACK, 0.5));
+        MachineInk ink = new MachineInk(board, this::at, 1000 / scale);
+        ink.machine(stowed, low.x(), high.x());
+        ink.ghost(tipped);
         for (Opening opening : design.tank().openings()) {
             Vec3 centre = opening.centre();
             if (centre == null) {
@@ -111,11 +112,12 @@ public final class SideView {
             board.ring(p, 0.8, Pen.line("opening", Ink.GREY, 0.3));
             labels.put(opening.name(), p);
         }
-        assists();
         datum();
-        links();
         Vec2 moved = full.tankPin();
-        board.line(at(full.framePin()), at(stowedEnd()), Pen.line("actuator", Ink.BLACK, 0.9));
+        board.line(
+                at(full.framePin()),
+                at(stowedEnd()),
+                Pen.line("actuator", Ink.BLACK, 0.25).dashed(2));
         board.line(
                 at(full.framePin()),
                 at(moved),
@@ -131,20 +133,8 @@ public final class SideView {
                 "scale 1:" + Quantities.number(scale) + ", dimensions in "
                         + (units == UnitSystem.METRIC ? "mm" : "inches")
                         + "; dashed: tipped to "
-                        + Math.round(Math.toDegrees(full.tilt())) + " deg",
+                        + Math.round(Math.toDegrees(full.tilt())) + " deg; thin dashed: sketched",
                 Ink.QUIET);
-    }
-
-    /** Springs and weights, stowed. */
-    private void assists() {
-        Pen pen = Pen.line("assists", Ink.BLACK, 0.25);
-        for (AssistSketch.Stroke s : assists) {
-            if (s.closed()) {
-                board.outline(at(s.points()), pen.filled(Ink.WHITE));
-            } else {
-                board.path(at(s.points()), pen);
-            }
-        }
     }
 
     private void datum() {
@@ -161,20 +151,6 @@ public final class SideView {
 
     private Vec2 stowedEnd() {
         return design.drive().skeleton(design.pivot().at()).actuator().onB();
-    }
-
-    /** Links, cranks and carriages by their pins, stowed and dashed at full tilt. */
-    private void links() {
-        for (int body = 1; body < full.bodies().size(); body++) {
-            List<Vec2> ends = marking.on(body).stream().map(Marking.Spot::at).toList();
-            if (body != full.tank() && ends.size() > 1) {
-                List<Vec2> there =
-                        ends.stream().map(full.bodies().get(body)::place).toList();
-                board.outline(
-                        at(there), Pen.line("links-tipped", Ink.GREY, 0.25).dashed(1.5));
-                board.outline(at(ends), Pen.line("links", Ink.BLACK, 0.5));
-            }
-        }
     }
 
     /** All spans of a few pins; of many only those of links and actuator, the others are in the list. */
@@ -222,34 +198,5 @@ public final class SideView {
         Vec2 above = new Vec2(-Math.sin(Math.toRadians(turn)), Math.cos(Math.toRadians(turn)));
         Vec2 middle = p.plus(q).times(0.5).plus(shift).plus(above.times(0.8));
         board.text(middle, 2.8, 0, turn, Lengths.bare(b.minus(a).norm(), units), Ink.TEXT);
-    }
-
-    /** Outline of the tank as seen from the side, m: from the width in every direction, convex. */
-    static List<Vec2> silhouette(Design design) {
-        Interior interior = design.tank().interior();
-        if (interior instanceof PrismInterior prism) {
-            return prism.outline();
-        }
-        return hull(interior);
-    }
-
-    /** Corners where the tangents of neighbouring directions meet. */
-    private static List<Vec2> hull(Interior interior) {
-        double[] reach = new double[SIDES];
-        for (int i = 0; i < SIDES; i++) {
-            double angle = 2 * Math.PI * i / SIDES;
-            Range range = interior.solid().extent(new Vec3(Math.cos(angle), Math.sin(angle), 0));
-            reach[i] = range.high();
-        }
-        List<Vec2> points = new ArrayList<>();
-        double step = 2 * Math.PI / SIDES;
-        for (int i = 0; i < SIDES; i++) {
-            double a = step * i;
-            double r = reach[i];
-            double s = reach[(i + 1) % SIDES];
-            double t = (s - r * Math.cos(step)) / Math.sin(step);
-            points.add(new Vec2(r * Math.cos(a) - t * Math.sin(a), r * Math.sin(a) + t * Math.cos(a)));
-        }
-        return points;
     }
 }

@@ -100,7 +100,7 @@ final class Template {
         }
         bar(page, low.plus(new Vec2(w / 2 - 50, 6)));
         String name = design.name() + ": template at true size, sheet " + number + " of " + used.size() + ", row "
-                + (r + 1) + ", column " + (c + 1) + "; join at the ringed crosses";
+                + (r + 1) + ", column " + (c + 1) + "; overlap the pages so the circled crosses line up";
         page.text(low.plus(new Vec2(w / 2, h - 6)), 3.2, 0, name, Ink.QUIET);
         return page.on(name, low.minus(new Vec2(MARGIN, MARGIN)), low.plus(new Vec2(w + MARGIN, h + MARGIN)));
     }

@@ -57,8 +57,8 @@ public final class Tornado {
             board.text(new Vec2(at, -5), 2.8, 0, Math.round(100 * v) + " %", Ink.TEXT);
         }
         board.line(new Vec2(0, 0), new Vec2(WIDTH, 0), Pen.line("axis", Ink.BLACK, 0.25));
-        board.text(new Vec2(WIDTH / 2, -10), 3.2, 0, "largest utilisation; pale: lower, dark: higher", Ink.QUIET);
-        String title = "What moves the largest utilisation";
+        board.text(new Vec2(WIDTH / 2, -10), 3.2, 0, "use of the worst check; pale: lower, dark: higher", Ink.QUIET);
+        String title = "Which dimension matters most";
         board.text(new Vec2(-LEFT + 4, top + 8), 5, -1, title, Ink.TEXT);
         return board.on(title, new Vec2(-LEFT, -14), new Vec2(WIDTH + 8, top + 16));
     }

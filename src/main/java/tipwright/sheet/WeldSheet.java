@@ -21,7 +21,7 @@ import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
 import tipwright.quantity.UnitSystem;
 
-/** The sheet to weld from: places, distances to check by tape, holes, stops, and the side view with its dimensions. */
+/** The weld sheet: places, distances to check by tape, holes, stops, and the side view with its dimensions. */
 public final class WeldSheet {
     /** Springs whose ends have a row each. */
     private static final int SPRINGS = 3;
@@ -76,7 +76,7 @@ public final class WeldSheet {
     private Drawing first() throws CannotComputeException {
         double w = paper.width();
         y = paper.height() - MARGIN - 5;
-        board.text(new Vec2(MARGIN, y), 6, -1, design.name() + ": sheet to weld from", Ink.TEXT);
+        board.text(new Vec2(MARGIN, y), 6, -1, design.name() + ": weld sheet", Ink.TEXT);
         y -= 7;
         line("All places from the datum with the tank stowed: x towards the dump side, y up. Rounded to the nearest "
                 + (units == UnitSystem.METRIC ? "1 mm." : "1/16 in."));
@@ -91,7 +91,7 @@ public final class WeldSheet {
         holes();
         stops();
         effect();
-        return board.on(design.name() + ": sheet to weld from", Vec2.ZERO, new Vec2(w, paper.height()));
+        return board.on(design.name() + ": weld sheet", Vec2.ZERO, new Vec2(w, paper.height()));
     }
 
     /** Whether the drawing finds room above the lists. */
@@ -201,7 +201,7 @@ public final class WeldSheet {
     }
 
     private void distances() {
-        heading("Centre to centre, to check by tape");
+        heading("Centre to centre: check with a tape");
         List<String[]> all = measured();
         double top = y;
         double low = y;
@@ -262,7 +262,7 @@ public final class WeldSheet {
     }
 
     private void effect() throws CannotComputeException {
-        heading("What the rounding does");
+        heading("Effect of rounding");
         List<Finding> before = Checker.findings(design);
         List<Finding> after = Checker.findings(rounded);
         Finding worst = null;
@@ -276,7 +276,7 @@ public final class WeldSheet {
         }
         line(
                 worst == null
-                        ? "nothing: the places are whole already"
+                        ? "none: all places are whole numbers"
                         : "most changed: " + worst.title() + ", now " + Math.round(1000 * worst.utilisation()) / 10.0
                                 + " % (" + Math.round(1000 * most) / 10.0 + " points of change)");
         List<String> fails = after.stream()

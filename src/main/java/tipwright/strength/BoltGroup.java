@@ -104,6 +104,22 @@ public final class BoltGroup {
         return all;
     }
 
+    /** Pull of the bolt that is pulled most, N; 0 when all are pressed; arguments as of {@link #loads}. */
+    public double pull(Vec3 force, Vec3 at) {
+        Vec3 moment = at.minus(bolts.at().plus(spread.centroid())).cross(force);
+        double most = 0;
+        for (Vec3 place : places) {
+            Vec3 f = spread.at(force, moment, place);
+            most = Math.max(most, Double.isFinite(f.x()) ? f.dot(axes.n()) : Double.POSITIVE_INFINITY);
+        }
+        return most;
+    }
+
+    /** Design strength of one bolt in pull, N: 0.9 fu As / 1.25. */
+    public double pullStrength() {
+        return PULL * bolts.ultimate() * area;
+    }
+
     /** Share of its design strength that the worst bolt uses. */
     public double share(Vec3 force, Vec3 at) {
         double most = 0;

@@ -101,6 +101,21 @@ public record FatigueCurve(double category, boolean shear, double factor) {
         return range >= knee() ? cubic : KNEE * Math.pow(knee() / range, 5);
     }
 
+    /** Greatest range that is borne so often, Pa: the other way round of {@link #cycles}; never less than the cut-off. */
+    public double bearable(double times) {
+        Limit.notNegative("times", times);
+        if (times == 0) {
+            return 10 * category;
+        }
+        double borne = category / factor;
+        if (shear) {
+            return Math.max(cutOff(), borne * Math.pow(AT_CATEGORY / times, 0.2));
+        }
+        return times <= KNEE
+                ? borne * Math.cbrt(AT_CATEGORY / times)
+                : Math.max(cutOff(), knee() * Math.pow(KNEE / times, 0.2));
+    }
+
     /** Share of the life that some ranges use up: above 1 it breaks. Source: Miner's sum, EN 1993-1-9 A.5 (from memory). */
     public double damage(List<Range> ranges) {
         double sum = 0;

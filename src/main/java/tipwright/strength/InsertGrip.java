@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.strength;
 
+import org.jspecify.annotations.Nullable;
+import tipwright.design.joint.BallInsert;
+
 /**
  * What load along the shaft the set screws of an insert bearing hold.
  *
@@ -15,6 +18,16 @@ public record InsertGrip(double dynamic, double fixed) {
     public InsertGrip {
         Limit.positive("dynamic", dynamic);
         Limit.positive("fixed", fixed);
+    }
+
+    /** What an insert holds along its shaft, N: its maker's figure, or the rule for a soft shaft; null when neither is known. */
+    public static @Nullable Double of(BallInsert insert) {
+        Double c = insert.c();
+        Double c0 = insert.c0();
+        if (insert.axial() != null) {
+            return insert.axial();
+        }
+        return c == null || c0 == null ? null : new InsertGrip(c, c0).onSoftShaft();
     }
 
     /** On a shaft that is not hardened, N: a fifth of the dynamic rating. */

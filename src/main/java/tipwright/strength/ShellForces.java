@@ -24,6 +24,11 @@ public record ShellForces(double nx, double nphi, double nxphi, double mx, doubl
         return nx / wall + face * 6 * mx / (wall * wall);
     }
 
+    /** Shear on one face, as {@link #along}, Pa. */
+    double shear(double wall, int face) {
+        return nxphi / wall + face * 6 * mxphi / (wall * wall);
+    }
+
     /** Equivalent stress, Pa, the greater of both faces. Source: von Mises, plane stress. */
     public double equivalent(double wall) {
         return Math.max(equivalent(wall, 1), equivalent(wall, -1));
@@ -32,7 +37,7 @@ public record ShellForces(double nx, double nphi, double nxphi, double mx, doubl
     private double equivalent(double wall, int face) {
         double a = along(wall, face);
         double b = around(wall, face);
-        double shear = nxphi / wall + face * 6 * mxphi / (wall * wall);
+        double shear = shear(wall, face);
         return Math.sqrt(a * a - a * b + b * b + 3 * shear * shear);
     }
 }

@@ -68,6 +68,22 @@ public final class WeldGroup {
         return most;
     }
 
+    /** How many ends of seams there are. */
+    public int ends() {
+        return ends.size();
+    }
+
+    /**
+     * Force at each end of a seam, N per m of seam [end]; as {@link #most}.
+     *
+     * @param force on what is welded on, N, in the axes that the group is drawn in
+     * @param at where it acts, m
+     */
+    public List<Vec3> along(Vec3 force, Vec3 at) {
+        Vec3 moment = at.minus(weld.at().plus(spread.centroid())).cross(force);
+        return ends.stream().map(end -> spread.at(force, moment, end)).toList();
+    }
+
     /** What a seam of this leg and electrode may carry, N per m. */
     public static double allowed(double leg, double electrode) {
         return THROAT * leg * ALLOWED * electrode;

@@ -10,7 +10,7 @@ import tipwright.analysis.Extreme;
  *
  * @param load name of the load case it follows
  * @param raise time to full tilt, s; infinite when it stalls on the way
- * @param empty time from the start until it has run out, s; NaN when nothing runs out, infinite when it never does
+ * @param empty time from the start until drained, s; NaN when nothing runs out, infinite when it never does
  * @param lower time to come back, s; infinite when it does not, NaN when it never got up
  * @param total of raising, running out, holding and lowering, s; infinite when it stalls
  * @param stalledAt tilt at which the drive stalls while raising, rad; NaN: it does not; when it goes on later, the first

@@ -17,7 +17,7 @@ import tipwright.design.supply.Battery;
  * motor with permanent magnets; Ohm's law.
  */
 final class ElectricMachine implements Machine {
-    static final double OVERLOAD = 2;
+    static final double OVERLOAD = ElectricActuator.OVERLOAD;
 
     private final List<ElectricActuator> actuators;
     private final @Nullable Battery battery;

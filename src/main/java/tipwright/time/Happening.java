@@ -13,11 +13,11 @@ public record Happening(Kind kind, double time, double tilt) {
         OPENS("an opening opens"),
         LIP("the slurry reaches the lip"),
         STALLED("the drive stalls"),
-        DUTY("the heat that the rated duty allows is used up"),
-        DRAINED("it has run out"),
+        DUTY("the actuator has run as long as its duty rating allows"),
+        DRAINED("drained"),
         FULL_TILT("full tilt"),
         END_OF_STROKE("end of the stroke"),
-        BACK("back at the start"),
+        BACK("stowed again"),
         STUCK("it does not come back");
 
         private final String words;

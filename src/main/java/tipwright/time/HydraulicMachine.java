@@ -13,13 +13,12 @@ import tipwright.design.supply.Pump;
  *
  * <p>v = Q / A with A the bore side going out and the annulus going back; p = F / (A efficiency). The relief valve takes the flow
  * away over the last {@value #FADE} of its setting and all of it at the setting. Lowering by gravity: oil leaves the loaded side
- * through an orifice, q = Cd a sqrt(2 p / rho); with power: the pump's flow into the other side; over a counterbalance valve the
+ * through an orifice and a hose, q = Cd a sqrt(2 p / rho) less what the hose takes; with power: the pump's flow into the other side; over a counterbalance valve the
  * pump makes the pilot pressure (setting - load pressure) / ratio besides. Source: v = Q/A, p = F/A, orifice equation; density of
  * mineral oil 870 kg/m3 from memory; width of the relief's fade: common practice, no source.
  */
 final class HydraulicMachine implements Machine {
     static final double FADE = 0.02;
-    private static final double OIL = 870;
 
     private final double bore;
     private final double annulus;
@@ -30,12 +29,12 @@ final class HydraulicMachine implements Machine {
     private final double pumpEfficiency;
     private final double motorEfficiency;
     private final Pump.Lowering lowering;
-    private final @Nullable Orifice orifice;
+    private final @Nullable ReturnFlow back;
     private final double counterbalance;
     private final double pilotRatio;
     private final double duty;
 
-    private HydraulicMachine(List<HydraulicActuator> all, Pump pump) throws Machines.MissingException {
+    private HydraulicMachine(List<HydraulicActuator> all, Pump pump, double kelvin) throws Machines.MissingException {
         double bores = 0;
         double rings = 0;
         double worst = 1;
@@ -63,7 +62,8 @@ final class HydraulicMachine implements Machine {
         motorEfficiency = pump.motorEfficiency();
         Pump.Lowering way = pump.lowering();
         lowering = way != null ? way : pulls ? Pump.Lowering.POWER_DOWN : Pump.Lowering.GRAVITY;
-        orifice = pump.orifice();
+        Orifice orifice = pump.orifice();
+        back = orifice == null ? null : new ReturnFlow(orifice, pump.returnLine(), kelvin);
         Double valve = pump.counterbalance();
         counterbalance = valve == null ? 0 : valve;
         pilotRatio = pump.pilotRatio();
@@ -75,9 +75,10 @@ final class HydraulicMachine implements Machine {
         }
     }
 
-    static HydraulicMachine of(List<HydraulicActuator> all, @Nullable Pump pump) throws Machines.MissingException {
+    static HydraulicMachine of(List<HydraulicActuator> all, @Nullable Pump pump, double kelvin)
+            throws Machines.MissingException {
         if (pump != null) {
-            return new HydraulicMachine(all, pump);
+            return new HydraulicMachine(all, pump, kelvin);
         }
         double flow = 0;
         for (HydraulicActuator h : all) {
@@ -87,10 +88,11 @@ final class HydraulicMachine implements Machine {
             }
             flow += own;
         }
-        return new HydraulicMachine(all, new Pump(flow, null, null, 0.8, 0.8, null, null, null, 3, null));
+        return new HydraulicMachine(all, new Pump(flow, null, null, 0.8, 0.8, null, null, null, 3, null, null), kelvin);
     }
 
-    static HydraulicMachine byHand(List<HydraulicActuator> all, HandPump hand) throws Machines.MissingException {
+    static HydraulicMachine byHand(List<HydraulicActuator> all, HandPump hand, double kelvin)
+            throws Machines.MissingException {
         double flow = hand.perStroke() * hand.strokesPerMinute() / 60;
         return new HydraulicMachine(
                 all,
@@ -104,7 +106,9 @@ final class HydraulicMachine implements Machine {
                         hand.orifice(),
                         null,
                         3,
-                        null));
+                        null,
+                        hand.returnLine()),
+                kelvin);
     }
 
     @Override
@@ -130,11 +134,11 @@ final class HydraulicMachine implements Machine {
     }
 
     private Draw fall(double helping, double loaded) {
-        if (helping <= 0 || orifice == null) {
+        if (helping <= 0 || back == null) {
             return Draw.moving(0, 0);
         }
         double pressure = helping * efficiency / loaded;
-        double out = orifice.coefficient() * orifice.area() * Math.sqrt(2 * pressure / OIL);
+        double out = back.flow(pressure);
         return new Draw(out / loaded, 0, 0, pressure, 0, out, 0);
     }
 

@@ -60,9 +60,9 @@ final class LinkageCurve {
         for (int i = 0; i <= steps; i++) {
             tilts[i] = from + (to - from) * i / steps;
         }
-        Forces forces = Forces.of(analysis.design(), tilts);
+        Forces forces = Forces.of(analysis.design(), tilts, analysis.wind());
         if (!(to > from) || forces.count() < 2) {
-            throw new CannotComputeException(analysis.design().name() + ": the linkage does not leave its first tilt");
+            throw new CannotComputeException(analysis.design().name() + ": the tank cannot move from stowed");
         }
         return new LinkageCurve(forces);
     }

@@ -33,6 +33,7 @@ final class Machines {
                 .map(PlacedActuator::actuator)
                 .toList();
         Supply supply = design.supply();
+        double kelvin = design.site().temperature();
         if (supply instanceof HandWinch winch) {
             return new WinchMachine(winch, all);
         }
@@ -49,7 +50,7 @@ final class Machines {
             }
         }
         if (stages.size() == all.size() && (supply == null || supply instanceof Pump)) {
-            return new StageMachine(stages, (Pump) supply);
+            return new StageMachine(stages, (Pump) supply, kelvin);
         }
         if (!stages.isEmpty()) {
             throw new MissingException("telescopic cylinders need one another and a supply of kind: pump");
@@ -65,11 +66,11 @@ final class Machines {
                     "electric and hydraulic actuators side by side: their common speed is not known");
         }
         if (supply instanceof HandPump hand) {
-            return HydraulicMachine.byHand(hydraulic, hand);
+            return HydraulicMachine.byHand(hydraulic, hand, kelvin);
         }
         if (supply instanceof Battery) {
             throw new MissingException("a supply that drives cylinders (kind: pump or hand-pump) missing");
         }
-        return HydraulicMachine.of(hydraulic, (Pump) supply);
+        return HydraulicMachine.of(hydraulic, (Pump) supply, kelvin);
     }
 }

@@ -8,7 +8,7 @@ import java.util.function.ToDoubleFunction;
 import org.hipparchus.ode.events.Action;
 import tipwright.time.Happening.Kind;
 
-/** One dump: up, wait until it has run out, hold, and back. A workspace for one run. */
+/** One dump: up, wait until drained, hold, and back. A workspace for one run. */
 final class Run {
     /** Share of the load at which the tank counts as dry: a rim that reaches below the inside would drain it past nothing. */
     private static final double NOTHING = 1e-6;

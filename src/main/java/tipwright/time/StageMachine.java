@@ -14,17 +14,15 @@ import tipwright.design.supply.Pump;
  * <p>v = Q / A, p = F / (A efficiency), q = Cd a sqrt(2 p / rho). Source: as for {@link HydraulicMachine}.
  */
 final class StageMachine implements Machine {
-    private static final double OIL = 870;
-
     private final List<TelescopicCylinder> all;
     private final double flow;
     private final double relief;
     private final double efficiency;
     private final double drive;
-    private final Orifice orifice;
+    private final ReturnFlow back;
     private final double duty;
 
-    StageMachine(List<TelescopicCylinder> all, @Nullable Pump pump) throws Machines.MissingException {
+    StageMachine(List<TelescopicCylinder> all, @Nullable Pump pump, double kelvin) throws Machines.MissingException {
         this.all = all;
         Double setting = pump == null ? null : pump.relief();
         double weakest = setting == null ? Double.POSITIVE_INFINITY : setting;
@@ -48,10 +46,10 @@ final class StageMachine implements Machine {
             throw new Machines.MissingException("supply.flow or actuator.flow missing");
         }
         Orifice way = pump == null ? null : pump.orifice();
-        if (way == null) {
+        if (pump == null || way == null) {
             throw new Machines.MissingException("supply.orifice missing (the valve through which it comes down)");
         }
-        orifice = way;
+        back = new ReturnFlow(way, pump.returnLine(), kelvin);
     }
 
     private double area(double length) {
@@ -72,7 +70,7 @@ final class StageMachine implements Machine {
         double area = area(length);
         if (!out) {
             double pressure = Math.max(0, -against) * efficiency / area;
-            double gone = orifice.coefficient() * orifice.area() * Math.sqrt(2 * pressure / OIL);
+            double gone = back.flow(pressure);
             return new Draw(gone / area, 0, 0, pressure, 0, gone, 0);
         }
         double pressure = Math.max(0, against) / (area * efficiency);

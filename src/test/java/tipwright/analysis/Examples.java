@@ -16,7 +16,7 @@ public final class Examples {
             name: Box
             tank:
               interior: {shape: box, size: [1 m, 1 m, 1 m], centre: [0 m, 1 m, 0 m]}
-              wall: {thickness: 4 mm, density: 7850 kg/m3}
+              wall: {thickness: 4 mm, density: 7850 kg/m3, yield: 700 MPa}
               openings:
                 - {name: top, rim: rectangle, width: 1 m, height: 1 m, centre: [0 m, 1.5 m, 0 m], normal: y}
             slurry: {fill: 100 %, density: 1400 kg/m3, repose: 30 deg}

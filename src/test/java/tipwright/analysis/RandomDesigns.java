@@ -13,6 +13,7 @@ import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.actuator.Rod;
 import tipwright.design.around.Site;
 import tipwright.design.around.Use;
+import tipwright.design.around.Wear;
 import tipwright.design.around.WhatIf;
 import tipwright.design.drive.Straight;
 import tipwright.design.drive.TiltRange;
@@ -73,10 +74,10 @@ public final class RandomDesigns {
                 null,
                 null,
                 null,
-                new Site(in(-0.1, 0.1), in(-0.06, 0.06), 0),
+                new Site(in(-0.1, 0.1), in(-0.06, 0.06), 0, 0, 293.15),
                 new Tank(
                         interior,
-                        new Wall(in(0.003, 0.008), 7850),
+                        new Wall(in(0.003, 0.008), 7850, 235e6, null, null),
                         null,
                         List.of(new Attached(
                                 "cradle",
@@ -92,7 +93,7 @@ public final class RandomDesigns {
                 drive,
                 new TiltRange(0, in(0.6, 1.6), Math.toRadians(1)),
                 new Friction(null, 0.15),
-                new Factors(2, 2, 1, 3, 2, 2, 1.5, 2, 1.5, 1, 1.5, 2, 1.67),
+                new Factors(2, 2, 1, 3, 2, 2, 1.5, 2, 1.5, 1, 1.5, 2, 1.67, 1.5, 1.5, 1.25),
                 new Limits(
                         0.005,
                         Math.toRadians(25),
@@ -103,14 +104,16 @@ public final class RandomDesigns {
                         0.08,
                         Math.toRadians(5),
                         0.003,
-                        0.1),
+                        0.1,
+                        200,
+                        75),
                 new Cases(List.of(), List.of()),
-                new Use(null),
+                new Use(null, null, null),
                 null,
                 new Dump(null, 0, 0.005, Dump.Cake.STEADILY, 2),
                 null,
                 List.of(),
-                new WhatIf(false, 0.006, 5, 0.05, null, null, 0.005, null),
+                new WhatIf(false, 0.006, 5, 0.05, null, null, 0.005, 0.2, null, null),
                 null,
                 null,
                 List.of(),
@@ -120,7 +123,10 @@ public final class RandomDesigns {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                null,
+                new Wear(0, 0, 0.001, 0.02),
+                null);
     }
 
     private Interior interior(Vec3 middle) {
@@ -162,7 +168,8 @@ public final class RandomDesigns {
     }
 
     private static ElectricActuator actuator() {
-        return new ElectricActuator(0.4, 0.6, 12_000, 12_000, 18_000.0, null, null, null, null, rod(), null, 1, null);
+        return new ElectricActuator(
+                0.4, 0.6, 12_000, 12_000, 18_000.0, null, null, null, null, rod(), null, 1, null, null, false);
     }
 
     private static @Nullable Rod rod() {
@@ -170,7 +177,7 @@ public final class RandomDesigns {
     }
 
     private static Support support(double z) {
-        return new Support(z, new BallInsert(0.04, 19_000.0, 30_000.0, List.of(), null), new Vec2(0, -1), false);
+        return new Support(z, new BallInsert(0.04, 19_000.0, 30_000.0, List.of(), null, null), new Vec2(0, -1), false);
     }
 
     private double in(double low, double high) {

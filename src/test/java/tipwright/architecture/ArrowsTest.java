@@ -38,15 +38,20 @@ class ArrowsTest {
         table.put("fluid", List.of());
         table.put("linkage", List.of("geometry"));
         table.put("design", List.of("quantity", "geometry", "linkage"));
+        table.put("interview", List.of("quantity", "geometry", "design"));
         table.put("strength", List.of("design", "geometry"));
         table.put("load", List.of("design", "geometry"));
         table.put("analysis", List.of("design", "load", "linkage", "geometry"));
         table.put("time", List.of("analysis", "design", "load", "linkage", "geometry", "fluid"));
-        table.put("check", List.of("time", "analysis", "strength", "design", "load", "geometry", "quantity", "fluid"));
+        table.put("outline", List.of("analysis", "design", "load", "linkage", "geometry"));
+        table.put(
+                "check",
+                List.of("outline", "time", "analysis", "strength", "design", "load", "geometry", "quantity", "fluid"));
         table.put("doubt", List.of("check", "time", "analysis", "design", "load", "geometry", "quantity"));
         table.put("drawing", List.of("geometry"));
         List<String> below = new ArrayList<>(table.keySet());
-        for (String upper : List.of("placement", "validation", "sheet", "report", "document", "viewer", "command")) {
+        for (String upper :
+                List.of("placement", "remedy", "validation", "sheet", "report", "document", "viewer", "command")) {
             table.put(upper, List.copyOf(below));
             below.add(upper);
         }

@@ -24,7 +24,7 @@ class FencesTest {
             Map.entry("javafx..", of("viewer")),
             Map.entry("picocli..", of("command")),
             Map.entry("org.ejml..", of("linkage", "strength")),
-            Map.entry("org.locationtech.jts..", of("check", "placement", "geometry")),
+            Map.entry("org.locationtech.jts..", of("outline", "check", "placement", "geometry")),
             Map.entry("org.apache.pdfbox..", of("drawing", "report")),
             Map.entry("org.hipparchus..", of("analysis", "time", "placement", "design.tape", "doubt")),
             Map.entry("org.snakeyaml..", of("design.file")),
@@ -34,7 +34,8 @@ class FencesTest {
             Map.entry("com.fasterxml.jackson..", of("report", "design.file")),
             Map.entry("com.openhtmltopdf..", of("document")),
             Map.entry("org.jfree..", of("document")),
-            Map.entry("org.apache.batik..", of("document")));
+            Map.entry("org.apache.batik..", of("drawing")),
+            Map.entry("de.rototor..", of("drawing")));
 
     private static String[] of(String... packages) {
         String[] all = new String[packages.length];

@@ -96,7 +96,7 @@ class ChecksTest {
         String empty = Examples.BOX + "cases: {skip: [held, draining, heaped, caked, heel]}\n";
         Finding f = of(check(empty), "over-centre");
         // Empty box: centroid 0.4 m left of and 0.5 m over the pivot.
-        String tilt = String.format(java.util.Locale.ROOT, "empty %.1f deg", Math.toDegrees(Math.atan2(0.4, 0.5)));
+        String tilt = String.format(java.util.Locale.ROOT, "empty at %.1f deg", Math.toDegrees(Math.atan2(0.4, 0.5)));
         assertThat(f.note().metric()).contains(tilt);
         assertThat(f.verdict()).isEqualTo(Verdict.CLOSE);
         String oil = "{kind: hydraulic, bore: 50 mm, rod: {diameter: 30 mm}, closed: 800 mm, stroke: 900 mm,"
@@ -169,7 +169,7 @@ class ChecksTest {
         HowFull answer = Objects.requireNonNull(result.howFull());
         assertThat(answer.fill()).isBetween(0.2, 0.95);
         assertThat(answer.level()).isCloseTo(answer.fill(), within(1e-6));
-        assertThat(answer.limit()).isEqualTo("Push of the actuator");
+        assertThat(answer.limit()).isEqualTo("Actuator: push");
         assertThat(loadFails(weak, answer.fill())).isFalse();
         assertThat(loadFails(weak, answer.fill() + 0.004)).isTrue();
     }

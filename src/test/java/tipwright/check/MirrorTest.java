@@ -25,7 +25,7 @@ import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 
 /** A machine and its mirror image in the side view's plane, on ground that leans the other way, are used alike. Source: symmetry. */
-class MirrorTest {
+public class MirrorTest {
     /** Numbers that are measured along the pivot, or lean along it. */
     private static final List<String> ALONG = List.of("z", "carriedAt", "crossSlope");
 
@@ -38,7 +38,7 @@ class MirrorTest {
     void mirrorImageFindsTheSame(String file) throws IOException, CannotComputeException, ReflectiveOperationException {
         Design design = RegressionTest.coarse(Examples.read(Files.readString(Path.of(file))));
         List<Finding> here = Checker.findings(design);
-        List<Finding> there = Checker.findings((Design) mirrored(design, "", false));
+        List<Finding> there = Checker.findings(mirrored(design));
         assertThat(there).hasSameSizeAs(here);
         for (int i = 0; i < here.size(); i++) {
             Finding a = here.get(i);
@@ -51,6 +51,11 @@ class MirrorTest {
                         .isCloseTo(a.demand(), within(1e-6 * Math.abs(a.demand()) + 1e-9));
             }
         }
+    }
+
+    /** A design with left and right exchanged. */
+    public static Design mirrored(Design design) throws ReflectiveOperationException {
+        return (Design) mirrored(design, "", false);
     }
 
     /**

@@ -35,7 +35,8 @@ class MountStrengthTest {
     }
 
     private static JointLoad load(Analysis analysis, String joint, String on) {
-        return Objects.requireNonNull(JointLoad.of(analysis, new Fastening(joint, on, null, null, null), 0));
+        return Objects.requireNonNull(
+                JointLoad.of(analysis, new Fastening(joint, on, null, null, null, null, null, null), 0));
     }
 
     /** All the forces of the joints on the tank, taken in the tank's axes, hold its weight. Source: statics. */
@@ -160,7 +161,7 @@ class MountStrengthTest {
         Row row = analysis.cases().get(0).rows().get(3);
         for (String pin : List.of("frame-pin", "tank-pin")) {
             for (double near : new double[] {-0.4, -0.3, 0.02, 0.03, 0.35, 1}) {
-                Fastening mount = new Fastening(pin, null, null, null, null);
+                Fastening mount = new Fastening(pin, null, null, null, null, null, null, null);
                 JointLoad.Held held = Objects.requireNonNull(JointLoad.of(analysis, mount, near))
                         .at(row.pose(), row.rest());
                 assertThat(held.at().z()).isEqualTo(near < 0.025 ? -0.3 : 0.35);

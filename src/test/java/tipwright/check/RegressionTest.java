@@ -27,7 +27,7 @@ import tipwright.quantity.UnitSystem;
  * down, right or wrong. To write them anew after a change that is meant, and argued in its commit: {@code mvn -q -B test
  * -Dtest=RegressionTest -Dtest.write.regression=true}.
  */
-class RegressionTest {
+public class RegressionTest {
     private static final Path OWN = Path.of("src/test/resources/tipwright/check/regression");
     private static final Path SHIPPED = Path.of("geometry");
     private static final double TIGHT = 1e-9;
@@ -49,7 +49,7 @@ class RegressionTest {
     /** An arc sine near a right angle keeps half of the digits only, rad. */
     private static final double RIGHT_ANGLE = 1e-7;
 
-    static List<String> designs() throws IOException {
+    public static List<String> designs() throws IOException {
         List<String> names = new ArrayList<>();
         for (Path folder : List.of(SHIPPED, OWN)) {
             try (Stream<Path> files = Files.list(folder)) {
@@ -78,7 +78,7 @@ class RegressionTest {
     }
 
     /** Tilts of 5 degrees at least, to be quick. */
-    static Design coarse(Design design) {
+    public static Design coarse(Design design) {
         TiltRange t = design.tilt();
         return design.withTilt(new TiltRange(t.from(), t.to(), Math.max(t.step(), Math.toRadians(5))));
     }

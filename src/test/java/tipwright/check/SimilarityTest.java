@@ -30,7 +30,7 @@ class SimilarityTest {
             site: {grade: 2 deg, cross-slope: 3 deg, wind-pressure: 300 Pa}
             tank:
               interior: {shape: cylinder, axis: x, diameter: 760 mm, length: 1300 mm, heads: [semi-ellipsoidal, flat], centre: [0 mm, 640 mm, 0 mm]}
-              wall: {thickness: 5 mm, density: 7850 kg/m3}
+              wall: {thickness: 5 mm, density: 7850 kg/m3, yield: 235 MPa}
               attached:
                 - {name: hook, mass: 24 kg, centre: [-700 mm, 640 mm, 90 mm], outline: [[-900 mm, 600 mm], [-840 mm, 600 mm], [-840 mm, 700 mm]], z: [-40 mm, 40 mm]}
               openings:
@@ -52,6 +52,7 @@ class SimilarityTest {
                   - {z: 250 mm, actuator: {kind: electric, closed: 570 mm, stroke: 500 mm, push: 7 kN, pull: 5 kN, hold: 9 kN, rod: {diameter: 20 mm, yield: 355 MPa, modulus: 205 GPa}}}
                 frame-pin-joint: {diameter: 20 mm, lug: 20 mm, cheek: 10 mm, gap: 1 mm, yield: 235 MPa}
                 tank-pin-joint: {diameter: 25 mm, shear: single, lug: 20 mm, cheek: 10 mm, gap: 1 mm, yield: 235 MPa}
+            wear: {play: 1 mm, rattle: 20 mm}
             dump: {cake: one-slide}
             tilt: {to: 45 deg, step: 5 deg}
             assists:

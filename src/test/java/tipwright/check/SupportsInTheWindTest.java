@@ -24,7 +24,7 @@ class SupportsInTheWindTest {
     void theLeewardPairBearsTheMomentOfTheWind(double pressure) throws CannotComputeException {
         String yaml = swap(
                         Examples.BOX,
-                        "wall: {thickness: 4 mm, density: 7850 kg/m3}",
+                        "wall: {thickness: 4 mm, density: 7850 kg/m3, yield: 700 MPa}",
                         "mass: {empty: 400 kg, centre: [0 m, 1 m, 0 m]}",
                         "fill: 100 %",
                         "fill: 0 %",

@@ -24,15 +24,16 @@ class ActuatorsCommandTest {
         assertThat(tried.code()).isZero();
         List<String> rows =
                 tried.out().lines().filter(l -> l.matches(" [+!X] .*")).toList();
-        assertThat(rows).hasSizeGreaterThan(5);
+        assertThat(rows).hasSizeGreaterThan(4);
         for (String row : rows) {
-            String name = row.substring(9).strip().split(" ")[0];
+            String name = row.substring(9).strip().replaceFirst("^\\* ", "").split(" ")[0];
             Path other = Files.writeString(
                     folder.resolve(name + ".yaml"), swap(text, "actuator: light-6", "actuator: " + name));
             Cli.Outcome checked = Cli.run("check", other.toString());
             assertThat(checked.code()).as(row).isEqualTo(row.startsWith(" X") ? 1 : 0);
         }
-        assertThat(tried.out()).contains("1 of " + rows.size() + " will do", "run off another supply");
+        assertThat(tried.out())
+                .contains("1 of " + rows.size() + " passes", "Not tried: heavy-18", "this machine has 12 V");
     }
 
     @Test
@@ -47,7 +48,7 @@ class ActuatorsCommandTest {
                 """);
         Cli.Outcome tried = Cli.run("actuators", file.toString(), "--parts", own.toString());
         assertThat(tried.code()).isZero();
-        assertThat(tried.out()).containsPattern("\\+ pass +from-the-shelf");
+        assertThat(tried.out()).containsPattern("\\+ pass(es)? +from-the-shelf");
         Files.writeString(own, "tipwright-parts: 1\nactuators: {odd: {kind: electric, closed: 690}}\n");
         Cli.Outcome wrong = Cli.run("actuators", file.toString(), "--parts", own.toString());
         assertThat(wrong.code()).isEqualTo(2);
@@ -60,6 +61,6 @@ class ActuatorsCommandTest {
         Path file = Files.writeString(folder.resolve("tank.yaml"), swap(text, "to: 60 deg", "to: 88 deg"));
         Cli.Outcome tried = Cli.run("actuators", file.toString());
         assertThat(tried.code()).isEqualTo(1);
-        assertThat(tried.out()).contains("None of them will do", "Stroke, drawn out by ");
+        assertThat(tried.out()).contains("None of them will do", "stroke left when fully out by ");
     }
 }

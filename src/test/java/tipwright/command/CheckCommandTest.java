@@ -92,14 +92,14 @@ class CheckCommandTest {
     void aShippedDesignIsFoundByItsNameAndThatIsSaid() {
         Cli.Outcome outcome = Cli.run("check", "silt-trailer");
         assertThat(outcome.code()).isZero();
-        assertThat(outcome.err()).contains("no file is called 'silt-trailer' here; this is the shipped design");
+        assertThat(outcome.err()).contains("no file is called 'silt-trailer' here; this is the example of that name");
     }
 
     @Test
     void aMissingFileIsAnErrorWithTheNearestShippedName() {
         Cli.Outcome outcome = Cli.run("check", "silt-trailor.yaml");
         assertThat(outcome.code()).isEqualTo(2);
-        assertThat(outcome.err()).contains("there is no such file; did you mean the shipped design 'silt-trailer'?");
+        assertThat(outcome.err()).contains("there is no such file; did you mean the example 'silt-trailer'?");
         assertThat(Cli.run("check", "no/such.yaml").err()).contains("there is no such file", "silt-trailer");
         assertThat(Cli.run("check", "a\0b").code()).isEqualTo(2);
         assertThat(Cli.run("check", folder.toString()).code()).isEqualTo(2);

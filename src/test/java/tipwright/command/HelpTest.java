@@ -89,8 +89,9 @@ class HelpTest {
     @Test
     void aFaultOfTheProgramEndsInOneSentence() {
         assertThat(ending(new IllegalStateException("inner")))
-                .startsWith("tipwright: a fault of the program, not of your design: IllegalStateException (inner) at")
-                .contains("HelpTest", "please report this line together with the design file")
+                .startsWith(
+                        "tipwright: this is a bug in Tipwright; your design is fine: IllegalStateException (inner) at")
+                .contains("HelpTest", "please send this line and your design file")
                 .hasLineCount(1);
     }
 

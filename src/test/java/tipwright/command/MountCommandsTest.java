@@ -70,7 +70,8 @@ class MountCommandsTest {
     void saysWhatWouldOpenItWhenNothingFits() {
         Cli.Outcome outcome = Cli.run("place", "too-small", "--candidates", "20000");
         assertThat(outcome.code()).isEqualTo(1);
-        assertThat(outcome.out()).contains("Nothing fits. Any one of these would open it:", "light-6");
+        assertThat(outcome.out())
+                .contains("No position works. Any one of these changes would make one possible:", "light-6");
     }
 
     @Test
@@ -94,7 +95,7 @@ class MountCommandsTest {
         Cli.Outcome outcome =
                 Cli.run("tolerance", "silt-trailer", "--runs", "200", "--by", "1/8 in", "--plot", plot.toString());
         assertThat(outcome.out()).contains("chance that a limit is passed", "in 200 runs", "frame pin y");
-        assertThat(plot).content().contains("<svg", "What moves the largest utilisation");
+        assertThat(plot).content().contains("<svg", "Which dimension matters most");
     }
 
     @Test

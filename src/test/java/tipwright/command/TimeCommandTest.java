@@ -15,7 +15,7 @@ class TimeCommandTest {
         Cli.Outcome outcome = Cli.run("time", "silt-trailer");
         assertThat(outcome.code()).isZero();
         assertThat(outcome.out())
-                .contains("How long does a dump take?", "It raises in ", "full tilt", "back at the start")
+                .contains("How long does a dump take?", "It raises in ", "full tilt", "stowed again")
                 .contains("* tilt   o in the tank", "Time line", "All loads");
         assertThat(outcome.out().lines().mapToInt(String::length).max().orElse(0))
                 .isLessThanOrEqualTo(110);

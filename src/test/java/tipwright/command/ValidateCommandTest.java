@@ -22,7 +22,8 @@ class ValidateCommandTest {
             assertThat(text)
                     .contains(row.reference().quantity(), row.reference().source());
         }
-        assertThat(outcome.out()).contains("from memory: ", "source read: ", "own input, two ways: ", "+ All ");
+        assertThat(outcome.out())
+                .contains("from memory: ", "source read: ", "our own example, worked out two ways: ", "+ All ");
         assertThat(outcome.out()).doesNotContain("FAIL", "NaN");
         for (String line : outcome.out().split("\n")) {
             assertThat(line.length()).as(line).isLessThanOrEqualTo(125);

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.MotionDirection;
@@ -17,13 +18,15 @@ import tipwright.check.rule.Sense;
 import tipwright.check.rule.Verdict;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
+import tipwright.drawing.Mark;
+import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.Checked;
 
 /** Documents about shipped designs. */
-final class Dossiers {
+public final class Dossiers {
     static final Paper A4 = new Paper(Paper.Medium.PDF, Paper.Size.A4, UnitSystem.METRIC);
     static final Paper LETTER = new Paper(Paper.Medium.PDF, Paper.Size.LETTER, UnitSystem.US);
     static final Paper SCREEN = new Paper(Paper.Medium.HTML, Paper.Size.A4, UnitSystem.METRIC);
@@ -71,6 +74,15 @@ final class Dossiers {
         Result more = new Result(result.analysis(), all, result.howFull(), result.timing());
         Checked again = new Checked(more, checked.assumptions(), checked.remarks());
         return new Dossier(again, dossier.origin(), dossier.stills());
+    }
+
+    /** The tank's outlines on the first page: stowed and tipped, mm. */
+    public static List<List<Vec2>> tanks(Analysis analysis) {
+        return new MachineView(analysis)
+                .drawing().marks().stream()
+                        .filter(m -> m instanceof Mark.Path && m.pen().layer().equals("tank"))
+                        .map(m -> ((Mark.Path) m).points())
+                        .toList();
     }
 
     static byte[] written(Dossier dossier, Paper paper) {

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import tipwright.analysis.Examples;
 import tipwright.design.Design;
 import tipwright.design.drive.TiltRange;
+import tipwright.design.tank.Slurry;
 import tipwright.geometry.Range;
 import tipwright.geometry.Solid;
 import tipwright.geometry.Vec3;
@@ -56,13 +57,14 @@ class FillsTest {
     @MethodSource("tanks")
     void aPartFillIsTheSameAsThatFillOnItsOwn(Design design) {
         double[] tilts = TiltGrid.of(design);
-        List<LoadTable.Filling> fills = LoadTable.fills(design, tilts, 5);
-        assertThat(fills).hasSize(5);
+        FillTables fills =
+                new FillTables(design, tilts, LoadTable.of(design, tilts).emptying());
+        assertThat(fills.stated()).isCloseTo(0.9, within(1e-9));
         for (int k = 0; k < 5; k++) {
             Design part = design.withSlurry(design.slurry().withFill(0.9 * (k + 1) / 5));
             LoadTable alone = LoadTable.of(part, tilts);
             for (LoadCase own : alone.cases()) {
-                LoadCase ours = Find.of(fills.get(k).table(), own.name());
+                LoadCase ours = Find.of(fills.of(part.slurry()), own.name());
                 for (int i = 0; i < tilts.length; i++) {
                     LoadState a = ours.states().get(i);
                     LoadState b = own.states().get(i);
@@ -79,16 +81,20 @@ class FillsTest {
         double[] tilts = TiltGrid.of(design);
         Solid solid = design.tank().interior().solid();
         Vessel vessel = Vessel.of(design);
-        for (LoadTable.Filling filling : LoadTable.fills(design, tilts, 4)) {
-            double volume = filling.design().slurry().volumeIn(solid.whole().volume());
+        FillTables fills =
+                new FillTables(design, tilts, LoadTable.of(design, tilts).emptying());
+        for (int k = 1; k <= 4; k++) {
+            Slurry slurry = design.slurry().withFill(0.9 * k / 4);
+            LoadTable table = fills.of(slurry);
+            double volume = slurry.volumeIn(solid.whole().volume());
             double mass = volume * design.slurry().mixtureDensity();
             for (String shut : List.of("held", "settled", "slid")) {
-                for (LoadState state : Find.of(filling.table(), shut).states()) {
+                for (LoadState state : Find.of(table, shut).states()) {
                     assertThat(state.volume()).isCloseTo(volume, within(1e-9 * volume));
                     assertThat(state.mass() - vessel.empty().mass()).isCloseTo(mass, within(1e-9 * mass));
                 }
             }
-            for (LoadCase load : filling.table().cases()) {
+            for (LoadCase load : table.cases()) {
                 for (int i = 0; i < tilts.length; i++) {
                     inside(solid, vessel.empty(), load.states().get(i));
                     level(design, load, load.states().get(i), tilts[i]);

@@ -177,7 +177,7 @@ class MechanismSearchTest {
         Placement brief = placer(2, 400).place(crank(swap(ZONES, "stroke: 640", "stroke: 250")));
         assertThat(brief.answers().size()).isZero();
         assertThat(brief.misses())
-                .anyMatch(m -> m.matches("(\\d+ mm more stroke than A has|A .*\\d+ mm longer when drawn out)"));
+                .anyMatch(m -> m.matches("(\\d+ mm more stroke than A has|A .*\\d+ mm longer when fully out)"));
     }
 
     @Test

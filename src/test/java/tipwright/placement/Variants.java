@@ -35,7 +35,7 @@ final class Variants {
         return switch (number % 10) {
             case 1 -> shaft(d, List.of(-0.2, 0.2));
             case 2 -> shaft(d, List.of());
-            case 3 -> bearings(d, (k, s) -> new BallInsert(0.04, 40_000.0, 60_000.0, housing(), null));
+            case 3 -> bearings(d, (k, s) -> new BallInsert(0.04, 40_000.0, 60_000.0, housing(), null, null));
             case 4 -> bearings(d, (k, s) -> k == 0 ? s.bearing() : new PlainBush(0.06, 0.06, 2e7, null, null));
             case 5 -> Copy.with(d.withDrive(drive(d, cylinders(d, 0.05))), "supply", pump());
             case 6 -> d.withDrive(drive(d, cylinders(d, 0.04)));
@@ -74,7 +74,9 @@ final class Variants {
                                     rod,
                                     null,
                                     1,
-                                    null)));
+                                    null,
+                                    null,
+                                    false)));
         }
         Design strong = bearings(
                 d, (k, s) -> s.bearing() instanceof BallInsert b ? Copy.with(b, "c0", 400_000.0) : s.bearing());
@@ -130,6 +132,6 @@ final class Variants {
     }
 
     private static Pump pump() {
-        return new Pump(1.3e-4, 60e5, null, 0.8, 0.8, Pump.Lowering.POWER_DOWN, null, null, 3, null);
+        return new Pump(1.3e-4, 60e5, null, 0.8, 0.8, Pump.Lowering.POWER_DOWN, null, null, 3, null, null);
     }
 }

@@ -28,7 +28,9 @@ class FreeSurfaceTest {
                 .replace(
                         "rim: rectangle, width: 1 m, height: 1 m, centre: [0 m, 1.5 m, 0 m]",
                         "rim: circle, diameter: 100 mm, centre: [0 m, " + height / 2 + " m, 0 m]")
-                .replace("wall: {thickness: 4 mm, density: 7850 kg/m3}", "mass: {empty: 1 g, centre: [0 m, 0 m, 0 m]}")
+                .replace(
+                        "wall: {thickness: 4 mm, density: 7850 kg/m3, yield: 700 MPa}",
+                        "mass: {empty: 1 g, centre: [0 m, 0 m, 0 m]}")
                 .replace(
                         "{fill: 100 %, density: 1400 kg/m3, repose: 30 deg}",
                         "{fill: " + 100 * depth / height + " %, density: " + density + " kg/m3}"));

@@ -88,13 +88,13 @@ final class Demo {
     }
 
     Demo withStop(Stop stop) {
-        return withAnalysis(
-                a -> new Analysis(a.design(), a.mechanism(), a.poses(), a.cases(), a.emptying(), stop, a.warnings()));
+        return withAnalysis(a -> new Analysis(
+                a.design(), a.mechanism(), a.poses(), a.cases(), a.emptying(), stop, a.warnings(), a.wind()));
     }
 
     Demo withEmptying(Emptying emptying) {
-        return withAnalysis(
-                a -> new Analysis(a.design(), a.mechanism(), a.poses(), a.cases(), emptying, a.stop(), a.warnings()));
+        return withAnalysis(a -> new Analysis(
+                a.design(), a.mechanism(), a.poses(), a.cases(), emptying, a.stop(), a.warnings(), a.wind()));
     }
 
     /** With each row changed. */
@@ -104,7 +104,8 @@ final class Demo {
             for (CaseResult c : a.cases()) {
                 cases.add(new CaseResult(c.load(), c.rows().stream().map(change).toList()));
             }
-            return new Analysis(a.design(), a.mechanism(), a.poses(), cases, a.emptying(), a.stop(), a.warnings());
+            return new Analysis(
+                    a.design(), a.mechanism(), a.poses(), cases, a.emptying(), a.stop(), a.warnings(), a.wind());
         });
     }
 

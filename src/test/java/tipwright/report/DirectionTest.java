@@ -12,11 +12,11 @@ import tipwright.geometry.Vec3;
 class DirectionTest {
     @ParameterizedTest
     @CsvSource({
-        "0, -1, 0, -1, onto base, 'pressed onto its base, 0 deg off straight'",
-        "1, -1, 0, -1, slanting, 'pressed slantwise onto its base, 45 deg off straight'",
-        "-1, 0, 0, -1, sideways, 'pushed sideways across its base, 90 deg off straight onto it'",
-        "0, 1, 0, -2, off base, 'pulled off its base, 180 deg off straight onto it'",
-        "0, -1, -1, 0, sideways, 'pushed sideways across its base, 90 deg off straight onto it'",
+        "0, -1, 0, -1, into its base, 'pushes into its base, 0 deg off square'",
+        "1, -1, 0, -1, at an angle, 'pushes into its base at an angle, 45 deg off square'",
+        "-1, 0, 0, -1, sideways, 'pushes sideways along its base, 90 deg off square'",
+        "0, 1, 0, -2, off its base, 'pulls off its base, 180 deg off square'",
+        "0, -1, -1, 0, sideways, 'pushes sideways along its base, 90 deg off square'",
     })
     void isMeasuredFromTheBase(double x, double y, double baseX, double baseY, String word, String words) {
         Direction direction = Direction.of(new Vec3(x, y, 7), new Vec2(baseX, baseY));

@@ -44,8 +44,11 @@ class JsonReportTest {
         JsonNode json = json(DEMO);
         assertThat(names(json))
                 .containsExactly(
+                        "format",
                         "design",
                         "verdict",
+                        "parts",
+                        "cases_skipped",
                         "warnings",
                         "cases",
                         "peaks",
@@ -160,7 +163,7 @@ class JsonReportTest {
 
     @Test
     void howFullEmptyingAndStopHaveTheirFigures() throws IOException {
-        Demo demo = DEMO.withHowFull(new HowFull(0.62, 0.4, 560, 0.45, Double.NaN, "Push"))
+        Demo demo = DEMO.withHowFull(new HowFull(0.62, 0.4, 560, 0.45, Double.NaN, "Push", List.of()))
                 .withEmptying(new Emptying(new Emptying.Residue(0.02, 0.04, null), null))
                 .withStop(new Stop(Math.toRadians(30), "jammed"));
         JsonNode json = json(demo);

@@ -37,7 +37,7 @@ class MendTest {
     void theForceThatIsToldIsWellWithinTheLimit() throws CannotComputeException {
         Design weak = box("closed: 800 mm, stroke: 900 mm, push: 2 kN, pull: 12 kN");
         String told = mend(weak, "push");
-        assertThat(told).startsWith("To mend: a stronger actuator (").contains(" in place of 2 kN");
+        assertThat(told).startsWith("Fix: a stronger actuator (").contains(" in place of 2 kN");
         String force = told.substring(told.indexOf('(') + 1, told.indexOf(" kN"));
         Design mended =
                 box("closed: 800 mm, stroke: 900 mm, push: " + 1.001 * Double.parseDouble(force) + " kN, pull: 12 kN");
@@ -49,9 +49,8 @@ class MendTest {
     void theStrokeThatIsToldIsEnough() throws CannotComputeException {
         Design shortOne = box("closed: 800 mm, stroke: 60 mm, push: 12 kN, pull: 12 kN");
         String told = mend(shortOne, "stroke/drawn-out");
-        assertThat(told).startsWith("To mend: an actuator with ").contains(" mm more stroke");
-        double more =
-                Double.parseDouble(told.substring("To mend: an actuator with ".length(), told.indexOf(" mm more")));
+        assertThat(told).startsWith("Fix: an actuator with ").contains(" mm more stroke");
+        double more = Double.parseDouble(told.substring("Fix: an actuator with ".length(), told.indexOf(" mm more")));
         Design mended = box("closed: 800 mm, stroke: " + (60 + more + 0.2) + " mm, push: 12 kN, pull: 12 kN");
         assertThat(find(mended, "stroke/drawn-out").verdict()).isNotEqualTo(Verdict.FAIL);
     }
@@ -83,6 +82,6 @@ class MendTest {
                 .filter(f -> f.id().startsWith("slide") && f.verdict() == Verdict.FAIL)
                 .toList();
         assertThat(slides).isNotEmpty().allSatisfy(f -> assertThat(Mend.of(f, design.limits(), UnitSystem.METRIC))
-                .contains("larger bearings", "cake washed loose"));
+                .contains("bigger bearings", "wash the cake loose"));
     }
 }

@@ -127,7 +127,8 @@ class SheetFilesTest {
 
     @Test
     void mapIsSoundXmlAndAPicture() throws Exception {
-        Drawing map = MapPicture.of(PlacementMap.of(DESIGN, Pin.FRAME, 20), UnitSystem.METRIC);
+        Drawing map =
+                MapPicture.of(PlacementMap.of(DESIGN, Pin.FRAME, 20), Analyser.analyse(DESIGN), UnitSystem.METRIC);
         var xml = DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
                 .parse(new ByteArrayInputStream(Svg.of(map, true).getBytes(StandardCharsets.UTF_8)));

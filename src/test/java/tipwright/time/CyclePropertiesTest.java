@@ -69,7 +69,9 @@ class CyclePropertiesTest {
                 null,
                 null,
                 1,
-                null);
+                null,
+                null,
+                false);
         Straight drive = (Straight) design.drive();
         Straight moved = new Straight(
                 drive.framePin(),

@@ -19,7 +19,8 @@ class ReadmeTableTest {
             counts.computeIfAbsent(r.group(), g -> new int[Mark.values().length])[
                     r.mark().ordinal()]++;
         }
-        StringBuilder table = new StringBuilder("| figures of | source read | from memory | own input, two ways |\n");
+        StringBuilder table = new StringBuilder(
+                "| figures of | source read | from memory | our own example, worked out two ways |\n");
         table.append("| --- | --- | --- | --- |\n");
         int[] sum = new int[Mark.values().length];
         counts.forEach((group, marks) -> {

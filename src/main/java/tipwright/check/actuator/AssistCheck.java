@@ -6,21 +6,24 @@ import java.util.List;
 import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
+import tipwright.analysis.JointPlan;
 import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
 import tipwright.design.drive.Anchor;
 import tipwright.design.drive.Assist;
 import tipwright.design.drive.LineSpring;
+import tipwright.design.drive.TorsionSpring;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
-/** Whether springs stay within the lengths that they are made for. */
+/** Whether springs stay within the lengths, angles and moments that they are made for. */
 public final class AssistCheck implements Check {
     @Override
     public String id() {
@@ -29,18 +32,23 @@ public final class AssistCheck implements Check {
 
     @Override
     public String title() {
-        return "Assist spring";
+        return "Spring: stretch";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : Titles.first(part) + ": stretch";
     }
 
     @Override
     public String rule() {
         return "Over the whole tilt range each gas spring and extension spring stays between its shortest and its longest"
-                + " length.";
+                + " length; each torsion spring is wound no further than it may be and gives no more than it is made for.";
     }
 
     @Override
     public String formula() {
-        return "shortest <= L(tilt) <= longest";
+        return "shortest <= L(tilt) <= longest; |M|/k <= wind range; |M| <= rated moment, M = M0 - k turn";
     }
 
     @Override
@@ -55,7 +63,7 @@ public final class AssistCheck implements Check {
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return Text.words("a spring that is longer drawn out, or its pins elsewhere");
+        return Text.words("a spring with a longer extended length, or move its ends");
     }
 
     @Override
@@ -65,6 +73,8 @@ public final class AssistCheck implements Check {
         for (Assist assist : analysis.design().assists()) {
             if (assist instanceof LineSpring spring) {
                 all.add(one(make, analysis, assist.name(), spring));
+            } else if (assist instanceof TorsionSpring torsion) {
+                all.addAll(torsion(make, analysis, torsion));
             }
         }
         return all;
@@ -83,6 +93,40 @@ public final class AssistCheck implements Check {
         String how = worst.value() > 0 ? "it is out of its range by this much" : "way left at its nearer end";
         Text note = Text.of(how + "; gives up to {}", Text.amount(most, Kind.FORCE));
         return make.given(name, Math.abs(worst.value()), range, 1, Kind.LENGTH, utilisation, worst, verdict, note);
+    }
+
+    private static List<Finding> torsion(Findings make, Analysis analysis, TorsionSpring spring) {
+        Extreme most = Extreme.largest(analysis, pose -> Math.abs(spring.momentAt(turn(analysis, pose, spring))));
+        Text gives = Text.of("gives up to {}", Text.amount(most.value(), Kind.MOMENT, "N m", 0));
+        List<Finding> all = new ArrayList<>();
+        Double rated = spring.rated();
+        String moment = spring.name() + " moment";
+        all.add(
+                rated == null
+                        ? make.missing(
+                                moment,
+                                Text.words("assists: rated missing; it ").plus(gives))
+                        : make.compare(moment, most.value(), rated, 1, Kind.MOMENT, most, gives));
+        Double range = spring.windRange();
+        String wind = spring.name() + " wind";
+        Extreme widest = Extreme.largest(analysis, pose -> spring.wound(turn(analysis, pose, spring)));
+        all.add(
+                range == null || Double.isNaN(widest.value())
+                        ? make.missing(wind, "assists: " + (range == null ? "wind-range" : "rate above 0") + " missing")
+                        : make.compare(
+                                wind, widest.value(), range, 1, Kind.ANGLE, widest, "wound from its free angle"));
+        return all;
+    }
+
+    /** How far the second body of the spring's pin has turned against the first since stowed, rad, positive clockwise. */
+    private static double turn(Analysis analysis, Pose pose, TorsionSpring spring) {
+        for (JointPlan joint : analysis.mechanism().joints()) {
+            if (joint.name().equals(spring.pin())) {
+                return pose.bodies().get(joint.b()).turn()
+                        - pose.bodies().get(joint.a()).turn();
+            }
+        }
+        return 0;
     }
 
     private static double length(Analysis analysis, Pose pose, LineSpring spring) {

@@ -18,6 +18,7 @@ import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Sharing;
 import tipwright.design.actuator.TelescopicCylinder;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -33,7 +34,17 @@ public final class BucklingCheck implements Check {
 
     @Override
     public String title() {
-        return "Rod buckling";
+        return "Actuator rod: buckling";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : title() + ", " + part;
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return "rod buckling";
     }
 
     @Override
@@ -57,7 +68,7 @@ public final class BucklingCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE, Trait.CARRIES_TANK);
     }
 
     @Override
@@ -90,12 +101,14 @@ public final class BucklingCheck implements Check {
         List<Finding> all = new ArrayList<>();
         for (int i = 0; i < actuators.size(); i++) {
             String part = actuators.size() == 1 ? "" : "actuator " + (i + 1);
-            all.add(one(make, part, analysis, actuators.get(i).actuator(), actuators.size()));
+            all.add(one(make, part, analysis, i));
         }
         return all;
     }
 
-    private static Finding one(Findings make, String part, Analysis analysis, Actuator actuator, int sharing) {
+    private static Finding one(Findings make, String part, Analysis analysis, int index) {
+        List<PlacedActuator> all = analysis.design().drive().actuators();
+        Actuator actuator = all.get(index).actuator();
         if (!Column.known(actuator)) {
             String stages = actuator instanceof TelescopicCylinder ? ", and actuator.stages: bore missing" : "";
             return make.missing(part, "actuator.rod missing" + stages);
@@ -105,13 +118,13 @@ public final class BucklingCheck implements Check {
                 : actuator.tube() == null ? "bare rod over the whole length" : "rod and body";
         Factors factors = analysis.design().factors();
         IdentityHashMap<Pose, Double> columns = new IdentityHashMap<>();
-        for (Pose pose : analysis.poses()) {
-            columns.put(pose, Column.actuator(actuator, pose.length()));
-        }
         return make.worst(
                 part,
                 analysis,
-                (row, b) -> usage(b.force() / sharing, columns.getOrDefault(row.pose(), Double.NaN), factors),
+                (row, b) -> usage(
+                        b.force() * Sharing.shares(all, row.pose().length(), true)[index],
+                        columns.computeIfAbsent(row.pose(), p -> Column.actuator(actuator, p.length())),
+                        factors),
                 Text.words(how));
     }
 

@@ -23,12 +23,17 @@ public final class CycleTimeCheck implements TimedCheck {
 
     @Override
     public String title() {
-        return "Time of a dump";
+        return "Dump: time taken";
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return "time of a dump";
     }
 
     @Override
     public String rule() {
-        return "The normal dump, from stowed over raising, running out and holding back to stowed, takes no longer than the"
+        return "The normal dump, from stowed, up, drained, hold, and back down, takes no longer than the"
                 + " time wanted (dump.cycle-time); without a time wanted there is nothing to check.";
     }
 

@@ -29,7 +29,17 @@ public final class DutyCheck implements Check {
 
     @Override
     public String title() {
-        return "Duty of the actuator";
+        return "Actuator: heat over the hour";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : "Actuator: heat in one dump";
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return "actuator heat";
     }
 
     @Override
@@ -49,7 +59,7 @@ public final class DutyCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.OVER_ALL_TILTS, Trait.BETTER_IN_TIME);
     }
 
     @Override
@@ -83,7 +93,7 @@ public final class DutyCheck implements Check {
         }
         Text note = dump.perHour() > 0
                 ? Text.of(
-                        "runs {} for each dump, at the most; the normal dump may be made {} times an hour",
+                        "runs {} a dump at most; good for {} normal dumps an hour",
                         Text.amount(on, Kind.TIME, "s", 0),
                         Text.number(dump.perHour(), 1))
                 : Text.words("the normal dump never gets through");

@@ -31,7 +31,12 @@ public final class HoldCheck implements Check {
 
     @Override
     public String title() {
-        return "Holding at rest";
+        return "Actuator: holding the tank when stopped";
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return "holding when stopped";
     }
 
     @Override
@@ -51,7 +56,15 @@ public final class HoldCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.CARRIES_TANK);
+    }
+
+    @Override
+    public Text says(Finding finding) {
+        return Text.of(
+                "stopped, the actuator must hold {} and is good for {}",
+                Text.amount(finding.needs(), Kind.FORCE),
+                Text.amount(finding.has(), Kind.FORCE));
     }
 
     @Override
@@ -81,14 +94,20 @@ public final class HoldCheck implements Check {
                 MotionDirection.RESTING,
                 r -> Math.abs(r.rest().force()));
         Usage usage = usage(worst.value(), rated, analysis.design().factors());
-        return List.of(make.compare("", usage, worst, Text.words("stopped and holding")));
+        return List.of(make.compare("", usage, worst, Text.words("actuator stopped with the tank on it")));
     }
 
     /** What all actuators hold together, N; null when it is not known of each. */
     public static @Nullable Double rated(Design design) {
         boolean known =
                 design.drive().actuators().stream().allMatch(p -> p.actuator().ratedHold() != null);
-        return known ? Ratings.together(design, a -> Objects.requireNonNull(a.ratedHold())) : null;
+        return known
+                ? Ratings.together(
+                        design,
+                        design.drive().actuators().get(0).actuator().closed(),
+                        true,
+                        a -> Objects.requireNonNull(a.ratedHold()))
+                : null;
     }
 
     /** Actuators that hold a force together, N. */

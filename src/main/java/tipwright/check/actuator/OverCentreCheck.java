@@ -15,6 +15,7 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
+import tipwright.design.tank.CaseName;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -27,13 +28,12 @@ public final class OverCentreCheck implements Check {
 
     @Override
     public String title() {
-        return "Load passing over the pivot";
+        return "Tank: going over by itself";
     }
 
     @Override
     public String rule() {
-        return "Where the centroid passes over the pivot the rod goes from push to pull and the slack in the pins lets the tank"
-                + " fall through: close with an actuator that can pull, a failure with a single-acting cylinder.";
+        return "When the tank's centre of weight goes over the pivot, the push becomes a pull and slack in the pins lets the tank drop: close with an actuator that can pull, a failure with a single-acting cylinder.";
     }
 
     @Override
@@ -48,12 +48,22 @@ public final class OverCentreCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.BOUNDS_MOUNTS);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS);
+    }
+
+    @Override
+    public Text says(Finding finding) {
+        return finding.verdict() == Verdict.PASS
+                ? finding.note()
+                : Text.of(
+                        "the tank goes over by itself and pulls the other way with {}; the actuator holds {} that way",
+                        Text.amount(finding.needs(), Kind.FORCE),
+                        Text.amount(finding.has(), Kind.FORCE));
     }
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return Text.words("a pivot further out or higher, a shorter tilt, or a drive that can also pull");
+        return Text.words("move the pivot towards the dump end or higher, tilt less, or fit an actuator that can pull");
     }
 
     @Override
@@ -70,7 +80,7 @@ public final class OverCentreCheck implements Check {
         for (CaseResult result : analysis.cases()) {
             double at = crossing(result.rows());
             if (!Double.isNaN(at)) {
-                crossings.add(Text.words(result.name() + " ").plus(Text.degrees(at, 1)));
+                crossings.add(Text.words(CaseName.shown(result.name()) + " at ").plus(Text.degrees(at, 1)));
                 toPull += result.rows().get(0).rest().force() > 0 ? 1 : 0;
             }
         }
@@ -85,7 +95,8 @@ public final class OverCentreCheck implements Check {
                 : Ratings.push(analysis.design(), push.pose(analysis).length());
         boolean both = push.value() > 0 && pull.value() > 0;
         if (!both) {
-            String note = (pull.value() > 0 ? "it pulls" : "it pushes") + " all the way; nothing falls through";
+            String note = (pull.value() > 0 ? "the actuator pulls" : "the actuator pushes")
+                    + " at every tilt; the load never goes over by itself";
             return List.of(make.given("", force, rated, 1, Kind.FORCE, 0, Extreme.NOWHERE, Verdict.PASS, note));
         }
         boolean holds = rated > 0;
@@ -99,19 +110,25 @@ public final class OverCentreCheck implements Check {
 
     private static Text passing(Text list, int toPull, int all, boolean holds) {
         if (!holds) {
-            return Text.words("this cylinder cannot hold back a tank that passes over the pivot at: ")
+            return Text.words("this cylinder cannot hold back a tank that goes over by itself: ")
                     .plus(list);
         }
-        String from = toPull == all ? "from push to pull at: " : toPull == 0 ? "from pull to push at: " : "turns at: ";
-        return Text.words(from).plus(list).plus("; slack in the pins lets the tank drop there, go slowly");
+        String from = toPull == all
+                ? "the push turns into a pull: "
+                : toPull == 0 ? "the pull turns into a push: " : "the force changes direction: ";
+        return Text.words(from).plus(list).plus("; slack in the pins lets the tank drop there, so go slowly");
     }
 
     /** No load passes over the pivot as it tips, but one leaves and the other is on the other side of it. */
     private static String leaving(Extreme push, Extreme pull, boolean holds) {
-        String what = "it pushes with the " + push.loadCase() + " load and pulls with the " + pull.loadCase() + " load";
+        String what = "it pushes with the load '" + name(push) + "' and pulls with the load '" + name(pull) + "'";
         return holds
                 ? what + "; slack in the pins lets the tank jump as the load leaves, let it leave slowly"
                 : what + ", which this cylinder cannot hold back";
+    }
+
+    private static String name(Extreme extreme) {
+        return CaseName.shown(String.valueOf(extreme.loadCase()));
     }
 
     /** First tilt at which the force at rest changes sign, rad; NaN when it does not. */

@@ -26,7 +26,7 @@ public final class PullCheck implements Check {
 
     @Override
     public String title() {
-        return "Pull of the actuator";
+        return "Actuator: pull";
     }
 
     @Override
@@ -56,6 +56,16 @@ public final class PullCheck implements Check {
     }
 
     @Override
+    public Text says(Finding finding) {
+        return !(finding.demand() > 0)
+                ? Text.words("the actuator never pulls")
+                : Text.of(
+                        "the actuator must pull {} and is good for {}",
+                        Text.amount(finding.needs(), Kind.FORCE),
+                        Text.amount(finding.has(), Kind.FORCE));
+    }
+
+    @Override
     public String bound(String id) {
         return "pull";
     }
@@ -73,8 +83,8 @@ public final class PullCheck implements Check {
         double rated = Ratings.pull(analysis.design());
         double factor = analysis.design().factors().service();
         if (demand == 0) {
-            return List.of(
-                    make.given("", 0, rated, factor, Kind.FORCE, 0, Extreme.NOWHERE, Verdict.PASS, "it never pulls"));
+            return List.of(make.given(
+                    "", 0, rated, factor, Kind.FORCE, 0, Extreme.NOWHERE, Verdict.PASS, "the actuator never pulls"));
         }
         String note = rated > 0 ? "rod in tension" : "rod in tension, but this cylinder cannot pull";
         return List.of(make.compare("", demand, rated, factor, Kind.FORCE, worst, note));

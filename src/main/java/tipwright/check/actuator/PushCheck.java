@@ -27,7 +27,7 @@ public final class PushCheck implements Check {
 
     @Override
     public String title() {
-        return "Push of the actuator";
+        return "Actuator: push";
     }
 
     @Override
@@ -58,6 +58,16 @@ public final class PushCheck implements Check {
     }
 
     @Override
+    public Text says(Finding finding) {
+        return !(finding.demand() > 0)
+                ? Text.words("the actuator never pushs")
+                : Text.of(
+                        "the actuator must push {} and is good for {}",
+                        Text.amount(finding.needs(), Kind.FORCE),
+                        Text.amount(finding.has(), Kind.FORCE));
+    }
+
+    @Override
     public String bound(String id) {
         return "push";
     }
@@ -76,7 +86,7 @@ public final class PushCheck implements Check {
                         b.force() / Ratings.push(analysis.design(), row.pose().length()));
         Usage usage = Findings.at(
                 analysis, worst, (row, b) -> usage(b.force(), row.pose().length(), analysis.design()));
-        String note = worst.value() > 0 ? "rod in compression" : "the actuator never pushes";
+        String note = worst.value() > 0 ? "largest push, going up" : "the actuator never pushes";
         return List.of(make.compare("", usage, worst, Text.words(note)));
     }
 

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check.actuator;
 
+import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.Cylinder;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Sharing;
 import tipwright.design.supply.HandPump;
 import tipwright.design.supply.Pump;
 import tipwright.design.supply.Supply;
@@ -16,27 +19,46 @@ public final class Ratings {
 
     /** Rated push of all while moving at a length in m, N: no more than the pump's relief valve lets the cylinders give. */
     public static double push(Design design, double length) {
-        return together(design, a -> a.ratedPush(length) * share(design, a));
+        return together(design, length, true, a -> one(design, a, length, true));
     }
 
     /** Rated pull of all while moving, N: no more than the pump's relief valve lets the cylinders give. */
     public static double pull(Design design) {
-        return together(design, a -> a.ratedPull() * share(design, a));
+        return together(design, Double.NaN, false, a -> one(design, a, Double.NaN, false));
+    }
+
+    /** Rated push at a length in m, or pull, of one of the design's actuators, N: no more than the pump's relief valve lets it give. */
+    public static double one(Design design, Actuator actuator, double length, boolean push) {
+        return (push ? actuator.ratedPush(length) : actuator.ratedPull()) * share(design, actuator);
     }
 
     /** Share of a cylinder's rating that is left under the pump's own relief setting. */
     private static double share(Design design, Actuator actuator) {
-        Supply supply = design.supply();
-        Double setting = supply instanceof Pump p ? p.relief() : supply instanceof HandPump h ? h.relief() : null;
+        Double setting = setting(design);
         return setting != null && actuator instanceof Cylinder c ? Math.min(1, setting / c.reliefPressure()) : 1;
     }
 
-    /** What actuators bear together when each carries an equal share: the weakest times their number. */
-    public static double together(Design design, ToDoubleFunction<Actuator> rating) {
-        double weakest = Double.POSITIVE_INFINITY;
-        for (PlacedActuator p : design.drive().actuators()) {
-            weakest = Math.min(weakest, rating.applyAsDouble(p.actuator()));
+    /** The pump's own relief setting, Pa; null when it has none. */
+    public static @Nullable Double setting(Design design) {
+        Supply supply = design.supply();
+        return supply instanceof Pump p ? p.relief() : supply instanceof HandPump h ? h.relief() : null;
+    }
+
+    /**
+     * What actuators bear together, N: as much as brings the first of them to its rating.
+     *
+     * @param length pin to pin, m
+     * @param push whether they push, else they pull
+     */
+    public static double together(Design design, double length, boolean push, ToDoubleFunction<Actuator> rating) {
+        List<PlacedActuator> all = design.drive().actuators();
+        double[] shares = Sharing.shares(all, length, push);
+        double most = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < shares.length; i++) {
+            if (shares[i] > 0) {
+                most = Math.min(most, rating.applyAsDouble(all.get(i).actuator()) / shares[i]);
+            }
         }
-        return weakest * design.drive().actuators().size();
+        return most;
     }
 }

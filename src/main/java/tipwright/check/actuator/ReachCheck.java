@@ -25,7 +25,7 @@ public final class ReachCheck implements Check {
 
     @Override
     public String title() {
-        return "Gets to the full tilt";
+        return "Linkage: jamming before full tilt";
     }
 
     @Override

@@ -28,13 +28,13 @@ public final class StallCheck implements TimedCheck {
 
     @Override
     public String title() {
-        return "Drive keeps moving";
+        return "Actuator: stalling";
     }
 
     @Override
     public String rule() {
         return "With the supply as stated the drive does not stall on its way up or back, with any load that it may meet:"
-                + " under 1 % of its free speed it counts as stalled. An electric actuator is taken to follow the straight"
+                + " under 1 % of its no-load speed it counts as stalled. An electric actuator is taken to follow the straight"
                 + " line through its two known points on past the rated load until it stands still, and to stall over twice"
                 + " the rated load in any case; a load that helps does not make it faster than free.";
     }
@@ -51,7 +51,8 @@ public final class StallCheck implements TimedCheck {
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return Text.words("a stronger or better supplied actuator, or " + Fix.ARM + ", or less in the tank");
+        return Text.words(
+                "a stronger actuator, or more voltage or pressure at it, or " + Fix.ARM + ", or less in the tank");
     }
 
     @Override

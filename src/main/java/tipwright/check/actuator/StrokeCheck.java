@@ -30,7 +30,16 @@ public final class StrokeCheck implements Check {
 
     @Override
     public String title() {
-        return "Stroke";
+        return "Actuator: stroke";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : part.equals("drawn-in")
+                        ? "Actuator: stroke left when closed"
+                        : "Actuator: stroke left when fully out";
     }
 
     @Override
@@ -55,6 +64,20 @@ public final class StrokeCheck implements Check {
     }
 
     @Override
+    public Text says(Finding finding) {
+        String end = drawnIn(finding.id()) ? "before it is closed" : "before it is fully out";
+        return finding.has() < 0
+                ? Text.of(
+                        "the actuator has no stroke left " + end + ": it is {} short, with the {} spare that is wanted",
+                        Text.amount(finding.needs() - finding.has(), Kind.LENGTH),
+                        Text.amount(finding.needs(), Kind.LENGTH))
+                : Text.of(
+                        "the actuator has {} of stroke left " + end + ", {} wanted",
+                        Text.amount(finding.has(), Kind.LENGTH),
+                        Text.amount(finding.needs(), Kind.LENGTH));
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         double lacking = finding.needs() - finding.has();
         if (!(lacking > 0)) {
@@ -62,13 +85,13 @@ public final class StrokeCheck implements Check {
         }
         Text much = Text.amount(lacking, Kind.LENGTH);
         return drawnIn(finding.id())
-                ? Text.of("an actuator that is {} shorter drawn in" + Fix.BOX + ", or " + Fix.NEARER, much)
+                ? Text.of("an actuator that is {} shorter when closed" + Fix.BOX + ", or " + Fix.NEARER, much)
                 : Text.of("an actuator with {} more stroke" + Fix.BOX + ", a shorter tilt, or " + Fix.NEARER, much);
     }
 
     @Override
     public String bound(String id) {
-        return drawnIn(id) ? "too long drawn in" : "stroke too short";
+        return drawnIn(id) ? "actuator too long when closed" : "stroke too short";
     }
 
     @Override
@@ -92,8 +115,8 @@ public final class StrokeCheck implements Check {
         List<Finding> all = new ArrayList<>();
         for (PlacedActuator placed : distinct(analysis)) {
             Actuator a = placed.actuator();
-            all.add(end(make, "drawn in", margin, shortest.value() - a.closed(), shortest));
-            all.add(end(make, "drawn out", margin, a.closed() + a.stroke() - longest.value(), longest));
+            all.add(end(make, "drawn-in", margin, shortest.value() - a.closed(), shortest));
+            all.add(end(make, "drawn-out", margin, a.closed() + a.stroke() - longest.value(), longest));
         }
         return all;
     }
@@ -125,7 +148,7 @@ public final class StrokeCheck implements Check {
         double utilisation = used(left, margin);
         Extreme worst = Extreme.at(left, at.tilt());
         String note = left < 0
-                ? "the actuator is too " + ("drawn in".equals(part) ? "long" : "short") + " by this much"
+                ? "the actuator is too " + ("drawn-in".equals(part) ? "long" : "short") + " by this much"
                 : "stroke left at this end, against the margin wanted";
         return make.atLeast(
                 part, left, margin, Kind.LENGTH, utilisation, worst, make.verdict(utilisation), Text.words(note));

@@ -31,12 +31,12 @@ public final class TransmissionCheck implements Check {
 
     @Override
     public String title() {
-        return "Angle of actuator to arm";
+        return "Actuator: pushing angle";
     }
 
     @Override
     public String rule() {
-        return "The angle between the actuator's line and the arm about which its moving pin turns does not get small: then much force"
+        return "The angle between the actuator's line and the arm about which its moving pin turns does not get small. The closer the actuator points at the pivot, the more force it takes: much force"
                 + " moves little.";
     }
 

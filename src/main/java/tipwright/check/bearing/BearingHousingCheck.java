@@ -35,14 +35,18 @@ public final class BearingHousingCheck implements Check {
 
     @Override
     public String title() {
-        return "Bearing housing";
+        return "Bearing housing: breaking";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : "Housing of " + part + ": breaking";
     }
 
     @Override
     public String rule() {
         return "The radial load on each housing is within the maker's figure for its direction against the base, taken"
-                + " between the two nearest angles given. A load that pulls off the base goes into housing and bolts. Past the last angle"
-                + " given nothing is known.";
+                + " between the two nearest angles given. A load that pulls off the base goes into housing and bolts. Beyond the last angle the maker gives, this check cannot tell.";
     }
 
     @Override
@@ -57,7 +61,7 @@ public final class BearingHousingCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE, Trait.CARRIES_TANK);
     }
 
     @Override

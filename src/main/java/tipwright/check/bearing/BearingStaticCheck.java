@@ -29,7 +29,12 @@ public final class BearingStaticCheck implements Check {
 
     @Override
     public String title() {
-        return "Ball insert, static safety";
+        return "Pillow-block bearing: load";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : "Pillow-block " + part + ": load";
     }
 
     @Override
@@ -48,8 +53,22 @@ public final class BearingStaticCheck implements Check {
     }
 
     @Override
+    public boolean ratesBearing(int bearing, Finding finding) {
+        return finding.id().endsWith("bearing-" + (bearing + 1));
+    }
+
+    @Override
+    public Text says(Finding finding) {
+        return Text.of(
+                "{} must carry {} and is good for {}",
+                Text.words(part(finding)),
+                Text.amount(finding.needs(), Kind.FORCE),
+                Text.amount(finding.has(), Kind.FORCE));
+    }
+
+    @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE, Trait.CARRIES_TANK);
     }
 
     @Override

@@ -39,7 +39,16 @@ public final class BushCheck implements Check {
 
     @Override
     public String title() {
-        return "Plain bush, pressure";
+        return "Bushing: pressure";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : part.endsWith(" speed")
+                        ? "Bushing, " + part.substring(0, part.length() - 6) + ": pressure times speed"
+                        : "Bushing, " + part + ": pressure";
     }
 
     @Override
@@ -61,7 +70,7 @@ public final class BushCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE, Trait.CARRIES_TANK);
     }
 
     @Override

@@ -31,7 +31,12 @@ public final class ShaftCheck implements Check {
 
     @Override
     public String title() {
-        return "Pivot shaft";
+        return "Pivot shaft: bending and shear";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : "Pivot shaft " + part + ": bending and shear";
     }
 
     @Override
@@ -53,7 +58,7 @@ public final class ShaftCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE, Trait.CARRIES_TANK);
     }
 
     @Override

@@ -10,6 +10,11 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.JointPlan;
 import tipwright.geometry.Bisection;
 import tipwright.geometry.Vec2;
+import tipwright.outline.MachinePart;
+import tipwright.outline.MachineParts;
+import tipwright.outline.OutlineGeometry;
+import tipwright.outline.PartKind;
+import tipwright.outline.ZRange;
 
 /**
  * The gaps between all that moves and all that it could run into: tank and attached parts, links and actuators, against frame
@@ -61,13 +66,16 @@ public final class Clearance {
     }
 
     private List<Gap> all() {
-        List<Solo> parts = Sides.of(analysis, motions);
+        List<MachinePart> parts =
+                MachineParts.of(analysis).stream().filter(MachinePart::solid).toList();
         List<Gap> gaps = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
             for (int j = i + 1; j < parts.size(); j++) {
-                Solo a = parts.get(i);
-                Solo b = parts.get(j);
-                if (a.kind().moves() && apart(a, b) && a.zone().overlaps(b.zone())) {
+                MachinePart a = parts.get(i);
+                MachinePart b = parts.get(j);
+                if (a.kind().moves()
+                        && apart(a, b)
+                        && a.form().z().overlaps(b.form().z())) {
                     Gap gap = pair(a, b);
                     if (gap != null) {
                         gaps.add(gap);
@@ -79,30 +87,30 @@ public final class Clearance {
     }
 
     /** Whether two parts can come near each other: not one body, and not the two halves of an actuator. */
-    private static boolean apart(Solo a, Solo b) {
+    private static boolean apart(MachinePart a, MachinePart b) {
         if (a.kind().actuator() || b.kind().actuator()) {
             return !(a.kind().actuator() && b.kind().actuator());
         }
         return a.body() != b.body();
     }
 
-    private @Nullable Gap pair(Solo a, Solo b) {
-        Zone common = a.zone().and(b.zone());
-        Geometry first = a.outline().within(common);
-        Geometry second = b.outline().within(common);
+    private @Nullable Gap pair(MachinePart a, MachinePart b) {
+        ZRange common = a.form().z().and(b.form().z());
+        Geometry first = a.form().within(common);
+        Geometry second = b.form().within(common);
         for (Vec2 pin : shared(a, b)) {
-            first = Flat.without(first, a.own(pin), pinZone);
-            second = Flat.without(second, b.own(pin), pinZone);
+            first = OutlineGeometry.without(first, a.own(pin), pinZone);
+            second = OutlineGeometry.without(second, b.own(pin), pinZone);
         }
         if (first.isEmpty() || second.isEmpty()) {
             return null;
         }
-        boolean rest = b.kind() == Solo.Kind.REST;
-        GapSearch search = new GapSearch(motions, first, a.path(), second, b.path(), rest ? 0 : wanted);
+        boolean rest = b.kind() == PartKind.REST;
+        GapSearch search = new GapSearch(motions, first, motions.of(a), second, motions.of(b), rest ? 0 : wanted);
         double from = rest ? offTheRest(search) : 0;
         GapSearch.Gap found = search.smallest(from);
         boolean tight = !rest && found.gap() < wanted;
-        List<Move> moves = tight && !b.kind().moves() && b.kind() != Solo.Kind.GROUND ? moves(search) : List.of();
+        List<Move> moves = tight && !b.kind().moves() && b.kind() != PartKind.GROUND ? moves(search) : List.of();
         return new Gap(a.name(), b.name(), rest, found.gap(), motions.tilt(found.pose()), moves);
     }
 
@@ -117,16 +125,16 @@ public final class Clearance {
     }
 
     /** Stowed places of the pins that two parts share; the frame's members all count as the frame. */
-    private List<Vec2> shared(Solo a, Solo b) {
+    private List<Vec2> shared(MachinePart a, MachinePart b) {
         List<Vec2> pins = new ArrayList<>();
-        if (b.kind() == Solo.Kind.OBSTACLE || b.kind() == Solo.Kind.GROUND) {
+        if (b.kind() == PartKind.OBSTACLE || b.kind() == PartKind.GROUND) {
             return pins;
         }
         if (a.kind().actuator() || b.kind().actuator()) {
-            Solo half = a.kind().actuator() ? a : b;
-            Solo other = a.kind().actuator() ? b : a;
+            MachinePart half = a.kind().actuator() ? a : b;
+            MachinePart other = a.kind().actuator() ? b : a;
             if (half.body() == other.body()) {
-                pins.add(half.kind() == Solo.Kind.TUBE ? motions.framePin() : motions.tankPin());
+                pins.add(half.kind() == PartKind.TUBE ? motions.framePin() : motions.tankPin());
             }
             return pins;
         }

@@ -11,11 +11,13 @@ import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.Limits;
 import tipwright.geometry.Vec2;
+import tipwright.outline.MachineParts;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -31,14 +33,24 @@ public final class ClearanceCheck implements Check {
 
     @Override
     public String title() {
-        return "Clearance";
+        return "Moving parts: clearance";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : Titles.first(part) + ": clearance";
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return "clearances";
     }
 
     @Override
     public String rule() {
         return "Over the whole tilt the outlines of tank, attached parts, links and actuators keep the gap wanted to frame"
                 + " members, obstacles, ground and each other, where they overlap along the pivot. Round a shared pin they may"
-                + " touch; a part that the stowed tank lies on may be touched until the tank has come off it.";
+                + " touch; a rest that carries the stowed tank may touch it until the tank lifts off.";
     }
 
     @Override
@@ -65,7 +77,7 @@ public final class ClearanceCheck implements Check {
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
         Findings make = new Findings(this, design.limits());
-        if (!Sides.any(design)) {
+        if (!MachineParts.any(design)) {
             return List.of(make.missing("", "frame.members, obstacles and ground missing"));
         }
         Map<String, List<Clearance.Gap>> byMover = new LinkedHashMap<>();

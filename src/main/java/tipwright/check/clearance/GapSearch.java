@@ -5,6 +5,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import tipwright.analysis.Placement;
 import tipwright.geometry.Vec2;
+import tipwright.outline.OutlineGeometry;
 
 /**
  * Finds the smallest gap between two outlines that move, and where they first touch. No point of them moves by more than is known
@@ -83,8 +84,8 @@ final class GapSearch {
         Placement moved =
                 new Placement(placedB.body(), placedB.origin().plus(shift.tilted(placedB.turn())), placedB.turn());
         return a.getNumPoints() < b.getNumPoints()
-                ? new Geometry[] {Flat.seenFrom(a, placedA, moved), b}
-                : new Geometry[] {Flat.seenFrom(b, moved, placedA), a};
+                ? new Geometry[] {OutlineGeometry.seenFrom(a, placedA, moved), b}
+                : new Geometry[] {OutlineGeometry.seenFrom(b, moved, placedA), a};
     }
 
     /** The smallest gap from one pose to the last. */

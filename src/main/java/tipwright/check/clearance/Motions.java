@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check.clearance;
 
-import java.util.ArrayList;
 import java.util.List;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Mechanism;
 import tipwright.analysis.Placement;
 import tipwright.analysis.Pose;
 import tipwright.geometry.Vec2;
+import tipwright.outline.Configuration;
+import tipwright.outline.MachinePart;
 
 /**
  * Where the bodies and the two halves of an actuator are, also between two poses. Between poses a body turns evenly about the pole
@@ -80,11 +81,19 @@ final class Motions {
         return pose -> actuator(pose, false);
     }
 
+    /** The path of a part. */
+    Path of(MachinePart part) {
+        return switch (part.kind()) {
+            case TUBE -> tube();
+            case ROD -> rod();
+            default -> body(part.body());
+        };
+    }
+
     private Placement actuator(double pose, boolean tube) {
         Vec2 from = body(mechanism.actuatorFrom()).at(pose).place(framePin);
         Vec2 to = body(mechanism.actuatorTo()).at(pose).place(tankPin);
-        Vec2 u = to.minus(from);
-        return new Placement("actuator", tube ? from : to, -Math.atan2(u.y(), u.x()));
+        return Configuration.alongActuator(from, to, tube);
     }
 
     private int below(double pose) {
@@ -120,16 +129,5 @@ final class Motions {
             before = now;
         }
         return sum;
-    }
-
-    /** Numbers of the bodies with this name; none when the mechanism has no such body. */
-    List<Integer> named(String body) {
-        List<Integer> found = new ArrayList<>();
-        for (int i = 0; i < mechanism.bodies().size(); i++) {
-            if (mechanism.bodies().get(i).equals(body)) {
-                found.add(i);
-            }
-        }
-        return found;
     }
 }

@@ -7,9 +7,11 @@ import java.util.Objects;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.CaseResult;
+import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Sharing;
 import tipwright.design.drive.Drive;
 import tipwright.design.joint.Bolts;
 import tipwright.design.joint.Fastening;
@@ -26,16 +28,13 @@ final class OneAlone {
     private static final List<String> PINS = List.of(Drive.FRAME_PIN, Drive.ROD_PIN, Drive.TANK_PIN);
 
     private final List<Support> supports;
-    private final double aside;
+    private final List<PlacedActuator> actuators;
+    private final PlacedActuator alone;
 
     private OneAlone(Design design, PlacedActuator one) {
         supports = design.pivot().bearings();
-        double span = supports.get(1).z() - supports.get(0).z();
-        double mean = design.drive().actuators().stream()
-                .mapToDouble(PlacedActuator::z)
-                .average()
-                .orElse(0);
-        aside = (one.z() - mean) / span;
+        actuators = design.drive().actuators();
+        alone = one;
     }
 
     static Analysis of(Analysis analysis, PlacedActuator one) {
@@ -50,7 +49,8 @@ final class OneAlone {
                 analysis.cases().stream().map(alone::load).toList(),
                 analysis.emptying(),
                 analysis.stop(),
-                analysis.warnings());
+                analysis.warnings(),
+                analysis.wind());
     }
 
     /** Whether a fastening holds the pins of this actuator, or none of an actuator's. */
@@ -76,12 +76,14 @@ final class OneAlone {
                 row.pose(),
                 row.load(),
                 row.centroid(),
-                balance(row.rest()),
-                balance(row.raise()),
-                balance(row.lower()));
+                balance(row.pose(), row.rest()),
+                balance(row.pose(), row.raise()),
+                balance(row.pose(), row.lower()));
     }
 
-    private Balance balance(Balance b) {
+    private Balance balance(Pose pose, Balance b) {
+        double span = supports.get(1).z() - supports.get(0).z();
+        double aside = (alone.z() - Sharing.middle(actuators, pose.length(), b.force() > 0)) / span;
         List<Vec3> bearings = new ArrayList<>();
         for (int i = 0; i < supports.size(); i++) {
             Vec3 load = b.bearings().get(i);

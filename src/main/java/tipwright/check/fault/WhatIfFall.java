@@ -15,6 +15,7 @@ import tipwright.check.rule.Usage;
 import tipwright.design.Design;
 import tipwright.design.actuator.Cylinder;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Sharing;
 import tipwright.design.around.WhatIf;
 import tipwright.load.Gravity;
 import tipwright.quantity.Kind;
@@ -24,6 +25,9 @@ import tipwright.quantity.Text;
 final class WhatIfFall {
     private static final double OIL = 870;
     private static final double COEFFICIENT = 0.62;
+
+    /** Below this a time says nothing, s. */
+    private static final double SHORT = 0.1;
 
     private final Findings make;
     private final Analysis analysis;
@@ -57,7 +61,7 @@ final class WhatIfFall {
                 MotionDirection.RESTING,
                 r -> Math.abs(r.rest().force()));
         Usage usage = HoldCheck.usage(worst.value(), rated, design.factors());
-        String note = usage.utilisation() <= 1 ? good : "it cannot hold the load, which comes down by itself";
+        String note = usage.utilisation() <= 1 ? good : "the actuator cannot hold the tank; the tank comes down";
         return make.compare(part, usage, worst, Text.words(note));
     }
 
@@ -66,11 +70,14 @@ final class WhatIfFall {
         Extreme worst = fastest();
         Text note = Text.words("nothing pushes the rod in");
         if (worst.value() > 0) {
+            double seconds = seconds(worst);
+            Text when =
+                    seconds < SHORT ? Text.NONE : Text.of(" to rest in {}", Text.amount(seconds, Kind.TIME, "s", 1));
             note = Text.of(
-                    "sinks from {} to rest in {} through a bore of {}; a lock valve screwed to the cylinder would hold it"
+                    "sinks from {}{} through a bore of {}; a lock valve screwed to the cylinder would hold it"
                             + " (what-if.lock-valve)",
                     Text.degrees(worst.tilt(), 1),
-                    Text.amount(seconds(worst), Kind.TIME, "s", 1),
+                    when,
                     Text.amount(whatIf.leakBore(), Kind.LENGTH));
         }
         return make.compare("burst hose", worst.value(), whatIf.fallSpeed(), 1, Kind.SPEED, worst, note);
@@ -104,12 +111,15 @@ final class WhatIfFall {
     /** The slowest of the cylinders sets the speed, m/s. */
     private double rodSpeed(Row row) {
         List<PlacedActuator> actuators = design.drive().actuators();
-        double force = row.rest().force() / actuators.size();
+        double[] shares =
+                Sharing.shares(actuators, row.pose().length(), row.rest().force() > 0);
         double bore = design.whatIf().leakBore();
         double slowest = Double.POSITIVE_INFINITY;
-        for (PlacedActuator p : actuators) {
-            double area =
-                    p.actuator() instanceof Cylinder c ? c.oilArea(row.pose().length(), force > 0) : 0;
+        for (int i = 0; i < shares.length; i++) {
+            double force = row.rest().force() * shares[i];
+            double area = actuators.get(i).actuator() instanceof Cylinder c
+                    ? c.oilArea(row.pose().length(), force > 0)
+                    : 0;
             double flow = area > 0
                     ? COEFFICIENT * Math.PI * bore * bore / 4 * Math.sqrt(2 * Math.abs(force) / (area * OIL))
                     : 0;

@@ -43,7 +43,7 @@ final class WhatIfLetGo {
         double factor = design.factors().service();
         if (!(capacity > 0)) {
             String note =
-                    "the cylinder cannot pull: the tank jumps up and drops back on it; keep clear, and open slowly";
+                    "the cylinder cannot pull: the tank jumps up and drops back on it; keep clear, and open the outlet slowly";
             return make.given(PART, -demand, 0, factor, Kind.FORCE, 1, worst, Verdict.CLOSE, note);
         }
         String note = demand < 0 ? "the tank springs up and pulls at the rod" : "the tank springs back on the rod";
@@ -64,12 +64,12 @@ final class WhatIfLetGo {
     /** What the actuators bear for a moment: the holding rating, or the moving one where that is not known. */
     private static double rated(Design design, Row row, boolean push) {
         double length = row.pose().length();
-        double pull = Ratings.together(design, a -> a.ratedPull());
+        double pull = Ratings.together(design, length, false, a -> a.ratedPull());
         if (!push && !(pull > 0)) {
             return 0;
         }
-        double moving = push ? Ratings.together(design, a -> a.ratedPush(length)) : pull;
-        double holding = Ratings.together(design, a -> {
+        double moving = push ? Ratings.together(design, length, true, a -> a.ratedPush(length)) : pull;
+        double holding = Ratings.together(design, length, push, a -> {
             Double hold = a.ratedHold();
             return hold == null ? 0 : hold;
         });

@@ -7,8 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Row;
@@ -20,6 +22,7 @@ import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Sharing;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -75,25 +78,42 @@ final class WhatIfShare {
             holds = Math.min(holds, hold == null ? 1 : Math.max(1, hold / moving));
         }
         double utilisation = worst.value() * factor;
+        double moves = moves(worst);
+        double force = worst.value() * moves;
         if (utilisation <= 1 || utilisation > holds) {
-            return make.compare(part, worst.value(), 1, factor, Kind.RATIO, worst, note);
+            return make.compare(
+                    part, force, moves * Math.max(1, utilisation > 1 ? holds : 1), factor, Kind.FORCE, worst, note);
         }
+        Text stalls = Text.of(
+                "that actuator stalls (it moves {}), but holds and does not let the tank down; ",
+                Text.amount(moves, Kind.FORCE));
         return make.given(
                 part,
-                worst.value(),
-                1,
+                force,
+                moves * holds,
                 factor,
-                Kind.RATIO,
-                utilisation,
+                Kind.FORCE,
+                utilisation / holds,
                 worst,
                 Verdict.CLOSE,
-                Text.words("it stalls, but holds; ").plus(note));
+                stalls.plus(note));
+    }
+
+    /** What the weakest actuator alone moves where something is worst, N. */
+    private double moves(Extreme worst) {
+        Row row = Objects.requireNonNull(worst.row(analysis.cases()), "a load case");
+        Balance there = Objects.requireNonNull(worst.balance(analysis.cases()), "a direction of motion");
+        return one(row, there.force());
     }
 
     /** What the weakest actuator alone bears, N. */
     private double one(Row row, double force) {
-        double together = force > 0 ? Ratings.push(design, row.pose().length()) : Ratings.pull(design);
-        return Math.max(together / actuators.size(), 1e-9);
+        double weakest = Double.POSITIVE_INFINITY;
+        for (PlacedActuator p : actuators) {
+            weakest = Math.min(
+                    weakest, Ratings.one(design, p.actuator(), row.pose().length(), force > 0));
+        }
+        return Math.max(weakest, 1e-9);
     }
 
     /**
@@ -138,10 +158,15 @@ final class WhatIfShare {
         Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> {
             double arm = row.pose().arm();
             double forced = stiffness * step / (arm * arm);
-            double mean = b.force() / actuators.size();
+            double[] shares = Sharing.shares(actuators, row.pose().length(), b.force() > 0);
             double most = 0;
-            for (double force : new double[] {mean + forced, mean - forced}) {
-                most = Math.max(most, Math.abs(force) / one(row, force));
+            for (int i = 0; i < shares.length; i++) {
+                for (double more : new double[] {forced, -forced}) {
+                    double force = shares[i] * b.force() + more;
+                    double rated = Ratings.one(
+                            design, actuators.get(i).actuator(), row.pose().length(), force > 0);
+                    most = Math.max(most, Math.abs(force) / Math.max(rated, 1e-9));
+                }
             }
             return most;
         });

@@ -19,10 +19,10 @@ import tipwright.design.around.WhatIf;
 import tipwright.design.drive.TiltRange;
 import tipwright.quantity.Kind;
 
-/** A wheel sinks: every check is made anew on the slope that follows, to each side and to each end. */
+/** A wheel sinks: every check is made again on the slope that follows, to each side and to each end. */
 final class WhatIfWheel {
     private static final String PART = "wheel sinks";
-    private static final double COARSEST = Math.toRadians(2);
+    private static final double COARSEST = Math.toRadians(5);
     private static final double STEEPEST = Math.toRadians(45);
 
     private WhatIfWheel() {}
@@ -51,21 +51,7 @@ final class WhatIfWheel {
                 }
             }
         }
-        Finding worst = all.get(0);
-        for (Finding f : all) {
-            worst = f.worseThan(worst) ? f : worst;
-        }
-        String note = "worst there: " + worst.title();
-        return make.given(
-                PART,
-                worst.demand(),
-                worst.capacity(),
-                worst.factor(),
-                worst.kind(),
-                worst.utilisation(),
-                worst.worst(),
-                worst.verdict(),
-                note);
+        return WorstOfAll.of(make, PART, all);
     }
 
     /** The slope either way, rad; level where the distance is not known. */
@@ -81,7 +67,7 @@ final class WhatIfWheel {
         return Math.max(-STEEPEST, Math.min(STEEPEST, slope));
     }
 
-    private static Design coarse(Design design) {
+    static Design coarse(Design design) {
         TiltRange t = design.tilt();
         return design.withTilt(
                 new TiltRange(t.from(), t.to(), Math.max(t.step(), Math.min(COARSEST, t.to() - t.from()))));

@@ -8,6 +8,7 @@ import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.design.Limits;
 import tipwright.design.joint.Bolts;
@@ -25,7 +26,12 @@ public final class BoltCheck implements Check {
 
     @Override
     public String title() {
-        return "Mount bolts";
+        return "Bolts: breaking";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : "Bolts at " + Titles.the(part) + ": breaking";
     }
 
     @Override
@@ -46,12 +52,12 @@ public final class BoltCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE, Trait.CARRIES_TANK);
     }
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return Text.words("larger, stronger or more bolts, or bolts further apart");
+        return Text.words("bigger, stronger or more bolts, or bolts further apart");
     }
 
     @Override

@@ -14,6 +14,7 @@ import tipwright.check.rule.Trait;
 import tipwright.design.Design;
 import tipwright.design.Limits;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Sharing;
 import tipwright.design.around.CrossMember;
 import tipwright.design.around.Frame;
 import tipwright.geometry.Vec2;
@@ -34,7 +35,14 @@ public final class CrossMemberCheck implements Check {
 
     @Override
     public String title() {
-        return "Cross member under the frame pin";
+        return "Cross member under the frame pin: bending";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : "Cross member under the frame pin: " + (part.equals("bending") ? "sag" : "stress");
     }
 
     @Override
@@ -57,12 +65,12 @@ public final class CrossMemberCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE, Trait.CARRIES_TANK);
     }
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return Text.words("a deeper or thicker tube, or the pin nearer to its supports");
+        return Text.words("a deeper or thicker tube, or the pin closer to the frame rail");
     }
 
     @Override
@@ -87,7 +95,7 @@ public final class CrossMemberCheck implements Check {
                 return List.of(make.missing("", "an actuator sits beyond the ends in frame.cross-member.z"));
             }
         }
-        Bent bent = new Bent(tube, new Beam(from, to), places);
+        Bent bent = new Bent(tube, new Beam(from, to), design.drive().actuators());
         Extreme stress = Extreme.largest(analysis.cases(), (row, b) -> bent.stress(row.pose(), b.force()));
         Extreme sag = Extreme.largest(analysis.cases(), (row, b) -> bent.sag(row.pose(), b.force()));
         Text note =
@@ -105,43 +113,49 @@ public final class CrossMemberCheck implements Check {
                         "bending", sag.value(), design.limits().deflection() * tube.span(), 1, Kind.LENGTH, sag, note));
     }
 
-    /** The tube under equal shares of the actuators' force. */
+    /** The tube under the actuators' shares of their force. */
     private static final class Bent {
         private final CrossMember tube;
         private final RectangularTube section;
         private final Beam beam;
+        private final List<PlacedActuator> actuators;
         private final double[] places;
-        /** Deflection where it is largest along the tube, by 1 N at each place and a stiffness of 1 N m2, m. */
-        private final double supple;
+        /** Deflection along the tube by 1 N at one place and a stiffness of 1 N m2, m [actuator][part]. */
+        private final double[][] supple;
 
-        Bent(CrossMember tube, Beam beam, double[] places) {
+        Bent(CrossMember tube, Beam beam, List<PlacedActuator> actuators) {
             this.tube = tube;
             this.beam = beam;
-            this.places = places;
+            this.actuators = actuators;
+            places = actuators.stream().mapToDouble(PlacedActuator::z).toArray();
             section = new RectangularTube(tube.height(), tube.width(), tube.wall());
-            double most = 0;
-            for (int i = 1; i < PARTS; i++) {
-                double z = beam.from() + (beam.to() - beam.from()) * i / PARTS;
-                most = Math.max(most, beam.deflection(z, places, even(1), 1));
+            supple = new double[places.length][PARTS + 1];
+            for (int k = 0; k < places.length; k++) {
+                for (int i = 1; i < PARTS; i++) {
+                    double z = beam.from() + (beam.to() - beam.from()) * i / PARTS;
+                    supple[k][i] = beam.deflection(z, new double[] {places[k]}, new double[] {1}, 1);
+                }
             }
-            supple = most;
         }
 
-        private double[] even(double each) {
-            double[] all = new double[places.length];
-            Arrays.fill(all, each);
-            return all;
+        private double[] shares(Pose pose, double force) {
+            return Sharing.shares(actuators, pose.length(), force > 0);
         }
 
-        private Vec2 each(Pose pose, double force) {
-            return pose.framePin().minus(pose.tankPin()).unit().times(force / places.length);
+        private Vec2 all(Pose pose, double force) {
+            return pose.framePin().minus(pose.tankPin()).unit().times(force);
+        }
+
+        private static double[] times(double[] shares, double all) {
+            return Arrays.stream(shares).map(s -> s * all).toArray();
         }
 
         double stress(Pose pose, double force) {
-            Vec2 f = each(pose, force);
-            double[] down = even(f.y());
-            double[] level = even(f.x());
-            double[] twist = even(pose.framePin().minus(tube.at()).cross(f));
+            Vec2 f = all(pose, force);
+            double[] shares = shares(pose, force);
+            double[] down = times(shares, f.y());
+            double[] level = times(shares, f.x());
+            double[] twist = times(shares, pose.framePin().minus(tube.at()).cross(f));
             double worst = 0;
             for (double z : places) {
                 double sigma = Math.abs(beam.moment(z, places, down)) / section.modulus()
@@ -157,8 +171,17 @@ public final class CrossMemberCheck implements Check {
         }
 
         double sag(Pose pose, double force) {
-            Vec2 f = each(pose, force);
-            return supple / tube.modulus() * Math.hypot(f.y() / section.inertia(), f.x() / section.inertiaAcross());
+            Vec2 f = all(pose, force);
+            double[] shares = shares(pose, force);
+            double most = 0;
+            for (int i = 1; i < PARTS; i++) {
+                double sum = 0;
+                for (int k = 0; k < shares.length; k++) {
+                    sum += shares[k] * supple[k][i];
+                }
+                most = Math.max(most, sum);
+            }
+            return most / tube.modulus() * Math.hypot(f.y() / section.inertia(), f.x() / section.inertiaAcross());
         }
     }
 }

@@ -2,16 +2,21 @@
 package tipwright.check.joint;
 
 import java.util.List;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
+import tipwright.analysis.CaseResult;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.JointPlan;
 import tipwright.analysis.Mechanism;
+import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Placement;
 import tipwright.analysis.Pose;
+import tipwright.analysis.Row;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Sharing;
 import tipwright.design.drive.Drive;
 import tipwright.design.joint.Fastening;
 import tipwright.geometry.Vec2;
@@ -82,16 +87,19 @@ public final class JointLoad {
             return null;
         }
         List<PlacedActuator> actuators = analysis.design().drive().actuators();
-        double share = 1.0 / actuators.size();
+        int nearest = 0;
+        for (int i = 1; i < actuators.size(); i++) {
+            double gap = Math.abs(actuators.get(i).z() - near);
+            nearest = gap < Math.abs(actuators.get(nearest).z() - near) ? i : nearest;
+        }
+        int index = nearest;
         Source source = (pose, balance) -> {
+            double share = Sharing.shares(actuators, pose.length(), balance.force() > 0)[index];
             Vec2 u = pose.tankPin().minus(pose.framePin()).unit();
             Vec2 f = u.times((fixed ? -share : share) * balance.force());
             return new Acting(new Vec3(f.x(), f.y(), 0), fixed ? pose.framePin() : pose.tankPin());
         };
-        double z = actuators.get(0).z();
-        for (PlacedActuator a : actuators) {
-            z = Math.abs(a.z() - near) < Math.abs(z - near) ? a.z() : z;
-        }
+        double z = actuators.get(index).z();
         return new JointLoad(analysis, source, body, z);
     }
 
@@ -121,9 +129,12 @@ public final class JointLoad {
             return null;
         }
         boolean twice = design.drive().paired(joint.name());
-        double share = (body == joint.a() ? 1 : -1) * (twice ? 0.5 : 1);
+        double sign = body == joint.a() ? 1 : -1;
+        TwinLinks twins = new TwinLinks(analysis);
         Source source = (pose, balance) -> {
-            Vec2 f = balance.joints().get(i).times(share);
+            Vec2 all = balance.joints().get(i);
+            double share = all.norm() > 0 ? twins.force(i, pose, balance) / all.norm() : 1;
+            Vec2 f = all.times(sign * share);
             return new Acting(new Vec3(f.x(), f.y(), 0), joint.place(pose));
         };
         double middle = design.drive().actuators().stream()
@@ -143,15 +154,75 @@ public final class JointLoad {
 
     /** The load at one pose. */
     public Held at(Pose pose, Balance balance) {
-        Acting acting = source.at(pose, balance);
-        Placement placed = pose.bodies().get(body);
-        Vec2 p = acting.at().minus(placed.origin()).tilted(-placed.turn());
-        return new Held(acting.force().tilted(-placed.turn()), new Vec3(p.x(), p.y(), z));
+        return new Turned(pose.bodies().get(body), z).held(source.at(pose, balance));
+    }
+
+    /** Forces in space seen from a body, whose turn is worked out once. */
+    private static final class Turned {
+        private final Vec2 origin;
+        private final double cos;
+        private final double sin;
+        private final double z;
+
+        Turned(Placement placed, double z) {
+            origin = placed.origin();
+            cos = Math.cos(-placed.turn());
+            sin = Math.sin(-placed.turn());
+            this.z = z;
+        }
+
+        Held held(Acting acting) {
+            Vec3 f = acting.force();
+            double x = acting.at().x() - origin.x();
+            double y = acting.at().y() - origin.y();
+            return new Held(
+                    new Vec3(cos * f.x() + sin * f.y(), -sin * f.x() + cos * f.y(), f.z()),
+                    new Vec3(cos * x + sin * y, -sin * x + cos * y, z));
+        }
+    }
+
+    /** Looks at a load. */
+    interface Look {
+        void at(CaseResult load, Row row, MotionDirection direction, Held held);
+    }
+
+    /** Shows every load, in the order in which the worst is looked for. */
+    void each(Look look) {
+        for (CaseResult load : analysis.cases()) {
+            for (Row row : load.rows()) {
+                Turned turned = new Turned(row.pose().bodies().get(body), z);
+                for (MotionDirection direction : MotionDirection.values()) {
+                    look.at(load, row, direction, turned.held(source.at(row.pose(), row.balance(direction))));
+                }
+            }
+        }
+    }
+
+    /** Where the joint is on its body, m, as stowed. */
+    Vec3 place() {
+        Row first = analysis.cases().get(0).rows().get(0);
+        return at(first.pose(), first.rest()).at();
+    }
+
+    /** Whether it is a load on the tank. */
+    boolean onTank() {
+        return body == analysis.mechanism().tank();
+    }
+
+    /** Shows every load that comes about in a normal dump. */
+    void normal(Consumer<Held> look) {
+        each((load, row, direction, held) -> {
+            if (load.load().normalAt(row.tilt())) {
+                look.accept(held);
+            }
+        });
     }
 
     /** Where a value of the load is largest over cases, tilts and ways of moving. */
     Extreme worst(Value value) {
-        return Extreme.largest(analysis.cases(), (row, b) -> value.of(at(row.pose(), b)));
+        Extreme.Search search = Extreme.Search.largest();
+        each((load, row, direction, held) -> search.offer(value.of(held), row.tilt(), load.name(), direction));
+        return search.found();
     }
 
     /** The load where something is worst; null when no load or tilt governs. */

@@ -14,6 +14,7 @@ import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Worked;
 import tipwright.design.Design;
@@ -37,15 +38,24 @@ public final class LinkCheck implements Check {
 
     @Override
     public String title() {
-        return "Link";
+        return "Links: buckling";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : part.endsWith("-tension")
+                        ? Titles.link(part.substring(0, part.length() - 8)) + ": pull"
+                        : Titles.link(part) + ": buckling";
     }
 
     @Override
     public String rule() {
         return "A link between two pins is a column pinned at both ends, about its weaker axis, under the largest compression"
-                + " over all tilts, cases and ways of moving; drawn, its section beside the hole stays below yield. Of links"
+                + " over all tilts, loads and directions of motion; pulled, its section beside the hole stays below yield. Of links"
                 + " on both sides each bears half. Where a weight on the link bends it too, both shares are added, the bending"
-                + " enlarged by the compression. Friction's moment in the pins is left out.";
+                + " enlarged by the compression. Friction's moment in the pins is not looked at.";
     }
 
     @Override
@@ -62,7 +72,7 @@ public final class LinkCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.CARRIES_TANK);
     }
 
     @Override
@@ -119,7 +129,7 @@ public final class LinkCheck implements Check {
                     .value();
             Text bears = squeeze > 0
                     ? Text.of("it is pressed with up to {}", Text.amount(squeeze, Kind.FORCE))
-                    : Text.words("it is only drawn");
+                    : Text.words("it is only pulled, never pushed");
             return List.of(make.missing(
                     name, Text.words("link-sections: '" + name + "' missing; ").plus(bears)));
         }
@@ -135,7 +145,7 @@ public final class LinkCheck implements Check {
                     analysis.design().factors().lug(),
                     Kind.PRESSURE,
                     drawn,
-                    "drawn, beside the hole, against yield"));
+                    "pull across the hole, against yield"));
         }
         return found;
     }
@@ -146,7 +156,7 @@ public final class LinkCheck implements Check {
                 load.at(worst.pose(analysis), Objects.requireNonNull(worst.balance(analysis.cases()), "a load case"));
         String what = load.sides() == 2 ? "each of the two" : "it";
         Text note = !(there.squeeze() > 0)
-                ? Text.words("it is only drawn")
+                ? Text.words("it is only pulled, never pushed")
                 : there.bend() > 0
                         ? Text.words(what)
                                 .plus(Text.of(

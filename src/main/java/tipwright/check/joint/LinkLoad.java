@@ -17,6 +17,7 @@ import tipwright.load.Gravity;
 /** What a link between two pins bears along its line, and what its own weight bends it with; of links on both sides: one of them. */
 final class LinkLoad {
     private final Analysis analysis;
+    private final TwinLinks twins;
     private final LinkPlan link;
     private final int sides;
     private final List<Integer> joints = new ArrayList<>();
@@ -33,6 +34,7 @@ final class LinkLoad {
 
     LinkLoad(Analysis analysis, LinkPlan link) {
         this.analysis = analysis;
+        this.twins = new TwinLinks(analysis);
         this.link = link;
         boolean twice = true;
         Mechanism mechanism = analysis.mechanism();
@@ -77,7 +79,8 @@ final class LinkLoad {
             far += pull.dot(along);
             bend += bending(place.dot(along), along.cross(place), along.cross(pull), pull.dot(along));
         }
-        return new Borne(Math.max(near, far) / sides, Math.max(-near, -far) / sides, bend / sides);
+        double more = sides == 2 ? twins.extra(link.body(), pose, balance) : 0;
+        return new Borne(Math.max(near, far) / sides + more, Math.max(-near, -far) / sides + more, bend / sides);
     }
 
     /** Largest moment of a load at a place along and beside the line, by its parts across and along it, N m. */

@@ -8,6 +8,7 @@ import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.design.Limits;
 import tipwright.design.joint.Fastening;
@@ -27,12 +28,27 @@ public final class LugCheck implements Check {
 
     @Override
     public String title() {
-        return "Lug";
+        return "Lugs: breaking";
+    }
+
+    @Override
+    public String title(String part) {
+        int end = part.indexOf(' ');
+        String place = Titles.the(end < 0 ? part : part.substring(0, end));
+        String what = end < 0 ? "" : part.substring(end + 1);
+        String wrong =
+                switch (what) {
+                    case "bearing" -> "hole crushing";
+                    case "tear-out" -> "tear-out";
+                    case "net section" -> "pull across the hole";
+                    default -> "breaking";
+                };
+        return part.isEmpty() ? title() : "Lug at " + place + ": " + wrong;
     }
 
     @Override
     public String rule() {
-        return "The plate round the pin bears the joint's force, taken as a pull towards its free edge whatever its direction:"
+        return "The plate round the pin is checked as if the whole force pulled towards its nearest free edge:"
                 + " pressed by the pin, torn out in front of it, and pulled apart beside it.";
     }
 
@@ -48,12 +64,12 @@ public final class LugCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE, Trait.CARRIES_TANK);
     }
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return Text.words("a thicker lug, or more of it around the hole");
+        return Text.words("a thicker lug, or more metal around the hole");
     }
 
     @Override

@@ -2,21 +2,25 @@
 package tipwright.check.joint;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.JointPlan;
+import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
 import tipwright.check.rule.Worked;
 import tipwright.design.Factors;
 import tipwright.design.Limits;
+import tipwright.design.actuator.Sharing;
 import tipwright.design.drive.Drive;
 import tipwright.design.joint.PinJoint;
 import tipwright.quantity.Kind;
@@ -33,12 +37,18 @@ public final class PinCheck implements Check {
 
     @Override
     public String title() {
-        return "Pin";
+        return "Pins: bending and shear";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : Titles.first(part) + ": bending and shear";
     }
 
     @Override
     public String rule() {
-        return "Each pin of the mechanism bears its force in shear and in bending between lug and cheeks together; of two pins side by side each bears half.";
+        return "Each pin of the mechanism bears its force in shear and in bending between lug and cheeks together; of two pins side by side each bears half, and the twist"
+                + " where the actuator or the load is off the middle; of unlike cylinders on one line each by its area.";
     }
 
     @Override
@@ -54,7 +64,7 @@ public final class PinCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE, Trait.CARRIES_TANK);
     }
 
     @Override
@@ -79,8 +89,10 @@ public final class PinCheck implements Check {
             PinJoint joint = analysis.design().drive().pinJoint(part.name());
             if (joint != null && finding.id().equals(id() + "/" + part.shown().replace(' ', '-'))) {
                 Worked worked = new Worked(analysis, finding, units);
+                Row row = finding.worst().row(analysis.cases());
                 return worked.balance()
-                        .map(b -> worked.pin(joint, part.load().applyAsDouble(b)))
+                        .filter(b -> row != null)
+                        .map(b -> worked.pin(joint, part.load().of(Objects.requireNonNull(row), b)))
                         .orElse("");
             }
         }
@@ -100,23 +112,28 @@ public final class PinCheck implements Check {
      * @param name in the design
      * @param load that it bears, N
      */
-    private record Part(String shown, String name, ToDoubleFunction<Balance> load) {}
+    private record Part(String shown, String name, Load load) {}
+
+    private interface Load {
+        double of(Row row, Balance balance);
+    }
 
     private static List<Part> parts(Analysis analysis) {
         Drive drive = analysis.design().drive();
-        int sharing = drive.actuators().size();
-        ToDoubleFunction<Balance> push = b -> Math.abs(b.force()) / sharing;
+        Load push = (row, b) -> Math.abs(b.force())
+                * Arrays.stream(Sharing.shares(drive.actuators(), row.pose().length(), b.force() > 0))
+                        .max()
+                        .orElse(1);
         List<Part> all = new ArrayList<>();
         all.add(new Part("frame pin", Drive.FRAME_PIN, push));
         all.add(new Part(drive.rodPinName().replace('-', ' '), Drive.ROD_PIN, push));
+        TwinLinks twins = new TwinLinks(analysis);
         List<JointPlan> joints = analysis.mechanism().joints();
         for (int i = 0; i < joints.size(); i++) {
             int joint = i;
             String name = joints.get(i).name();
-            int pins = drive.paired(name) ? 2 : 1;
             if (i != analysis.mechanism().pivot() && !joints.get(i).slide()) {
-                all.add(new Part(
-                        name.replace('-', ' '), name, b -> b.joints().get(joint).norm() / pins));
+                all.add(new Part(name.replace('-', ' '), name, (row, b) -> twins.force(joint, row.pose(), b)));
             }
         }
         return all;
@@ -125,8 +142,7 @@ public final class PinCheck implements Check {
     private static Finding one(Findings make, Analysis analysis, Part part) {
         Drive drive = analysis.design().drive();
         PinJoint joint = drive.pinJoint(part.name());
-        double most = Extreme.largest(analysis.cases(), (row, b) -> part.load().applyAsDouble(b))
-                .value();
+        double most = Extreme.largest(analysis.cases(), part.load()::of).value();
         Text bears = Text.of("bears up to {}", Text.amount(most, Kind.FORCE));
         if (joint == null) {
             return make.missing(
@@ -136,8 +152,8 @@ public final class PinCheck implements Check {
         return make.worst(
                 part.shown(),
                 analysis,
-                (row, b) -> usage(
-                        part.load().applyAsDouble(b), joint, analysis.design().factors()),
+                (row, b) ->
+                        usage(part.load().of(row, b), joint, analysis.design().factors()),
                 Text.words("combined stress against yield; ").plus(bears));
     }
 

@@ -16,6 +16,7 @@ import tipwright.check.bearing.BearingStaticCheck;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
 import tipwright.check.rule.Verdict;
@@ -39,7 +40,12 @@ public final class SlideCheck implements Check {
 
     @Override
     public String title() {
-        return "Cake slides at once";
+        return "Cake slides at once: blow on the machine";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : Titles.first(part) + ": blow when the cake slides at once";
     }
 
     @Override
@@ -66,7 +72,7 @@ public final class SlideCheck implements Check {
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return Text.words("an actuator that holds more, larger bearings, or the cake washed loose before it tips");
+        return Text.words("an actuator that holds more, bigger bearings, or wash the cake loose before you dump");
     }
 
     @Override

@@ -8,6 +8,7 @@ import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.design.Limits;
 import tipwright.design.joint.Fastening;
@@ -25,7 +26,12 @@ public final class WeldCheck implements Check {
 
     @Override
     public String title() {
-        return "Fillet welds";
+        return "Welds: breaking";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : "Welds at " + Titles.the(part) + ": breaking";
     }
 
     @Override
@@ -47,12 +53,12 @@ public final class WeldCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE, Trait.CARRIES_TANK);
     }
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return Text.words("a larger or longer weld, or legs further apart");
+        return Text.words("a bigger or longer weld, or the two welds further apart");
     }
 
     @Override

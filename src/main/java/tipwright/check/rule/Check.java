@@ -2,6 +2,7 @@
 package tipwright.check.rule;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.design.Limits;
@@ -50,9 +51,41 @@ public interface Check {
         return "";
     }
 
+    /**
+     * The title of a finding: 'part: what can go wrong'.
+     *
+     * @param part after the slash of the id, with blanks; empty: none
+     */
+    default String title(String part) {
+        return part.isEmpty() ? title() : title() + ", " + part;
+    }
+
+    /** What it looks at, in a word or two for a list: 'lugs'. */
+    default String shortly(Finding finding) {
+        String title = finding.title();
+        int end = title.indexOf(':');
+        return (end < 0 ? title : title.substring(0, end)).toLowerCase(Locale.ROOT);
+    }
+
+    /** Whether a finding of this check's is about what a bearing is rated for. */
+    default boolean ratesBearing(int bearing, Finding finding) {
+        return false;
+    }
+
+    /** What a finding of this check's says, with its numbers: 'Tank: clearance needs 20 mm, has 25 mm'. Where it happens stands before it. */
+    default Text says(Finding finding) {
+        Text numbers = finding.byWords();
+        return Text.words(finding.title() + ": ").plus(numbers);
+    }
+
     /** The part that a finding of this check's is about, in few words: 'weld frame pin'. */
     default String part(Finding finding) {
         return finding.id().replace('/', ' ').replace('-', ' ');
+    }
+
+    /** Whether a finding is one of this check's. */
+    default boolean owns(Finding finding) {
+        return finding.id().equals(id()) || finding.id().startsWith(id() + "/");
     }
 
     /** One finding for each part that it looks at; never empty: what cannot be checked says so. */

@@ -37,14 +37,53 @@ public record Finding(
         Text note) {
     private static final double ROUNDING = 1e-6;
 
-    /** What the job asks for, the factor included, SI; NaN when not checked. */
+    /** What the job asks for, SI; NaN when not checked. */
     public double needs() {
-        return factor * (sense == Sense.AT_LEAST ? capacity : demand);
+        return sense == Sense.AT_LEAST ? capacity * factor : demand;
     }
 
-    /** What is there, SI; NaN when not checked. */
+    /** What is there, after the safety factor, SI; NaN when not checked. */
     public double has() {
-        return sense == Sense.AT_LEAST ? demand : capacity;
+        return sense == Sense.AT_LEAST ? demand : capacity / factor;
+    }
+
+    /**
+     * Whether the utilisation alone tells the verdict. What passes or fails by another rule, or may happen without harm, has words in
+     * place of it.
+     */
+    public boolean toldByShare(double close) {
+        return switch (verdict) {
+            case PASS -> utilisation <= 1;
+            case CLOSE -> utilisation > close && utilisation <= 1;
+            case FAIL -> utilisation > 1;
+            case NOT_CHECKED -> false;
+        };
+    }
+
+    /** 'needs 20 mm, has 25 mm'; the note where there are no such numbers. */
+    public Text byWords() {
+        return !Double.isFinite(needs()) || !Double.isFinite(has())
+                ? note
+                : Text.of("needs {}, has {}", show(needs()), show(has()));
+    }
+
+    /** How far it is from failing, or by how much it fails, in its own quantity; nothing where another rule decides. */
+    public Text nearness() {
+        double left = has() - needs();
+        if (!Double.isFinite(left) || !(needs() > 0) || (!byRatio() && sense != Sense.AT_LEAST)) {
+            return Text.NONE;
+        }
+        if (left < 0) {
+            return show(-left).plus(" short");
+        }
+        return sense == Sense.AT_LEAST
+                ? Text.of("{} left, {} wanted", show(has()), show(needs()))
+                : show(left).plus(" to spare");
+    }
+
+    /** A quantity of this finding's kind. */
+    private Text show(double si) {
+        return kind == Kind.RATIO ? Text.amount(si, kind, "%", 1) : Text.amount(si, kind);
     }
 
     /** Tilt at which it is worst, rad; NaN when no tilt governs. */
@@ -55,6 +94,17 @@ public record Finding(
     /** Load case that governs; null when none does. */
     public @Nullable String loadCase() {
         return worst.loadCase();
+    }
+
+    /**
+     * The same as found under a condition: its load case tells it, so that no one takes it for one of the design as stated.
+     *
+     * @param condition in few words: '40 % full'
+     */
+    public Finding under(String condition) {
+        String load = worst.loadCase() == null ? condition : worst.loadCase() + ", " + condition;
+        Extreme there = new Extreme(worst.value(), worst.tilt(), load, worst.direction());
+        return new Finding(id, title, demand, capacity, factor, kind, sense, utilisation, there, verdict, source, note);
     }
 
     /** Whether the utilisation is demand over allowed capacity; some rules go another way. */

@@ -182,6 +182,6 @@ public final class Findings {
     }
 
     private String title(String part) {
-        return part.isEmpty() ? check.title() : check.title() + ", " + part;
+        return check.title(part);
     }
 }

@@ -8,13 +8,13 @@ import tipwright.quantity.Text;
 public final class Fix {
     /** More lever arm. */
     public static final String ARM =
-            "move the pins so that the actuator passes the pivot further off ('place' searches for them)";
+            "move the frame pin or tank pin so that the actuator has a longer lever arm ('tipwright place' searches for it)";
 
     /** Another distance from pin to pin. */
-    public static final String NEARER = "pins nearer to or further from each other";
+    public static final String NEARER = "pins that move apart less between stowed and full tilt";
 
     /** Other actuators. */
-    public static final String BOX = " ('actuators' tries those of the parts box)";
+    public static final String BOX = " ('tipwright actuators' tries every one in the parts files)";
 
     /** A stronger actuator, with a gap for how strong. */
     public static final String STRONGER = "a stronger actuator{}, or " + ARM + ", or less in the tank";
@@ -24,7 +24,7 @@ public final class Fix {
     /** What a part must be good for, where nothing better is known; nothing where no capacity decides. */
     public static Text part(Finding f, Limits limits) {
         return decides(f, limits)
-                ? Text.words("a part good for ").plus(needed(f, limits)).plus(", or less load")
+                ? Text.words("a part rated ").plus(needed(f, limits)).plus(", or less load")
                 : Text.NONE;
     }
 

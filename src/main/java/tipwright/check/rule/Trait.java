@@ -11,8 +11,16 @@ public enum Trait {
     BEARS_DRIVE,
     /** It finds nothing without the dump in time. */
     NEEDS_TIME,
+    /** Without the dump in time it only estimates what it finds with it. */
+    BETTER_IN_TIME,
     /** It takes much longer than the others: it waits while something is being moved. */
     SLOW,
+    /** It adds up over all tilts: it cannot look at some of them alone. */
+    OVER_ALL_TILTS,
+    /** What it finds comes about only if something goes wrong. */
+    ABOUT_FAULT,
+    /** If its part breaks, the tank comes down. */
+    CARRIES_TANK,
     /** It looks at what stands around: a report shows it there. */
     ABOUT_SURROUNDINGS,
     /** It looks at how the machine stands or hangs: a report shows it there. */

@@ -24,12 +24,12 @@ public final class ChannelCheck implements TimedCheck {
 
     @Override
     public String title() {
-        return "Channel or pit keeps up";
+        return "Channel or pit: overflow";
     }
 
     @Override
     public String rule() {
-        return "What the channel does not carry away at once finds room in what it holds; with no room stated, the largest"
+        return "Whatever the channel cannot carry off straight away must fit in the pit; with no room stated, the largest"
                 + " outflow is within what it carries. Without a channel stated there is nothing to check.";
     }
 
@@ -61,7 +61,7 @@ public final class ChannelCheck implements TimedCheck {
         }
         Extreme peak = cycle.largest(Moment::discharge);
         Text note = Text.of(
-                "{} at the most against {} that it carries away",
+                "{} at most, against {} that it carries away",
                 Text.amount(peak.value(), Kind.FLOW, "L/s", 1),
                 Text.amount(channel.capacity(), Kind.FLOW, "L/s", 1));
         if (channel.holds() <= 0) {

@@ -4,7 +4,6 @@ package tipwright.check.slurry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
@@ -14,10 +13,13 @@ import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
+import tipwright.design.Design;
 import tipwright.design.Limits;
 import tipwright.design.tank.Door;
 import tipwright.design.tank.Opening;
+import tipwright.geometry.Plane;
 import tipwright.geometry.Vec3;
 import tipwright.load.Fill;
 import tipwright.load.Gravity;
@@ -33,13 +35,19 @@ public final class DoorCheck implements Check {
 
     @Override
     public String title() {
-        return "Door";
+        return "Door: load on latch and hinge";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : Titles.first(part) + ": load";
     }
 
     @Override
     public String rule() {
-        return "With all the slurry held in at every tilt, the pressure on the closed door is shared between hinge and latches"
-                + " by its moment about the hinge line; each stays within its rating.";
+        return "With the outlet shut, at every tilt, the pressure on the closed door is shared between hinge and latches by its"
+                + " moment about the hinge line, the door's own weight too where it is given; each stays within its rating."
+                + " Settled solids press as heavily as a liquid of their weight.";
     }
 
     @Override
@@ -68,19 +76,17 @@ public final class DoorCheck implements Check {
         if (analysis.design().tank().openings().stream().allMatch(o -> o.door() == null)) {
             return List.of(make.missing("", "tank.openings.door missing: no door is described"));
         }
-        CaseResult held = analysis.cases().stream()
-                .filter(c -> c.name().equals("held"))
-                .findFirst()
-                .orElse(null);
-        if (held == null) {
-            return List.of(make.missing("", "the load case 'held' is left out by the design"));
+        List<CaseResult> shut =
+                analysis.cases().stream().filter(DoorCheck::pressesOnAShutDoor).toList();
+        if (shut.isEmpty()) {
+            return List.of(make.missing("", "every load case with the outlet shut is left out by the design"));
         }
         double first = analysis.poses().get(0).tilt();
         List<Finding> all = new ArrayList<>();
         for (Opening o : analysis.design().tank().openings()) {
             Door door = o.door();
             if (door != null) {
-                all.addAll(both(make, analysis, held, o, door));
+                all.addAll(both(make, analysis, shut, o, door));
             } else if (o.opensAt() > first) {
                 all.add(make.missing(
                         o.name(), "tank.openings: '" + o.name() + "': door missing; something holds it shut at first"));
@@ -89,29 +95,86 @@ public final class DoorCheck implements Check {
         return all;
     }
 
-    private static List<Finding> both(Findings make, Analysis analysis, CaseResult held, Opening opening, Door door) {
-        double weight = analysis.design().slurry().mixtureDensity() * Gravity.G;
+    /** Liquid that has nowhere to go: held, under it settled solids or not, or rainwater. */
+    static boolean pressesOnAShutDoor(CaseResult load) {
+        return !load.name().equals("draining")
+                && load.rows().stream().anyMatch(r -> {
+                    Fill fill = r.load().fill();
+                    return fill != null && fill.stuff() == Fill.Stuff.LIQUID;
+                });
+    }
+
+    private static List<Finding> both(
+            Findings make, Analysis analysis, List<CaseResult> shut, Opening opening, Door door) {
         double factor = analysis.design().factors().door();
-        List<Vec3> outline = opening.rimPoints();
-        Vec3 normal = opening.areaVector().unit();
-        Extreme latch =
-                worst(held, row -> Math.abs(latchForce(door, normal, load(outline, row, weight))) / door.latches());
-        Extreme hinge = worst(held, row -> {
-            DoorLoad load = load(outline, row, weight);
-            return Math.abs(load.force() - latchForce(door, normal, load));
-        });
+        Shut closed = Shut.of(analysis.design(), opening, door);
+        Extreme.Search latches = Extreme.Search.largest();
+        Extreme.Search hinges = Extreme.Search.largest();
+        for (CaseResult load : shut) {
+            for (Row row : load.rows()) {
+                double[] forces = closed.forces(row);
+                latches.offer(forces[0], row.tilt(), load.name(), null);
+                hinges.offer(forces[1], row.tilt(), load.name(), null);
+            }
+        }
+        Extreme latch = latches.found();
+        Extreme hinge = hinges.found();
         return List.of(
                 part(make, opening, "latch", latch, door.latchRating(), factor),
                 part(make, opening, "hinge", hinge, door.hingeRating(), factor));
     }
 
-    private static Extreme worst(CaseResult held, ToDoubleFunction<Row> value) {
-        return Extreme.largest(List.of(held), null, value);
-    }
+    /**
+     * A door that is shut.
+     *
+     * @param design whose door it is
+     * @param outline of the opening under it, m
+     * @param normal of the outline, unit vector
+     * @param out unit vector outward
+     * @param middle of the opening, m
+     */
+    private record Shut(Design design, Door door, List<Vec3> outline, Vec3 normal, Vec3 out, Vec3 middle) {
+        static Shut of(Design design, Opening opening, Door door) {
+            Vec3 normal = opening.areaVector().unit();
+            Vec3 given = opening.normal();
+            Vec3 out = given != null && normal.dot(given) < 0 ? normal.times(-1) : normal;
+            return new Shut(design, door, opening.rimPoints(), normal, out, opening.middle());
+        }
 
-    private static DoorLoad load(List<Vec3> outline, Row row, double weight) {
-        Fill fill = row.load().fill();
-        return fill == null ? DoorLoad.NONE : DoorLoad.of(outline, fill.surface(), weight);
+        /** On each latch, and on the hinge line, N. */
+        double[] forces(Row row) {
+            DoorLoad load = load(row);
+            double latch = latchForce(door, normal, load);
+            double hinge = load.force() - latch;
+            Double mass = door.mass();
+            if (mass == null) {
+                return new double[] {Math.abs(latch) / door.latches(), Math.abs(hinge)};
+            }
+            double turn = row.pose().bodies().get(row.pose().tank()).turn();
+            Vec3 weight = design.site().up().tilted(-turn).times(-mass * Gravity.G);
+            double outward = weight.dot(out);
+            Vec3 moment = middle.times(outward);
+            double held = latchForce(door, normal, new DoorLoad(outward, moment));
+            double along = weight.minus(normal.times(weight.dot(normal))).norm();
+            return new double[] {Math.abs(latch + held) / door.latches(), Math.hypot(hinge + outward - held, along)};
+        }
+
+        private DoorLoad load(Row row) {
+            Fill fill = row.load().fill();
+            if (fill == null || fill.stuff() != Fill.Stuff.LIQUID) {
+                return DoorLoad.NONE;
+            }
+            double liquid = design.slurry().liquidDensity() * Gravity.G;
+            Plane bed = fill.bed();
+            return bed == null
+                    ? DoorLoad.of(outline, fill.surface(), design.slurry().mixtureDensity() * Gravity.G)
+                    : DoorLoad.layered(
+                            outline,
+                            fill.surface(),
+                            bed,
+                            liquid,
+                            design.slurry().cakeDensity() * Gravity.G);
+        }
     }
 
     /**

@@ -16,6 +16,9 @@ import tipwright.geometry.Vec3;
  * @param moment first moment of the pressure, integral of p r dA, N m
  */
 public record DoorLoad(double force, Vec3 moment) {
+    /** A bed that leans further than 80 degrees from level bears nothing above it. */
+    private static final double UPRIGHT = 0.17;
+
     static final DoorLoad NONE = new DoorLoad(0, Vec3.ZERO);
 
     /**
@@ -44,6 +47,35 @@ public record DoorLoad(double force, Vec3 moment) {
             }
         }
         return new DoorLoad(force, moment);
+    }
+
+    /**
+     * The load of settled solids with liquid over them, or beside them where the solids stand higher: under the bed each point bears
+     * what is straight above it, as if all were liquid. That is more than solids at rest press, and what they press when shaken loose.
+     *
+     * @param outline convex, in order, m
+     * @param surface of the liquid, its normal upward against gravity
+     * @param bed surface of the solids, its normal out of them
+     * @param weight of the liquid, N/m3
+     * @param packed weight of the solids with the liquid between them, N/m3
+     */
+    public static DoorLoad layered(List<Vec3> outline, Plane surface, Plane bed, double weight, double packed) {
+        double upright = bed.normal().dot(surface.normal());
+        if (upright < UPRIGHT) {
+            return of(outline, surface, packed);
+        }
+        // where liquid and solids are as deep: straight above it they meet
+        Vec3 normal = surface.normal().minus(bed.normal().times(1 / upright));
+        double level = surface.level() - bed.level() / upright;
+        List<Vec3> under = new Plane(normal, level).submerged(outline);
+        List<Vec3> beside = new Plane(normal.times(-1), -level).submerged(outline);
+        return of(under, surface, weight)
+                .plus(of(under, bed, (packed - weight) / upright))
+                .plus(of(beside, bed, packed / upright));
+    }
+
+    private DoorLoad plus(DoorLoad other) {
+        return new DoorLoad(force + other.force, moment.plus(other.moment));
     }
 
     /** Centre of pressure, m; not defined without force. */

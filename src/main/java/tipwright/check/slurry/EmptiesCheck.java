@@ -25,7 +25,12 @@ public final class EmptiesCheck implements Check {
 
     @Override
     public String title() {
-        return "Empties";
+        return "Tank: what stays in";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : title() + ", " + part;
     }
 
     @Override

@@ -33,7 +33,19 @@ public final class LandingCheck implements Check {
 
     @Override
     public String title() {
-        return "Where the load lands";
+        return "Load: landing in the pit or bin";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : part.endsWith("jet") ? "Load: landing of the jet" : "Load: landing of the slow flow over the lip";
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return "where the load lands";
     }
 
     @Override
@@ -56,12 +68,12 @@ public final class LandingCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.ABOUT_SURROUNDINGS);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.ABOUT_SURROUNDINGS);
     }
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return Text.words("move the pit or bin, or the machine, or let it run out more slowly");
+        return Text.words("move the pit, bin or machine, or open the outlet more slowly");
     }
 
     @Override
@@ -75,18 +87,16 @@ public final class LandingCheck implements Check {
         if (openings.isEmpty()) {
             return List.of(make.missing("", "tank.openings missing"));
         }
-        CaseResult held = analysis.cases().stream()
-                .filter(c -> c.name().equals("held"))
-                .findFirst()
-                .orElse(null);
+        List<CaseResult> shut =
+                analysis.cases().stream().filter(DoorCheck::pressesOnAShutDoor).toList();
         List<Finding> all = new ArrayList<>();
         for (Opening opening : openings) {
             String name = openings.size() == 1 ? "" : opening.name() + " ";
             all.add(trickle(make, analysis, receiver, opening, name));
             all.add(
-                    held == null
-                            ? make.missing(name + "jet", "the load case 'held' is left out by the design")
-                            : jet(make, analysis, receiver, opening, held, name));
+                    shut.isEmpty()
+                            ? make.missing(name + "jet", "every load case with the outlet shut is under cases: skip:")
+                            : jet(make, analysis, receiver, opening, shut, name));
         }
         return all;
     }
@@ -95,22 +105,24 @@ public final class LandingCheck implements Check {
         Spot spot = new Spot(analysis, receiver);
         for (Row row : analysis.cases().get(0).rows()) {
             if (row.tilt() >= opening.opensAt() - NEARLY) {
-                spot.offer(row, opening, 0);
+                spot.offer(row, opening, 0, "");
             }
         }
         return spot.finding(make, name + "running over", "");
     }
 
     private static Finding jet(
-            Findings make, Analysis analysis, Receiver receiver, Opening opening, CaseResult held, String name) {
+            Findings make, Analysis analysis, Receiver receiver, Opening opening, List<CaseResult> shut, String name) {
         Spot spot = new Spot(analysis, receiver);
-        boolean opened = false;
-        for (Row row : held.rows()) {
-            boolean open = row.tilt() >= opening.opensAt() - NEARLY;
-            if (open && (!opened || opening.door() != null)) {
-                spot.offer(row, opening, head(analysis, row, opening));
+        for (CaseResult load : shut) {
+            boolean opened = false;
+            for (Row row : load.rows()) {
+                boolean open = row.tilt() >= opening.opensAt() - NEARLY;
+                if (open && (!opened || opening.door() != null)) {
+                    spot.offer(row, opening, head(analysis, row, opening), load.name());
+                }
+                opened |= open;
             }
-            opened |= open;
         }
         return spot.finding(make, name + "jet", spot.speed > 0 ? "" : "no head over the lip when it opens; ");
     }
@@ -146,7 +158,7 @@ public final class LandingCheck implements Check {
             up = analysis.design().site().up();
         }
 
-        void offer(Row row, Opening opening, double head) {
+        void offer(Row row, Opening opening, double head, String loadCase) {
             double turn = turn(row);
             Vec3 lip = row.pose().place(opening.lipPoint(up.tilted(-turn)));
             double v = Math.sqrt(2 * Gravity.G * head);
@@ -154,7 +166,7 @@ public final class LandingCheck implements Check {
             Vec2 velocity = out.times(outwards(opening) ? v : -v);
             double lands = Stream.lands(receiver, lip.xy(), velocity, up.xy().times(-Gravity.G));
             double here = Double.isNaN(lands) ? Double.NEGATIVE_INFINITY : width * Math.min(lands, 1 - lands);
-            if (inside.offer(here, row.tilt(), v > 0 ? "held" : null, null)) {
+            if (inside.offer(here, row.tilt(), v > 0 ? loadCase : null, null)) {
                 at = lands * width;
                 speed = v;
             }

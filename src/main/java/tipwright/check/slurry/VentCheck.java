@@ -30,13 +30,13 @@ public final class VentCheck implements TimedCheck {
 
     @Override
     public String title() {
-        return "Air gets in";
+        return "Vent: air getting in";
     }
 
     @Override
     public String rule() {
         return "A closed tank gets the air it needs while it drains, through its vent and what stands open above the slurry:"
-                + " it runs out, and the vacuum stays under 2 kPa, which thin sheet bears. Never open a door under vacuum"
+                + " it drains, and the vacuum stays under 2 kPa, which thin sheet bears. Never open a door under vacuum"
                 + " or pressure: vent first.";
     }
 
@@ -113,6 +113,6 @@ public final class VentCheck implements TimedCheck {
                 0,
                 Extreme.NOWHERE,
                 Verdict.PASS,
-                "air gets in beside the slurry all the time");
+                "the outlet is never covered, so air gets in there");
     }
 }

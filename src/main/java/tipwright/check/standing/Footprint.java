@@ -127,10 +127,14 @@ public final class Footprint {
 
     /** Whether overturning times the factor stays below restoring on ground that slopes down over the edge; slope in rad. */
     boolean bears(Edge edge, List<Mass> masses, double gravity, double wind, double factor, double slope) {
+        return about(edge, masses, gravity, up(edge, slope), wind).share() * factor <= 1;
+    }
+
+    /** Unit vector against gravity on ground that slopes straight down over an edge; slope in rad. */
+    static Vec3 up(Edge edge, double slope) {
         double s = -Math.sin(slope);
-        Vec3 up = new Vec3(
+        return new Vec3(
                 s * edge.outward().x(), Math.cos(slope), s * edge.outward().y());
-        return about(edge, masses, gravity, up, wind).share() * factor <= 1;
     }
 
     /** The corners that the others are inside of, counter-clockwise in the plane of the first and second coordinate. */

@@ -4,6 +4,7 @@ package tipwright.check.standing;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tipwright.analysis.WindArea;
 import tipwright.design.Design;
 import tipwright.design.around.Frame;
 import tipwright.design.around.SidePart;
@@ -13,7 +14,7 @@ import tipwright.geometry.Polyhedron;
 import tipwright.geometry.Vec3;
 
 /**
- * What the frame's members show to the wind. Each is its outline drawn out along its z; one that goes all the way across reaches as
+ * Wind area of the frame members. Each is its outline drawn out along its z; one that goes all the way across reaches as
  * far as the members whose z is given. Members behind each other all count, which is on the safe side.
  */
 final class FrameWind {

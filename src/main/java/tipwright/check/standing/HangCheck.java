@@ -36,7 +36,17 @@ public final class HangCheck implements Check {
 
     @Override
     public String title() {
-        return "Hanging from the lifting eye";
+        return "Lifting eye: hanging out of level";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : title() + ", " + part;
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return "hanging from the lifting eye";
     }
 
     @Override
@@ -133,7 +143,7 @@ public final class HangCheck implements Check {
     }
 
     private static Mass filled(Design design, EmptyTank empty, Vec3 up, Pose stowed) {
-        Site leaning = new Site(Math.atan2(-up.x(), up.y()), Math.atan2(-up.z(), up.y()), 0);
+        Site leaning = design.site().leaning(Math.atan2(-up.x(), up.y()), Math.atan2(-up.z(), up.y()));
         Contents contents = new Contents(design.withSite(leaning));
         Moments slurry = contents.liquid(stowed.tilt(), contents.slurryVolume(), Double.NaN)
                 .moments();

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
+import tipwright.analysis.WindArea;
 import tipwright.check.standing.Footprint.Mass;
 import tipwright.design.Design;
 import tipwright.design.around.Footing;
@@ -43,12 +44,18 @@ record Standing(
     static Standing of(Analysis analysis, Footing footing, double y) {
         Walk walk = new Walk(analysis.design(), footing, y);
         new WholeUnit(analysis).each(footing.vehicle(), walk::at);
+        AnyWayRound round = AnyWayRound.of(
+                analysis,
+                walk.footprint,
+                footing.vehicle(),
+                analysis.design().factors().tipOver(),
+                walk::wind);
         return new Standing(
                 walk.moments,
                 walk.worst.found(),
                 walk.worstEdge,
-                walk.keeps.found(),
-                walk.tips,
+                round.keeps(),
+                round.tips(),
                 walk.heaviest.found(),
                 walk.caught,
                 walk.lifts);
@@ -62,7 +69,6 @@ record Standing(
         private final double y;
         private final Footprint footprint;
         private final Vec3 up;
-        private final double factor;
         private final double pressure;
         private final @Nullable WindArea wind;
         private final FrameWind frame;
@@ -70,8 +76,6 @@ record Standing(
         private Footprint.Moments moments = new Footprint.Moments(1, 0);
         private final Extreme.Search worst = Extreme.Search.above(-1);
         private Text worstEdge = Text.NONE;
-        private final Extreme.Search keeps = Extreme.Search.below(Footprint.STEEPEST);
-        private double tips = Footprint.STEEPEST;
         private final Extreme.Search heaviest = Extreme.Search.largest();
         private Text caught = Text.NONE;
         private @Nullable Text lifts;
@@ -81,7 +85,6 @@ record Standing(
             this.y = y;
             footprint = Footprint.around(footing.outline(), y);
             up = design.site().up();
-            factor = design.factors().tipOver();
             pressure = design.site().windPressure();
             wind = pressure > 0 ? new WindArea(mesh(design)) : null;
             frame = pressure > 0 ? FrameWind.of(design) : FrameWind.NONE;
@@ -102,24 +105,12 @@ record Standing(
                     worstEdge = here.overturning() > 0 ? words(edge) : Text.NONE;
                     caught = wind == null ? Text.NONE : caught(wind, edge, pose);
                 }
-                slopes(edge, masses, blow, pose, loadCase);
                 if (wind != null) {
                     reactions(masses, edge.outward().times(blow), pose, loadCase);
                 }
             }
             if (wind == null) {
                 reactions(masses, Vec2.ZERO, pose, loadCase);
-            }
-        }
-
-        private void slopes(Footprint.Edge edge, List<Mass> masses, double blow, Pose pose, String loadCase) {
-            if (!footprint.bears(
-                    edge, masses, Gravity.G, blow, factor, keeps.found().value())) {
-                double steepest = footprint.steepest(edge, masses, Gravity.G, blow, factor);
-                keeps.offer(steepest, pose.tilt(), loadCase, null);
-            }
-            if (!footprint.bears(edge, masses, Gravity.G, blow, 1, tips)) {
-                tips = footprint.steepest(edge, masses, Gravity.G, blow, 1);
             }
         }
 

@@ -25,7 +25,23 @@ public final class TipOverCheck implements Check {
 
     @Override
     public String title() {
-        return "Tipping over";
+        return "Machine: overturning";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : part.equals("supports")
+                        ? "Wheels and feet: load"
+                        : part.equals("any way round")
+                                ? "Machine: overturning, parked any way round"
+                                : "Machine: overturning, as parked in the file";
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return "overturning";
     }
 
     @Override
@@ -34,7 +50,8 @@ public final class TipOverCheck implements Check {
                 + " the end, the moments that hold the machine down are larger than those that turn it over: on the site's"
                 + " ground, on the slope asked for whichever way it stands, in the wind over that edge, and no support is"
                 + " overloaded. The wind blows on the tank and on the frame's members, also on those behind others; a member"
-                + " without z reaches as far as those with it. The load in the tank is taken as it lies on the site's ground.";
+                + " without z reaches as far as those with it. What is loose in the tank lies anew on each slope: the surface of a"
+                + " liquid is level there too.";
     }
 
     @Override
@@ -96,12 +113,12 @@ public final class TipOverCheck implements Check {
                 ? Text.words("nothing turns it over on this ground")
                 : Text.words("over the edge ").plus(s.worstEdge());
         Text note = edge.plus(Text.of(
-                "; whichever way it stands it keeps the factor to a slope of {} and tips at {}",
+                "; parked any way round it keeps its margin on slopes up to {} and overturns at {}",
                 Text.degrees(s.keeps().value(), 1),
                 Text.degrees(s.tips(), 1)));
         note = s.wind().isEmpty() ? note : note.plus("; ").plus(s.wind());
         return make.compare(
-                "as it stands",
+                "as-it-stands",
                 s.moments().overturning(),
                 s.moments().restoring(),
                 design.factors().tipOver(),

@@ -76,7 +76,7 @@ public final class WholeUnit {
         return weight.centre();
     }
 
-    /** What a load case shows at one tilt. */
+    /** Mass and centroid of one load case at one tilt. */
     public interface Look {
         void at(String loadCase, Pose pose, List<Mass> masses);
     }
@@ -100,8 +100,9 @@ public final class WholeUnit {
     }
 
     /** Tank and cake as stowed; null when nothing settles, or when the design leaves the case out. */
-    private @Nullable Mass stuck() {
-        if (design.cases().skip().contains("caked")) {
+    @Nullable
+    Mass stuck() {
+        if (analysis.cases().stream().noneMatch(c -> c.name().equals("caked"))) {
             return null;
         }
         Contents contents = new Contents(design);

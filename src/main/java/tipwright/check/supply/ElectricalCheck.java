@@ -34,7 +34,26 @@ public final class ElectricalCheck implements TimedCheck {
 
     @Override
     public String title() {
-        return "Electrics";
+        return "Electrics: current";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : switch (part) {
+                    case "current" -> "Actuator: current";
+                    case "fuse" -> "Fuse: blowing";
+                    case "cable" -> "Cable: heat";
+                    case "voltage drop" -> "Cable: voltage drop";
+                    case "battery" -> "Battery: charge";
+                    default -> "Electrics: " + part;
+                };
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return "battery, cable and fuse";
     }
 
     @Override
@@ -61,7 +80,7 @@ public final class ElectricalCheck implements TimedCheck {
             case "fuse" -> Fix.of("a larger fuse{}, as the cable and the actuator allow", finding, limits);
             case "cable" -> Fix.of("a thicker cable{}, or a smaller fuse", finding, limits);
             case "voltage-drop" -> Text.words("a thicker or shorter cable");
-            case "battery" -> Text.words("a larger battery, or a charge more often");
+            case "battery" -> Text.words("a bigger battery, or charge it more often");
             default -> Text.words("a thicker or shorter cable, the right fuse, or a larger supply");
         };
     }
@@ -93,7 +112,7 @@ public final class ElectricalCheck implements TimedCheck {
         }
         Extreme peak = timing.largest(m -> m.draw().current());
         List<Finding> all = new ArrayList<>(figures(make, actuators, supply));
-        all.add(make.compare("current", peak.value(), rated, 1, Kind.CURRENT, peak, "all actuators together"));
+        all.add(make.compare("current", peak.value(), rated, 1, Kind.CURRENT, peak, "all actuators added up"));
         if (supply instanceof Battery battery) {
             supply(make, battery, peak, timing, all);
         } else {
@@ -108,7 +127,13 @@ public final class ElectricalCheck implements TimedCheck {
                 fuse == null
                         ? make.missing("fuse", "supply.fuse missing")
                         : make.compare(
-                                "fuse", peak.value(), fuse, 1, Kind.CURRENT, peak, "blows when it is passed for long"));
+                                "fuse",
+                                peak.value(),
+                                fuse,
+                                1,
+                                Kind.CURRENT,
+                                peak,
+                                "the fuse blows if the current stays above its rating"));
         Cable cable = battery.cable();
         if (cable == null) {
             all.add(make.missing("cable", "supply.cable missing"));

@@ -14,7 +14,6 @@ import tipwright.design.Design;
 import tipwright.design.Limits;
 import tipwright.design.actuator.Cylinder;
 import tipwright.design.actuator.PlacedActuator;
-import tipwright.design.actuator.TelescopicCylinder;
 import tipwright.design.supply.HandPump;
 import tipwright.design.supply.HandWinch;
 import tipwright.design.supply.Pump;
@@ -35,7 +34,12 @@ public final class HydraulicCheck implements TimedCheck {
 
     @Override
     public String title() {
-        return "Hydraulics";
+        return "Hydraulics: pressure";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : "Hydraulics: " + part;
     }
 
     @Override
@@ -115,18 +119,10 @@ public final class HydraulicCheck implements TimedCheck {
                         ? make.missing("valve", "supply.valve-flow missing")
                         : make.compare("valve", flow.value(), valve, 1, Kind.FLOW, flow, "largest flow, out or back"));
         Extreme helping = helping(analysis, timing);
-        boolean gravity = byGravity(pump, cylinders);
+        boolean gravity = GravityReturnCheck.byGravity(pump, cylinders);
         if (helping.value() > 0 && !gravity) {
             all.add(lowering(make, pump, helping, cylinders, analysis));
         }
-    }
-
-    /** Whether it comes back through an orifice by its own weight, as said or as is usual where oil cannot pull. */
-    private static boolean byGravity(Pump pump, List<Cylinder> cylinders) {
-        Pump.Lowering said = pump.lowering();
-        boolean pulls = cylinders.stream().allMatch(c -> c.oilArea(0, false) > 0);
-        boolean stages = cylinders.stream().anyMatch(c -> c instanceof TelescopicCylinder);
-        return stages || (said == null ? !pulls : said == Pump.Lowering.GRAVITY);
     }
 
     private static Finding lowering(

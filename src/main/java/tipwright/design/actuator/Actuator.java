@@ -7,7 +7,7 @@ import tipwright.design.key.Choice;
 /** An actuator. Adding a kind: one record and its name in the permits clause. */
 @Choice("kind")
 public sealed interface Actuator permits ElectricActuator, HydraulicActuator, TelescopicCylinder {
-    /** Pin to pin when drawn in, m. */
+    /** Pin to pin when closed, m. */
     double closed();
 
     /** m. */
@@ -28,7 +28,7 @@ public sealed interface Actuator permits ElectricActuator, HydraulicActuator, Te
     @Nullable
     Double ratedHold();
 
-    /** Share of the rating that reaches the rod, 0 to 1 (seals or screw; 1 where the rating is at the rod). */
+    /** Efficiency: how much of the rated force reaches the rod, 0 to 1 (seals or screw; 1 where the rating is at the rod). */
     double efficiency();
 
     /** The rod; null when not known. */

@@ -12,7 +12,7 @@ import tipwright.quantity.Kind;
  * A hydraulic cylinder.
  *
  * @param bore m
- * @param closed pin to pin when drawn in, m
+ * @param closed pin to pin when closed, m
  * @param stroke m
  * @param reliefPressure Pa
  * @param flow of the pump, m3/s
@@ -21,7 +21,7 @@ import tipwright.quantity.Kind;
 public record HydraulicActuator(
         @Note("Inside diameter of the cylinder") @Measured(value = Kind.LENGTH, above = "0 mm") double bore,
         @Note("The rod or screw tube, to check buckling") Rod rod,
-        @Note("Pin to pin when drawn in") @Measured(value = Kind.LENGTH, above = "0 mm") double closed,
+        @Note("Pin to pin when closed") @Measured(value = Kind.LENGTH, above = "0 mm") double closed,
         @Note("How far it goes out") @Measured(value = Kind.LENGTH, above = "0 mm") double stroke,
         @Note("What the relief valve is set to") @Measured(value = Kind.PRESSURE, above = "0 bar")
                 double reliefPressure,
@@ -33,10 +33,10 @@ public record HydraulicActuator(
                 @Measured(value = Kind.RATIO, above = "0 %", atMost = "100 %")
                 @Nullable
                 Double duty,
-        @Note("Share of the rating that reaches the rod")
+        @Note("Efficiency: how much of the rated force reaches the rod")
                 @Measured(value = Kind.RATIO, preset = "95 %", above = "0 %", atMost = "100 %")
                 double efficiency,
-        @Note("In your own money, a plain number") @Nullable Double price)
+        @Note("Price, in any currency, number only") @Nullable Double price)
         implements Actuator, Cylinder {
 
     /** Whether oil can also pull the rod in. */

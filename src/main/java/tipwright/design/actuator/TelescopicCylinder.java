@@ -24,7 +24,7 @@ import tipwright.quantity.Kind;
 @Choice("telescopic")
 public record TelescopicCylinder(
         @Note("The stages, widest first") @Counted(atLeast = 2, atMost = 8) List<Stage> stages,
-        @Note("Pin to pin when drawn in") @Measured(value = Kind.LENGTH, above = "0 mm") double closed,
+        @Note("Pin to pin when closed") @Measured(value = Kind.LENGTH, above = "0 mm") double closed,
         @Note("What the relief valve is set to") @Measured(value = Kind.PRESSURE, above = "0 bar")
                 double reliefPressure,
         @Note("Of the pump") @Measured(value = Kind.FLOW, above = "0 L/min") @Nullable Double flow,
@@ -43,10 +43,10 @@ public record TelescopicCylinder(
                 @Measured(value = Kind.RATIO, above = "0 %", atMost = "100 %")
                 @Nullable
                 Double duty,
-        @Note("Share of the rating that reaches the rod")
+        @Note("Efficiency: how much of the rated force reaches the rod")
                 @Measured(value = Kind.RATIO, preset = "95 %", above = "0 %", atMost = "100 %")
                 double efficiency,
-        @Note("In your own money, a plain number") @Nullable Double price)
+        @Note("Price, in any currency, number only") @Nullable Double price)
         implements Actuator, Cylinder {
     /**
      * A stage.

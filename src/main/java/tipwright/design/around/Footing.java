@@ -17,6 +17,7 @@ import tipwright.quantity.Kind;
  * @param slope that it must bear whichever way it stands, rad; null: none is asked for
  * @param rating of one support and the ground under it, N; null when not known
  * @param vehicle that the frame is fixed to; null when there is none
+ * @param friction of what it stands on
  */
 public record Footing(
         @Note("Feet, wheels or outriggers from above: [x, z]") @Counted(atLeast = 3, atMost = 40) @Measured(Kind.LENGTH)
@@ -28,4 +29,7 @@ public record Footing(
                 Double slope,
         @Note("What one support, and the ground under it, bears") @Measured(value = Kind.FORCE, above = "0 N") @Nullable
                 Double rating,
-        @Note("Truck or trailer that the frame is fixed to") @Nullable Vehicle vehicle) {}
+        @Note("Truck or trailer that the frame is fixed to") @Nullable Vehicle vehicle,
+        @Note("Friction of its feet or braked wheels on wet ground")
+                @Measured(value = Kind.RATIO, preset = "0.4", above = "0", atMost = "1.5")
+                double friction) {}

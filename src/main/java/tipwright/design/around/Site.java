@@ -12,6 +12,8 @@ import tipwright.quantity.Kind;
  * @param grade rad, positive: the dump side (+x) is lower
  * @param crossSlope rad, positive: the +z side is lower
  * @param windPressure Pa
+ * @param anyWay slope on which it may stand whichever way round, rad
+ * @param temperature of the coldest day that it works on, K
  */
 public record Site(
         @Note("Slope along the machine; + means that the dump side is lower")
@@ -22,7 +24,13 @@ public record Site(
                 double crossSlope,
         @Note("Wind pressure on the side area of tank and frame members")
                 @Measured(value = Kind.PRESSURE, preset = "0 Pa", atLeast = "0 Pa")
-                double windPressure) {
+                double windPressure,
+        @Note("Slope on which it may stand any way round, for actuator and bearings")
+                @Measured(value = Kind.ANGLE, preset = "0 deg", atLeast = "0 deg", atMost = "30 deg")
+                double anyWay,
+        @Note("Of the coldest day that it works on: oil, gas springs")
+                @Measured(value = Kind.TEMPERATURE, preset = "20 degC", atLeast = "-40 degC", atMost = "50 degC")
+                double temperature) {
 
     /** Unit vector straight up against gravity, in the design's axes with the tank stowed: along (-tan grade, 1, -tan cross). */
     public Vec3 up() {
@@ -31,6 +39,6 @@ public record Site(
 
     /** This site with other slopes, rad. */
     public Site leaning(double otherGrade, double otherCrossSlope) {
-        return new Site(otherGrade, otherCrossSlope, windPressure);
+        return new Site(otherGrade, otherCrossSlope, windPressure, anyWay, temperature);
     }
 }

@@ -79,7 +79,7 @@ public sealed interface Drive permits Straight, BellCrank, FourBar, Knuckle, Sli
 
     /** How a section 'mounts:' gives the zones of such a drive, for messages. */
     default String zonesByExample() {
-        return "'places:', a zone for each pin that may move, see the shipped design crank-cart";
+        return "'places:', a zone for each pin that may move, see the example crank-cart";
     }
 
     /** The key of the file that tells where a slide's carriage is. */
@@ -93,6 +93,9 @@ public sealed interface Drive permits Straight, BellCrank, FourBar, Knuckle, Sli
     /** What is known of a pin by its name; null when nothing is. */
     @Nullable
     PinJoint pinJoint(String name);
+
+    /** The same with other dimensions of a pin whose dimensions are known. */
+    Drive withPin(String name, PinJoint joint);
 
     /** Where a pin's data belong in the file, for messages. */
     default String pinKey(String name) {

@@ -22,7 +22,7 @@ public record ExtensionSpring(
         @Note("One end") Anchor from,
         @Note("The other end") Anchor to,
         @Note("Hook to hook without load") @Measured(value = Kind.LENGTH, above = "0 mm") double free,
-        @Note("Force per length that it is drawn out") @Measured(value = Kind.STIFFNESS, above = "0 N/mm") double rate,
+        @Note("Force per length that it is stretched") @Measured(value = Kind.STIFFNESS, above = "0 N/mm") double rate,
         @Note("Initial tension of the coils") @Measured(value = Kind.FORCE, preset = "0 N", atLeast = "0 N")
                 double tension,
         @Note("Longest length allowed") @Measured(value = Kind.LENGTH, above = "0 mm") double longest,

@@ -7,6 +7,7 @@ import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.NamedPin;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.key.Choice;
+import tipwright.design.key.Copy;
 import tipwright.design.key.Counted;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
@@ -67,5 +68,10 @@ public record FourBar(
     @Override
     public @Nullable PinJoint pinJoint(String name) {
         return NamedPin.find(pins, name);
+    }
+
+    @Override
+    public Drive withPin(String name, PinJoint joint) {
+        return Copy.with(this, "pins", NamedPin.put(pins, name, joint));
     }
 }

@@ -8,6 +8,7 @@ import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.Guide;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.key.Choice;
+import tipwright.design.key.Copy;
 import tipwright.design.key.Counted;
 import tipwright.design.key.Note;
 import tipwright.design.key.Preset;
@@ -64,6 +65,17 @@ public record Free(
 
     private static int number(List<String> all, List<String> between, int which) {
         return all.indexOf(between.get(which));
+    }
+
+    @Override
+    public Drive withPin(String name, PinJoint joint) {
+        if (pins.stream().anyMatch(p -> p.name().equals(name))) {
+            List<FreePin> put = pins.stream()
+                    .map(p -> p.name().equals(name) ? Copy.with(p, "joint", joint) : p)
+                    .toList();
+            return Copy.with(this, "pins", put);
+        }
+        return Copy.with(this, name.equals(FRAME_PIN) ? "framePinJoint" : "rodPinJoint", joint);
     }
 
     @Override

@@ -8,6 +8,7 @@ import tipwright.design.joint.Guide;
 import tipwright.design.joint.NamedPin;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.key.Choice;
+import tipwright.design.key.Copy;
 import tipwright.design.key.Counted;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
@@ -54,6 +55,11 @@ public record SlidingPin(
     @Override
     public @Nullable PinJoint pinJoint(String name) {
         return NamedPin.find(pins, name);
+    }
+
+    @Override
+    public Drive withPin(String name, PinJoint joint) {
+        return Copy.with(this, "pins", NamedPin.put(pins, name, joint));
     }
 
     @Override

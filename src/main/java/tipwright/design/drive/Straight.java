@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.key.Choice;
+import tipwright.design.key.Copy;
 import tipwright.design.key.Counted;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
@@ -43,6 +44,11 @@ public record Straight(
     }
 
     @Override
+    public Drive withPin(String name, PinJoint joint) {
+        return Copy.with(this, name.equals(FRAME_PIN) ? "framePinJoint" : "tankPinJoint", joint);
+    }
+
+    @Override
     public String pinKey(String name) {
         return "drive: " + (name.equals(FRAME_PIN) ? "frame-pin-joint" : "tank-pin-joint");
     }
@@ -64,6 +70,6 @@ public record Straight(
 
     @Override
     public String zonesByExample() {
-        return "'frame-pin:' and 'tank-pin:' zones, see the shipped design silt-trailer";
+        return "'frame-pin:' and 'tank-pin:' zones, see the example silt-trailer";
     }
 }

@@ -16,7 +16,7 @@ public record TiltRange(
         @Note("Where it starts") @Measured(value = Kind.ANGLE, preset = "0 deg", atLeast = "0 deg", atMost = "180 deg")
                 double from,
         @Note("How far it tips") @Measured(value = Kind.ANGLE, above = "0 deg", atMost = "180 deg") double to,
-        @Note("From one tilt worked out to the next")
+        @Note("Step between the tilts that are calculated")
                 @Measured(value = Kind.ANGLE, preset = "1 deg", atLeast = "0.05 deg", atMost = "10 deg")
                 double step) {
 

@@ -85,13 +85,16 @@ final class AroundRules {
     private void receiver() {
         Receiver receiver = facts.bound().get("receiver", Receiver.class);
         if (receiver != null && receiver.far().minus(receiver.near()).norm() < SHORTEST) {
-            facts.wrong("receiver.far", "lies on the near edge; the mouth has no width");
+            facts.wrong("receiver.far", "lies on the near edge; move one of them");
         }
     }
 
     private void fastening(String path, Fastening fastening) {
-        if (fastening.weld() == null && fastening.bolts() == null && fastening.lug() == null) {
-            facts.wrong(path, "nothing is said of weld, bolts or lug; give one of them");
+        if (fastening.weld() == null
+                && fastening.bolts() == null
+                && fastening.lug() == null
+                && fastening.seat() == null) {
+            facts.wrong(path, "nothing is said of weld, bolts, lug or seat; give one of them");
         }
         FilletWeld weld = fastening.weld();
         if (weld != null) {

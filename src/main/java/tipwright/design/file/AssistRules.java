@@ -74,7 +74,7 @@ final class AssistRules {
         if (it.compressedForce() < it.force()) {
             wrong(
                     "compressed-force",
-                    "less than the force when drawn out (" + Facts.say(it.force(), Kind.FORCE)
+                    "less than the force when fully out (" + Facts.say(it.force(), Kind.FORCE)
                             + "); a gas spring pushes harder when pressed in");
         }
     }

@@ -36,7 +36,7 @@ final class CaseRules {
         if (own.isEmpty() && Cases.USUAL.stream().noneMatch(left::contains)) {
             facts.wrong(
                     "cases.skip",
-                    "every load case that is always looked at is left out; keep at least one of "
+                    "cases: skip: leaves no load case that is always looked at; keep at least one of "
                             + Say.oneOf(Cases.USUAL));
         }
     }

@@ -14,10 +14,10 @@ final class FileName {
             return "absolute name " + Say.quoted(name) + "; name a file beside the design, such as 'shop.yaml'";
         }
         if (name.indexOf('\\') >= 0 || name.indexOf(':') >= 0 || name.chars().anyMatch(Character::isISOControl)) {
-            return "no good name for a file: " + Say.quoted(name) + "; use letters, digits, '-', '.' and '/'";
+            return "file name not allowed: " + Say.quoted(name) + "; use letters, digits, '-', '.' and '/'";
         }
         if (List.of(name.split("/", -1)).contains("..")) {
-            return "'..' in " + Say.quoted(name) + " leads out of the design's folder; copy the file beside the design";
+            return "'..' in " + Say.quoted(name) + " is in another folder; copy it into the folder of your design";
         }
         return null;
     }

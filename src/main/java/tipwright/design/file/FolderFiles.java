@@ -17,7 +17,7 @@ record FolderFiles(Path folder) implements Beside {
         try {
             Path file = folder.resolve(name).toRealPath();
             if (!file.startsWith(folder.toRealPath())) {
-                throw new IOException("leads out of the design's folder; copy the file beside the design");
+                throw new IOException("is in another folder; copy it into the folder of your design");
             }
             return bytes(file, most);
         } catch (NoSuchFileException missing) {

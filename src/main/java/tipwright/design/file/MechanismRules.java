@@ -130,7 +130,7 @@ final class MechanismRules {
                 if (Math.abs(z - drive.actuators().get(j).z()) < APART) {
                     facts.wrong(
                             Paths.item(path(drive) + ".actuators", i + 1) + ".z",
-                            "actuator " + (j + 1) + " sits there too; set them apart along z");
+                            "actuator " + (j + 1) + " sits there too; give each actuator its own z");
                 }
             }
         }

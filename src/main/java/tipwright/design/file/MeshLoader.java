@@ -7,10 +7,9 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Mesh;
-import tipwright.geometry.Polyhedron;
+import tipwright.geometry.MeshInside;
 import tipwright.geometry.Range;
 import tipwright.geometry.ShapeException;
-import tipwright.geometry.Solid;
 import tipwright.geometry.Stl;
 import tipwright.geometry.StlException;
 import tipwright.geometry.Vec3;
@@ -35,11 +34,11 @@ final class MeshLoader {
     private MeshLoader() {}
 
     /**
-     * The solid; null with a problem noted, or with none when the keys themselves were not understood.
+     * The inside; null with a problem noted, or with none when the keys themselves were not understood.
      *
      * @param read the keys of the mesh interior that were understood
      */
-    static @Nullable Solid load(Reader reader, Map<String, Object> read, String path, SourceMap sources) {
+    static @Nullable MeshInside load(Reader reader, Map<String, Object> read, String path, SourceMap sources) {
         UnitLabel unit = unit(reader, read.get("unit"), path + ".unit", sources);
         if (!(read.get("file") instanceof String file)) {
             return null;
@@ -54,10 +53,11 @@ final class MeshLoader {
         try {
             Mesh mesh = Stl.read(reader.bytes(file, LARGEST));
             Vec3 place = read.get("at") instanceof Vec3 given ? given : Vec3.ZERO;
-            Solid solid = Polyhedron.of(mesh, unit == null ? 1 : unit.factor(), place);
+            MeshInside inside = MeshInside.of(mesh, unit == null ? 1 : unit.factor(), place);
             String fault = unit == null ? null : size(mesh, unit);
             if (fault == null) {
-                return unit != null && read.get("at") instanceof Vec3 ? solid : null;
+                inside.told().forEach(told -> reader.assume(new Assumption(at, file, told, true)));
+                return unit != null && read.get("at") instanceof Vec3 ? inside : null;
             }
             problems.add(sources.nearest(at), at, Say.quoted(file) + ": " + fault);
         } catch (IOException | StlException | ShapeException unread) {

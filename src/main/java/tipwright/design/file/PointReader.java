@@ -139,7 +139,8 @@ final class PointReader {
         for (Map.Entry<String, Node.Field> entry : group.fields().entrySet()) {
             Node value = entry.getValue().value();
             String below = Paths.key(path, entry.getKey());
-            Double length = quantities.read(how == How.DISTANCE ? DISTANCE : STEP, value, below, below, this::doubt);
+            Double length = quantities.read(
+                    how == How.DISTANCE ? DISTANCE : STEP, value, below, below, (si, unit) -> doubt(si, unit, path));
             good &= length != null;
             if (length != null) {
                 to.add(new Mark(
@@ -154,6 +155,11 @@ final class PointReader {
             }
         }
         return good;
+    }
+
+    /** 'Level with' and 'plumb over' a named point, where a place is asked for, are no readings. */
+    private double doubt(double length, String unit, String path) {
+        return length == 0 && !path.startsWith("points.") ? 0 : doubt(length, unit);
     }
 
     private double doubt(double length, String unit) {

@@ -13,7 +13,7 @@ import java.util.Set;
 final class Problems {
     private static final int MOST = 100;
 
-    private static final String MORE = MOST + " problems are told, there may be more; mend these first";
+    private static final String MORE = MOST + " mistakes are listed, there may be more; fix these first";
 
     /** So many mistakes of one kind are told one by one. */
     private static final int FEW = 3;

@@ -9,7 +9,7 @@ import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
 
-/** Well-written lines for messages. */
+/** Example values for error messages. */
 final class Samples {
     private Samples() {}
 

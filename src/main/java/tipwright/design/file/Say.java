@@ -5,7 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import tipwright.quantity.Spelling;
 
-/** Small turns of phrase that the messages share. */
+/** Shared wording of error messages. */
 final class Say {
     private static final int LONGEST = 40;
     private static final int MOST = 12;

@@ -56,11 +56,11 @@ final class SlurryRules {
         if (Facts.is(density, d -> d < liquid * (1 - SLACK))) {
             facts.wrong(
                     "slurry.density",
-                    "the slurry is lighter than its liquid (" + say(liquid) + "); mend it, or give liquid-density");
+                    "the slurry is lighter than its liquid (" + say(liquid) + "). Correct it, or set liquid-density");
         } else if (Facts.is(density, d -> d > solids * (1 + SLACK))) {
             facts.wrong(
                     "slurry.density",
-                    "the slurry is heavier than its solids (" + say(solids) + "); mend it, or give solids-density");
+                    "the slurry is heavier than its solids (" + say(solids) + "). Correct it, or set solids-density");
         }
     }
 

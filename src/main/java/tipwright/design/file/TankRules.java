@@ -3,21 +3,30 @@ package tipwright.design.file;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tipwright.design.actuator.Tube;
+import tipwright.design.drive.RoundSection;
 import tipwright.design.steel.Pipe;
-import tipwright.design.steel.PipeSize;
+import tipwright.design.steel.TubePiece;
 import tipwright.design.tank.Attached;
 import tipwright.design.tank.CylinderInterior;
+import tipwright.design.tank.HookReading;
 import tipwright.design.tank.Interior;
 import tipwright.design.tank.MeshInterior;
 import tipwright.design.tank.PrismInterior;
 import tipwright.design.tank.Tank;
 import tipwright.geometry.ShapeException;
 import tipwright.geometry.Solid;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.stock.PipeSize;
+import tipwright.quantity.Kind;
 
 /** The tank must have an inside, and should have a way out. */
 final class TankRules {
     private static final double LEAST_KNUCKLE = 0.006;
     private static final double MOST_KNUCKLE = 0.494;
+
+    /** Nearer to the pivot a pull is measured more by luck than by the scale, m. Common practice, no source. */
+    private static final double LEAST_ARM = 0.02;
 
     private TankRules() {}
 
@@ -30,8 +39,17 @@ final class TankRules {
                             "tank",
                             "no openings: nothing can leave the tank, however far it tips");
         }
+        if (tank != null && tank.open() != null) {
+            facts.wrong(
+                    "tank.open",
+                    "this tank has no such flat side: 'top' and 'front' are for a box, for a prism with a level top or an upright"
+                            + " front, and for a cylinder that stands or lies along x and has a flat head there; describe the"
+                            + " rim under 'openings'");
+        }
         dish(facts);
         pipes(facts);
+        tubes(facts);
+        weighed(facts);
         List<Attached> attached = facts.bound().list("tank.attached", Attached.class);
         Names.unique(
                 facts, "tank.attached", attached.stream().map(Attached::name).toList());
@@ -57,16 +75,52 @@ final class TankRules {
     }
 
     private static void pipes(Facts facts) {
-        facts.bound().all(Pipe.class).forEach(found -> {
-            if (!PipeSize.of(found.value().size()).isKnown()) {
+        facts.bound()
+                .all(Pipe.class)
+                .forEach(found -> known(facts, found, "pipe.size", found.value().size()));
+        facts.bound()
+                .all(RoundSection.class)
+                .forEach(found -> known(facts, found, "pipe", found.value().pipe()));
+        facts.bound()
+                .all(Tube.class)
+                .forEach(found -> known(facts, found, "pipe", found.value().pipe()));
+    }
+
+    private static void tubes(Facts facts) {
+        facts.bound().all(TubePiece.class).forEach(found -> {
+            if (!found.value().isSound()) {
                 found.wrong(
                         facts.problems(),
-                        "pipe.size",
-                        "no size of pipe " + Say.quoted(found.value().size()) + " is known here; write it such as"
-                                + " '2 in schedule 40'; sizes: " + String.join(", ", PipeSize.nominal())
-                                + " in; schedules: 40 and 80");
+                        "tube.wall",
+                        "thicker than a quarter of the tube's side; give the wall alone, or a 'bar' or 'flat' if it is solid");
             }
         });
+    }
+
+    /** A hook that pulls through the pivot tells nothing of where the centre is. */
+    private static void weighed(Facts facts) {
+        Vec2 pivot = facts.bound().get("pivot.at", Vec2.class);
+        for (Bound.Found<HookReading> found : facts.bound().all(HookReading.class)) {
+            HookReading reading = found.value();
+            if (pivot != null && Math.abs(reading.moment(pivot)) < LEAST_ARM * reading.pull()) {
+                found.wrong(
+                        facts.problems(),
+                        "at",
+                        "the pull goes past the pivot by less than " + Facts.say(LEAST_ARM, Kind.LENGTH)
+                                + " and tells nothing; hook in further away from it");
+            }
+        }
+    }
+
+    private static void known(Facts facts, Bound.Found<?> found, String key, @Nullable String size) {
+        if (size != null && PipeSize.named(size).isEmpty()) {
+            found.wrong(
+                    facts.problems(),
+                    key,
+                    "no size of pipe " + Say.quoted(size) + " is known here; write it such as"
+                            + " '2 in schedule 40'; sizes: " + String.join(", ", PipeSize.sizes())
+                            + " in; schedules: 10, 40, 80 and 160, STD and XS");
+        }
     }
 
     private static boolean outside(Bound bound) {
@@ -92,6 +146,15 @@ final class TankRules {
         }
         Interior interior = tank == null ? bound.get("tank.interior", Interior.class) : tank.interior();
         if (interior != null && tank == null && interior.needsWall()) {
+            return null;
+        }
+        PrismInterior drawn = bound.get("tank.interior", PrismInterior.class);
+        if (drawn != null && interior instanceof PrismInterior inside && inside.turnedBy(drawn)) {
+            problems.add(
+                    sources.nearest("tank.interior.outline"),
+                    "tank.interior.outline",
+                    "with the wall taken off, a side or the width is gone; the wall is too thick for it, or 'sizes: outside' is"
+                            + " wrong here");
             return null;
         }
         try {

@@ -41,7 +41,8 @@ final class TapeNotes {
             reader.assume(new Assumption(
                     "points",
                     "best fit of the tape's readings",
-                    "the tape closes within " + say(size) + "; worst: " + name(off) + ", " + say(size) + " off"));
+                    "the tape closes within " + say(size) + "; worst: " + name(off) + ", " + say(size) + " off",
+                    true));
             int suspect = largest(i -> Math.abs(adjusted.suspicion(i)));
             double suspicion = Math.abs(adjusted.suspicion(suspect));
             if (suspicion > SUSPECT) {

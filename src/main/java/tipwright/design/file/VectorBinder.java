@@ -62,7 +62,7 @@ final class VectorBinder {
             return null;
         }
         if (direction && Math.sqrt(c[0] * c[0] + c[1] * c[1] + c[2] * c[2]) < SHORTEST) {
-            problems.add(node.place(), path, "a direction of no length; " + needed(size, true));
+            problems.add(node.place(), path, "a direction that points nowhere; " + needed(size, true));
             return null;
         }
         return size == 2 ? new Vec2(c[0], c[1]) : new Vec3(c[0], c[1], c[2]);
@@ -81,7 +81,7 @@ final class VectorBinder {
     private @Nullable Object axis(Node.Scalar word, int size, String path) {
         int at = AXES.indexOf(word.text());
         if (at < 0) {
-            problems.add(word.place(), path, Say.quoted(word.text()) + " is no direction; " + needed(size, true));
+            problems.add(word.place(), path, Say.quoted(word.text()) + " is not a direction; " + needed(size, true));
             return null;
         }
         double sign = at < 3 ? 1 : -1;

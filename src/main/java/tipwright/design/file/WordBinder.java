@@ -66,7 +66,7 @@ final class WordBinder {
 
     private @Nullable String text(String text, Place place, String path) {
         if (text.isEmpty()) {
-            problems.add(place, path, "an empty text; write a name");
+            problems.add(place, path, "the name is empty; write a name");
             return null;
         }
         if (text.length() > LONGEST_TEXT) {

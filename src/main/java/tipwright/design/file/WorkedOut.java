@@ -24,13 +24,17 @@ final class WorkedOut {
                                 + length(part.centre().x(), reader) + ", "
                                 + length(part.centre().y(), reader) + ", "
                                 + length(part.centre().z(), reader)
-                                + "]; weigh it if you can"));
+                                + "]; weigh it if you can",
+                        true));
             }
         }
         Bucket bucket = design.slurry().bucket();
         if (bucket != null) {
             reader.assume(new Assumption(
-                    "slurry.density", say(bucket.density(), Kind.DENSITY, reader), "from the bucket that was weighed"));
+                    "slurry.density",
+                    say(bucket.density(), Kind.DENSITY, reader),
+                    "slurry, from the bucket that was weighed",
+                    true));
         }
     }
 

@@ -34,8 +34,8 @@ final class YamlFault {
             return "a tab in this line; indent with blanks only";
         }
         if (problem.contains("mapping values are not allowed")) {
-            return "a ':' where none may stand; in this line and the one above, each key needs ': ' with a blank and "
-                    + "the indent of its neighbours, and a text with ': ' in it needs quotes";
+            return "unexpected ':'. Check this line and the one above: a space after each ':', and the same indent"
+                    + " as the lines around it, and a text with ': ' in it needs quotes";
         }
         if (problem.contains("expected ',' or ']'")) {
             return "the list opened here with '[' is not closed; a ',' or ']' is missing";
@@ -48,8 +48,8 @@ final class YamlFault {
         }
         String before = line.substring(0, Math.min(column, line.length())).stripTrailing();
         if (problem.contains("expected <block end>") && (before.endsWith("]") || before.endsWith("}"))) {
-            return "a text after the closing '" + before.charAt(before.length() - 1)
-                    + "'; nothing may follow it, and a unit goes on each number inside";
+            return "text after '" + before.charAt(before.length() - 1)
+                    + "'. Put the unit on each number: [520 mm, 190 mm]";
         }
         if (problem.contains("expected <block end>")) {
             return "the indent of this line does not fit the lines above it";

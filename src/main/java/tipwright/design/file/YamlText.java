@@ -57,7 +57,7 @@ final class YamlText {
         }
         int half = halfCharacter(text);
         if (half >= 0) {
-            problems.add(Place.of(file, text, half), "", "half a character (a lone surrogate); write it anew");
+            problems.add(Place.of(file, text, half), "", "half a character (a lone surrogate); write it again");
             return null;
         }
         try {

@@ -32,7 +32,11 @@ public record BallInsert(
                 @Counted(atMost = 20)
                 @Preset
                 List<HousingStrength> housing,
-        @Note("In your own money, a plain number") @Nullable Double price)
+        @Note("Price, in any currency, number only") @Nullable Double price,
+        @Note("What it holds along the shaft, from the maker; left out: a fifth of C")
+                @Measured(value = Kind.FORCE, above = "0 N")
+                @Nullable
+                Double axial)
         implements Bearing {
 
     @Override

@@ -21,4 +21,11 @@ public record NamedPin(@Note("Name of the pin, such as frame-pin") String pin, @
         }
         return null;
     }
+
+    /** The list with other dimensions of a pin that is in it. */
+    public static List<NamedPin> put(List<NamedPin> pins, String name, PinJoint joint) {
+        return pins.stream()
+                .map(p -> p.pin().equals(name) ? new NamedPin(name, joint) : p)
+                .toList();
+    }
 }

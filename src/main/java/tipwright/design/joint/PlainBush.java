@@ -23,7 +23,7 @@ public record PlainBush(
                 @Measured(value = Kind.PRESSURE_VELOCITY, above = "0 Pa m/s")
                 @Nullable
                 Double pressureVelocity,
-        @Note("In your own money, a plain number") @Nullable Double price)
+        @Note("Price, in any currency, number only") @Nullable Double price)
         implements Bearing {
 
     @Override

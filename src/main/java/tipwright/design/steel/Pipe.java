@@ -7,6 +7,7 @@ import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.geometry.stock.PipeSize;
 import tipwright.quantity.Kind;
 
 /**
@@ -23,16 +24,13 @@ public record Pipe(
         @Note("The other end") @Measured(Kind.LENGTH) Vec3 to)
         implements Steel {
     private Stretched stretched() {
-        return new Stretched(from, to, dimensions().outside(), dimensions().outside());
+        double outside = PipeSize.named(size).map(PipeSize::outside).orElse(Double.NaN);
+        return new Stretched(from, to, outside, outside);
     }
 
     /** Area of the section, m2. */
     public double area() {
-        return dimensions().area();
-    }
-
-    private PipeSize dimensions() {
-        return PipeSize.of(size);
+        return PipeSize.named(size).map(PipeSize::area).orElse(Double.NaN);
     }
 
     @Override

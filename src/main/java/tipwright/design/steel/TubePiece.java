@@ -8,6 +8,7 @@ import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.geometry.stock.RoundedTube;
 import tipwright.quantity.Kind;
 
 /**
@@ -35,7 +36,12 @@ public record TubePiece(
 
     /** Area of the section, m2. */
     public double area() {
-        return 2 * wall * (height + wide() - 2 * wall) - (4 - Math.PI) * 3 * wall * wall;
+        return isSound() ? new RoundedTube(height, wide(), wall).area() : Double.NaN;
+    }
+
+    /** Whether there is room in it for its rounded corners: no side is under four walls. */
+    public boolean isSound() {
+        return wall > 0 && height >= 4 * wall && wide() >= 4 * wall;
     }
 
     private double wide() {

@@ -19,6 +19,7 @@ import tipwright.quantity.Kind;
  * @param counterbalance Pa
  * @param pilotRatio of the counterbalance valve
  * @param valveFlow the most that valve and hoses take, m3/s
+ * @param returnLine what the oil meets on its way back by gravity; null: nothing but the orifice
  */
 @Choice("pump")
 public record Pump(
@@ -46,7 +47,9 @@ public record Pump(
         @Note("The most flow that valve and hoses take, either way")
                 @Measured(value = Kind.FLOW, above = "0 L/min")
                 @Nullable
-                Double valveFlow)
+                Double valveFlow,
+        @Note("The hose that the oil goes back through by gravity, the oil and the seals") @Nullable
+                ReturnLine returnLine)
         implements Supply {
 
     /** How the tank comes back. */

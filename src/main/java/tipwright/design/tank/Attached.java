@@ -40,7 +40,15 @@ public record Attached(
         @Note("The steel that it is made of, which gives mass and centre") @Counted(atMost = 50) @Preset
                 List<Steel> steel) {
 
-    /** Works mass and centre out from the steel; one piece of it gives the outline too. */
+    /**
+     * One solid piece of it in the side view.
+     *
+     * @param outline m, stowed
+     * @param z from and to along the pivot axis, m; empty: all the way across
+     */
+    public record Side(List<Vec2> outline, List<Double> z) {}
+
+    /** Works mass and centre out from the steel. */
     public Attached {
         if (Double.isNaN(mass) && !steel.isEmpty()) {
             mass = steel.stream().mapToDouble(Steel::mass).sum();
@@ -49,11 +57,14 @@ public record Attached(
                 first = first.plus(piece.centre().times(piece.mass()));
             }
             centre = first.times(1 / mass);
-            if (steel.size() == 1 && outline.isEmpty()) {
-                outline = steel.get(0).outline();
-                z = steel.get(0).across();
-            }
         }
+    }
+
+    /** Its outline; without one, those of the pieces of steel that it is made of; empty when neither is given. */
+    public List<Side> sides() {
+        return outline.isEmpty()
+                ? steel.stream().map(s -> new Side(s.outline(), s.across())).toList()
+                : List.of(new Side(outline, z));
     }
 
     /** As weighed. */

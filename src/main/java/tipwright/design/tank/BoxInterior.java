@@ -30,4 +30,17 @@ public record BoxInterior(
         Vec3 walls = new Vec3(2 * wall, 2 * wall, 2 * wall);
         return outside ? new BoxInterior(size.minus(walls), centre) : this;
     }
+
+    @Override
+    public Opening open(Tank.Open side) {
+        return side == Tank.Open.TOP
+                ? Opening.side(side, size.z(), size.x(), centre.plus(new Vec3(0, size.y() / 2, 0)))
+                : Opening.side(side, size.z(), size.y(), centre.plus(new Vec3(size.x() / 2, 0, 0)));
+    }
+
+    @Override
+    public Interior withoutWall(Tank.Open side, double wall) {
+        Vec3 way = Opening.out(side);
+        return new BoxInterior(size.plus(way.times(wall)), centre.plus(way.times(wall / 2)));
+    }
 }

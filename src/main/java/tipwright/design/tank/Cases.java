@@ -27,20 +27,7 @@ public record Cases(
             List.of("held", "draining", "heaped", "caked", "empty", "heel", "settled", "slid");
 
     /** Names of all built-in cases. */
-    public static final List<String> BUILT_IN = List.of(
-            "held",
-            "draining",
-            "heaped",
-            "caked",
-            "empty",
-            "heel",
-            "settled",
-            "slid",
-            "stuck-plus-z",
-            "stuck-minus-z",
-            "frozen",
-            "brim",
-            "bridged");
+    public static final List<String> BUILT_IN = CaseName.keys();
 
     /** Those that arise only when there are solids in the slurry. */
     public static final List<String> OF_SOLIDS =

@@ -56,6 +56,9 @@ public record CylinderInterior(
                 @Nullable
                 Double dishDepth)
         implements Interior {
+    /** An axis this near to an axis of the machine lies along it. */
+    private static final double SQUARE = 1e-9;
+
     private static final double SMALLEST_KNUCKLE = 0.005;
     private static final double LARGEST_KNUCKLE = 0.495;
 
@@ -86,6 +89,23 @@ public record CylinderInterior(
     }
 
     @Override
+    public @Nullable Opening open(Tank.Open side) {
+        Vec3 out = Opening.out(side);
+        double along = axis.unit().dot(out);
+        HeadShape head = heads.get(along > 0 ? heads.size() - 1 : 0);
+        return Math.abs(along) > 1 - SQUARE && head == HeadShape.FLAT
+                ? Opening.round(side, diameter, centre.plus(out.times(length / 2)))
+                : null;
+    }
+
+    @Override
+    public Interior withoutWall(Tank.Open side, double wall) {
+        Vec3 out = Opening.out(side);
+        return new CylinderInterior(
+                axis, diameter, length + wall, heads, crown, knuckle, centre.plus(out.times(wall / 2)));
+    }
+
+    @Override
     public boolean needsWall() {
         return around != null || overHeads != null;
     }
@@ -99,8 +119,7 @@ public record CylinderInterior(
         if (overHeads == null && (!outside || heads.stream().anyMatch(h -> h != HeadShape.FLAT))) {
             return shell;
         }
-        double depths = shell.head(heads.get(0)).depth(bore)
-                + shell.head(heads.get(heads.size() - 1)).depth(bore);
+        double depths = shell.headDepths();
         double all = overHeads == null ? length : overHeads;
         return new CylinderInterior(axis, bore, all - 2 * wall - depths, heads, crown, corner, centre);
     }
@@ -118,6 +137,12 @@ public record CylinderInterior(
             }
         }
         return 0.5 * (low + high);
+    }
+
+    /** Depth of both heads together, inside, m. */
+    public double headDepths() {
+        return head(heads.get(0)).depth(diameter)
+                + head(heads.get(heads.size() - 1)).depth(diameter);
     }
 
     private Head head(HeadShape shape) {

@@ -18,12 +18,14 @@ import tipwright.quantity.Kind;
  * @param latches how many share the load
  * @param latchRating N, each
  * @param hingeRating N, the whole hinge line
+ * @param mass kg, its centre in the middle of the opening; null: its weight is left out
  */
 public record Door(
         @Note("A point on the hinge line, tank stowed") @Measured(Kind.LENGTH) Vec3 hinge,
         @Note("Direction of the hinge line") @Measured(Kind.RATIO) @Preset("[0, 0, 1]") Vec3 hingeAxis,
         @Note("Where the latches hold; the middle of them") @Measured(Kind.LENGTH) Vec3 latch,
         @Note("How many share the load") @Counted(atLeast = 1, atMost = 100) @Preset("1") int latches,
-        @Note("What one latch bears") @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double latchRating,
+        @Note("Rated load of one latch") @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double latchRating,
         @Note("What all hinges together bear") @Measured(value = Kind.FORCE, above = "0 N") @Nullable
-                Double hingeRating) {}
+                Double hingeRating,
+        @Note("What the door weighs") @Measured(value = Kind.MASS, above = "0 kg") @Nullable Double mass) {}

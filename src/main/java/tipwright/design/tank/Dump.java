@@ -17,7 +17,9 @@ import tipwright.quantity.Kind;
  * @param shock factor on the weight of a cake that slides at once
  */
 public record Dump(
-        @Note("Wanted for raise, emptying and return together") @Measured(value = Kind.TIME, above = "0 s") @Nullable
+        @Note("Longest time allowed for one dump: up, drain, down")
+                @Measured(value = Kind.TIME, above = "0 s")
+                @Nullable
                 Double cycleTime,
         @Note("Waiting at full tilt after it has drained") @Measured(value = Kind.TIME, preset = "0 s", atLeast = "0 s")
                 double hold,

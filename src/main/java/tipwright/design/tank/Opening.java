@@ -42,6 +42,41 @@ public record Opening(
         POLYGON
     }
 
+    /** The rim of a tank that is drawn open, m, stowed. */
+    static Opening mouth(List<Vec3> rim) {
+        return new Opening("mouth", Rim.POLYGON, null, null, null, rim, null, null, 0, null, new Outflow(SHARP, 1));
+    }
+
+    /** Straight out of an open side. */
+    static Vec3 out(Tank.Open side) {
+        return side == Tank.Open.TOP ? new Vec3(0, 1, 0) : new Vec3(1, 0, 0);
+    }
+
+    /** An open side that is a rectangle: width along z, m. */
+    static Opening side(Tank.Open side, double width, double height, Vec3 centre) {
+        return open(side, Rim.RECTANGLE, null, width, height, centre);
+    }
+
+    /** An open side that is round. */
+    static Opening round(Tank.Open side, double diameter, Vec3 centre) {
+        return open(side, Rim.CIRCLE, diameter, null, null, centre);
+    }
+
+    private static Opening open(
+            Tank.Open side,
+            Rim rim,
+            @Nullable Double diameter,
+            @Nullable Double width,
+            @Nullable Double height,
+            Vec3 centre) {
+        String name = side == Tank.Open.TOP ? "open top" : "open front";
+        Outflow sharp = new Outflow(SHARP, 1);
+        return new Opening(name, rim, diameter, width, height, List.of(), centre, out(side), 0, null, sharp);
+    }
+
+    /** Share of the ideal flow over a sharp edge, as of every opening that tells nothing else. */
+    private static final double SHARP = 0.62;
+
     private static final int CIRCLE_POINTS = 180;
 
     /** Points along the rim, m, stowed: the corners, or 180 points of a circle; in order. */

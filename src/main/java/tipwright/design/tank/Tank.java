@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design.tank;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.key.Counted;
@@ -19,6 +20,8 @@ import tipwright.quantity.Kind;
  * @param outline of its outside in the side view, m, stowed; empty: follows from the inside and the wall
  * @param sizes which side of the wall was measured; null: inside
  * @param weighed pulls of a hook scale
+ * @param open the side that has no wall, which becomes the last of the openings; then null. Not null: the inside has no such side
+ * @param suction vacuum inside while it is filled, Pa; null: none
  */
 @ExactlyOne({"wall", "mass"})
 public record Tank(
@@ -36,7 +39,12 @@ public record Tank(
                 List<Vec2> outline,
         @Note("What the tank's sizes are: inside, or outside with the wall taken off") @Nullable Sizes sizes,
         @Note("Pulls of a hook scale that hold the empty tank, which correct its centre") @Counted(atMost = 20) @Preset
-                List<HookReading> weighed) {
+                List<HookReading> weighed,
+        @Note("Vacuum that it is filled by; left out: none")
+                @Measured(value = Kind.PRESSURE, above = "0 Pa", atMost = "101.325 kPa")
+                @Nullable
+                Double suction,
+        @Note("The side without a wall: top or front, the dump end; its rim is the lip") @Nullable Open open) {
 
     /** Which side of the wall was measured. */
     public enum Sizes {
@@ -44,8 +52,20 @@ public record Tank(
         OUTSIDE
     }
 
-    /** Takes the wall off sizes that are outside. */
+    /** A side without a wall. */
+    public enum Open {
+        TOP,
+        FRONT
+    }
+
+    /**
+     * Takes the wall off sizes that are outside, and away from the open side; the mouth of an open drawing is the opening where none
+     * is given.
+     */
     public Tank {
+        if (openings.isEmpty() && !interior.mouth().isEmpty()) {
+            openings = List.of(Opening.mouth(interior.mouth()));
+        }
         double thickness = thickness(wall, mass);
         boolean outside = sizes == Sizes.OUTSIDE;
         if (!Double.isNaN(thickness) && (outside || interior.needsWall())) {
@@ -53,6 +73,17 @@ public record Tank(
             sizes = Sizes.INSIDE;
         } else if (!outside && !interior.needsWall()) {
             interior = interior.inside(0, false);
+        }
+        Opening rim = open == null ? null : interior.open(open);
+        if (open != null && rim != null) {
+            if (outside && !Double.isNaN(thickness)) {
+                interior = interior.withoutWall(open, thickness);
+                rim = interior.open(open);
+            }
+            List<Opening> all = new ArrayList<>(openings);
+            all.add(rim);
+            openings = List.copyOf(all);
+            open = null;
         }
     }
 
@@ -65,7 +96,7 @@ public record Tank(
             List<Opening> openings,
             @Nullable Vent vent,
             List<Vec2> outline) {
-        this(interior, wall, mass, attached, openings, vent, outline, null, List.of());
+        this(interior, wall, mass, attached, openings, vent, outline, null, List.of(), null, null);
     }
 
     private static double thickness(@Nullable Wall wall, @Nullable Weighed mass) {

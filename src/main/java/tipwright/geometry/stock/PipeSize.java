@@ -4,6 +4,8 @@ package tipwright.geometry.stock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Steel pipe by nominal size and schedule. The nominal size is a name and no measure: 2 in pipe is 2.375 in outside.
@@ -16,6 +18,23 @@ import java.util.Optional;
  * @param wall m
  */
 public record PipeSize(String nominal, String schedule, double outside, double wall) {
+    private static final Pattern WRITTEN = Pattern.compile(
+            "\\s*([0-9][0-9 /-]*?)\\s*(?:in|inch|\"|'')?\\s*(?:schedule|sch\\.?)?\\s*(10|40|80|160|STD|XS)\\s*");
+    private static final Pattern SCHEDULED = Pattern.compile(".*(?:sch|STD|XS).*");
+
+    /** The pipe that a text such as '2 in schedule 40' or '1-1/2 in XS' names, if it is stocked. */
+    public static Optional<PipeSize> named(String text) {
+        Matcher written = WRITTEN.matcher(text);
+        return written.matches() && SCHEDULED.matcher(text).matches()
+                ? of(written.group(1).strip().replace(' ', '-'), written.group(2))
+                : Optional.empty();
+    }
+
+    /** The nominal sizes as the trade says them, inches, smallest first. */
+    public static List<String> sizes() {
+        return all().stream().map(p -> p.nominal().replace('-', ' ')).distinct().toList();
+    }
+
     /** The pipe of a size and schedule, if it is stocked. */
     public static Optional<PipeSize> of(String nominal, String schedule) {
         return all().stream()

@@ -35,10 +35,11 @@ public final class Bench {
     private UnitSystem tape = UnitSystem.METRIC;
     private Sheet sheet;
     private List<Handle> handles = List.of();
+    private List<String> byTape = List.of();
     private @Nullable Solved dragged;
 
     /**
-     * Puts a text on the bench.
+     * Opens a design text for editing.
      *
      * @param name as shown
      * @param file where it is saved; null: not yet anywhere
@@ -58,6 +59,7 @@ public final class Bench {
         Reading reading = DesignFile.read(name, text, folder == null ? Beside.shipped() : Beside.folder(folder));
         if (reading instanceof Reading.Bad bad) {
             handles = List.of();
+            byTape = List.of();
             return Sheet.bad(text, bad.problems());
         }
         Reading.Good good = (Reading.Good) reading;
@@ -65,6 +67,7 @@ public final class Bench {
         tape = good.units();
         handles = Handle.of(
                 text, good.places(), design.drive().skeleton(design.pivot().at()));
+        byTape = Handle.byTape(text, good.places());
         try {
             return new Sheet(text, Solved.of(design), List.of());
         } catch (CannotComputeException e) {
@@ -85,6 +88,11 @@ public final class Bench {
     /** What can be moved. */
     public List<Handle> handles() {
         return handles;
+    }
+
+    /** What cannot be moved, and why, in plain words. */
+    public List<String> byTape() {
+        return byTape;
     }
 
     /** What most lengths of the text are measured with. */

@@ -57,6 +57,21 @@ public record Handle(String path, String label, Vec2 at, String x, String y, int
         return List.copyOf(all.values());
     }
 
+    /** Pins whose place is a name or a tape reading, in plain words; they cannot be dragged. */
+    static List<String> byTape(String text, SourceMap places) {
+        List<String> all = new ArrayList<>();
+        for (String path : places.all().keySet()) {
+            boolean pin = path.equals(PIVOT) || path.matches("drive\\.[^.]+\\.[a-z-]*pin(-[a-z]+)?");
+            Place place = places.find(path);
+            boolean joint = path.endsWith("-joint");
+            if (pin && !joint && place != null && places.find(path + ".x") == null) {
+                all.add(label(path) + ": its place is '" + text.substring(place.start(), place.end())
+                        + "', by the tape; to move it, change the readings in the file");
+            }
+        }
+        return all;
+    }
+
     private static String bare(String written) {
         boolean quoted = written.length() > 1 && (written.startsWith("\"") || written.startsWith("'"));
         return quoted ? written.substring(1, written.length() - 1).replace("''", "'") : written;

@@ -17,7 +17,7 @@ import tipwright.time.CycleTimer;
 import tipwright.time.Timing;
 
 /**
- * A design with all its numbers.
+ * An analysed design with its findings.
  *
  * @param analysis forces over the tilts
  * @param findings of the checks, the worst first, what was not checked last

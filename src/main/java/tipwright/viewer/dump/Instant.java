@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.load.Fill;
+import tipwright.outline.Configuration;
 
 /**
  * The machine at one tilt in one load case.
@@ -43,5 +44,14 @@ public record Instant(
     /** Copies the list. */
     public Instant {
         bodies = List.copyOf(bodies);
+    }
+
+    /**
+     * The same for outlines.
+     *
+     * @param shut whether the doors stay shut whatever the tilt
+     */
+    public Configuration configuration(boolean shut) {
+        return new Configuration(tilt, bodies.stream().map(Placement::asBody).toList(), framePin, tankPin, fill, shut);
     }
 }

@@ -24,4 +24,9 @@ public record Placement(double turn, Vec2 shift) {
         Vec2 flat = of(stowed.xy());
         return new Vec3(flat.x(), flat.y(), stowed.z());
     }
+
+    /** The same as the analysis tells it. */
+    tipwright.analysis.Placement asBody() {
+        return new tipwright.analysis.Placement("", shift, turn);
+    }
 }

@@ -73,7 +73,7 @@ public record Reel(List<Spot> spots, String told) {
             int motion = m.phase() == Moment.Phase.RAISE ? 1 : m.phase() == Moment.Phase.HOLD ? 0 : -1;
             spots.add(new Spot(m.time(), m.tilt(), liquid ? m.volume() : Double.NaN, m.discharge(), motion));
         }
-        return new Reel(spots, cycle.complete() ? "in real time" : "in real time, as far as it gets");
+        return new Reel(spots, cycle.complete() ? "in real time" : "real time, up to where it stalls");
     }
 
     private static Reel paced(Dump dump, String loadCase, String why) {

@@ -12,6 +12,7 @@ import tipwright.design.joint.Support;
 import tipwright.geometry.Forms;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.outline.ActuatorShape;
 import tipwright.viewer.dump.Instant;
 
 /** Force arrows: of the actuators on the tank, and of the tank on each bearing; all to one scale. */
@@ -72,7 +73,8 @@ final class ArrowPart {
         double force = now.rest().force() / actuators.size();
         Vec2 line = now.tankPin().minus(now.framePin()).unit();
         for (PlacedActuator a : actuators) {
-            Vec2 beside = new Vec2(-line.y(), line.x()).times(1.4 * DrivePart.tubeRadius(a.actuator()) + 2.6 * thick);
+            Vec2 beside =
+                    new Vec2(-line.y(), line.x()).times(1.4 * ActuatorShape.tubeRadius(a.actuator()) + 2.6 * thick);
             Vec2 near = now.tankPin().plus(beside);
             Vec2 far = near.minus(line.times(Math.abs(force) * scale));
             Vec3 at = new Vec3(near.x(), near.y(), a.z());

@@ -22,7 +22,7 @@ import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.linkage.Joint;
 import tipwright.linkage.Skeleton;
-import tipwright.sheet.AssistSketch;
+import tipwright.outline.AssistOutline;
 import tipwright.viewer.dump.Instant;
 import tipwright.viewer.dump.Placement;
 
@@ -65,8 +65,8 @@ final class AssistPart {
                 if (assist instanceof GasSpring gas) {
                     gas(gas, a, b, tube, rod);
                 } else if (assist instanceof ExtensionSpring spring) {
-                    double r = AssistSketch.coil(spring);
-                    List<Vec3> wound = Coil.along(a, b, r, 1.6 * r, AssistSketch.turns(spring));
+                    double r = AssistOutline.coil(spring);
+                    List<Vec3> wound = Coil.along(a, b, r, 1.6 * r, AssistOutline.turns(spring));
                     coil.add(Forms.wire(wound, 0.17 * r, 8));
                     rod.add(pin(a, 0.9 * r));
                     rod.add(pin(b, 0.9 * r));
@@ -75,7 +75,7 @@ final class AssistPart {
                 skeleton.joints().stream()
                         .filter(j -> j.name().equals(torsion.pin()))
                         .forEach(j -> coil.add(wound(now, j)));
-            } else if (assist instanceof Counterweight weight && !AssistSketch.ofLink(design, weight)) {
+            } else if (assist instanceof Counterweight weight && !AssistOutline.ofLink(design, weight)) {
                 block.add(block(now, weight));
             }
         }
@@ -86,10 +86,10 @@ final class AssistPart {
     }
 
     private static void gas(GasSpring gas, Vec3 a, Vec3 b, List<Mesh> tube, List<Mesh> rod) {
-        double r = AssistSketch.tube(gas);
+        double r = AssistOutline.tube(gas);
         Vec3 u = b.minus(a).unit();
         double length = b.minus(a).norm();
-        double body = Math.min(AssistSketch.tubeLength(gas), length);
+        double body = Math.min(AssistOutline.tubeLength(gas), length);
         tube.add(Forms.rod(a.plus(u.times(1.2 * r)), a.plus(u.times(body)), r, ROUND));
         if (length > body) {
             rod.add(Forms.rod(a.plus(u.times(body)), b, 0.45 * r, ROUND));
@@ -120,7 +120,7 @@ final class AssistPart {
 
     private Mesh block(Instant now, Counterweight weight) {
         Placement placed = now.bodies().get(skeleton.bodies().indexOf(weight.body()));
-        double edge = AssistSketch.edge(weight);
+        double edge = AssistOutline.edge(weight);
         Vec3 half = new Vec3(edge / 2, 0, 0);
         Vec3 along = placed.of(weight.centre().plus(half));
         Vec3 back = placed.of(weight.centre().minus(half));

@@ -13,33 +13,28 @@ import tipwright.design.tank.Opening;
 import tipwright.design.tank.Tank;
 import tipwright.geometry.Forms;
 import tipwright.geometry.Vec3;
+import tipwright.outline.Configuration;
+import tipwright.outline.DoorSwing;
 import tipwright.viewer.dump.Instant;
 
 /** The doors: shut until their opening opens; then one that hinges above hangs free, any other stands open. */
 final class DoorPart {
-    private static final double AJAR = 14;
-    private static final double WIDE = 105;
-
     private final List<Swinging> doors = new ArrayList<>();
+    private final int tank;
     private final Affine place = new Affine();
     private final Group all = new Group();
 
     private record Swinging(Opening opening, Door door, Rotate turn) {}
 
-    DoorPart(Tank tank, Theme theme) {
+    DoorPart(Tank tank, int body, Theme theme) {
+        this.tank = body;
         for (Opening opening : tank.openings()) {
             Door door = opening.door();
             if (door == null || opening.rimPoints().size() < 3) {
                 continue;
             }
-            Vec3 normal = opening.areaVector().unit();
-            Vec3 middle = opening.middle();
-            List<Vec3> outline = opening.rimPoints().stream()
-                    .map(p -> middle.plus(p.minus(middle).times(1.03)).plus(normal.times(0.022)))
-                    .toList();
             MeshView plate = Surface.view(
-                    Forms.plate(outline, normal, 0.012),
-                    Surface.bright(theme.tank().deriveColor(0, 1, 0.85, 1), 0.4));
+                    DoorSwing.plate(opening), Surface.bright(theme.tank().deriveColor(0, 1, 0.85, 1), 0.4));
             MeshView bar = Surface.view(hinge(opening, door), Surface.matt(theme.cradle()));
             Vec3 a = door.hingeAxis();
             Rotate turn = new Rotate(
@@ -84,20 +79,9 @@ final class DoorPart {
      */
     void show(Instant now, boolean shut) {
         Part.place(place, now.tank());
+        Configuration state = now.configuration(shut);
         for (Swinging s : doors) {
-            boolean open = !shut && now.tilt() >= s.opening.opensAt() - 1e-9;
-            s.turn.setAngle(open ? swing(s, now) : 0);
+            s.turn.setAngle(Math.toDegrees(DoorSwing.angle(s.opening, s.door, tank, state)));
         }
-    }
-
-    private static double swing(Swinging s, Instant now) {
-        Vec3 hinge = s.door.hinge();
-        Vec3 middle = s.opening.middle();
-        Vec3 out = s.opening.areaVector().unit();
-        // which way about the hinge axis moves the middle outwards
-        double sense = Math.signum(s.door.hingeAxis().cross(middle.minus(hinge)).dot(out));
-        boolean above = now.tank().of(hinge).y() > now.tank().of(middle).y()
-                && Math.abs(s.door.hingeAxis().z()) > 0.7;
-        return sense * (above ? Math.toDegrees(now.tank().turn()) + AJAR : WIDE);
     }
 }

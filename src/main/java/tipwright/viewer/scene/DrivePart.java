@@ -7,15 +7,12 @@ import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.shape.MeshView;
 import tipwright.design.actuator.Actuator;
-import tipwright.design.actuator.HydraulicActuator;
 import tipwright.design.actuator.PlacedActuator;
-import tipwright.design.actuator.Rod;
-import tipwright.design.actuator.TelescopicCylinder;
-import tipwright.design.actuator.Tube;
 import tipwright.geometry.Forms;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.outline.ActuatorShape;
 import tipwright.viewer.dump.Instant;
 
 /**
@@ -50,42 +47,6 @@ final class DrivePart {
         return all;
     }
 
-    /** Length of the tube from the pin, m. */
-    static double tubeLength(Actuator actuator) {
-        Tube tube = actuator.tube();
-        return tube != null ? Math.min(tube.length(), actuator.closed()) : 0.88 * actuator.closed();
-    }
-
-    /** Outside radius of the tube, m: as given, or as such a tube commonly is. */
-    static double tubeRadius(Actuator actuator) {
-        Tube tube = actuator.tube();
-        if (tube != null) {
-            return tube.outside() / 2;
-        }
-        if (actuator instanceof TelescopicCylinder t) {
-            return t.stages().get(0).diameter() / 2 + 0.008;
-        }
-        if (actuator instanceof HydraulicActuator h) {
-            return h.bore() / 2 + 0.006;
-        }
-        return Math.max(0.022, 1.6 * rodRadius(actuator));
-    }
-
-    /** The stages around the narrowest one; none where there is a plain rod. */
-    private static List<TelescopicCylinder.Stage> outer(Actuator actuator) {
-        return actuator instanceof TelescopicCylinder t
-                ? t.stages().subList(0, t.stages().size() - 1)
-                : List.of();
-    }
-
-    private static double rodRadius(Actuator actuator) {
-        if (actuator instanceof TelescopicCylinder t) {
-            return t.stages().get(t.stages().size() - 1).diameter() / 2;
-        }
-        Rod rod = actuator.rod();
-        return rod != null ? rod.diameter() / 2 : 0.012;
-    }
-
     void show(Instant now) {
         List<Mesh> tube = new ArrayList<>();
         List<Mesh> rod = new ArrayList<>();
@@ -95,28 +56,18 @@ final class DrivePart {
             Actuator a = placed.actuator();
             double z = placed.z();
             Vec2 line = now.tankPin().minus(now.framePin()).unit();
-            double r = tubeRadius(a);
-            double body = tubeLength(a);
-            double reach = Math.min(now.length(), a.closed() + a.stroke());
+            double r = ActuatorShape.tubeRadius(a);
+            double body = ActuatorShape.tubeLength(a);
+            double reach = ActuatorShape.reach(a, now.length());
             tube.add(Forms.rod(at(now, line, 0.6 * r, z), at(now, line, body, z), r, ROUND));
             tube.add(Forms.rod(at(now, line, body - 0.02, z), at(now, line, body + 0.004, z), 1.18 * r, ROUND));
             tube.add(eye(now.framePin(), z, r));
-            double start = body;
-            double out = reach - a.closed();
-            for (TelescopicCylinder.Stage s : outer(a)) {
-                double end = start + Math.max(0, Math.min(s.stroke(), out));
-                if (end > start) {
-                    rod.add(Forms.rod(at(now, line, start, z), at(now, line, end, z), s.diameter() / 2, ROUND));
-                }
-                start = end;
-                out -= s.stroke();
+            for (ActuatorShape.Piece p : ActuatorShape.out(a, now.length())) {
+                rod.add(Forms.rod(at(now, line, p.from(), z), at(now, line, p.to(), z), p.radius(), ROUND));
             }
-            if (reach > start) {
-                rod.add(Forms.rod(at(now, line, start, z), at(now, line, reach, z), rodRadius(a), ROUND));
-            }
-            rod.add(eye(now.tankPin(), z, 1.5 * rodRadius(a)));
+            rod.add(eye(now.tankPin(), z, 1.5 * ActuatorShape.rodRadius(a)));
             for (double s = reach + 0.02; s < now.length(); s += 0.04) {
-                gap.add(Forms.ball(at(now, line, s, z), rodRadius(a), 10));
+                gap.add(Forms.ball(at(now, line, s, z), ActuatorShape.rodRadius(a), 10));
             }
             for (Vec2 p : List.of(now.framePin(), now.tankPin())) {
                 pin.add(Forms.rod(space(p, z - 1.9 * r), space(p, z + 1.9 * r), Math.max(0.010, 0.4 * r), ROUND));

@@ -5,7 +5,7 @@ import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 
 /**
- * From where one looks, and where points come to lie in the picture. Immutable.
+ * Camera: its position, and the projection of points onto the picture. Immutable.
  *
  * @param target the point in the middle of the picture, m
  * @param yaw rad; 0: along -z, as in the side view; positive: from further towards +x
@@ -20,7 +20,7 @@ public record Eye(Vec3 target, double yaw, double pitch, double distance) {
 
     /** Named places to look from. */
     public enum Place {
-        CORNER("three quarters", 0.62, 0.30),
+        CORNER("corner view", 0.62, 0.30),
         SIDE("side", 0, 0),
         END("dump end", Math.PI / 2, 0),
         ABOVE("above", 0, STEEPEST);

@@ -15,6 +15,7 @@ import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
+import tipwright.design.tank.CaseName;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.load.Fill;
@@ -123,7 +124,12 @@ public final class Lettering extends Pane {
         y = line(all, machine.dump().design().name(), size, theme.ink(), FontWeight.BOLD, y);
         String about = machine.dump().loadCase(machine.loadCase()).load().about();
         y = line(
-                all, machine.loadCase() + ": " + about, 0.85 * size, theme.faint(), FontWeight.NORMAL, y + 0.15 * size);
+                all,
+                CaseName.shown(machine.loadCase()) + ": " + about,
+                0.85 * size,
+                theme.faint(),
+                FontWeight.NORMAL,
+                y + 0.15 * size);
         y = line(all, "tilt " + tilt, 2.1 * size, theme.ink(), FontWeight.BOLD, y + 0.3 * size);
         Fill fill = now.fill();
         String inside = fill == null || fill.volume() < LEAST

@@ -8,8 +8,11 @@ import javafx.scene.Group;
 import javafx.scene.PointLight;
 import javafx.scene.paint.Color;
 import javafx.scene.transform.Rotate;
+import tipwright.geometry.Forms;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.Vec3;
+import tipwright.outline.MachineOutline;
+import tipwright.outline.PartKind;
 import tipwright.viewer.dump.Dump;
 import tipwright.viewer.dump.Instant;
 import tipwright.viewer.dump.Surroundings;
@@ -26,7 +29,7 @@ public final class Machine {
     private final String loadCase;
     private final Surroundings room;
     private final YardPart yard;
-    private final CradlePart cradle;
+    private final SolidPart solids;
     private final DrivePart drive;
     private final AssistPart assists;
     private final TankPart tank;
@@ -42,25 +45,22 @@ public final class Machine {
         this.dump = dump;
         this.loadCase = dump.loadCase(loadCase).name();
         Mesh inside = inside(dump);
-        room = Surroundings.of(dump, inside);
+        MachineOutline machine = new MachineOutline(dump.analysis());
+        room = Surroundings.of(dump, machine);
         double size = room.radius();
         newtonsPerMetre = Lettering.niceForce(2.6 * Math.max(1e-3, dump.largestForce()) / size);
         yard = new YardPart(room, theme);
-        StandPart stand = new StandPart(dump.design(), dump.skeleton(), room, theme);
-        StillPart still = new StillPart(dump.design(), room, theme);
-        cradle = new CradlePart(dump.design(), dump.skeleton(), inside, Math.max(0.035, size / 30), theme);
+        solids = new SolidPart(machine, dump.skeleton().bodies().size(), theme);
         drive = new DrivePart(dump.design().drive().actuators(), theme);
         assists = new AssistPart(dump.design(), dump.skeleton(), theme);
-        tank = new TankPart(dump.design().tank(), inside, theme);
-        doors = new DoorPart(dump.design().tank(), theme);
+        tank = new TankPart(dump.design().tank(), shell(dump, machine, inside), theme);
+        doors = new DoorPart(dump.design().tank(), dump.skeleton().tank(), theme);
         slurry = new SlurryPart(inside, room.ground(), theme);
         arrows = new ArrowPart(dump.design(), 1 / newtonsPerMetre, size / 75, theme);
         path = new PathPart(dump, room, loadCase, theme);
         root = new Group(
                 yard.node(),
-                stand.node(),
-                still.node(),
-                cradle.node(),
+                solids.node(),
                 drive.node(),
                 assists.node(),
                 tank.rims(),
@@ -77,6 +77,17 @@ public final class Machine {
     static Mesh inside(Dump dump) {
         double span = dump.contents().solid().extent(new Vec3(0, 1, 0)).span();
         return dump.contents().solid().mesh(Math.max(2e-4, FINE * span)).welded();
+    }
+
+    /** The tank's outside as drawn: its own outline from wall to wall where the design gives one, else the inside grown by the wall. */
+    static Mesh shell(Dump dump, MachineOutline machine, Mesh inside) {
+        return dump.design().tank().outline().isEmpty()
+                ? TankPart.outside(inside, dump.design().tank())
+                : Forms.joined(machine.parts().stream()
+                                .filter(p -> p.kind() == PartKind.TANK)
+                                .flatMap(p -> p.form().bodies(machine.across()).stream())
+                                .toList())
+                        .welded();
     }
 
     private static List<javafx.scene.LightBase> lights(Vec3 middle, double size) {
@@ -118,7 +129,7 @@ public final class Machine {
     /** Moves everything to where it is. */
     public void show(Instant now) {
         yard.show(now);
-        cradle.show(now.bodies());
+        solids.show(now.bodies());
         drive.show(now);
         assists.show(now);
         tank.show(now.tank());

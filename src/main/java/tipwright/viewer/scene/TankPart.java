@@ -29,10 +29,10 @@ final class TankPart {
     /**
      * The tank as stowed.
      *
-     * @param inside mesh of the interior, m
+     * @param shell its outside, watertight, m
      */
-    TankPart(Tank tank, Mesh inside, Theme theme) {
-        Mesh outside = outside(inside, thickness(tank));
+    TankPart(Tank tank, Mesh shell, Theme theme) {
+        Mesh outside = shell;
         double size = outside.extent(new Vec3(1, 0, 0)).span();
         PhongMaterial ring = Surface.bright(theme.tank().interpolate(theme.ink(), 0.25), 0.5);
         for (Opening opening : tank.openings()) {
@@ -64,7 +64,8 @@ final class TankPart {
     }
 
     /** The inside grown by the wall, axis by axis about its middle. */
-    static Mesh outside(Mesh inside, double wall) {
+    static Mesh outside(Mesh inside, Tank tank) {
+        double wall = thickness(tank);
         Range x = inside.extent(new Vec3(1, 0, 0));
         Range y = inside.extent(new Vec3(0, 1, 0));
         Range z = inside.extent(new Vec3(0, 0, 1));

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
+import tipwright.design.tank.CaseName;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.Mend;
 import tipwright.viewer.bench.Solved;
@@ -66,13 +67,15 @@ final class ChecksPanel extends VBox implements Panel {
                 shown.stream().filter(f -> f.verdict() == Verdict.NOT_CHECKED).count();
         verdict.setText(
                 switch (worst) {
-                    case FAIL -> "A check fails";
-                    case CLOSE -> "Holds, but close";
-                    case PASS, NOT_CHECKED -> "Holds";
+                    case FAIL -> "FAILS";
+                    case CLOSE -> "CLOSE";
+                    case PASS, NOT_CHECKED -> "PASSES";
                 });
         String waits = String.join(", ", solved.later());
         Label more = new Label(
-                !waits.isEmpty() ? "when you let go: " + waits : unchecked == 0 ? "" : unchecked + " not checked");
+                !waits.isEmpty()
+                        ? "updates when you let go: " + waits
+                        : unchecked == 0 ? "" : unchecked + " cannot tell");
         more.getStyleClass().addAll("faint", "small");
         headline.getChildren().setAll(Mark.of(worst, desk.theme(), 26), verdict, more);
         rows.getChildren().clear();
@@ -107,7 +110,7 @@ final class ChecksPanel extends VBox implements Panel {
         row.setId("check-" + f.id().replace('/', '-'));
         row.setFocusTraversable(true);
         row.setAccessibleText(
-                f.title() + ": " + f.verdict().word() + ". " + f.note().show(desk.units()));
+                f.title() + ": " + f.verdict().says() + ". " + f.note().show(desk.units()));
         row.setOnMouseClicked(e -> goTo(f));
         row.setOnKeyPressed(e -> {
             if (e.getCode() == KeyCode.ENTER) {
@@ -115,8 +118,8 @@ final class ChecksPanel extends VBox implements Panel {
                 e.consume();
             }
         });
-        Tooltip tip = new Tooltip(
-                f.note().show(desk.units()) + where(f) + (mend.isEmpty() ? "" : "\n" + mend) + "\nRule: " + f.source());
+        Tooltip tip = new Tooltip(f.note().show(desk.units()) + where(f) + (mend.isEmpty() ? "" : "\n" + mend)
+                + "\nSource: " + f.source());
         tip.setWrapText(true);
         tip.setMaxWidth(420);
         Tooltip.install(row, tip);
@@ -125,18 +128,20 @@ final class ChecksPanel extends VBox implements Panel {
 
     private static String share(Finding f) {
         if (f.verdict() == Verdict.NOT_CHECKED || Double.isNaN(f.utilisation())) {
-            return f.verdict().word();
+            return f.verdict().says();
         }
         String number =
                 f.utilisation() > 9.99 ? "over 999 %" : String.format(Locale.ROOT, "%.0f %%", 100 * f.utilisation());
-        return f.verdict() == Verdict.PASS ? number : number + " " + f.verdict().word();
+        return f.verdict() == Verdict.PASS ? number : number + " " + f.verdict().says();
     }
 
     private static String where(Finding f) {
         String at = Double.isNaN(f.tilt())
                 ? ""
                 : String.format(Locale.ROOT, "\nWorst at %.1f\u00b0", Math.toDegrees(f.tilt()));
-        return f.loadCase() == null ? at : at + (at.isEmpty() ? "\nLoad case " : ", load case ") + f.loadCase();
+        return f.loadCase() == null
+                ? at
+                : at + (at.isEmpty() ? "\nLoad case " : ", load case ") + CaseName.shown(f.loadCase());
     }
 
     private Pane bar(Finding f) {

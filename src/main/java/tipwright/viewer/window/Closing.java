@@ -33,12 +33,12 @@ final class Closing {
         e.consume();
         banner.tell(
                 "close",
-                "There is work that is not saved.",
+                "Unsaved changes.",
                 new Banner.Choice("Save and close", "save-close", () -> saveAnd.accept(stage::close)),
                 new Banner.Choice("Close without saving", "lose-close", () -> {
                     desk.bench().abandon();
                     stage.close();
                 }),
-                new Banner.Choice("Go on working", "stay", () -> {}));
+                new Banner.Choice("Cancel", "stay", () -> {}));
     }
 }

@@ -62,14 +62,14 @@ final class FileWatch {
     private void changed(String onDisk) {
         if (!desk.bench().unsaved()) {
             reload();
-            banner.tell("disk", "The file was changed on the disk; this is the new one.");
+            banner.tell("disk", "The file was changed outside this window. Reloaded.");
             return;
         }
         banner.tell(
                 "disk",
                 "The file was changed on the disk while you have unsaved work.",
-                new Banner.Choice("Take the file (undo brings yours back)", "take-file", this::reload),
-                new Banner.Choice("Keep mine", "keep-mine", () -> {
+                new Banner.Choice("Load the file (Undo brings your changes back)", "take-file", this::reload),
+                new Banner.Choice("Keep my changes", "keep-mine", () -> {
                     desk.bench().stay(onDisk);
                     desk.renew();
                 }));

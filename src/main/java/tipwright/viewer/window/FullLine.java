@@ -49,7 +49,7 @@ final class FullLine extends Label implements Panel {
         } else {
             answer = null;
             asked = null;
-            setText("How full it may be is worked out when you stop moving things.");
+            setText("Fill limit: updates when you let go.");
             wait.playFromStart();
         }
     }
@@ -90,9 +90,9 @@ final class FullLine extends Label implements Panel {
     private void tell() {
         HowFull full = answer;
         if (full == null) {
-            setText("Something fails even with the tank empty.");
+            setText("Fails even with the tank empty.");
         } else if (full.limit() == null) {
-            setText("It may be filled to the top: " + desk.show(full.volume(), Kind.VOLUME) + ".");
+            setText("Can be filled to the rim: " + desk.show(full.volume(), Kind.VOLUME) + ".");
         } else {
             setText(String.format(
                     Locale.ROOT,

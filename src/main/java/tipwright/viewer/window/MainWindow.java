@@ -94,11 +94,11 @@ public final class MainWindow implements Deeds, Handles.Watcher {
         banner.tell(
                 "left",
                 "Unsaved work from the last time was found.",
-                new Banner.Choice("Take it up again", "take-up", () -> {
+                new Banner.Choice("Restore it", "take-up", () -> {
                     desk.bench().change(left);
                     desk.renew();
                 }),
-                new Banner.Choice("Throw it away", "throw-away", desk.bench()::abandon));
+                new Banner.Choice("Discard it", "throw-away", desk.bench()::abandon));
     }
 
     /** What the window shows. */
@@ -181,7 +181,7 @@ public final class MainWindow implements Deeds, Handles.Watcher {
         if (fault == null) {
             banner.hide("drag");
         } else {
-            banner.tell("drag", "There it cannot work: " + fault);
+            banner.tell("drag", "The pin cannot go there: " + fault);
         }
     }
 

@@ -34,7 +34,7 @@ final class MapLegend extends VBox {
     }
 
     void show(Pin pin, @Nullable PlacementMap map, Theme theme) {
-        Label head = new Label((pin == Pin.FRAME ? "Frame pin" : "Tank pin") + ": largest utilisation with it there");
+        Label head = new Label((pin == Pin.FRAME ? "Frame pin" : "Tank pin") + " here: how full the worst check is");
         head.getStyleClass().add("head");
         head.setWrapText(true);
         getChildren().setAll(head);

@@ -37,12 +37,19 @@ final class MountsPanel extends VBox implements Panel {
     public void renew() {
         grid.getChildren().clear();
         List<Handle> handles = desk.bench().handles();
-        setVisible(!handles.isEmpty());
+        List<String> fixed = desk.bench().byTape();
+        setVisible(!handles.isEmpty() || !fixed.isEmpty());
         for (int i = 0; i < handles.size(); i++) {
             Handle h = handles.get(i);
             Label label = new Label(h.label());
             label.setMinWidth(74);
             grid.addRow(i, label, field(h, 'x', h.x()), field(h, 'y', h.y()));
+        }
+        for (int i = 0; i < fixed.size(); i++) {
+            Label note = new Label(fixed.get(i));
+            note.setWrapText(true);
+            note.setId("by-tape-" + i);
+            grid.add(note, 0, handles.size() + i, 3, 1);
         }
     }
 

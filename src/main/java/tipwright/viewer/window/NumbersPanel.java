@@ -61,7 +61,7 @@ final class NumbersPanel extends VBox implements Panel {
         int actuators = design.drive().actuators().size();
         row(0, actuators == 1 ? "Actuator" : "Each of " + actuators + " actuators", force);
         row(1, "Pin to pin", length);
-        row(2, "Moment arm", arm);
+        row(2, "Lever arm", arm);
         for (int i = 0; i < design.pivot().bearings().size(); i++) {
             Label load = figure("bearing-" + (i + 1));
             bearings.add(load);

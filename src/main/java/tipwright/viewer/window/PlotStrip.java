@@ -22,7 +22,7 @@ final class PlotStrip extends HBox implements Panel {
         this.desk = desk;
         getStyleClass().add("strip");
         setSpacing(16);
-        force = new Plot("Actuator force, all together", desk::tiltTo);
+        force = new Plot("Force of the actuators", desk::tiltTo);
         length = new Plot("Pin to pin", desk::tiltTo);
         pivot = new Plot("Pivot load", desk::tiltTo);
         for (Plot plot : List.of(force, length, pivot)) {

@@ -34,10 +34,10 @@ final class ProblemsPane extends ScrollPane implements Panel {
         Label head = new Label(
                 problems.size() == 1
                         ? "One thing keeps this design from being drawn"
-                        : problems.size() + " things keep this design from being drawn");
+                        : problems.size() + " mistakes in the file; nothing can be shown yet");
         head.getStyleClass().add("big");
         head.setWrapText(true);
-        Label how = new Label("Mend it in your editor and save: this window looks again by itself.");
+        Label how = new Label("Fix them in your editor and save; this window reloads by itself.");
         how.getStyleClass().add("faint");
         how.setWrapText(true);
         list.getChildren().addAll(head, how);

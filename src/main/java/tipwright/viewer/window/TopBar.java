@@ -10,6 +10,8 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.util.StringConverter;
+import tipwright.design.tank.CaseName;
 import tipwright.quantity.UnitSystem;
 import tipwright.viewer.dump.Dump;
 import tipwright.viewer.dump.Instant;
@@ -20,6 +22,19 @@ import tipwright.viewer.scene.Theme;
 final class TopBar extends HBox implements Panel {
     private final Desk desk;
     private final Label name = new Label();
+    /** Load cases by what a person calls them. */
+    private static final StringConverter<String> SHOWN = new StringConverter<>() {
+        @Override
+        public String toString(String name) {
+            return name == null ? "" : CaseName.shown(name);
+        }
+
+        @Override
+        public String fromString(String shown) {
+            return shown;
+        }
+    };
+
     private final ChoiceBox<String> cases = new ChoiceBox<>();
     private final Button units = new Button();
     private final Button theme = new Button();
@@ -37,6 +52,7 @@ final class TopBar extends HBox implements Panel {
         name.getStyleClass().add("figure");
         name.setMinWidth(60);
         cases.setId("case");
+        cases.setConverter(SHOWN);
         cases.setAccessibleText("load case");
         cases.setOnAction(e -> {
             if (!filling && cases.getValue() != null) {
@@ -60,7 +76,7 @@ final class TopBar extends HBox implements Panel {
             String id = "from-" + place.name().toLowerCase(java.util.Locale.ROOT);
             getChildren().add(button(place.word(), id, Integer.toString(key++), () -> deeds.lookFrom(place)));
         }
-        getChildren().addAll(units, theme, undo, redo, save, button("Keys", "keys", "F1", deeds::keys));
+        getChildren().addAll(units, theme, undo, redo, save, button("Shortcuts", "keys", "F1", deeds::keys));
     }
 
     private static Button button(String words, String id, String key, Runnable deed) {

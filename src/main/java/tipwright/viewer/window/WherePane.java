@@ -38,7 +38,7 @@ final class WherePane extends VBox {
     private final Desk desk;
     private final PicturePane picture;
     private final ZoneMap zone;
-    private final ToggleButton button = new ToggleButton("Where it may go");
+    private final ToggleButton button = new ToggleButton("Where this pin can go");
     private final MapLegend legend = new MapLegend();
     private final MapWorker worker = new MapWorker(this::take);
     private @Nullable Design asked;
@@ -202,7 +202,7 @@ final class WherePane extends VBox {
         legend.tell(
                 !fault.isEmpty()
                         ? fault
-                        : old ? "Being worked out ..." : "Gaps to other parts are not in it: see the checks.");
+                        : old ? "Being worked out ..." : "Clearances are not in this map; see the checks.");
     }
 
     /** Number of the body that the tank pin is on. */

@@ -43,7 +43,7 @@ class OverCentreWordsTest {
     void aLoadThatLeavesTurnsTheForceToo() throws CannotComputeException {
         String yaml = swap(
                         Examples.BOX,
-                        "wall: {thickness: 4 mm, density: 7850 kg/m3}",
+                        "wall: {thickness: 4 mm, density: 7850 kg/m3, yield: 700 MPa}",
                         "mass: {empty: 150 kg, centre: [700 mm, 1 m, 0 m]}",
                         "80 deg",
                         "10 deg")

@@ -17,6 +17,7 @@ import tipwright.design.drive.TiltRange;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
 import tipwright.geometry.Vec2;
+import tipwright.outline.OutlineGeometry;
 
 /** Gaps between parts that both move, against looking at every hundredth of a pose. */
 class GapSearchTest {
@@ -31,7 +32,7 @@ class GapSearchTest {
     private static Geometry triangle(Random random, Vec2 middle) {
         double turn = 7 * random.nextDouble();
         double size = 0.02 + 0.08 * random.nextDouble();
-        return Flat.polygon(List.of(
+        return OutlineGeometry.polygon(List.of(
                 middle.plus(new Vec2(0, size).tilted(turn)),
                 middle.plus(new Vec2(0, size).tilted(turn + 2)),
                 middle.plus(new Vec2(0, size).tilted(turn + 4))));

@@ -4,6 +4,7 @@ package tipwright.check.clearance;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -22,6 +23,17 @@ import tipwright.geometry.Vec2;
 class MotionsTest {
     private static final int FINER = 4;
 
+    /** Number of the pose with a tilt, rad, and the share of the way to the next; tilts at which something changes are there twice. */
+    private static double where(List<Pose> poses, double tilt) {
+        int i = 0;
+        while (i + 2 < poses.size() && poses.get(i + 1).tilt() <= tilt + 1e-12) {
+            i++;
+        }
+        double from = poses.get(i).tilt();
+        double step = poses.get(i + 1).tilt() - from;
+        return i + Math.max(0, Math.min(1, (tilt - from) / step));
+    }
+
     /** How far parts are off the finer sweep at most, m, within 1 m of the datum. */
     private static double worst(String name, double step) throws CannotComputeException {
         Design design = ((Reading.Good) DesignFile.shipped(name + ".yaml")).design();
@@ -32,8 +44,8 @@ class MotionsTest {
         Motions motions = new Motions(coarse);
         double worst = 0;
         for (int i = 0; i + FINER < fine.poses().size(); i++) {
-            double at = (double) i / FINER;
             Pose pose = fine.poses().get(i);
+            double at = where(coarse.poses(), pose.tilt());
             assertThat(motions.tilt(at)).isCloseTo(pose.tilt(), within(1e-9));
             for (int body = 0; body < pose.bodies().size(); body++) {
                 Placement there = motions.body(body).at(at);

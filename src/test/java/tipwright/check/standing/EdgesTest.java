@@ -19,7 +19,6 @@ import tipwright.analysis.Examples;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.Placement;
 import tipwright.check.actuator.PushCheck;
-import tipwright.check.clearance.Flat;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Verdict;
@@ -27,6 +26,7 @@ import tipwright.check.slurry.Stream;
 import tipwright.design.around.Receiver;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.outline.OutlineGeometry;
 import tipwright.quantity.Kind;
 import tipwright.strength.Beam;
 
@@ -145,8 +145,8 @@ class EdgesTest {
             Placement viewer =
                     new Placement("b", new Vec2(-random.nextDouble(), random.nextDouble()), -random.nextDouble());
             List<Vec2> corners = List.of(new Vec2(0.1, 0.2), new Vec2(1.1, 0.3), new Vec2(0.4, 0.9));
-            Coordinate[] seen =
-                    Flat.seenFrom(Flat.polygon(corners), part, viewer).getCoordinates();
+            Coordinate[] seen = OutlineGeometry.seenFrom(OutlineGeometry.polygon(corners), part, viewer)
+                    .getCoordinates();
             for (int k = 0; k < 3; k++) {
                 Vec2 back = viewer.place(new Vec2(seen[k].x, seen[k].y));
                 assertThat(back.minus(part.place(corners.get(k))).norm()).isLessThan(1e-12);

@@ -105,7 +105,7 @@ class FilesTest {
             assertThat(((Reading.Bad) reading).problems())
                     .extracting(Problem::text)
                     .containsExactly(
-                            "silt.yaml:2:" + (length + 2) + ": half a character (a lone surrogate); write it anew");
+                            "silt.yaml:2:" + (length + 2) + ": half a character (a lone surrogate); write it again");
         }
     }
 
@@ -153,7 +153,7 @@ class FilesTest {
         List<String> told = told(text.toString());
         assertThat(told).hasSize(101);
         assertThat(told.get(0)).startsWith("silt.yaml:44:1: key0: key 'key0' is not known here; allowed: ");
-        assertThat(told.get(100)).isEqualTo("silt.yaml: 100 problems are told, there may be more; mend these first");
+        assertThat(told.get(100)).isEqualTo("silt.yaml: 100 mistakes are listed, there may be more; fix these first");
     }
 
     @Test
@@ -165,7 +165,7 @@ class FilesTest {
         assertThat(told(text))
                 .containsExactly(
                         "silt.yaml:24:29: pivot.bearings[1].bearing: no part 'yard-42' among the bearings; did you mean 'yard-40'?",
-                        "silt.yaml:44:8: parts: 'shop.yaml': leads out of the design's folder; copy the file beside the design");
+                        "silt.yaml:44:8: parts: 'shop.yaml': is in another folder; copy it into the folder of your design");
         Files.delete(folder.resolve("shop.yaml"));
         Files.writeString(folder.resolve("real.yaml"), parts);
         Files.createSymbolicLink(folder.resolve("shop.yaml"), folder.resolve("real.yaml"));

@@ -103,6 +103,20 @@ class MeasuredTankTest {
         EmptyTank found = EmptyTank.of(pair, pair.tank().interior().solid());
         assertThat(found.centroid().x()).isCloseTo(drawn.centroid().x() + 0.03, within(1e-9));
         assertThat(found.centroid().y()).isCloseTo(drawn.centroid().y() - 0.05, within(1e-9));
+        assertThat(EmptyTank.movedByHook(pair).x()).isCloseTo(0.03, within(1e-9));
+        assertThat(EmptyTank.movedByHook(pair).y()).isCloseTo(-0.05, within(1e-9));
+        assertThat(EmptyTank.movedByHook(plain).norm()).isZero();
+    }
+
+    /** A mesh has no wall that could be taken off it. */
+    @Test
+    void aMeshIsNoOutside() throws IOException {
+        Reading reading = read(
+                "  interior: {shape: cylinder, axis: x, diameter: 760 mm, length: 1300 mm, centre: [0 mm, 640 mm, 0 mm]}",
+                "  sizes: outside\n  interior: {shape: mesh, file: wash-tub.stl, unit: mm, at: [0 mm, 450 mm, 0 mm]}");
+        assertThat(((Reading.Bad) reading).problems()).anySatisfy(p -> assertThat(p.text())
+                .isEqualTo(
+                        "silt.yaml:5:10: tank.sizes: a mesh is taken as it is; leave 'sizes' out, or draw the inside"));
     }
 
     @Test
@@ -122,6 +136,21 @@ class MeasuredTankTest {
         assertThat(d.tank().attached().get(1).centre().z()).isEqualTo(0.02);
     }
 
+    /** Each piece of a cradle keeps its own outline and its own stretch across. */
+    @Test
+    void aCradleOfSeveralPieces() throws IOException {
+        String rail = "{tube: {height: 60 mm, wall: 3 mm, from: [-400 mm, 240 mm, %1$s], to: [400 mm, 240 mm, %1$s]}}";
+        Design d = design(
+                "{name: hose, mass: 6 kg, centre: [0 mm, 1 m, 0 mm]}",
+                "{name: rails, steel: [" + String.format(rail, "-200 mm") + ", " + String.format(rail, "200 mm")
+                        + "]}");
+        var sides = d.tank().attached().get(1).sides();
+        assertThat(sides).hasSize(2);
+        assertThat(sides.get(0).z()).containsExactly(-0.23, -0.17);
+        assertThat(sides.get(1).z()).containsExactly(0.17, 0.23);
+        assertThat(sides.get(0).outline()).isEqualTo(sides.get(1).outline());
+    }
+
     /** A lid of 3/16 plate gives mass, centre and outline. */
     @Test
     void aLidOfPlate() throws IOException {
@@ -134,7 +163,8 @@ class MeasuredTankTest {
         var lid = good.design().tank().attached().get(1);
         assertThat(lid.mass()).isCloseTo(7850 * 24 * 30 * 3.0 / 16 * INCH * INCH * INCH, within(1e-9));
         assertThat(lid.centre().y()).isEqualTo(1);
-        assertThat(lid.outline()).hasSize(4);
+        assertThat(lid.sides()).singleElement().satisfies(s -> assertThat(s.outline())
+                .hasSize(4));
         assertThat(good.assumptions()).anySatisfy(a -> assertThat(a.path()).isEqualTo("tank.attached[2].mass"));
     }
 }

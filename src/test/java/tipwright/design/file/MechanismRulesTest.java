@@ -131,7 +131,7 @@ class MechanismRulesTest {
                 .containsExactly(
                         "box.yaml:26:83: assists[1].to.body: both ends are on 'frame'; it does nothing",
                         "box.yaml:27:32: assists[1].stroke: must be less than the extended length (500 mm)",
-                        "box.yaml:27:72: assists[1].compressed-force: less than the force when drawn out (500 N); a gas"
+                        "box.yaml:27:72: assists[1].compressed-force: less than the force when fully out (500 N); a gas"
                                 + " spring pushes harder when pressed in",
                         "box.yaml:28:42: assists[2].pin: no pin 'hip'; allowed: pivot, foot, knee or top",
                         "box.yaml:29:42: assists[3].body: a weight on the frame moves nothing; name the tank or a link");

@@ -13,6 +13,7 @@ import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tipwright.design.tank.Opening;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.Moments;
 import tipwright.geometry.Stl;
@@ -57,6 +58,35 @@ class MeshErrorTest {
         double byHand = WashTubTest.tub().volume() * 1e-9;
         assertThat(whole.volume()).isCloseTo(byHand, Offset.offset(byHand * 1e-6));
         assertThat(whole.centroid().y()).isBetween(0.45 + 0.21, 0.45 + 0.42);
+    }
+
+    /** Drawn without its lid and with no opening in the file: it is closed at its rim, which is the opening. */
+    @Test
+    void anOpenTubHasItsMouth() throws IOException {
+        Mesh tub = WashTubTest.tub();
+        int top = tub.xyz().length / 6;
+        int[] kept = new int[tub.corners().length];
+        int k = 0;
+        for (int i = 0; i < kept.length; i += 3) {
+            if (tub.corners()[i] < top || tub.corners()[i + 1] < top || tub.corners()[i + 2] < top) {
+                System.arraycopy(tub.corners(), i, kept, k, 3);
+                k += 3;
+            }
+        }
+        byte[] file = Stl.binary(new Mesh(tub.xyz(), Arrays.copyOf(kept, k)));
+        String text = new String(Beside.shipped().read("wash-tub.yaml", 100_000), StandardCharsets.UTF_8);
+        text = text.replaceAll("(?s)  openings:\n.*?\nslurry:", "slurry:");
+        Reading reading = DesignFile.read("tub.yaml", text, (name, most) -> file);
+        assertThat(told(reading)).isEmpty();
+        Reading.Good good = (Reading.Good) reading;
+        assertThat(good.warnings()).isEmpty();
+        Opening mouth = good.design().tank().openings().get(0);
+        assertThat(mouth.points()).hasSize(top).allSatisfy(p -> assertThat(p.y())
+                .isCloseTo(0.87, Offset.offset(1e-6)));
+        double byHand = tub.volume() * 1e-9;
+        assertThat(good.design().tank().interior().solid().whole().volume())
+                .isCloseTo(byHand, Offset.offset(byHand * 1e-6));
+        assertThat(good.assumptions()).anySatisfy(a -> assertThat(a.note()).contains("the rim is the opening"));
     }
 
     @Test
@@ -115,8 +145,7 @@ class MeshErrorTest {
     void outsideTheFolder() throws IOException {
         assertThat(told(read(WashTubTest.tub(), swap(KEYS, "wash-tub", "../tub"))))
                 .containsExactly(
-                        "tub.yaml:7:33: tank.interior.file: '..' in '../tub.stl' leads out of the design's folder; copy the file beside "
-                                + "the design");
+                        "tub.yaml:7:33: tank.interior.file: '..' in '../tub.stl' is in another folder; copy it into the folder of your design");
     }
 
     @Test

@@ -123,7 +123,7 @@ class ReadingTest {
                         "factors.bearing-static: 2.0 taken (Static safety s0 wanted of a rolling bearing (ISO 76))",
                         "tank.interior.heads: flat taken (One for both ends, or two with the -axis end first)",
                         "pivot.bearings[2].locating: no taken (yes: this one takes the load along the axis; left out: the first does)",
-                        "tilt.step: 1 deg taken (From one tilt worked out to the next)");
+                        "tilt.step: 1 deg taken (Step between the tilts that are calculated)");
         assertThat(told).noneMatch(t -> t.startsWith("site.grade") || t.startsWith("tank.interior.knuckle"));
     }
 

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tipwright.geometry.Vec3;
+import tipwright.geometry.stock.PipeSize;
 
 /** Masses of steel as bought against handbooks. */
 class SectionMassTest {
@@ -68,8 +69,8 @@ class SectionMassTest {
 
     @Test
     void unknownPipesAreNotGuessed() {
-        assertThat(PipeSize.of("7 in schedule 40").isKnown()).isFalse();
-        assertThat(PipeSize.of("2 in").isKnown()).isFalse();
+        assertThat(PipeSize.named("7 in schedule 40")).isEmpty();
+        assertThat(PipeSize.named("2 in")).isEmpty();
     }
 
     /** A piece that lies across shows its section from the side, and its length along the pivot. */

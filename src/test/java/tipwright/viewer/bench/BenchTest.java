@@ -36,6 +36,21 @@ class BenchTest {
         assertThat(bench().handles()).extracting(Handle::body).containsExactly(0, 0, 1);
     }
 
+    /** A pin whose place is a name has no ring to drag; it is said why, and what to do. */
+    @Test
+    void aPinByTheTapeIsToldAndNotDragged() {
+        String text = swap(
+                swap(Trial.text(), "[-120 mm, 230 mm]", "eye"),
+                "tipwright: 1",
+                "tipwright: 1\npoints:\n  eye: [-120 mm, 230 mm]");
+        Bench named = new Bench("trial.yaml", null, text, Recovery.of(folder, "trial.yaml"));
+        assertThat(named.handles()).extracting(Handle::label).containsExactly("pivot", "frame pin");
+        assertThat(named.byTape())
+                .containsExactly(
+                        "tank pin: its place is 'eye', by the tape; to move it, change the readings in the file");
+        assertThat(bench().byTape()).isEmpty();
+    }
+
     @Test
     void aDragGivesTheSameNumbersAsTheTextAfterIt() {
         Bench bench = bench();

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.analysis;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.design.Design;
+import tipwright.design.tank.Slurry;
+import tipwright.linkage.Halt;
+import tipwright.linkage.Linkage;
+import tipwright.linkage.Motion;
+import tipwright.linkage.Posture;
+import tipwright.load.Emptying;
+import tipwright.load.FillTables;
+import tipwright.load.TiltGrid;
+
+/** A machine with one slurry after another in its tank: the linkage is gone through once. A workspace. */
+public final class OtherFills {
+    private final Design design;
+    private final Linkage linkage;
+    private final Mechanism mechanism;
+    private final List<Posture> postures;
+    private final @Nullable Halt halt;
+    private final FillTables tables;
+
+    private OtherFills(Design design, Linkage linkage, Motion motion, Emptying emptying) {
+        this.design = design;
+        this.linkage = linkage;
+        this.mechanism = Mechanism.of(linkage.skeleton());
+        this.postures = motion.postures();
+        this.halt = motion.halt();
+        this.tables = new FillTables(
+                design, postures.stream().mapToDouble(Posture::tilt).toArray(), emptying);
+    }
+
+    /**
+     * At the tilts of a design, with both sides of all that changes at once.
+     *
+     * @param emptying what stays behind of the design's own slurry
+     * @throws CannotComputeException when the mechanism cannot be assembled as drawn
+     */
+    public static OtherFills of(Design design, Emptying emptying) throws CannotComputeException {
+        Linkage linkage = Analyser.linkage(design);
+        double[] grid = TiltGrid.of(design);
+        Motion motion = linkage.sweep(grid);
+        double[] changes = Changes.of(design, linkage, motion.postures());
+        motion = changes.length == 0 ? motion : linkage.sweep(Changes.with(grid, changes));
+        if (motion.postures().isEmpty()) {
+            throw new CannotComputeException(design.name() + ": " + Stops.atTheStart(motion.halt()));
+        }
+        return new OtherFills(design, linkage, motion, emptying);
+    }
+
+    /** Share of the inside that the design's own slurry fills, 0 to 1. */
+    public double stated() {
+        return tables.stated();
+    }
+
+    /**
+     * The machine with this slurry.
+     *
+     * @throws CannotComputeException when friction locks the linkage
+     */
+    public Analysis with(Slurry slurry) throws CannotComputeException {
+        return Analyser.balance(design.withSlurry(slurry), linkage, mechanism, postures, tables.of(slurry), halt, null);
+    }
+}

@@ -1,0 +1,237 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.CannotComputeException;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Trait;
+import tipwright.check.rule.Verdict;
+import tipwright.design.Design;
+import tipwright.design.drive.TiltRange;
+import tipwright.design.tank.Slurry;
+
+/**
+ * Every check that depends on the fill and needs no time, over fills from empty to full. What a check asks for is not monotone in
+ * the fill, so a pass full and a pass empty say nothing about half full. It looks at ten fills at some tilts, and at the worst of
+ * them, found by a parabola through three, at every tilt. A workspace: what has been worked out is kept.
+ */
+final class FillSweep {
+    private static final int FILLS = 10;
+    private static final int NEARER = 2;
+    private static final double COARSEST = Math.toRadians(5);
+    private static final double SAME = 1e-6;
+    private static final List<Check> RULES = Checks.with(Trait.DEPENDS_ON_FILL).stream()
+            .filter(c -> !c.traits().contains(Trait.NEEDS_TIME) && !c.traits().contains(Trait.BETTER_IN_TIME))
+            .toList();
+
+    private final Analysis stated;
+    private final Design design;
+    private final Conditions coarse;
+    private final double fill;
+    private final TreeMap<Double, At> known = new TreeMap<>();
+    private Set<String> always = Set.of();
+    private @Nullable Conditions fine;
+
+    private FillSweep(Analysis stated, Conditions coarse) {
+        this.stated = stated;
+        this.design = stated.design();
+        this.coarse = coarse;
+        this.fill = Math.min(1, coarse.stated());
+    }
+
+    /**
+     * What was found with one fill.
+     *
+     * @param fill share of the interior
+     * @param findings of all rules
+     */
+    record At(double fill, List<Finding> findings) {
+        /** The first that fails; null: it passes. */
+        @Nullable
+        Finding failure() {
+            return FillSweep.failure(findings);
+        }
+
+        /** How much of a check is used; 0 where it does not say. */
+        double used(String id) {
+            return findings.stream()
+                    .filter(f -> f.id().equals(id) && f.verdict() != Verdict.NOT_CHECKED)
+                    .mapToDouble(Finding::utilisation)
+                    .max()
+                    .orElse(0);
+        }
+    }
+
+    static @Nullable Finding failure(List<Finding> findings) {
+        return findings.stream()
+                .filter(f -> f.verdict() == Verdict.FAIL)
+                .max(Comparator.comparingDouble(Finding::utilisation))
+                .orElse(null);
+    }
+
+    /**
+     * Over the fills from empty to full.
+     *
+     * @param stated the design as it stands
+     */
+    static FillSweep of(Analysis stated) throws CannotComputeException {
+        Design design = stated.design();
+        TiltRange t = design.tilt();
+        double step = Math.max(t.step(), Math.min(COARSEST, t.to() - t.from()));
+        Design rough = design.withTilt(new TiltRange(t.from(), t.to(), step));
+        FillSweep sweep = new FillSweep(stated, new Conditions(rough, stated.emptying()));
+        // What no load governs and fails empty too (where it runs over) is not for the fill to mend.
+        List<Finding> empty = sweep.at(0).findings();
+        sweep.known.clear();
+        sweep.always = empty.stream()
+                .filter(f -> f.verdict() == Verdict.FAIL && f.loadCase() == null)
+                .map(Finding::id)
+                .collect(Collectors.toSet());
+        sweep.known.put(0.0, new At(0, sweep.counted(empty)));
+        for (int k = 1; k <= FILLS; k++) {
+            sweep.at((double) k / FILLS);
+        }
+        sweep.at(sweep.fill);
+        return sweep;
+    }
+
+    /** All fills that were worked out, the least first. */
+    List<At> all() {
+        return List.copyOf(known.values());
+    }
+
+    /** The findings with a fill at some of the tilts. */
+    At at(double share) throws CannotComputeException {
+        Map.Entry<Double, At> near = known.ceilingEntry(share - SAME);
+        if (near != null && near.getKey() <= share + SAME) {
+            return near.getValue();
+        }
+        At made = new At(share, counted(coarse.find(slurry(share), RULES)));
+        known.put(share, made);
+        return made;
+    }
+
+    /** The findings with a fill at every tilt of the design. */
+    At finely(double share) throws CannotComputeException {
+        Conditions all = fine;
+        if (all == null) {
+            all = new Conditions(design, stated.emptying());
+            fine = all;
+        }
+        return new At(share, counted(all.find(slurry(share), RULES)));
+    }
+
+    /** What rules find with another slurry at some of the tilts. */
+    List<Finding> with(Slurry slurry) throws CannotComputeException {
+        return counted(coarse.find(slurry, RULES));
+    }
+
+    private List<Finding> counted(List<Finding> found) {
+        return found.stream().filter(f -> !always.contains(f.id())).toList();
+    }
+
+    private Slurry slurry(double share) {
+        return design.slurry().withFill(share);
+    }
+
+    /**
+     * Findings of the design as stated, with those put in their place that are worse in a tank that is less full, or
+     * under another condition.
+     *
+     * @param asStated all findings
+     */
+    List<Finding> worst(List<Finding> asStated) throws CannotComputeException {
+        // the fullest first: what is the same with all of them is told of that one
+        List<At> less = known.descendingMap().values().stream()
+                .filter(a -> a.fill() > SAME && a.fill() < fill + SAME)
+                .toList();
+        Map<String, Finding> worse = new TreeMap<>();
+        Map<Double, Finding> governing = new TreeMap<>();
+        for (Finding own : asStated) {
+            Finding worst = own;
+            At where = null;
+            for (At at : surroundings(own) ? List.<At>of() : less) {
+                for (Finding f : at.findings()) {
+                    if (f.id().equals(own.id()) && Conditions.clearly(f, worst)) {
+                        worst = f;
+                        where = at;
+                    }
+                }
+            }
+            if (where != null) {
+                worse.put(own.id(), told(worst, where.fill()));
+                governing.merge(where.fill(), worst, (x, y) -> y.worseThan(x) ? y : x);
+            }
+        }
+        for (Map.Entry<Double, Finding> e : governing.entrySet()) {
+            String id = e.getValue().id();
+            At best = at(e.getKey());
+            for (int i = 0; i < NEARER; i++) {
+                At next = at(top(best, id));
+                best = next.used(id) > best.used(id) ? next : best;
+            }
+            double top = best.fill();
+            At at = finely(top);
+            for (Finding f : at.findings()) {
+                Finding had = worse.get(f.id());
+                if (had != null && Conditions.clearly(f, had)) {
+                    worse.put(f.id(), told(f, top));
+                }
+            }
+        }
+        List<Finding> all = new ArrayList<>();
+        for (Finding own : asStated) {
+            all.add(Objects.requireNonNullElse(worse.get(own.id()), own));
+        }
+        return all;
+    }
+
+    /** Whether it is about where the load lands: with less in it the jet comes down nearer, as is told of what runs over. */
+    private static boolean surroundings(Finding finding) {
+        return Checks.of(finding)
+                .filter(c -> c.traits().contains(Trait.ABOUT_SURROUNDINGS))
+                .isPresent();
+    }
+
+    /** The fill at the top of the parabola through a worst one and its neighbours. */
+    private double top(At worst, String id) {
+        Map.Entry<Double, At> below = known.lowerEntry(worst.fill());
+        Map.Entry<Double, At> above = known.higherEntry(worst.fill());
+        if (below == null || above == null) {
+            return worst.fill();
+        }
+        double a = worst.fill() - below.getKey();
+        double b = above.getKey() - worst.fill();
+        double before = (worst.used(id) - below.getValue().used(id)) / a;
+        double after = (above.getValue().used(id) - worst.used(id)) / b;
+        double bend = (before - after) / (a + b);
+        double shift = bend > 0 ? (before - bend * a) / (2 * bend) : 0;
+        shift = Double.isFinite(shift) ? Math.max(-a, Math.min(b, shift)) : 0;
+        return rounded(Math.min(fill, worst.fill() + shift));
+    }
+
+    /** To a tenth of a percent, as it is told. */
+    private static double rounded(double share) {
+        return Math.rint(share * 1000) / 1000;
+    }
+
+    private Finding told(Finding found, double share) {
+        return share > fill - SAME ? found : found.under(words(share));
+    }
+
+    private static String words(double share) {
+        double percent = Math.rint(share * 1000) / 10;
+        String number = percent == Math.rint(percent) ? Long.toString((long) percent) : Double.toString(percent);
+        return number + " % full";
+    }
+}

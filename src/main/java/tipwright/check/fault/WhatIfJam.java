@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.fault;
+
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.check.actuator.Ratings;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.design.Design;
+import tipwright.design.actuator.Cylinder;
+import tipwright.design.actuator.ElectricActuator;
+import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.supply.HandWinch;
+
+/**
+ * The tank is held fast, by a transport pin left in or by ice, and the drive pushes and pulls as hard as it can: cylinders with the
+ * relief pressure on their whole area, electric actuators up to where they stall. What the bearings and links bear depends on where the
+ * tank is held, so it is left out. Source: p = F / A; statics.
+ */
+final class WhatIfJam {
+    private static final String PART = "jam";
+
+    private WhatIfJam() {}
+
+    static List<Finding> find(Findings make, Analysis analysis, List<Check> rules) {
+        Design design = analysis.design();
+        if (design.supply() instanceof HandWinch) {
+            return List.of(make.missing(PART, "how hard the crank can be turned is not known"));
+        }
+        return new DrivePath(make, analysis, rules)
+                .under(
+                        PART,
+                        "held fast, the drive",
+                        row -> most(design, row.pose().length(), true),
+                        row -> most(design, row.pose().length(), false));
+    }
+
+    /**
+     * The hardest that all actuators can push or pull together, N.
+     *
+     * @param length pin to pin, m
+     */
+    static double most(Design design, double length, boolean push) {
+        Double setting = Ratings.setting(design);
+        double pressure = setting == null ? Double.POSITIVE_INFINITY : setting;
+        List<PlacedActuator> actuators = design.drive().actuators();
+        for (PlacedActuator p : actuators) {
+            pressure = p.actuator() instanceof Cylinder c ? Math.min(pressure, c.reliefPressure()) : pressure;
+        }
+        double sum = 0;
+        for (PlacedActuator p : actuators) {
+            if (p.actuator() instanceof Cylinder c) {
+                sum += pressure * c.oilArea(length, push);
+            } else if (p.actuator() instanceof ElectricActuator e) {
+                sum += e.stall() * (push ? e.ratedPush() : e.ratedPull());
+            }
+        }
+        return sum;
+    }
+}

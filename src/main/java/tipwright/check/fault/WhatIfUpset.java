@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.fault;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import tipwright.analysis.Analyser;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.CaseResult;
+import tipwright.analysis.Extreme;
+import tipwright.analysis.MotionDirection;
+import tipwright.analysis.Pose;
+import tipwright.analysis.Row;
+import tipwright.check.actuator.HoldCheck;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
+import tipwright.check.rule.Verdict;
+import tipwright.design.around.Site;
+import tipwright.load.TiltGrid;
+import tipwright.quantity.Kind;
+
+/**
+ * Loads that come about only if something goes wrong: each takes the place of all load cases, and every check that looks at the load
+ * is asked again. Half of the cake stuck along one side is looked at with the ground sloping down to that side too, as steep as the
+ * site says that it may.
+ */
+final class WhatIfUpset {
+    private static final double APART = Math.toRadians(2.4);
+    private static final Map<String, String> WORDS = Map.of(
+            "frozen", "frozen solid",
+            "brim", "full of rainwater",
+            "bridged", "outlet blocks on the way",
+            "stuck-plus-z", "cake stuck along the +z side",
+            "stuck-minus-z", "cake stuck along the -z side");
+
+    private final List<Check> rules;
+
+    private WhatIfUpset(List<Check> rules) {
+        this.rules = rules.stream()
+                .filter(c -> c.traits().contains(Trait.DEPENDS_ON_FILL))
+                .filter(c -> !c.traits().contains(Trait.ABOUT_SURROUNDINGS))
+                .filter(c -> !c.traits().contains(Trait.SLOW) && !c.traits().contains(Trait.NEEDS_TIME))
+                .toList();
+    }
+
+    static List<Finding> find(Findings make, Analysis analysis, List<Check> rules) {
+        WhatIfUpset upset = new WhatIfUpset(rules);
+        List<Finding> all = new ArrayList<>();
+        try {
+            Analysis some = thinned(analysis);
+            for (CaseResult load : Analyser.upsets(some)) {
+                List<Finding> found = new ArrayList<>(upset.under(some, load));
+                double side = side(load);
+                Site site = analysis.design().site();
+                if (side != 0 && site.anyWay() > 0) {
+                    Site lower = site.leaning(site.grade(), side * Math.max(site.anyWay(), side * site.crossSlope()));
+                    Analysis there = Analyser.analyse(
+                            WhatIfWheel.coarse(analysis.design().withSite(lower)));
+                    for (CaseResult same : Analyser.upsets(there)) {
+                        if (same.name().equals(load.name())) {
+                            found.addAll(upset.under(there, same));
+                        }
+                    }
+                }
+                found.removeIf(f -> f.verdict() == Verdict.NOT_CHECKED);
+                if (!found.isEmpty()) {
+                    all.add(WorstOfAll.of(make, WORDS.getOrDefault(load.name(), load.name()), found));
+                }
+            }
+        } catch (CannotComputeException stuck) {
+            String why = String.valueOf(stuck.getMessage());
+            all.add(make.given("upset loads", 1, 0, 1, Kind.RATIO, 2, Extreme.NOWHERE, Verdict.FAIL, why));
+        }
+        return all;
+    }
+
+    /** At some of its tilts: both sides of what changes at once, and no more than some degrees from one to the next. */
+    private static Analysis thinned(Analysis all) {
+        List<Pose> poses = all.poses();
+        List<Pose> kept = new ArrayList<>();
+        for (int i = 0; i < poses.size(); i++) {
+            double tilt = poses.get(i).tilt();
+            boolean end = i == 0 || i == poses.size() - 1;
+            boolean side = (i > 0 && TiltGrid.sides(poses.get(i - 1).tilt(), tilt))
+                    || (!end && TiltGrid.sides(tilt, poses.get(i + 1).tilt()));
+            if (end || side || tilt - kept.get(kept.size() - 1).tilt() > APART) {
+                kept.add(poses.get(i));
+            }
+        }
+        return new Analysis(
+                all.design(), all.mechanism(), kept, List.of(), all.emptying(), all.stop(), all.warnings(), all.wind());
+    }
+
+    /** +1 or -1 for cake that sticks along a side. */
+    private static double side(CaseResult load) {
+        return load.name().equals("stuck-plus-z") ? 1 : load.name().equals("stuck-minus-z") ? -1 : 0;
+    }
+
+    private List<Finding> under(Analysis analysis, CaseResult load) {
+        Analysis only = new Analysis(
+                analysis.design(),
+                analysis.mechanism(),
+                load.rows().stream().map(Row::pose).toList(),
+                List.of(load),
+                analysis.emptying(),
+                analysis.stop(),
+                analysis.warnings(),
+                analysis.wind());
+        boolean holds = holds(only);
+        return rules.stream()
+                .flatMap(c -> c.run(only).stream())
+                .map(f -> holds ? stalled(f) : f)
+                .toList();
+    }
+
+    /** Whether the actuators are known to hold the load where it is. */
+    private static boolean holds(Analysis analysis) {
+        Double rated = HoldCheck.rated(analysis.design());
+        if (rated == null) {
+            return false;
+        }
+        double worst = Extreme.largest(
+                        analysis.cases(),
+                        MotionDirection.RESTING,
+                        r -> Math.abs(r.rest().force()))
+                .value();
+        return HoldCheck.usage(worst, rated, analysis.design().factors()).utilisation() <= 1;
+    }
+
+    /** An actuator that is too weak for a push but holds it only stalls. */
+    private static Finding stalled(Finding f) {
+        if (f.verdict() != Verdict.FAIL || !f.id().equals("push")) {
+            return f;
+        }
+        return new Finding(
+                f.id(),
+                f.title(),
+                f.demand(),
+                f.capacity(),
+                f.factor(),
+                f.kind(),
+                f.sense(),
+                f.utilisation(),
+                f.worst(),
+                Verdict.CLOSE,
+                f.source(),
+                f.note());
+    }
+}

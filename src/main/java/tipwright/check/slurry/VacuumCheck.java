@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.slurry;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Extreme;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.TimedCheck;
+import tipwright.check.rule.Usage;
+import tipwright.check.rule.Verdict;
+import tipwright.design.Design;
+import tipwright.design.Limits;
+import tipwright.design.tank.CylinderInterior;
+import tipwright.design.tank.Vent;
+import tipwright.design.tank.Wall;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
+import tipwright.strength.CircularPlate;
+import tipwright.strength.OutsidePressure;
+import tipwright.strength.PlateBending;
+import tipwright.time.Cycle;
+import tipwright.time.Moment;
+import tipwright.time.Timing;
+
+/** Whether a closed round tank stands the vacuum inside it. */
+public final class VacuumCheck implements TimedCheck {
+    @Override
+    public String id() {
+        return "vacuum";
+    }
+
+    @Override
+    public String title() {
+        return "Tank under vacuum";
+    }
+
+    @Override
+    public String rule() {
+        return "A closed tank that drains faster than air gets in, or that is filled by suction, is pressed in from outside. The shell caves in at the larger of the short and the long form, of which a third may act; flat ends bend and stay below yield; dished ends by their crown radius. A tank filled by suction needs a way for air to get in, or the vacuum holds its door shut. Round within 1 % of the diameter, without dents.";
+    }
+
+    @Override
+    public String formula() {
+        return "p = 2.42 E (t/D)^2.5 / ((1 - nu^2)^0.75 (L/D - 0.45 sqrt(t/D))) or 2 E/(1 - nu^2) (t/D)^3, a third allowed; dished 0.0625 E (t/R)^2";
+    }
+
+    @Override
+    public String source() {
+        return "Windenburg and Trilling 1934 (read); Roark table 35 case 19a (read); ASME VIII-1: a third, L with a third of the heads' depth, dished heads (from memory)";
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a larger vent or a vacuum breaker, a thicker wall, or stiff rings");
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis, Timing timing) {
+        Design design = analysis.design();
+        Findings make = new Findings(this, design.limits());
+        Double suction = design.tank().suction();
+        Vent vent = design.tank().vent();
+        if (vent == null && suction == null) {
+            return List.of();
+        }
+        Cycle dump = timing.dump();
+        Extreme draining = dump == null ? Extreme.NOWHERE : dump.largest(Moment::vacuum);
+        if (suction == null && dump == null) {
+            return List.of(make.missing("", String.valueOf(timing.missing())));
+        }
+        double drawn = suction == null ? 0 : suction;
+        boolean pumped = suction != null && !(draining.value() > drawn);
+        Extreme worst = pumped ? Extreme.at(drawn, Double.NaN) : draining;
+        List<Finding> all = new ArrayList<>();
+        if (suction != null) {
+            all.add(door(make, design, suction));
+        }
+        Wall wall = design.tank().wall();
+        if (!(design.tank().interior() instanceof CylinderInterior tank)) {
+            all.add(make.missing("wall", "the tank is not round; flat walls under vacuum are not worked out"));
+        } else if (wall == null) {
+            all.add(make.missing("wall", "tank.wall missing"));
+        } else {
+            String when = pumped ? "while it is filled by suction" : "while it drains";
+            all.add(shell(make, tank, wall, worst, when));
+            all.addAll(heads(make, tank, wall, worst, design.factors().wall()));
+        }
+        return all;
+    }
+
+    private static Finding shell(Findings make, CylinderInterior tank, Wall wall, Extreme worst, String when) {
+        double outside = tank.diameter() + 2 * wall.thickness();
+        double depths = tank.headDepths() / 3;
+        try {
+            double allowed = OutsidePressure.steel(outside, wall.thickness(), tank.length() + depths)
+                    .allowed();
+            return make.compare(
+                    "shell", worst.value(), allowed, 1, Kind.PRESSURE, worst, "a third of what caves it in; " + when);
+        } catch (IllegalArgumentException e) {
+            return make.missing("shell", "out of the rule's range: " + e.getMessage());
+        }
+    }
+
+    private static List<Finding> heads(Findings make, CylinderInterior tank, Wall wall, Extreme worst, double factor) {
+        List<Finding> all = new ArrayList<>();
+        double t = wall.thickness();
+        for (CylinderInterior.HeadShape head : new LinkedHashSet<>(tank.heads())) {
+            double crown =
+                    switch (head) {
+                        case FLAT -> Double.NaN;
+                        case HEMISPHERICAL -> tank.diameter() / 2;
+                        case SEMI_ELLIPSOIDAL -> 0.9 * tank.diameter();
+                        case TORISPHERICAL -> tank.crown() * tank.diameter();
+                    };
+            if (head == CylinderInterior.HeadShape.FLAT) {
+                PlateBending bent =
+                        CircularPlate.steel(tank.diameter() / 2, t, false).under(worst.value());
+                all.add(make.compare(
+                        "flat end",
+                        new Usage(bent.equivalent(), wall.yield(), factor, Kind.PRESSURE),
+                        worst,
+                        Text.words(
+                                bent.linear()
+                                        ? "bending of the flat end, free to turn at its rim"
+                                        : "bending of the flat end; it gives way by more than half its thickness, where"
+                                                + " the figure is on the safe side")));
+            } else {
+                all.add(make.compare(
+                        "dished end",
+                        worst.value(),
+                        dished(t, crown + t),
+                        1,
+                        Kind.PRESSURE,
+                        worst,
+                        "what may press on the crown from outside"));
+            }
+        }
+        return all;
+    }
+
+    /** Pressure from outside that a dished end of steel may bear, Pa; its wall and its outer crown radius in m. */
+    static double dished(double wall, double crown) {
+        return 0.0625 * 200e9 * Math.pow(wall / crown, 2);
+    }
+
+    private static Finding door(Findings make, Design design, double suction) {
+        Vent vent = design.tank().vent();
+        if (vent != null && vent.diameter() > 0) {
+            return make.given(
+                    "door",
+                    0,
+                    suction,
+                    1,
+                    Kind.PRESSURE,
+                    0,
+                    Extreme.NOWHERE,
+                    Verdict.PASS,
+                    "air gets in through the vent once its valve is open: open it before the door");
+        }
+        return make.given(
+                "door",
+                suction,
+                0,
+                1,
+                Kind.PRESSURE,
+                Double.POSITIVE_INFINITY,
+                Extreme.NOWHERE,
+                Verdict.FAIL,
+                "filled by suction and without a vent: the vacuum holds the door shut while it tips");
+    }
+}

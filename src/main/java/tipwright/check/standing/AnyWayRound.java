@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.standing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.CaseResult;
+import tipwright.analysis.Extreme;
+import tipwright.analysis.Pose;
+import tipwright.analysis.Row;
+import tipwright.design.around.Vehicle;
+import tipwright.geometry.Bisection;
+import tipwright.geometry.Vec3;
+import tipwright.load.Gravity;
+import tipwright.load.Leaning;
+import tipwright.load.LoadState;
+
+/**
+ * The steepest ground on which the unit stands, whichever way round: what is loose in the tank lies anew on each slope, so the
+ * surface of a liquid is level there too. Of each load it looks at some tilts, and at the one that is worst with the contents as they
+ * lie on the site's ground. A workspace.
+ */
+final class AnyWayRound {
+    /** From one tilt that is looked at to the next, rad. */
+    private static final double EVERY = Math.toRadians(15);
+    /** Slope at which tilts are compared, rad. */
+    private static final double USUAL = Math.toRadians(10);
+
+    /** Of the largest share on the usual slope; what has less than this of it is not looked at on others. */
+    private static final double NEAR = 0.8;
+
+    /** The same with the contents as they lie on the site's ground. */
+    private static final double FAR = 0.5;
+
+    private static final double CLOSE = 1e-8;
+
+    private final Footprint footprint;
+    private final double factor;
+    private final Blow blow;
+    private final Extreme.Search keeps = Extreme.Search.below(Footprint.STEEPEST);
+    private double tips = Footprint.STEEPEST;
+
+    private AnyWayRound(Footprint footprint, double factor, Blow blow) {
+        this.footprint = footprint;
+        this.factor = factor;
+        this.blow = blow;
+    }
+
+    /** Moment about the ground of wind that blows straight over an edge, N m. */
+    interface Blow {
+        double over(Footprint.Edge edge, Pose pose);
+    }
+
+    static AnyWayRound of(Analysis analysis, Footprint footprint, @Nullable Vehicle vehicle, double factor, Blow blow) {
+        AnyWayRound round = new AnyWayRound(footprint, factor, blow);
+        List<Stand> all = round.stands(analysis, vehicle);
+        double worst = all.stream().mapToDouble(Stand::share).max().orElse(0);
+        List<Stand> anew = all.stream()
+                .filter(s -> !(s.share() < FAR * worst))
+                .map(round::anew)
+                .sorted(Comparator.comparingDouble(Stand::share).reversed())
+                .toList();
+        double near = NEAR * anew.get(0).share();
+        anew.stream().filter(s -> !(s.share() < near)).forEach(round::look);
+        return round;
+    }
+
+    /** Every load at some tilts over every edge, with the contents as they lie on the site's ground. */
+    private List<Stand> stands(Analysis analysis, @Nullable Vehicle vehicle) {
+        List<Stand> all = new ArrayList<>();
+        WholeUnit unit = new WholeUnit(analysis);
+        Leaning leaning = new Leaning(analysis.design());
+        for (Footprint.Edge edge : footprint.edges()) {
+            for (CaseResult result : analysis.cases()) {
+                for (Row row : looked(result.rows(), edge, r -> masses(unit, r.load(), r.pose(), vehicle))) {
+                    List<Footprint.Mass> own = masses(unit, row.load(), row.pose(), vehicle);
+                    all.add(stand(
+                            edge,
+                            row.pose(),
+                            result.name(),
+                            own,
+                            up -> masses(
+                                    unit, leaning.at(result.load(), row.load(), row.tilt(), up), row.pose(), vehicle)));
+                }
+            }
+            Footprint.Mass stuck = unit.stuck();
+            if (stuck != null) {
+                for (Pose pose : analysis.poses()) {
+                    List<Footprint.Mass> masses = unit.at(pose, stuck.kg(), stuck.at(), vehicle);
+                    all.add(stand(edge, pose, WholeUnit.STUCK, masses, up -> masses));
+                }
+            }
+        }
+        return all;
+    }
+
+    /**
+     * One load at one tilt over one edge.
+     *
+     * @param share overturning over restoring on the usual slope
+     * @param masses of the unit, by the unit vector against gravity
+     */
+    private record Stand(
+            Footprint.Edge edge,
+            Pose pose,
+            String name,
+            double wind,
+            double share,
+            Function<Vec3, List<Footprint.Mass>> masses) {}
+
+    private Stand stand(
+            Footprint.Edge edge,
+            Pose pose,
+            String name,
+            List<Footprint.Mass> own,
+            Function<Vec3, List<Footprint.Mass>> masses) {
+        double wind = blow.over(edge, pose);
+        return new Stand(edge, pose, name, wind, share(edge, own, wind), masses);
+    }
+
+    private double share(Footprint.Edge edge, List<Footprint.Mass> masses, double wind) {
+        return footprint
+                .about(edge, masses, Gravity.G, Footprint.up(edge, USUAL), wind)
+                .share();
+    }
+
+    /** With the contents as they lie on the usual slope. */
+    private Stand anew(Stand s) {
+        double share = share(s.edge(), s.masses().apply(Footprint.up(s.edge(), USUAL)), s.wind());
+        return new Stand(s.edge(), s.pose(), s.name(), s.wind(), share, s.masses());
+    }
+
+    private static List<Footprint.Mass> masses(WholeUnit unit, LoadState state, Pose pose, @Nullable Vehicle vehicle) {
+        return unit.at(pose, state.mass(), state.centroid(), vehicle);
+    }
+
+    /** Steepest ground on which the factor is kept, rad, and where. */
+    Extreme keeps() {
+        return keeps.found();
+    }
+
+    /** Steepest ground on which it stands at all, rad. */
+    double tips() {
+        return tips;
+    }
+
+    private List<Row> looked(List<Row> rows, Footprint.Edge edge, Function<Row, List<Footprint.Mass>> masses) {
+        List<Row> looked = new ArrayList<>();
+        Row worst = rows.get(0);
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < rows.size(); i++) {
+            Row row = rows.get(i);
+            double share = footprint
+                    .about(edge, masses.apply(row), Gravity.G, Footprint.up(edge, USUAL), blow.over(edge, row.pose()))
+                    .share();
+            if (share > most) {
+                most = share;
+                worst = row;
+            }
+            boolean last = i == rows.size() - 1;
+            if (looked.isEmpty()
+                    || last
+                    || row.tilt() - looked.get(looked.size() - 1).tilt() > EVERY - CLOSE) {
+                looked.add(row);
+            }
+        }
+        if (!looked.contains(worst)) {
+            looked.add(0, worst);
+        }
+        return looked;
+    }
+
+    private void look(Stand s) {
+        double kept = keeps.found().value();
+        if (!bears(s, factor, kept)) {
+            keeps.offer(steepest(s, factor, kept), s.pose().tilt(), s.name(), null);
+        }
+        if (!bears(s, 1, tips)) {
+            tips = steepest(s, 1, tips);
+        }
+    }
+
+    private double steepest(Stand s, double f, double bad) {
+        if (!bears(s, f, 0)) {
+            return 0;
+        }
+        String what = "the steepest ground, rad, on which it stands";
+        return Bisection.between(0, bad, CLOSE, what, slope -> bears(s, f, slope))
+                .good();
+    }
+
+    private boolean bears(Stand s, double f, double slope) {
+        List<Footprint.Mass> there = s.masses().apply(Footprint.up(s.edge(), slope));
+        return footprint.bears(s.edge(), there, Gravity.G, s.wind(), f, slope);
+    }
+}

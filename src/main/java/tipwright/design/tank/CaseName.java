@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.design.tank;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The built-in load cases: what the file and the JSON call them, and what a person reads. */
+public enum CaseName {
+    HELD("full, outlet shut", "All of the slurry stays in; its surface stays level."),
+    DRAINING("draining, outlet open", "The slurry leaves as soon as it can: it drains while the tank tilts."),
+    HEAPED("heaped grit", "The water is gone; the grit lies at its angle of repose and slides out as the tank tilts."),
+    CAKED("stuck cake", "The water is gone; the grit sticks where it settled, as one lump, until it lets go."),
+    EMPTY("empty", "The tank alone."),
+    HEEL("left in the tank", "The tank with what is still in it at full tilt, on the way back down."),
+    SETTLED(
+            "settled, water on top",
+            "The outlet is shut; the grit is packed where it settled, the free water above it is level."),
+    SLID(
+            "grit slid to the outlet",
+            "The outlet is shut; the grit has run against the dump end, with free water above it."),
+    STUCK_PLUS_Z("half the cake stuck, +z side", "Half of the grit stays stuck along the +z side; the rest is gone."),
+    STUCK_MINUS_Z("half the cake stuck, -z side", "Half of the grit stays stuck along the -z side; the rest is gone."),
+    FROZEN("frozen solid", "All of the slurry is one rigid lump, as it stood when the tank was stowed."),
+    BRIM("full of rainwater", "Water fills the tank up to its rim or vent; the outlet is shut."),
+    BRIDGED(
+            "outlet blocks on the way",
+            "The outlet blocks while the tank drains, at the worst moment up to each tilt.");
+
+    private static final String STUCK = "caked and stuck";
+
+    private final String shown;
+    private final String about;
+
+    CaseName(String shown, String about) {
+        this.shown = shown;
+        this.about = about;
+    }
+
+    /** As in the design file and in the JSON. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** As a person reads it. */
+    public String shown() {
+        return shown;
+    }
+
+    /** What it is, in a sentence or two. */
+    public String about() {
+        return about;
+    }
+
+    /** All names of the design file. */
+    public static List<String> keys() {
+        return Arrays.stream(values()).map(CaseName::key).toList();
+    }
+
+    /** The case of a name of the design file; empty: one of the design's own. */
+    public static Optional<CaseName> of(String key) {
+        return Arrays.stream(values()).filter(c -> c.key().equals(key)).findFirst();
+    }
+
+    /** What a person reads for a name, and for the condition after it; the design's own cases keep theirs. */
+    public static String shown(String key) {
+        int end = key.indexOf(", ");
+        if (end > 0) {
+            return shown(key.substring(0, end)) + key.substring(end);
+        }
+        return key.equals(STUCK)
+                ? "cake that never lets go"
+                : of(key).map(CaseName::shown).orElse(key);
+    }
+}

@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.interview;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import tipwright.geometry.Vec2;
+
+/** The side view in letters, dump end to the right. */
+final class SideText {
+    private static final int COLUMNS = 60;
+    private static final int ROWS = 16;
+    /** A letter on a terminal is about twice as high as wide. */
+    private static final double TALL = 2;
+
+    private final List<List<Vec2>> strokes = new ArrayList<>();
+    private final Map<Character, Vec2> letters = new LinkedHashMap<>();
+    private final char[][] grid = new char[ROWS + 1][COLUMNS + 1];
+    private double left;
+    private double top;
+    private double scale;
+
+    private SideText() {
+        for (char[] row : grid) {
+            Arrays.fill(row, ' ');
+        }
+    }
+
+    static String of(Answers a) {
+        SideText view = new SideText();
+        view.tank(a);
+        view.letter('P', a.at("pivot"));
+        view.letter('F', a.at("frame-pin"));
+        view.letter('T', a.at("tank-pin"));
+        return view.strokes.isEmpty() ? "" : view.drawn();
+    }
+
+    private void letter(char sign, @Nullable Vec2 at) {
+        if (at != null) {
+            letters.put(sign, at);
+        }
+    }
+
+    private void tank(Answers a) {
+        List<Vec2> corners = new ArrayList<>();
+        for (String id : List.of("bottom-front", "bottom-dump", "top-dump", "top-front")) {
+            @Nullable Vec2 at = a.at(id);
+            if (at != null) {
+                corners.add(at);
+            }
+        }
+        @Nullable Vec2 low = a.at("tank-low");
+        @Nullable Vec2 high = a.at("tank-high");
+        if (low != null && high != null) {
+            Vec2 lowDump = new Vec2(high.x(), low.y());
+            Vec2 highFront = new Vec2(low.x(), high.y());
+            corners.addAll(List.of(low, lowDump, high));
+            if (a.has("dish") && !a.is("dish", "flat")) {
+                double out = a.metres(a.text("dish"));
+                double middle = 0.5 * (low.y() + high.y());
+                corners.add(highFront);
+                corners.add(new Vec2(low.x() - out, middle + 0.25 * (high.y() - low.y())));
+                corners.add(new Vec2(low.x() - out, middle - 0.25 * (high.y() - low.y())));
+            } else {
+                corners.add(highFront);
+            }
+        }
+        if (corners.size() > 1) {
+            strokes.add(corners);
+        }
+    }
+
+    private String drawn() {
+        List<Vec2> all = new ArrayList<>(letters.values());
+        strokes.forEach(all::addAll);
+        all.add(Vec2.ZERO);
+        left = all.stream().mapToDouble(Vec2::x).min().orElse(0);
+        top = all.stream().mapToDouble(Vec2::y).max().orElse(0);
+        double wide = all.stream().mapToDouble(Vec2::x).max().orElse(0) - left;
+        double high = top - all.stream().mapToDouble(Vec2::y).min().orElse(0);
+        scale = Math.max(0.01, Math.max(wide / COLUMNS, high / (ROWS * TALL)));
+        for (List<Vec2> corners : strokes) {
+            for (int i = 0; i < corners.size(); i++) {
+                stroke(corners.get(i), corners.get((i + 1) % corners.size()), '#');
+            }
+        }
+        @Nullable Vec2 from = letters.get('F');
+        @Nullable Vec2 to = letters.get('T');
+        if (from != null && to != null) {
+            stroke(from, to, ':');
+        }
+        put(Vec2.ZERO, '+');
+        letters.forEach((sign, at) -> put(at, sign));
+        return text();
+    }
+
+    private String text() {
+        StringBuilder lines = new StringBuilder();
+        for (char[] row : grid) {
+            String line = new String(row).stripTrailing();
+            if (!line.isEmpty() || (!lines.isEmpty() && !isRestEmpty(row))) {
+                lines.append("    ").append(line).append('\n');
+            }
+        }
+        lines.append("    + your mark");
+        letters.keySet()
+                .forEach(sign -> lines.append(", ").append(sign).append(' ').append(meaning(sign)));
+        return lines.append("; it dumps to the right\n").toString();
+    }
+
+    private boolean isRestEmpty(char[] from) {
+        int start = Arrays.asList(grid).indexOf(from);
+        return Arrays.stream(grid).skip(start).allMatch(row -> new String(row).isBlank());
+    }
+
+    private static String meaning(char sign) {
+        return switch (sign) {
+            case 'P' -> "pivot";
+            case 'F' -> "frame pin";
+            default -> "tank pin";
+        };
+    }
+
+    private void stroke(Vec2 from, Vec2 to, char sign) {
+        int steps = (int) Math.ceil(to.minus(from).norm() / (scale / 2)) + 1;
+        for (int i = 0; i <= steps; i++) {
+            put(from.plus(to.minus(from).times((double) i / steps)), sign);
+        }
+    }
+
+    private void put(Vec2 at, char sign) {
+        int column = (int) Math.round((at.x() - left) / scale);
+        int row = (int) Math.round((top - at.y()) / (scale * TALL));
+        grid[Math.min(ROWS, Math.max(0, row))][Math.min(COLUMNS, Math.max(0, column))] = sign;
+    }
+}

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.outline;
+
+/** What a part of the machine is. Those that move come first, those that stand still from the frame on. */
+public enum PartKind {
+    TANK,
+    /** Turns with the tank: a door's cradle, a hook, a ladder. */
+    ATTACHED,
+    CONTENTS,
+    OPENING,
+    DOOR,
+    /** What ties the tank's pins to the tank. */
+    CRADLE,
+    LINK,
+    TUBE,
+    ROD,
+    SHAFT,
+    PIN,
+    LUG,
+    SPRING,
+    WEIGHT,
+    FRAME,
+    /** A part of the frame or an obstacle that the stowed tank lies on. */
+    REST,
+    CROSS_MEMBER,
+    BEARING,
+    /** What carries the bearings where the design tells of no frame. */
+    STAND,
+    FOOT,
+    OBSTACLE,
+    GROUND,
+    RECEIVER,
+    /** Where no pin may be. */
+    KEEP_OUT,
+    /** Where a pin may be put. */
+    ZONE;
+
+    /** Whether it goes with the tank or with the mechanism. */
+    public boolean moves() {
+        return compareTo(FRAME) < 0;
+    }
+
+    /** Whether it is one half of an actuator. */
+    public boolean actuator() {
+        return this == TUBE || this == ROD;
+    }
+
+    /** Whether it is a limit of the design, not a thing. */
+    public boolean limit() {
+        return this == KEEP_OUT || this == ZONE;
+    }
+}

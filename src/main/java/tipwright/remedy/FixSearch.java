@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.remedy;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import tipwright.analysis.CannotComputeException;
+import tipwright.check.Result;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
+
+/** Looks for changes that fix what fails, and tries each. The number of tries is counted, so that it always ends soon. */
+public final class FixSearch {
+    /** Price of all that may be tried, in analyses without time. */
+    private static final int BUDGET = 400;
+
+    /** Of it for one ladder of changes. */
+    private static final int SHARE = 100;
+
+    /** How many of one ladder are told for one finding. */
+    private static final int OF_A_KIND = 1;
+
+    /** Changes that looked good and then did not pass everything, for one ladder. */
+    private static final int DISAPPOINTMENTS = 3;
+
+    private static final List<Proposer> ALL = List.of(
+            new JointSizes(),
+            new BearingSizes(),
+            new SupplySizes(),
+            new SurroundingSizes(),
+            new ActuatorToMiddle(),
+            new OtherActuator(),
+            new MovedPins(),
+            new LessFill(),
+            new SecondActuator());
+
+    private final Trials trials;
+    private final Shop shop;
+    private final List<TriedFix> found = new ArrayList<>();
+
+    private FixSearch(Trials trials, Shop shop) {
+        this.trials = trials;
+        this.shop = shop;
+    }
+
+    /**
+     * The changes that fix what fails.
+     *
+     * @param close whether what is close is to be fixed too
+     */
+    public static TriedFixes of(Result result, Shop shop, boolean close) {
+        List<Finding> bad = result.findings().stream()
+                .filter(f -> f.verdict() == Verdict.FAIL || (close && f.verdict() == Verdict.CLOSE))
+                .toList();
+        if (bad.isEmpty()) {
+            return TriedFixes.NONE;
+        }
+        try {
+            Trials trials = new Trials(result, bad, BUDGET);
+            FixSearch search = new FixSearch(trials, shop);
+            boolean complete = search.all(bad);
+            return new TriedFixes(search.found, true, complete);
+        } catch (CannotComputeException e) {
+            return TriedFixes.NONE;
+        }
+    }
+
+    private boolean all(List<Finding> bad) {
+        for (Proposer proposer : ALL) {
+            Map<String, Set<String>> ladders = new LinkedHashMap<>();
+            for (Finding f : bad) {
+                String asked = proposer.asked(f);
+                if (!asked.isEmpty()) {
+                    ladders.computeIfAbsent(asked, a -> new LinkedHashSet<>()).add(f.id());
+                }
+            }
+            for (Map.Entry<String, Set<String>> ladder : ladders.entrySet()) {
+                if (trials.left() <= 0) {
+                    return false;
+                }
+                climb(ladder.getKey(), proposer.changes(trials.analysis(), ladder.getKey(), shop), ladder.getValue());
+            }
+        }
+        return true;
+    }
+
+    private record Looked(Proposal proposal, Trials.Look look) {}
+
+    private void climb(String kind, List<List<Proposal>> ladder, Set<String> wanted) {
+        Map<String, Integer> still = new LinkedHashMap<>();
+        wanted.forEach(id -> still.put(id, OF_A_KIND));
+        int end = trials.left() - SHARE;
+        int disappointed = 0;
+        for (List<Proposal> rung : ladder) {
+            List<Looked> good = new ArrayList<>();
+            for (Proposal p : rung) {
+                if (trials.left() <= Math.max(0, end)) {
+                    return;
+                }
+                Trials.Look look = trials.look(p.design(), still.keySet());
+                if (look.fixes().stream().anyMatch(still::containsKey)) {
+                    good.add(new Looked(p, look));
+                }
+            }
+            good.sort(Comparator.comparingInt((Looked l) -> -l.look().fixes().size())
+                    .thenComparingDouble(l -> l.look().worst()));
+            for (Looked l : good) {
+                Set<String> open = new HashSet<>(l.look().fixes());
+                open.retainAll(still.keySet());
+                if (open.isEmpty() || disappointed >= DISAPPOINTMENTS || trials.left() <= 0) {
+                    continue;
+                }
+                TriedFix fix = trials.full(kind, l.proposal());
+                if (fix == null || fix.fixes().stream().noneMatch(still::containsKey)) {
+                    disappointed++;
+                    continue;
+                }
+                found.add(fix);
+                fix.fixes().stream()
+                        .filter(id -> !fix.close().contains(id))
+                        .forEach(id -> still.computeIfPresent(id, (k, n) -> n > 1 ? n - 1 : null));
+            }
+            if (still.isEmpty() || disappointed >= DISAPPOINTMENTS) {
+                return;
+            }
+        }
+    }
+}

@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.remedy;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analysis;
+import tipwright.check.rule.Finding;
+import tipwright.design.Design;
+import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.around.CrossMember;
+import tipwright.design.around.Frame;
+import tipwright.design.around.Mounts;
+import tipwright.design.around.Zone;
+import tipwright.design.drive.Drive;
+import tipwright.design.key.Copy;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+import tipwright.linkage.Skeleton;
+import tipwright.placement.Seat;
+import tipwright.quantity.Marks;
+import tipwright.quantity.Text;
+import tipwright.quantity.UnitSystem;
+
+/** One pin moved a little, to a mark of the tape or a hole of its zone; what holds it goes along. */
+final class MovedPins implements Proposer {
+    private static final double INCH = 0.0254;
+    private static final double[] METRIC = {0.01, 0.025, 0.05, 0.1, 0.15};
+    private static final double[] US = {INCH / 2, INCH, 2 * INCH, 4 * INCH, 6 * INCH};
+    private static final double PIVOT = 2;
+
+    @Override
+    public String asked(Finding f) {
+        return Asks.ofDrive(f) || f.id().startsWith("stroke/") ? "pins" : "";
+    }
+
+    @Override
+    public List<List<Proposal>> changes(Analysis analysis, String asked, Shop shop) {
+        Design design = analysis.design();
+        List<PlacedActuator> placed = design.drive().actuators();
+        boolean alike =
+                placed.stream().allMatch(p -> p.actuator().equals(placed.get(0).actuator()));
+        List<List<Proposal>> ladder = new ArrayList<>();
+        if (!alike) {
+            return ladder;
+        }
+        Map<Vec2, String> places = new LinkedHashMap<>();
+        design.drive().places(design.pivot().at()).forEach((name, at) -> places.putIfAbsent(at, name));
+        for (double by : shop.units() == UnitSystem.METRIC ? METRIC : US) {
+            List<Proposal> rung = new ArrayList<>();
+            places.forEach((at, name) -> {
+                for (int x = -1; x <= 1; x++) {
+                    for (int y = -1; y <= 1; y++) {
+                        Proposal p = x == 0 && y == 0
+                                ? null
+                                : proposal(design, name, at, new Vec2(x * by, y * by), shop.units());
+                        if (p != null) {
+                            rung.add(p);
+                        }
+                    }
+                }
+            });
+            ladder.add(rung);
+        }
+        return ladder;
+    }
+
+    private static @Nullable Proposal proposal(Design design, String name, Vec2 from, Vec2 by, UnitSystem units) {
+        Vec2 wanted = from.plus(by);
+        Vec2 mark = new Vec2(Marks.rounded(wanted.x(), units), Marks.rounded(wanted.y(), units));
+        Mounts mounts = design.mounts();
+        Zone zone = mounts == null ? null : mounts.zone(name);
+        Vec2 to = zone != null && zone.holes() != null ? zone.holes().nearest(mark) : mark;
+        Seat seat = new Seat(name, from, to);
+        if (to.equals(from) || !seat.allowed(design)) {
+            return null;
+        }
+        Design moved = Seat.moved(
+                design, List.of(seat), design.drive().actuators().get(0).actuator());
+        Vec2 way = to.minus(from);
+        Vec3 shift = new Vec3(way.x(), way.y(), 0);
+        Design held = Shifted.fastenings(
+                moved,
+                f -> f.joint().equals(name)
+                        || (name.equals(Skeleton.PIVOT) && f.joint().startsWith("bearing-")),
+                shift);
+        double change = 0.1 + way.norm() * (name.equals(Skeleton.PIVOT) ? PIVOT : 1) * 2;
+        return new Proposal(words(name, way, to), change, name.equals(Drive.FRAME_PIN) ? carried(held, way) : held);
+    }
+
+    /** The cross member that carries the frame pin goes along with it. */
+    private static Design carried(Design design, Vec2 by) {
+        Frame frame = design.frame();
+        CrossMember tube = frame == null ? null : frame.crossMember();
+        return frame == null || tube == null
+                ? design
+                : Copy.with(
+                        design,
+                        "frame",
+                        Copy.with(
+                                frame,
+                                "crossMember",
+                                Copy.with(tube, "at", tube.at().plus(by))));
+    }
+
+    private static Text words(String name, Vec2 way, Vec2 to) {
+        List<Text> ways = new ArrayList<>();
+        if (way.x() != 0) {
+            ways.add(Text.mark(Math.abs(way.x()))
+                    .plus(way.x() > 0 ? " towards the dump end" : " away from the dump end"));
+        }
+        if (way.y() != 0) {
+            ways.add(Text.mark(Math.abs(way.y())).plus(way.y() > 0 ? " up" : " down"));
+        }
+        return Text.words("move the " + name.replace('-', ' ') + " ")
+                .plus(Text.join(" and ", ways))
+                .plus(Text.of(", to x = {}, y = {}", Text.mark(to.x()), Text.mark(to.y())));
+    }
+}

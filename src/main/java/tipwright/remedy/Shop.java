@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.remedy;
+
+import java.util.List;
+import tipwright.design.actuator.ListedActuator;
+import tipwright.design.joint.Bearing;
+import tipwright.quantity.UnitSystem;
+
+/**
+ * What can be had.
+ *
+ * @param units of the sizes and of the tape
+ * @param actuators of the parts box
+ * @param bearings of the parts box
+ */
+public record Shop(UnitSystem units, List<ListedActuator> actuators, List<ListedBearing> bearings) {
+    /** A bearing by its name in the parts files. */
+    public record ListedBearing(String name, Bearing bearing) {}
+
+    /** Copies the lists. */
+    public Shop {
+        actuators = List.copyOf(actuators);
+        bearings = List.copyOf(bearings);
+    }
+
+    /** The sizes of a series above one that is there, smallest first. */
+    List<SoldSize> above(SoldSize.Series series, double size) {
+        return SoldSize.of(series, units).stream()
+                .filter(s -> s.size() > size * (1 + 1e-6))
+                .toList();
+    }
+}

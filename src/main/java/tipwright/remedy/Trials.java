@@ -1,0 +1,213 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.remedy;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analyser;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.CannotComputeException;
+import tipwright.check.Checker;
+import tipwright.check.Checks;
+import tipwright.check.Result;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Trait;
+import tipwright.check.rule.Verdict;
+import tipwright.design.Design;
+import tipwright.design.drive.TiltRange;
+import tipwright.geometry.NotConvergedException;
+import tipwright.time.CycleTimer;
+import tipwright.time.Timing;
+
+/** Tries changed designs: first only what failed, at coarse tilts, then everything. Mutable: it counts what that costs. */
+final class Trials {
+    private static final double COARSEST = Math.toRadians(2);
+    private static final int TIMED = 4;
+    private static final int FULL = 12;
+    private static final String WHEEL = "what-if/wheel-sinks";
+    /** How much worse may get what fails anyway. */
+    private static final double WORSE = 1.05;
+
+    private final Result before;
+    private final Map<String, Finding> was;
+    private final Set<String> bad = new HashSet<>();
+    private final Analysis coarse;
+    private int left;
+
+    /**
+     * Tries changes of one design.
+     *
+     * @param bad findings that are to be fixed
+     * @param budget in analyses without time
+     * @throws CannotComputeException when the design itself cannot be computed
+     */
+    Trials(Result before, List<Finding> bad, int budget) throws CannotComputeException {
+        this.before = before;
+        left = budget;
+        was = worst(before.findings());
+        bad.forEach(f -> this.bad.add(f.id()));
+        coarse = Analyser.analyse(coarse(before.analysis().design()));
+    }
+
+    /**
+     * What a change looks like.
+     *
+     * @param fixes ids of what failed and passes
+     * @param worst the largest utilisation of what was looked at
+     */
+    record Look(Set<String> fixes, double worst) {}
+
+    /** What may still be tried, in analyses without time. */
+    int left() {
+        return left;
+    }
+
+    /** Of the design as it is. */
+    Analysis analysis() {
+        return before.analysis();
+    }
+
+    /**
+     * Looks only at some of what failed: first at what needs no time, and at the rest only when that is better.
+     *
+     * @param wanted ids of findings
+     */
+    Look look(Design design, Set<String> wanted) {
+        List<Check> atRest = checks(wanted, false);
+        List<Check> inTime = checks(wanted, true);
+        left -= 1;
+        try {
+            Analysis analysis = Analyser.again(coarse(design), coarse);
+            List<Finding> findings = new ArrayList<>();
+            for (Check c : atRest) {
+                findings.addAll(c.run(analysis));
+            }
+            boolean promising =
+                    atRest.isEmpty() || findings.stream().anyMatch(f -> wanted.contains(f.id()) && passes(f));
+            if (!inTime.isEmpty() && promising) {
+                left -= TIMED;
+                Timing timing = CycleTimer.time(analysis);
+                inTime.forEach(c -> findings.addAll(c.run(analysis, timing)));
+            }
+            Set<String> fixes = new HashSet<>();
+            double worst = 0;
+            for (Finding f : worst(findings).values()) {
+                if (passes(f) && wanted.contains(f.id()) && better(f)) {
+                    fixes.add(f.id());
+                }
+                worst = Double.isNaN(f.utilisation()) ? worst : Math.max(worst, f.utilisation());
+            }
+            return new Look(fixes, worst);
+        } catch (CannotComputeException | NotConvergedException e) {
+            return new Look(Set.of(), Double.POSITIVE_INFINITY);
+        }
+    }
+
+    /** The checks of findings, in time or not; those that are slow, and the wheel that sinks with all that follows, are seen to in full. */
+    private List<Check> checks(Set<String> wanted, boolean timed) {
+        Map<String, Check> checks = new LinkedHashMap<>();
+        for (String id : wanted) {
+            Finding f = was.get(id);
+            if (f != null && !id.equals(WHEEL)) {
+                Checks.of(f)
+                        .filter(c -> c.traits().contains(Trait.NEEDS_TIME) == timed)
+                        .filter(c -> !c.traits().contains(Trait.SLOW))
+                        .ifPresent(c -> checks.putIfAbsent(c.id(), c));
+            }
+        }
+        return List.copyOf(checks.values());
+    }
+
+    /** The change as a fix when it stands up to every check, in time too; null when it does not; its kind goes with it. */
+    @Nullable
+    TriedFix full(String kind, Proposal proposal) {
+        left -= FULL;
+        Result after;
+        try {
+            after = Checker.asFilled(proposal.design());
+        } catch (CannotComputeException e) {
+            return null;
+        }
+        Map<String, Finding> is = worst(after.findings());
+        Set<String> fixes = new HashSet<>();
+        Set<String> close = new HashSet<>();
+        for (Finding f : is.values()) {
+            Finding old = was.get(f.id());
+            if (f.verdict() == Verdict.FAIL && (old == null || worseThanBefore(f, old))) {
+                return null;
+            }
+            if (bad.contains(f.id()) && passes(f) && better(f)) {
+                fixes.add(f.id());
+                if (f.verdict() == Verdict.CLOSE) {
+                    close.add(f.id());
+                }
+            }
+        }
+        boolean lost = was.values().stream()
+                .filter(old -> old.verdict() != Verdict.NOT_CHECKED)
+                .map(old -> is.get(old.id()))
+                .filter(Objects::nonNull)
+                .anyMatch(now -> now.verdict() == Verdict.NOT_CHECKED);
+        // a check that could be made and says nothing any more tells nothing good
+        boolean silent = was.values().stream()
+                .filter(old -> old.verdict() != Verdict.NOT_CHECKED && !is.containsKey(old.id()))
+                .anyMatch(old -> after.findings().stream().noneMatch(now -> sameCheck(now, old)));
+        if (lost || silent || fixes.isEmpty()) {
+            return null;
+        }
+        return new TriedFix(
+                kind,
+                proposal.words(),
+                proposal.change(),
+                proposal.design(),
+                fixes,
+                close,
+                after.verdict() != Verdict.FAIL);
+    }
+
+    /** The worst of each id: several actuators may have one each; what could not be checked counts as worse than a pass. */
+    private static Map<String, Finding> worst(List<Finding> findings) {
+        Map<String, Finding> all = new HashMap<>();
+        for (Finding f : findings) {
+            all.merge(f.id(), f, (a, b) -> {
+                boolean first = a.worseThan(b);
+                Finding worse = first ? a : b;
+                Finding other = first ? b : a;
+                return worse.verdict() != Verdict.FAIL && other.verdict() == Verdict.NOT_CHECKED ? other : worse;
+            });
+        }
+        return all;
+    }
+
+    private static boolean worseThanBefore(Finding now, Finding old) {
+        return old.verdict() != Verdict.FAIL || now.utilisation() > old.utilisation() * WORSE;
+    }
+
+    private static boolean sameCheck(Finding now, Finding old) {
+        return now.verdict() != Verdict.NOT_CHECKED
+                && Checks.of(old).filter(c -> c.owns(now)).isPresent();
+    }
+
+    private static boolean passes(Finding f) {
+        return f.verdict() == Verdict.PASS || f.verdict() == Verdict.CLOSE;
+    }
+
+    /** Whether a finding that failed passes, or one that was close passes well. */
+    private boolean better(Finding f) {
+        Finding old = was.get(f.id());
+        return old != null && f.verdict().compareTo(old.verdict()) < 0;
+    }
+
+    private static Design coarse(Design design) {
+        TiltRange t = design.tilt();
+        return design.withTilt(
+                new TiltRange(t.from(), t.to(), Math.max(t.step(), Math.min(COARSEST, t.to() - t.from()))));
+    }
+}

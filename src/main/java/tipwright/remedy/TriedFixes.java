@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.remedy;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tipwright.check.rule.Finding;
+
+/**
+ * What was found for all that fails.
+ *
+ * @param all least change first
+ * @param looked whether anything was looked for
+ * @param complete whether the search got to its end; false: it was cut short
+ */
+public record TriedFixes(List<TriedFix> all, boolean looked, boolean complete) {
+    /** Nothing was looked for. */
+    public static final TriedFixes NONE = new TriedFixes(List.of(), false, true);
+
+    /** Copies the list, least change first. */
+    public TriedFixes {
+        all = all.stream().sorted(Comparator.comparingDouble(TriedFix::change)).toList();
+    }
+
+    /**
+     * Those that fix a finding, one of each kind: first those that fix everything, then the least change; those that leave it close
+     * last.
+     */
+    public List<TriedFix> of(Finding finding) {
+        Map<String, TriedFix> byKind = new LinkedHashMap<>();
+        all.stream()
+                .filter(f -> f.fixes().contains(finding.id()))
+                .sorted(Comparator.comparing((TriedFix f) -> f.close().contains(finding.id()))
+                        .thenComparing(f -> !f.everything()))
+                .forEach(f -> byKind.putIfAbsent(f.kind(), f));
+        return List.copyOf(byKind.values());
+    }
+
+    /** Those with which no check fails, least change first. */
+    public List<TriedFix> ofEverything() {
+        return all.stream().filter(TriedFix::everything).toList();
+    }
+}

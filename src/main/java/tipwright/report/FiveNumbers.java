@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Pose;
+import tipwright.check.Checks;
+import tipwright.check.HowFull;
+import tipwright.check.Result;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
+import tipwright.design.Design;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.tank.CaseName;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Quantities;
+import tipwright.time.Cycle;
+
+/** The five numbers that everybody asks for: force, stroke, bearing, fill and time, each with what there is. */
+final class FiveNumbers {
+    private static final int WIDTH = 96;
+    private static final int COLUMN = 15;
+
+    private final Result result;
+    private final Style style;
+
+    FiveNumbers(Result result, Style style) {
+        this.result = result;
+        this.style = style;
+    }
+
+    List<String> lines() {
+        Table table = new Table("ll");
+        table.row("Push", force("push", true));
+        table.row("Pull", force("pull", false));
+        table.row("Stroke left", stroke());
+        table.row("Bearing", bearing());
+        table.row("Fill", fill(result.howFull()));
+        table.row("Time", time());
+        return table.lines("  ").stream()
+                .flatMap(line -> wrapped(line).stream())
+                .toList();
+    }
+
+    /** A line that is too long, in several; the name of the number keeps its column. */
+    private static List<String> wrapped(String line) {
+        return line.length() <= WIDTH ? List.of(line) : Prose.wrap(line.substring(0, COLUMN), line.substring(COLUMN));
+    }
+
+    private @Nullable Finding found(String id) {
+        return result.findings().stream()
+                .filter(f -> f.id().equals(id))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private String force(String id, boolean push) {
+        Peak peak = Peak.force(result.analysis().cases(), Peak.Tilts.ALL, push);
+        if (peak == null) {
+            return "none";
+        }
+        Finding f = found(id);
+        return Scale.force(style.units()).show(peak.value()) + rated(f) + ", " + at(peak);
+    }
+
+    private String rated(@Nullable Finding f) {
+        return f == null || f.verdict() == Verdict.NOT_CHECKED || !(f.has() > 0)
+                ? ""
+                : " of " + Scale.force(style.units()).show(f.has());
+    }
+
+    private static String at(Peak peak) {
+        return CaseName.shown(peak.loadCase()) + ", at " + Scale.angle().show(peak.tilt());
+    }
+
+    private String stroke() {
+        Design design = result.analysis().design();
+        Actuator actuator = design.drive().actuators().get(0).actuator();
+        double[] lengths = result.analysis().poses().stream()
+                .mapToDouble(Pose::length)
+                .sorted()
+                .toArray();
+        double longest = lengths[lengths.length - 1];
+        return left(lengths[0] - actuator.closed(), " before it is closed")
+                + ", "
+                + left(actuator.closed() + actuator.stroke() - longest, " before it is fully out")
+                + " (of " + length(actuator.stroke()) + ")";
+    }
+
+    private String left(double length, String what) {
+        return length < 0 ? "none" + what + ": " + length(-length) + " short" : length(length) + what;
+    }
+
+    private String length(double si) {
+        return Scale.length(style.units()).show(si);
+    }
+
+    private String bearing() {
+        int n = result.analysis().design().pivot().bearings().size();
+        Peak.OnBearing worst = Peak.bearing(result.analysis().cases(), Peak.Tilts.ALL, 0, n);
+        if (worst == null) {
+            return "-";
+        }
+        Finding rating = result.findings().stream()
+                .filter(f -> Checks.of(f)
+                        .map(c -> c.ratesBearing(worst.bearing(), f))
+                        .orElse(false))
+                .filter(f -> f.verdict() != Verdict.NOT_CHECKED)
+                .max(Comparator.comparingDouble(Finding::utilisation))
+                .orElse(null);
+        String number = "bearing " + (worst.bearing() + 1) + ": "
+                + Scale.force(style.units()).show(worst.peak().value());
+        return number + (rating == null ? "" : rated(rating)) + ", " + at(worst.peak());
+    }
+
+    private String fill(@Nullable HowFull most) {
+        if (most == null) {
+            return "it fails even empty";
+        }
+        String amount = "(" + Quantities.show(most.volume(), Kind.VOLUME, style.units()) + ", "
+                + Quantities.show(most.mass(), Kind.MASS, style.units()) + ")";
+        return most.limit() == null
+                ? "may be filled to the rim " + amount
+                : Math.floor(100 * most.fill()) / 100 * 100 < 1
+                        ? "next to nothing"
+                        : (int) Math.floor(100 * most.fill()) + " % at most " + amount + "; above that: "
+                                + Prose.safe(Objects.requireNonNull(most.limit()));
+    }
+
+    private String time() {
+        Cycle dump = result.timing().dump();
+        List<String> all =
+                new ArrayList<>(new TimeSection(result.analysis().design(), style).sentences(result.timing()));
+        return dump == null || all.isEmpty() ? "cannot tell: " + result.timing().missing() : all.get(0);
+    }
+}

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
+import tipwright.quantity.UnitSystem;
+import tipwright.remedy.TriedFix;
+import tipwright.remedy.TriedFixes;
+
+/** What fixes what fails, in words: only what was tried. */
+public final class FixText {
+    private static final int MOST = 3;
+
+    private FixText() {}
+
+    /** What fixes one finding, the least change first; empty when nothing was looked for. */
+    public static String of(Finding f, TriedFixes fixes, UnitSystem units) {
+        List<TriedFix> all = fixes.of(f);
+        if (all.isEmpty()) {
+            return f.verdict() == Verdict.FAIL && fixes.looked()
+                    ? "No one change that was tried fixes it without making something else fail."
+                    : "";
+        }
+        List<String> ways = new ArrayList<>();
+        for (TriedFix fix : all.subList(0, Math.min(MOST, all.size()))) {
+            ways.add(fix.words().show(units) + (fix.close().contains(f.id()) ? " (then it is close)" : ""));
+        }
+        return (ways.size() == 1 ? "Fix, tried: " : "Fix, tried, any of: ") + String.join("; or ", ways) + ".";
+    }
+
+    /** The least change that fixes one finding; empty when none is known. */
+    static String least(Finding f, TriedFixes fixes, UnitSystem units) {
+        return fixes.of(f).stream()
+                .findFirst()
+                .map(fix -> "Fix, tried: " + fix.words().show(units)
+                        + (fix.everything() ? "; then every check passes." : "."))
+                .orElse("");
+    }
+
+    /** The changes with which nothing fails any more, the least first; none when there is none. */
+    static List<String> everything(TriedFixes fixes, UnitSystem units) {
+        return fixes.ofEverything().stream()
+                .limit(MOST)
+                .map(f -> "With this change alone every check passes: "
+                        + f.words().show(units) + ".")
+                .toList();
+    }
+}

@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import tipwright.check.Checks;
+import tipwright.check.Part;
+import tipwright.check.Result;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Occasion;
+import tipwright.check.rule.Trait;
+import tipwright.check.rule.Verdict;
+
+/** A result on one screen: the verdict, five numbers, what fails or is close and how to fix it, what cannot be told. */
+public final class ShortReport {
+    /** Lines that a screen shows. */
+    static final int SCREEN = 45;
+
+    private final Checked checked;
+    private final Result result;
+    private final Style style;
+    private final VerdictText verdict;
+
+    private ShortReport(Checked checked, Style style) {
+        this.checked = checked;
+        this.result = checked.result();
+        this.style = style;
+        this.verdict = new VerdictText(result.parts(), style.units());
+    }
+
+    /** The whole text, lines ended by a line feed. */
+    public static String of(Checked checked, Style style) {
+        return String.join("\n", new ShortReport(checked, style).lines()) + "\n";
+    }
+
+    private List<String> lines() {
+        HeadSection head = new HeadSection(checked, style);
+        List<String> lines = new ArrayList<>(head.job());
+        lines.add("");
+        lines.addAll(head.verdict());
+        List<String> tail = tail();
+        List<String> numbers = new FiveNumbers(result, style).lines();
+        List<String> remarks = head.remarks();
+        int room = SCREEN - lines.size() - tail.size() - numbers.size() - 2;
+        lines.addAll(remarks.subList(0, Math.min(remarks.size(), Math.max(0, room / 3))));
+        lines.add("");
+        lines.addAll(numbers);
+        lines.addAll(bad(SCREEN - lines.size() - tail.size()));
+        lines.addAll(tail);
+        return lines;
+    }
+
+    private record Bad(Finding finding, Occasion occasion) {}
+
+    /** What fails or is close, each once, where it is worst; what does not fit is counted. */
+    private List<String> bad(int room) {
+        List<Bad> all = new ArrayList<>();
+        for (Part part : result.parts().both()) {
+            part.findings().stream()
+                    .filter(f -> f.verdict() == Verdict.FAIL || f.verdict() == Verdict.CLOSE)
+                    .filter(result.findings()::contains)
+                    .forEach(f -> all.add(new Bad(f, part.occasion())));
+        }
+        all.sort(Comparator.comparing((Bad b) -> b.finding.verdict())
+                .thenComparingDouble(b -> b.finding.utilisation())
+                .reversed());
+        if (all.isEmpty()) {
+            return List.of();
+        }
+        List<String> lines = new ArrayList<>();
+        lines.add("");
+        lines.add(style.heading("What fails or is close, and how to fix it"));
+        int shown = 0;
+        for (Bad bad : all) {
+            List<String> next = told(bad);
+            boolean last = shown == all.size() - 1;
+            if (lines.size() + next.size() + (last ? 0 : 1) > room) {
+                break;
+            }
+            lines.addAll(next);
+            shown++;
+        }
+        if (shown < all.size()) {
+            lines.add("  " + (all.size() - shown) + " more: add --full to see "
+                    + (all.size() - shown == 1 ? "it" : "them"));
+        }
+        return lines;
+    }
+
+    private List<String> told(Bad bad) {
+        Finding f = bad.finding;
+        String near = verdict.near(f, result.analysis().design().limits().close());
+        String said = verdict.says(f, bad.occasion) + (near.isEmpty() ? "" : "; " + near);
+        String fix = FixText.least(f, checked.fixes(), style.units());
+        List<String> lines = new ArrayList<>(Prose.wrap(
+                " " + CheckSection.sign(f.verdict()) + " " + CheckSection.word(f.verdict()) + "  ",
+                VerdictText.capital(said) + "."));
+        if (!fix.isEmpty()) {
+            lines.addAll(Prose.wrap("         ", Prose.safe(fix)));
+        }
+        return lines;
+    }
+
+    private List<String> tail() {
+        List<String> lines = new ArrayList<>();
+        Set<String> drops = new LinkedHashSet<>();
+        Set<String> rest = new LinkedHashSet<>();
+        for (Finding f : result.findings()) {
+            if (f.verdict() == Verdict.NOT_CHECKED) {
+                boolean carries =
+                        Checks.of(f).map(Check::traits).orElse(Set.of()).contains(Trait.CARRIES_TANK);
+                (carries ? drops : rest).add(Checks.of(f).map(c -> c.shortly(f)).orElse(f.title()));
+            }
+        }
+        if (!drops.isEmpty() || !rest.isEmpty()) {
+            List<String> said = new ArrayList<>();
+            if (!drops.isEmpty()) {
+                said.add(String.join(", ", drops) + " (if one breaks, the tank comes down)");
+            }
+            if (!rest.isEmpty()) {
+                said.add(String.join(", ", rest));
+            }
+            lines.add("");
+            lines.addAll(Prose.wrap(
+                    " ? ",
+                    "Cannot tell: " + String.join("; ", said) + ". Give their sizes; --full lists what is missing."));
+        }
+        lines.add("");
+        lines.addAll(Prose.wrap("   ", Cautions.SHORT));
+        lines.addAll(Prose.wrap(
+                "   ",
+                "--full shows every check, force and tilt; 'tipwright explain WORD' explains any word printed here."));
+        return lines;
+    }
+}

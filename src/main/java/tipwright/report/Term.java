@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.report;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import tipwright.design.tank.CaseName;
+
+/**
+ * A word that the program prints, and what it means.
+ *
+ * @param word as printed
+ * @param also other words for it: old ones, those of the JSON and of the design file
+ * @param meaning a sentence or two
+ */
+public record Term(String word, List<String> also, String meaning) {
+    private static final List<Term> OWN = List.of(
+            of("passes", "The part has at least what the job asks for.", "pass"),
+            of(
+                    "close",
+                    "It passes, but with little to spare, or it may happen without harm: the words beside it say which."),
+            of("fails", "The job asks for more than there is.", "fail"),
+            of(
+                    "cannot tell",
+                    "A size is missing, so the check could not run. It does not count as passed.",
+                    "not checked"),
+            of("verdict", "The worst of all checks: passes, close or fails."),
+            of(
+                    "normal dump",
+                    "All goes as meant: the outlet opens when the file says, and the load leaves as it can.",
+                    "normal"),
+            of(
+                    "if something goes wrong",
+                    "The outlet stays shut, one actuator carries everything, a hose bursts, power is lost, a wheel sinks.",
+                    "what-if",
+                    "something goes wrong"),
+            of("fix", "What to change so that the check passes.", "to mend", "mend"),
+            of("needs", "What the job asks of the part.", "demand"),
+            of("has", "What the part gives, after the safety factor. More is always better.", "capacity"),
+            of("used", "How much of what there is the job asks for. Over 100 % fails.", "utilisation", "utilization"),
+            of("worst at", "The tilt and the load at which the check is closest to failing.", "where"),
+            of("factor", "What the rating is divided by, for safety.", "safety factor"),
+            of("stowed", "The tank down, as it travels.", "home"),
+            of("full tilt", "The tank as far over as the file says it goes.", "end"),
+            of("tilt", "How far the tank is turned from where it is drawn."),
+            of("pin to pin", "Length of the actuator between the centres of its two pins.", "length"),
+            of("closed", "The shortest pin-to-pin length of the actuator.", "drawn in", "retracted"),
+            of("fully out", "The longest pin-to-pin length of the actuator.", "drawn out", "extended"),
+            of("stroke used", "How much of the actuator's stroke is out.", "stroke"),
+            of("stroke left", "How much further the actuator could go before it hits its end."),
+            of(
+                    "lever arm",
+                    "Square distance from the pivot to the line through the actuator. The longer it is, the less force.",
+                    "arm",
+                    "moment arm"),
+            of(
+                    "pushing angle",
+                    "Angle between the actuator and the line from the pivot to its tank pin. 90 is best.",
+                    "angle",
+                    "transmission angle",
+                    "transmission"),
+            of(
+                    "goes over by itself",
+                    "The load passes over the pivot, and the tank starts to pull the actuator along.",
+                    "over-centre",
+                    "going over by itself"),
+            of("push", "The actuator is pressed together.", "+"),
+            of("pull", "The actuator is stretched.", "-"),
+            of("raising", "While the tank goes up, friction against it.", "going up"),
+            of("lowering", "While the tank comes down, friction against it.", "coming down"),
+            of("at rest", "While the tank stands still; friction left out.", "stopped"),
+            of(
+                    "bearing",
+                    "One of the two that carry the pivot shaft, by its number in the design file.",
+                    "bearing load"),
+            of("pushes", "Where the bearing's load goes, seen from the base of its housing.", "load goes"),
+            of("into its base", "The load presses the housing onto what it is bolted to.", "onto base"),
+            of("at an angle", "The load presses the housing onto its base at 30 to 60 deg.", "slanting"),
+            of("sideways", "The load pushes the housing along its base."),
+            of("off its base", "The load pulls the housing off its base: its bolts and its cap carry it.", "off base"),
+            of("most loaded bearing", "The bearing that carries most."),
+            of("pillow-block bearing", "A ball bearing in a housing with a foot.", "ball insert"),
+            of("C0", "Static load rating of a bearing, from its maker's list.", "static load rating"),
+            of("fill", "How much may be in the tank with every check passing."),
+            of("rim", "The highest level at which nothing runs over, tank stowed.", "brim"),
+            of("time", "From stowed up to full tilt, drained, and back down."),
+            of("duty", "Share of the time that the actuator may run.", "on-time"),
+            of("vent", "The opening through which air gets in while the tank drains."),
+            of("grit", "The solids of the slurry, once settled.", "settled solids", "cake", "solids"),
+            of("slurry", "What is in the tank: water with solids in it."),
+            of("frame pin", "The pin that holds the actuator to the frame."),
+            of("tank pin", "The pin that holds the actuator to the tank.", "moving pin", "rod pin"));
+
+    /** Copies the list. */
+    public Term {
+        also = List.copyOf(also);
+    }
+
+    private static Term of(String word, String meaning, String... also) {
+        return new Term(word, List.of(also), meaning);
+    }
+
+    /** Every word that the program prints as a term of its own: the load cases first. */
+    public static List<Term> all() {
+        List<Term> all = new ArrayList<>();
+        Arrays.stream(CaseName.values()).forEach(c -> all.add(new Term(c.shown(), List.of(c.key()), c.about())));
+        all.add(new Term(
+                "cake that never lets go", List.of("caked and stuck"), "The grit stays stuck up to full tilt."));
+        all.addAll(OWN);
+        return all;
+    }
+
+    /** The term of a word, new or old. */
+    public static Optional<Term> find(String asked) {
+        String word = asked.strip().toLowerCase(Locale.ROOT);
+        return all().stream()
+                .filter(t -> t.word.equalsIgnoreCase(word) || t.also.stream().anyMatch(a -> a.equalsIgnoreCase(word)))
+                .findFirst();
+    }
+
+    /** 'worst at: the tilt and ...', for each of these, in a paragraph. */
+    static List<String> legend(List<String> words) {
+        Set<String> lines = new LinkedHashSet<>();
+        for (String word : words) {
+            find(word).ifPresent(t -> lines.addAll(Prose.wrap("  ", t.word + ": " + t.meaning)));
+        }
+        return List.copyOf(lines);
+    }
+}

@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import tipwright.check.Checks;
+import tipwright.check.Part;
+import tipwright.check.Parts;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Occasion;
+import tipwright.check.rule.Verdict;
+import tipwright.design.tank.CaseName;
+import tipwright.quantity.Text;
+import tipwright.quantity.UnitSystem;
+
+/** A verdict in plain sentences: the normal dump, and if something goes wrong. Text, JSON, document and window share it. */
+public final class VerdictText {
+    private static final String SHUT = ", outlet shut";
+
+    private final Parts parts;
+    private final UnitSystem units;
+
+    public VerdictText(Parts parts, UnitSystem units) {
+        this.parts = parts;
+        this.units = units;
+    }
+
+    /** 'Normal dump: passes. 48 of 48 checks pass. Closest to failing: ...'. */
+    public String sentence(Part part) {
+        String name = capital(part.occasion().word());
+        if (part.findings().isEmpty()) {
+            return name + ": nothing to check.";
+        }
+        StringBuilder text = new StringBuilder(name + ": " + part.verdict().says() + ". " + counts(part));
+        String governing = governing(part);
+        if (!governing.isEmpty()) {
+            text.append(part.verdict() == Verdict.FAIL ? " Worst: " : " Closest to failing: ")
+                    .append(governing)
+                    .append(".");
+        }
+        if (part.occasion() == Occasion.FAULT && !parts.skipped().isEmpty()) {
+            text.append(" Not looked at, because the file says that it does not happen: ")
+                    .append(String.join(
+                            "; ", parts.skipped().stream().map(CaseName::shown).toList()))
+                    .append(".");
+        }
+        return text.toString();
+    }
+
+    /** '5 of 28 checks fail, 1 is close.' */
+    private static String counts(Part part) {
+        int made = part.made();
+        int failed = part.count(Verdict.FAIL);
+        int close = part.count(Verdict.CLOSE);
+        if (made == 0) {
+            return "No check has the sizes that it needs.";
+        }
+        String text = failed == 0
+                ? (made - close) + " of " + made + (made == 1 ? " check passes" : " checks pass")
+                : failed + " of " + made + (made == 1 ? " check fails" : " checks fail");
+        return text + (close == 0 ? "" : ", " + close + (close == 1 ? " is close" : " are close")) + ".";
+    }
+
+    /** The finding that governs, in a sentence without its full stop; empty when nothing could be checked. */
+    public String governing(Part part) {
+        Finding worst = part.governing();
+        return worst == null ? "" : says(worst, part.occasion());
+    }
+
+    /** 'full, outlet still shut at 64 deg: the actuator must pull 2929 lbf and is good for 1500 lbf'. */
+    public String says(Finding f, Occasion occasion) {
+        Text says = Checks.of(f).map(c -> c.says(f)).orElse(Text.words(f.title()));
+        String where = where(f, occasion);
+        String said = Prose.safe(says.show(units));
+        return where.isEmpty() ? said : f.loadCase() == null ? said + " (" + where + ")" : where + ": " + said;
+    }
+
+    /** How near a close one is in its own quantity; empty where its words tell all. */
+    public String near(Finding f, double close) {
+        return f.verdict() == Verdict.CLOSE && f.toldByShare(close)
+                ? f.nearness().show(units)
+                : "";
+    }
+
+    private static String where(Finding f, Occasion occasion) {
+        Check check = Checks.of(f).orElse(null);
+        String name = f.loadCase();
+        String load = name == null ? "" : CaseName.shown(name);
+        boolean outlet = name != null
+                && occasion == Occasion.FAULT
+                && check != null
+                && List.of("held", "settled", "slid").contains(name);
+        if (outlet) {
+            load = (load.endsWith(SHUT) ? load.substring(0, load.length() - SHUT.length()) : load)
+                    + ", outlet still shut";
+        }
+        String tilt = Double.isNaN(f.tilt()) ? "" : "at " + Scale.angle().show(f.tilt());
+        return load.isEmpty() ? tilt : tilt.isEmpty() ? load : load + ", " + tilt;
+    }
+
+    /** Every sentence, the normal dump first. */
+    public List<String> sentences() {
+        List<String> all = new ArrayList<>();
+        parts.both().forEach(p -> all.add(sentence(p)));
+        return all;
+    }
+
+    static String capital(String text) {
+        return text.isEmpty() ? "" : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

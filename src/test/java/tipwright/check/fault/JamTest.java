@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.fault;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import tipwright.analysis.Analyser;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.Examples;
+import tipwright.analysis.Pose;
+import tipwright.check.Checker;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
+
+/** A tank held fast: by hand from p A, Euler's column and a pin in double shear. */
+class JamTest {
+    private static final String ACTUATOR =
+            "{kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN}}";
+    private static final String THIN =
+            "{kind: hydraulic, bore: 50 mm, rod: {diameter: 20 mm}, closed: 800 mm, stroke: 900 mm, relief-pressure: 160 bar}}";
+
+    private static List<Finding> jam(String yaml) throws CannotComputeException {
+        return Checker.findings(Examples.read(yaml)).stream()
+                .filter(f -> f.id().startsWith("what-if/jam"))
+                .toList();
+    }
+
+    /** The relief pressure on the whole bore, whatever the efficiency: 31.416 kN on a bare rod of 20 mm, pinned, at full length. */
+    @Test
+    void aThinRodBuckles() throws CannotComputeException {
+        String yaml = swap(Examples.BOX, ACTUATOR, THIN);
+        Analysis analysis = Analyser.analyse(Examples.read(yaml));
+        double longest =
+                analysis.poses().stream().mapToDouble(Pose::length).max().orElseThrow();
+        double euler = Math.PI * Math.PI * 205e9 * Math.PI * Math.pow(0.02, 4) / 64 / (longest * longest);
+        Finding found = jam(yaml).get(0);
+        assertThat(found.demand()).isCloseTo(31_416, within(1.0));
+        assertThat(found.utilisation()).isCloseTo(31_416 / euler, within(0.03 * 31_416 / euler));
+        assertThat(found.verdict()).isEqualTo(Verdict.FAIL);
+        // a relief valve in the pump that opens at a quarter takes a quarter
+        Finding less = jam(yaml + "supply: {kind: pump, flow: 8 L/min, relief: 40 bar}\n")
+                .get(0);
+        assertThat(less.demand()).isCloseTo(31_416 / 4.0, within(0.3));
+    }
+
+    /** 24 kN, twice the rating, in double shear through 20 mm: M = F (10/4 + 20/8 + 1/2 mm). */
+    @Test
+    void aPinBearsWhereTheMotorStalls() throws CannotComputeException {
+        String yaml = Examples.BOX.replace(
+                "    actuators:",
+                "    frame-pin-joint: {diameter: 20 mm, lug: 20 mm, cheek: 10 mm, gap: 1 mm, yield: 235 MPa}\n    actuators:");
+        double moment = 24_000 * (0.010 / 4 * 2 + 0.0005);
+        double sigma = 32 * moment / (Math.PI * Math.pow(0.02, 3));
+        double tau = 4 * 12_000 / (3 * Math.PI / 4 * 0.02 * 0.02);
+        List<Finding> found = jam(yaml);
+        assertThat(found.get(0).demand()).isCloseTo(Math.sqrt(sigma * sigma + 3 * tau * tau), within(1.0));
+        assertThat(found.get(0).factor()).isEqualTo(1);
+        assertThat(found.get(1).note().toString()).contains("not checked");
+        // the straight line from 10 to 4 mm/s ends at 10/6 of the rating
+        String line = yaml.replace("push: 12 kN", "speed: {no-load: 10 mm/s, rated: 4 mm/s}, push: 12 kN");
+        assertThat(jam(line).get(0).demand() / found.get(0).demand()).isCloseTo(10.0 / 12, within(1e-9));
+    }
+
+    /** What a crank gives is not known: no pass. */
+    @Test
+    void aHandWinchIsNotTold() throws CannotComputeException {
+        assertThat(jam(Examples.BOX + "supply: {kind: hand-winch, travel-per-turn: 3 mm}\n"))
+                .hasSize(1)
+                .allMatch(f -> f.verdict() == Verdict.NOT_CHECKED);
+    }
+}

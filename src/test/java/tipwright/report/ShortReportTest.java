@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import tipwright.analysis.CannotComputeException;
+import tipwright.check.rule.Verdict;
+import tipwright.quantity.UnitSystem;
+
+/** One screen that tells what matters. */
+class ShortReportTest {
+    static Stream<String> designs() {
+        return ShippedResults.names().stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("designs")
+    void fitsOneScreenInBothUnits(String name) throws CannotComputeException {
+        Checked checked = ShippedResults.checked(name);
+        for (UnitSystem units : UnitSystem.values()) {
+            List<String> lines =
+                    ShortReport.of(checked, new Style(false, units)).lines().toList();
+            assertThat(lines).hasSizeLessThanOrEqualTo(ShortReport.SCREEN);
+            assertThat(lines).allMatch(l -> l.length() <= 100);
+        }
+    }
+
+    @Test
+    void tellsBothHalvesTheNumbersAndTheFix() throws CannotComputeException {
+        String text = ShortReport.of(ShippedResults.checked("too-small"), Style.PLAIN);
+        assertThat(text)
+                .contains("X VERDICT: FAILS")
+                .contains("X Normal dump: fails. ")
+                .contains("X If something goes wrong: fails. ")
+                .contains("the actuator must push 9.142 kN and is good for 6 kN")
+                .contains("Push         9.14 kN of 6 kN")
+                .contains("Fix: a stronger actuator")
+                .contains("? Cannot tell: welds, bolts, lugs")
+                .contains("Never go under a raised tank");
+    }
+
+    @Test
+    void whatIsSkippedIsSaid() throws CannotComputeException {
+        Checked checked = ShippedResults.of(ShippedResults.text("too-small") + "\ncases: {skip: [held]}\n");
+        assertThat(ShortReport.of(checked, Style.PLAIN))
+                .containsPattern("the file says that it does not\\s+happen:\\s+full, outlet\\s+shut");
+    }
+
+    @Test
+    void aFindingWithoutHarmHasNoPercentage() throws CannotComputeException {
+        Checked checked = ShippedResults.checked("lime-barrel");
+        assertThat(TextReport.of(checked, Style.PLAIN)).doesNotContainPattern("close .*1[0-9][0-9]%");
+        assertThat(checked.result().findings())
+                .filteredOn(f -> f.id().equals("what-if/one-carries-all"))
+                .singleElement()
+                .satisfies(f -> {
+                    assertThat(f.verdict()).isEqualTo(Verdict.CLOSE);
+                    assertThat(f.toldByShare(0.85)).isFalse();
+                    assertThat(f.note().metric()).contains("stalls", "but holds");
+                });
+    }
+}
