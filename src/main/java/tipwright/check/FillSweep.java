@@ -27,6 +27,7 @@ import tipwright.design.tank.Slurry;
  */
 final class FillSweep {
     private static final int FILLS = 10;
+    private static final int NEARER = 2;
     private static final double COARSEST = Math.toRadians(5);
     private static final double SAME = 1e-6;
     private static final List<Check> RULES = Checks.with(Trait.DEPENDS_ON_FILL).stream()
@@ -173,13 +174,13 @@ final class FillSweep {
             }
         }
         for (Map.Entry<Double, Finding> e : governing.entrySet()) {
-            double top = top(at(e.getKey()), e.getValue().id());
-            At nearer = at(top);
-            At best = nearer.used(e.getValue().id())
-                            > at(e.getKey()).used(e.getValue().id())
-                    ? nearer
-                    : at(e.getKey());
-            top = top(best, e.getValue().id());
+            String id = e.getValue().id();
+            At best = at(e.getKey());
+            for (int i = 0; i < NEARER; i++) {
+                At next = at(top(best, id));
+                best = next.used(id) > best.used(id) ? next : best;
+            }
+            double top = best.fill();
             At at = finely(top);
             for (Finding f : at.findings()) {
                 Finding had = worse.get(f.id());

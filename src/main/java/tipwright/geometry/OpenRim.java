@@ -61,7 +61,9 @@ record OpenRim(Mesh mesh, int[] loop, Vec3 normal) {
         Vec3 area = Vec3.ZERO;
         Vec3 first = mesh.vertex(loop[0]);
         for (int i = 1; i + 1 < loop.length; i++) {
-            area = area.plus(mesh.vertex(loop[i]).minus(first).cross(mesh.vertex(loop[i + 1]).minus(first)));
+            area = area.plus(mesh.vertex(loop[i])
+                    .minus(first)
+                    .cross(mesh.vertex(loop[i + 1]).minus(first)));
         }
         if (!(area.norm() > 0)) {
             return null;

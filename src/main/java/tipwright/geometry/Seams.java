@@ -60,7 +60,7 @@ final class Seams {
         Mesh closed = new Mesh(mesh.xyz(), corners(mesh.corners(), same)).welded();
         if (widest > ROUNDING * mesh.size()) {
             told.add("gaps of up to " + (float) widest + " (in the file's unit) were closed at " + joined
-                + (joined == 1 ? " place" : " places"));
+                    + (joined == 1 ? " place" : " places"));
         }
         return closed;
     }

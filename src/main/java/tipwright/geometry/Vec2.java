@@ -27,7 +27,7 @@ public record Vec2(double x, double y) {
     }
 
     public double norm() {
-        return Math.hypot(x, y);
+        return Math.sqrt(x * x + y * y);
     }
 
     /** This vector over its length; NaN components for the zero vector. */

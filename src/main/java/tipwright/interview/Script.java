@@ -12,14 +12,6 @@ import tipwright.quantity.QuantityException;
 
 /** All questions, in the order in which they are asked; which of them are asked follows from the answers before. */
 final class Script {
-    private static final Predicate<Answers> ALWAYS = a -> true;
-    private static final Predicate<Answers> ROUND = a -> a.is("shape", "round");
-    private static final Predicate<Answers> TUB = a -> a.is("shape", "tub");
-    private static final Predicate<Answers> DRUM = a -> a.is("shape", "drum");
-    private static final Predicate<Answers> SHELL = TUB.negate();
-    private static final Predicate<Answers> ELECTRIC = a -> a.is("drive", "electric");
-    private static final Predicate<Answers> HYDRAULIC = a -> a.is("drive", "hydraulic");
-    private static final Predicate<Answers> WINCH = a -> a.is("drive", "winch");
     private static final String MARKED =
             "Make one mark on the frame that the tape reaches from everywhere. Two readings from it: along towards the dump end,"
                     + " then up; a minus for the other way, or down.";
@@ -27,13 +19,13 @@ final class Script {
             "Along and up from the mark; or from two known places: '55 in from mark, 12 in from pivot, above'.";
 
     static final List<Question> ALL = List.of(
-            ask("name", "What is the machine called?", "Any name.", a -> "My tank", ALWAYS, Measure.line()),
+            ask("name", "What is the machine called?", "Any name.", a -> "My tank", Script::always, Measure.line()),
             ask(
                     "unit",
                     "What does your tape show: in or mm?",
                     "A bare number is taken in it.",
                     a -> "in",
-                    ALWAYS,
+                    Script::always,
                     Measure.word("in", "mm")),
             ask(
                     "shape",
@@ -41,105 +33,105 @@ final class Script {
                     "round: a shell that lies lengthwise, dump end flat with a door. tub: open on top, straight sides. drum: stands"
                             + " upright, open on top.",
                     a -> "round",
-                    ALWAYS,
+                    Script::always,
                     Measure.word("round", "tub", "drum")),
             ask(
                     "around",
                     "How far is it around the shell?",
                     "The tape round the outside, square to the shell.",
                     shaped("89 1/8 in", "2264 mm", "71 in", "1800 mm"),
-                    SHELL,
+                    Script::shell,
                     Measure.size()),
             ask(
                     "length",
                     "How long is the straight shell?",
                     "Outside, from weld seam to weld seam, without the dished head.",
                     units("50 in", "1270 mm"),
-                    ROUND,
+                    Script::round,
                     Measure.size()),
             ask(
                     "dish",
                     "Is the front head flat, or how deep is its dish?",
                     "'flat', or the depth: a straight edge across the head, the tape from it to the weld seam.",
                     units("4 7/8 in", "124 mm"),
-                    ROUND,
+                    Script::round,
                     Script::dish),
             ask(
                     "height",
                     "How high is the drum?",
                     "From the floor of the drum to its rim, outside.",
                     units("34 5/8 in", "880 mm"),
-                    DRUM,
+                    Script::drum,
                     Measure.size()),
             ask(
                     "width",
                     "How wide is the tub across?",
                     "Outside, along the pivot.",
                     units("40 in", "1000 mm"),
-                    TUB,
+                    Script::tub,
                     Measure.size()),
             ask(
                     "wall",
                     "How thick is the wall?",
                     "'3/16 plate', '16 ga', or as a caliper shows it.",
                     shaped("3/16 plate", "5 mm", "18 ga", "1.2 mm"),
-                    ALWAYS,
+                    Script::always,
                     Measure.thickness()),
             ask(
                     "tank-low",
                     "Where is the lowest line of the shell, at its front end?",
                     MARKED,
                     shaped("5 in, 11 3/8 in", "127 mm, 289 mm", "0 in, 12 in", "0 mm, 300 mm"),
-                    SHELL,
+                    Script::shell,
                     Script::place),
             ask(
                     "tank-high",
                     "Where is the highest line of the shell, at its dump end?",
                     BOTH,
                     shaped("55 in, 39 3/4 in", "1397 mm, 1010 mm", "22 5/8 in, 46 5/8 in", "573 mm, 1180 mm"),
-                    SHELL,
+                    Script::shell,
                     Script::place),
             ask(
                     "bottom-front",
                     "Where is the tub's lower corner at the front, seen from the side?",
                     MARKED,
                     units("0 in, 12 in", "0 mm, 300 mm"),
-                    TUB,
+                    Script::tub,
                     Script::place),
             ask(
                     "bottom-dump",
                     "Where is its lower corner at the dump end?",
                     BOTH,
                     units("36 in, 12 in", "900 mm, 300 mm"),
-                    TUB,
+                    Script::tub,
                     Script::place),
             ask(
                     "top-dump",
                     "Where is its upper corner at the dump end?",
                     BOTH,
                     units("60 in, 36 in", "1500 mm, 900 mm"),
-                    TUB,
+                    Script::tub,
                     Script::place),
             ask(
                     "top-front",
                     "Where is its upper corner at the front?",
                     BOTH,
                     units("0 in, 36 in", "0 mm, 900 mm"),
-                    TUB,
+                    Script::tub,
                     Script::place),
             ask(
                     "door",
                     "How wide is the door's opening across, and what does the door weigh?",
                     "The tape straight across the hole in the dump end; 'about 38 lb' will do, a scale is better.",
                     units("27 in, about 38 lb", "686 mm, about 17 kg"),
-                    ROUND,
+                    Script::round,
                     Measure.several(Kind.LENGTH, Kind.MASS)),
             ask(
                     "carried",
                     "What else turns with the tank, and what does it weigh?",
                     "Cradle, brackets, hoses, half the actuator, all together.",
                     units("about 60 lb", "about 27 kg"),
-                    ALWAYS,
+                    Script::always,
                     Measure.of(Kind.MASS)),
             ask(
                     "slurry",
@@ -147,64 +139,70 @@ final class Script {
                     "'5 gal, 57 lb, 2 lb'; or a density; or a usual kind: "
                             + UsualSlurry.all().stream().map(UsualSlurry::name).collect(Collectors.joining(", ")) + ".",
                     units("5 gal, 57 lb, 2 lb", "20 L, 27 kg, 1 kg"),
-                    ALWAYS,
+                    Script::always,
                     Script::slurry),
             ask(
                     "volume",
                     "How much of it?",
                     "By buckets or by the drum; or as a share of a full tank: '80 %'.",
                     Script::usualVolume,
-                    ALWAYS,
+                    Script::always,
                     Script::volume),
-            ask("pivot", "Where is the middle of the pivot shaft?", BOTH, Script::usualPivot, ALWAYS, Script::place),
+            ask(
+                    "pivot",
+                    "Where is the middle of the pivot shaft?",
+                    BOTH,
+                    Script::usualPivot,
+                    Script::always,
+                    Script::place),
             ask(
                     "bearings",
                     "How far apart are the two pivot bearings, across?",
                     "From the middle of one to the middle of the other.",
                     shaped("34 in", "860 mm", "30 in", "760 mm"),
-                    ALWAYS,
+                    Script::always,
                     Measure.size()),
             ask(
                     "bearing",
                     "Which shaft, and what do the bearings stand? Diameter, static load rating",
                     "Caliper on the shaft; the static rating C0 from the seller of the pillow-block bearing.",
                     units("1 1/2 in, 4000 lbf", "40 mm, 19 kN"),
-                    ALWAYS,
+                    Script::always,
                     Measure.several(Kind.LENGTH, Kind.FORCE)),
             ask(
                     "drive",
                     "What tips it: electric, hydraulic or winch?",
                     "electric: an actuator with a screw. hydraulic: one cylinder or two alike. winch: a rope wound by hand.",
                     a -> a.is("shape", "tub") ? "hydraulic" : a.is("shape", "drum") ? "winch" : "electric",
-                    ALWAYS,
+                    Script::always,
                     Measure.word("electric", "hydraulic", "winch")),
             ask(
                     "side-by-side",
                     "One cylinder in the middle, or two, how far apart across?",
                     "'one', or the distance from the middle of one to the middle of the other.",
                     units("20 in", "500 mm"),
-                    HYDRAULIC,
+                    Script::hydraulic,
                     Script::apart),
             ask(
                     "frame-pin",
                     "Where is the pin on the frame?",
                     "Middle of the pin; of a winch: where the rope leaves the sheave. " + BOTH,
                     Script::usualFramePin,
-                    ALWAYS,
+                    Script::always,
                     Script::place),
             ask(
                     "tank-pin",
                     "Where is the pin on the tank?",
                     "Middle of the pin; of a winch: where the rope is hooked in. " + BOTH,
                     Script::usualTankPin,
-                    ALWAYS,
+                    Script::always,
                     Script::place),
             ask(
                     "lengths",
                     "How long is it pin to pin when closed, and how far does it come out?",
                     "Two readings: '22 1/2 in, 18 in'. Of a rope: the shortest it gets, and how much of it is wound.",
                     Script::usualLengths,
-                    ALWAYS,
+                    Script::always,
                     Measure.several(Kind.LENGTH, Kind.LENGTH)),
             ask(
                     "rating",
@@ -213,45 +211,77 @@ final class Script {
                     a -> a.is("drive", "winch")
                             ? units("1200 lbf", "5 kN").apply(a)
                             : units("2700 lbf", "12 kN").apply(a),
-                    HYDRAULIC.negate(),
+                    Script::rated,
                     Measure.of(Kind.FORCE)),
             ask(
                     "bore",
                     "Bore and rod of the cylinder?",
                     "Two readings: inside diameter of the barrel, diameter of the rod.",
                     units("2 in, 1 1/4 in", "50 mm, 30 mm"),
-                    HYDRAULIC,
+                    Script::hydraulic,
                     Measure.several(Kind.LENGTH, Kind.LENGTH)),
             ask(
                     "pressure",
                     "What is the relief valve set to?",
                     "On the gauge, with the cylinder against its end.",
                     units("1800 psi", "120 bar"),
-                    HYDRAULIC,
+                    Script::hydraulic,
                     Measure.of(Kind.PRESSURE)),
             ask(
                     "lock-valve",
                     "Is a lock valve screwed to each cylinder: yes or no?",
                     "A block right at the cylinder's port; a valve at the other end of a hose is none.",
                     a -> "yes",
-                    HYDRAULIC,
+                    Script::hydraulic,
                     Measure.word("yes", "no")),
             ask(
                     "turn",
                     "How much rope does one turn of the crank wind?",
                     "A chalk mark on the rope; ten turns are more exact.",
                     units("3/4 in", "20 mm"),
-                    WINCH,
+                    Script::winch,
                     Measure.size()),
             ask(
                     "tilt",
                     "How far does it tip?",
                     "At its end stop, the angle to where it lies stowed; a level with a scale shows it.",
                     a -> a.is("shape", "tub") ? "75 deg" : a.is("shape", "drum") ? "120 deg" : "45 deg",
-                    ALWAYS,
+                    Script::always,
                     Measure.of(Kind.ANGLE)));
 
     private Script() {}
+
+    private static boolean always(Answers a) {
+        return true;
+    }
+
+    private static boolean round(Answers a) {
+        return a.is("shape", "round");
+    }
+
+    private static boolean tub(Answers a) {
+        return a.is("shape", "tub");
+    }
+
+    private static boolean drum(Answers a) {
+        return a.is("shape", "drum");
+    }
+
+    private static boolean shell(Answers a) {
+        return !tub(a);
+    }
+
+    private static boolean hydraulic(Answers a) {
+        return a.is("drive", "hydraulic");
+    }
+
+    private static boolean winch(Answers a) {
+        return a.is("drive", "winch");
+    }
+
+    private static boolean rated(Answers a) {
+        return !hydraulic(a);
+    }
 
     private static Question ask(
             String id,
@@ -273,7 +303,7 @@ final class Script {
 
     private static String by(
             Answers a, Function<Answers, String> round, Function<Answers, String> tub, Function<Answers, String> drum) {
-        return (TUB.test(a) ? tub : DRUM.test(a) ? drum : round).apply(a);
+        return (tub(a) ? tub : drum(a) ? drum : round).apply(a);
     }
 
     private static String usualVolume(Answers a) {

@@ -20,8 +20,6 @@ import tipwright.quantity.QuantityException;
  */
 record Spot(Vec2 at, String lines, String kept) {
     private static final Pattern FROM = Pattern.compile("\\s*(.+?)\\s+from\\s+(?:the\\s+)?([a-z][a-z -]*?)\\s*");
-    private static final String FORMS = "; write along and up, such as '%1$s', or two distances and the side,"
-            + " such as '%2$s from mark, %3$s from pivot, above'";
     private static final double READING = 1e-3;
 
     static Spot kept(String text, Answers before) {
@@ -51,8 +49,9 @@ record Spot(Vec2 at, String lines, String kept) {
 
     private static String forms(Answers before) {
         boolean us = before.unit().equals("in");
-        return String.format(
-                FORMS, us ? "54 in, 10 in" : "1370 mm, 250 mm", us ? "55 in" : "1400 mm", us ? "12 in" : "300 mm");
+        return "; write along and up, such as '" + (us ? "54 in, 10 in" : "1370 mm, 250 mm")
+                + "', or two distances and the side, such as '"
+                + (us ? "55 in from mark, 12 in" : "1400 mm from mark, 300 mm") + " from pivot, above'";
     }
 
     private static Spot steps(String along, String up, Answers before) {

@@ -12,7 +12,7 @@ import tipwright.geometry.Vec2;
  */
 final class Chunk {
     /** Of the time that few tilts tell; that of all tilts is about the same. */
-    private static final double SOONER = 0.95;
+    private static final double SOONER = 0.985;
 
     private final GridScan scan;
     private final GridScan.Pivot pivot;

@@ -175,7 +175,7 @@ final class JointSizes implements Proposer {
                                     design,
                                     "linkSections",
                                     design.linkSections().stream()
-                                            .map(l -> l == link ? Copy.with(l, "section", put) : l)
+                                            .map(l -> l.equals(link) ? Copy.with(l, "section", put) : l)
                                             .toList())));
                 }
             }

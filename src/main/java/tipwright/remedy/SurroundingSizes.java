@@ -105,7 +105,7 @@ final class SurroundingSizes implements Proposer {
             for (int n = door.latches() + 1; n <= LATCHES; n++) {
                 Opening put = Copy.with(o, "door", Copy.with(door, "latches", n));
                 List<Opening> openings = design.tank().openings().stream()
-                        .map(p -> p == o ? put : p)
+                        .map(p -> p.equals(o) ? put : p)
                         .toList();
                 all.add(new Proposal(
                         Text.words(n + " latches on the " + o.name() + " in place of " + door.latches()),

@@ -177,8 +177,9 @@ final class Trials {
         Map<String, Finding> all = new HashMap<>();
         for (Finding f : findings) {
             all.merge(f.id(), f, (a, b) -> {
-                Finding worse = a.worseThan(b) ? a : b;
-                Finding other = worse == a ? b : a;
+                boolean first = a.worseThan(b);
+                Finding worse = first ? a : b;
+                Finding other = first ? b : a;
                 return worse.verdict() != Verdict.FAIL && other.verdict() == Verdict.NOT_CHECKED ? other : worse;
             });
         }

@@ -70,8 +70,8 @@ public final class JsonMounts {
     /** Places that were found. */
     public static String place(Design design, Placement found) {
         return text("place", design, json -> {
-            json.number("candidates", found.candidates());
-            json.number("fitting", found.fitting());
+            json.number("candidates", (double) found.candidates());
+            json.number("fitting", (double) found.fitting());
             json.flag("stopped", found.stopped());
             json.list("notes", found.notes());
             json.list("misses", found.misses());

@@ -25,7 +25,8 @@ public final class TextReport {
         Analysis analysis = result.analysis();
         List<String> lines = new ArrayList<>(new HeadSection(checked, style).lines());
         lines.add("");
-        lines.addAll(new CheckSection(style, result.analysis().design().limits(), checked.fixes()).lines(result.findings()));
+        lines.addAll(
+                new CheckSection(style, result.analysis().design().limits(), checked.fixes()).lines(result.findings()));
         lines.add("");
         lines.addAll(new ForceSection(analysis, style).lines());
         lines.add("");

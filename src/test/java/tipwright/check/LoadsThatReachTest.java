@@ -26,8 +26,7 @@ import tipwright.geometry.Vec3;
  */
 class LoadsThatReachTest {
     private static final double G = 9.80665;
-    private static final double STEEL = 0.001 * 7850;
-    private static final double EMPTY = 5 * STEEL;
+    private static final double EMPTY = 39.25;
     private static final int CELLS = 120;
     private static final double PX = 0.15;
     private static final double PY = 0.45;
@@ -37,8 +36,8 @@ class LoadsThatReachTest {
                     Examples.BOX,
                     "at: [400 mm, 400 mm]",
                     "at: [150 mm, 450 mm]",
-                    "thickness: 4 mm",
-                    "thickness: 1 mm",
+                    "wall: {thickness: 4 mm, density: 7850 kg/m3, yield: 700 MPa}",
+                    "mass: {empty: 39.25 kg, centre: [0 mm, 900 mm, 0 mm]}",
                     "push: 12 kN, pull: 12 kN",
                     "push: 40 kN, pull: 40 kN, hold: 60 kN",
                     "c0: 19 kN",
@@ -73,7 +72,7 @@ class LoadsThatReachTest {
         return -kg * G * (rx * Math.cos(grade) + ry * Math.sin(grade));
     }
 
-    /** The box with five faces, the top open: their middles lie 0.4 m over the bottom on average. */
+    /** The empty tank, its weight and its centre as given. */
     private static double empty(double tilt, double grade) {
         return moment(EMPTY, 0, 0.9, tilt, grade);
     }
@@ -133,7 +132,7 @@ class LoadsThatReachTest {
         HowFull full = Objects.requireNonNull(result.howFull());
         HowFull.Band band = full.bands().get(0);
         assertThat(full.fill()).isEqualTo(band.from());
-        assertThat(full.limit()).isEqualTo("Pull of the actuator");
+        assertThat(full.limit()).isEqualTo("Actuator: pull");
         double factor = weak.factors().service();
         assertThat(-force(band.from() - 0.01, end)).isLessThan(60 / factor);
         assertThat(-force(band.from() + 0.015, end)).isGreaterThan(60 / factor);
@@ -224,7 +223,7 @@ class LoadsThatReachTest {
         List<Finding> found = Checker.asFilled(part).findings();
         double brim = moment(1400 * 0.7 + 1000 * 0.3, 0, 1, 0, 0) + empty(0, 0);
         Finding rain = of(found, "what-if/full-of-rainwater");
-        assertThat(rain.note().metric()).contains("Push of the actuator");
+        assertThat(rain.note().metric()).contains("Actuator: push");
         assertThat(rain.demand()).isCloseTo(brim / arm(0), within(1e-6 * Math.abs(brim)));
         assertThat(rain.loadCase()).isEqualTo("brim");
         double most = 0;

@@ -48,7 +48,8 @@ class MeshInsideTest {
         Random random = new Random(7);
         MeshBuilder builder = new MeshBuilder();
         for (Vec3[] t : triangles) {
-            builder = builder.triangle(moved(t[0], jitter, random), moved(t[1], jitter, random), moved(t[2], jitter, random));
+            builder = builder.triangle(
+                    moved(t[0], jitter, random), moved(t[1], jitter, random), moved(t[2], jitter, random));
         }
         return builder.mesh().welded();
     }
@@ -91,7 +92,11 @@ class MeshInsideTest {
         shell(0.3, 0, 0.9, 40, false);
         shell(0.3 - WALL, WALL, 0.9, 40, true);
         for (int i = 0; i < 40; i++) {
-            quad(at(0.3, 0.9, i, 40), at(0.3, 0.9, i + 1, 40), at(0.3 - WALL, 0.9, i + 1, 40), at(0.3 - WALL, 0.9, i, 40));
+            quad(
+                    at(0.3, 0.9, i, 40),
+                    at(0.3, 0.9, i + 1, 40),
+                    at(0.3 - WALL, 0.9, i + 1, 40),
+                    at(0.3 - WALL, 0.9, i, 40));
         }
         MeshInside inside = read(mesh(0));
         assertThat(inside.solid().whole().volume()).isCloseTo(drum(0.3 - WALL, 0.9 - WALL, 40), within(1e-6));
@@ -108,8 +113,15 @@ class MeshInsideTest {
             Vec3 in = at(0.3 - WALL, 0.9, i, 40);
             Vec3 inNext = at(0.3 - WALL, 0.9, i + 1, 40);
             quad(at(0.35, 0.9, i, 40), at(0.35, 0.9, i + 1, 40), inNext, in);
-            quad(at(0.35, 0.9 - WALL, i, 40), at(0.35, 0.9 - WALL, i + 1, 40), at(0.35, 0.9, i + 1, 40), at(0.35, 0.9, i, 40));
-            quad(at(0.3, 0.9 - WALL, i, 40), at(0.3, 0.9 - WALL, i + 1, 40), at(0.35, 0.9 - WALL, i + 1, 40),
+            quad(
+                    at(0.35, 0.9 - WALL, i, 40),
+                    at(0.35, 0.9 - WALL, i + 1, 40),
+                    at(0.35, 0.9, i + 1, 40),
+                    at(0.35, 0.9, i, 40));
+            quad(
+                    at(0.3, 0.9 - WALL, i, 40),
+                    at(0.3, 0.9 - WALL, i + 1, 40),
+                    at(0.35, 0.9 - WALL, i + 1, 40),
                     at(0.35, 0.9 - WALL, i, 40));
         }
         assertThat(read(mesh(0)).solid().whole().volume()).isCloseTo(drum(0.3 - WALL, 0.9 - WALL, 40), within(1e-6));

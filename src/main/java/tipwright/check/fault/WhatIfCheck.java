@@ -50,16 +50,22 @@ public final class WhatIfCheck implements Check {
                     case "wheel sinks" -> "Wheel sinks: worst check then";
                     case "one carries all" -> "One actuator carries everything: force";
                     case "one runs ahead" -> "One actuator gets ahead of the other: force";
-                    case "jam" -> "Held fast: worst part";
                     case "frozen solid" -> "Frozen solid: worst check then";
                     case "full of rainwater" -> "Full of rainwater: worst check then";
                     case "outlet blocks on the way" -> "Outlet blocks on the way: worst check then";
                     case "cake stuck along the +z side" -> "Half the cake stuck, +z side: worst check then";
                     case "cake stuck along the -z side" -> "Half the cake stuck, -z side: worst check then";
                     case "upset loads" -> "Loads if something goes wrong";
+                    case "jam" -> "Tank jams: drive at its hardest";
+                    case "jam other parts" -> "Tank jams: other parts";
+                    case "valve shuts on the way down" -> "Valve shuts on the way down: shock";
+                    case "valve shuts on the way down other parts" -> "Valve shuts on the way down: other parts";
+                    case "gas springs cold and worn" -> "Gas springs cold and worn: worst check then";
                     default -> part.endsWith(ALONE)
                             ? "One actuator carries everything: " + part.substring(0, part.length() - ALONE.length())
-                            : Character.toUpperCase(part.charAt(0)) + part.substring(1) + ": worst check then";
+                            : part.endsWith(" breaks")
+                                    ? "Spring breaks: " + part.substring(0, part.length() - " breaks".length())
+                                    : Character.toUpperCase(part.charAt(0)) + part.substring(1) + ": worst check then";
                 };
     }
 
@@ -67,18 +73,18 @@ public final class WhatIfCheck implements Check {
     public String rule() {
         return "A hose bursts: a lock valve holds the load, or it sinks no faster than allowed. Power is lost: the actuator"
                 + " holds. The load lets go at once: the actuator bears the recoil. A wheel sinks: every check is made again"
-                + " on the slope that follows. The tank is held fast: what bears the actuator stands its hardest push and pull"
-                + " without yielding. A spring that helps breaks, or gas springs are cold and have lost gas: every check is made"
-                + " again without it. The slurry is frozen solid, rain has filled the tank, the outlet blocks on the way, or half of"
-                + " the cake stays stuck along one side: every check of the load is made again; an actuator that is too weak but"
-                + " holds it is close. With several actuators, one takes the whole load, or gets ahead of the others: it must"
-                + " stay within its rating.";
+                + " on the slope that follows. The tank jams: whatever carries the actuator's force takes its hardest push and"
+                + " pull without yielding, and so it does when a valve shuts at once on the way down. A spring that helps"
+                + " breaks, or gas springs are cold and have lost gas: every check is made again without it. The slurry is frozen"
+                + " solid, rain has filled the tank, the outlet blocks on the way, or half of the cake stays stuck along one side:"
+                + " every check of the load is made again; an actuator that is too weak but holds it is close. With several"
+                + " actuators, one takes the whole load, or gets ahead of the others: it must stay within its rating.";
     }
 
     @Override
     public String formula() {
         return "burst: v = Cd a sqrt(2 p / rho) / A, sinking at v F / W; let go: F = 2 F_empty - F_loaded; wheel:"
-                + " slope = atan(drop / track); jam: F = relief x area, or where the motor stalls;"
+                + " slope = atan(drop / track); jam: F = relief x area, or where the motor stalls; valve shuts: F + v sqrt(k m);"
                 + " ahead by s: F/n + k s / r^2 with r = dL/dtilt and twist stiffness k";
     }
 
@@ -112,6 +118,8 @@ public final class WhatIfCheck implements Check {
                     "stronger actuators{}, or less in the tank", finding, limits);
             case "burst-hose" -> Text.words("a lock valve on the cylinder port, or a restrictor in it");
             case "jam" -> Text.words("a lower relief setting, or a stronger part where it is worst");
+            case "valve-shuts-on-the-way-down" -> Text.words(
+                    "a smaller orifice or a throttle, so that it comes down more slowly, or a stronger part where it is worst");
             case "wheel-sinks", "frozen-solid", "full-of-rainwater", "outlet-blocks-on-the-way" -> Text.words(
                     "same as under the check that is named");
             default -> Fix.part(finding, limits);
@@ -131,6 +139,7 @@ public final class WhatIfCheck implements Check {
         all.add(WhatIfWheel.find(make, analysis, rules));
         all.addAll(WhatIfUpset.find(make, analysis, rules));
         all.addAll(WhatIfJam.find(make, analysis, rules));
+        all.addAll(WhatIfShut.find(make, analysis, timing, rules));
         all.addAll(WhatIfHelper.find(make, analysis, rules));
         all.addAll(WhatIfShare.find(make, analysis, rules));
         return all;

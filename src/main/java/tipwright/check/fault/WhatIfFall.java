@@ -26,6 +26,9 @@ final class WhatIfFall {
     private static final double OIL = 870;
     private static final double COEFFICIENT = 0.62;
 
+    /** Below this a time says nothing, s. */
+    private static final double SHORT = 0.1;
+
     private final Findings make;
     private final Analysis analysis;
     private final Design design;
@@ -67,11 +70,14 @@ final class WhatIfFall {
         Extreme worst = fastest();
         Text note = Text.words("nothing pushes the rod in");
         if (worst.value() > 0) {
+            double seconds = seconds(worst);
+            Text when =
+                    seconds < SHORT ? Text.NONE : Text.of(" to rest in {}", Text.amount(seconds, Kind.TIME, "s", 1));
             note = Text.of(
-                    "sinks from {} to rest in {} through a bore of {}; a lock valve screwed to the cylinder would hold it"
+                    "sinks from {}{} through a bore of {}; a lock valve screwed to the cylinder would hold it"
                             + " (what-if.lock-valve)",
                     Text.degrees(worst.tilt(), 1),
-                    Text.amount(seconds(worst), Kind.TIME, "s", 1),
+                    when,
                     Text.amount(whatIf.leakBore(), Kind.LENGTH));
         }
         return make.compare("burst hose", worst.value(), whatIf.fallSpeed(), 1, Kind.SPEED, worst, note);

@@ -115,7 +115,10 @@ record FlatWall(String name, List<Vec3> bottom, List<Vec3> top, boolean free) {
             Plate plate = Plate.steel(width, height(), wall.thickness(), held, held, free ? Plate.Edge.FREE : held);
             both.add(
                     free && rim != null
-                            ? plate.withRim(200e9 * new RectangularTube(/* height= */ rim.width(), /* width= */ rim.height(), rim.wall()).inertia())
+                            ? plate.withRim(200e9
+                                    * new RectangularTube(
+                                                    /* height= */ rim.width(), /* width= */ rim.height(), rim.wall())
+                                            .inertia())
                             : plate);
         }
         return both;

@@ -95,8 +95,7 @@ public final class LandingCheck implements Check {
             all.add(trickle(make, analysis, receiver, opening, name));
             all.add(
                     shut.isEmpty()
-                            ? make.missing(
-                                    name + "jet", "every load case with the outlet shut is under cases: skip:")
+                            ? make.missing(name + "jet", "every load case with the outlet shut is under cases: skip:")
                             : jet(make, analysis, receiver, opening, shut, name));
         }
         return all;

@@ -71,8 +71,9 @@ public final class VacuumCheck implements TimedCheck {
         if (suction == null && dump == null) {
             return List.of(make.missing("", String.valueOf(timing.missing())));
         }
-        boolean pumped = suction != null && !(draining.value() > suction);
-        Extreme worst = pumped ? Extreme.at(suction, Double.NaN) : draining;
+        double drawn = suction == null ? 0 : suction;
+        boolean pumped = suction != null && !(draining.value() > drawn);
+        Extreme worst = pumped ? Extreme.at(drawn, Double.NaN) : draining;
         List<Finding> all = new ArrayList<>();
         if (suction != null) {
             all.add(door(make, design, suction));

@@ -18,6 +18,7 @@ import tipwright.quantity.Kind;
  * @param wheelbase between the axles or from axle to coupling, m
  * @param runsAhead how far one of two actuators runs ahead of the other, m
  * @param gasLost share of their gas that old gas springs have lost
+ * @param structure stiffness of tank, pins and frame together where the rod pushes, N/m
  * @param torsion stiffness of the cradle against twist about the pivot axis between its two actuators, N m/rad
  */
 public record WhatIf(
@@ -40,6 +41,10 @@ public record WhatIf(
         @Note("Share of their gas that old gas springs have lost")
                 @Measured(value = Kind.RATIO, preset = "20 %", atLeast = "0 %", atMost = "100 %")
                 double gasLost,
+        @Note("Stiffness of tank, pins and frame together where the rod pushes; left out: stiff")
+                @Measured(value = Kind.STIFFNESS, above = "0 N/mm")
+                @Nullable
+                Double structure,
         @Note("Stiffness of the cradle against twist between two actuators")
                 @Measured(value = Kind.ANGULAR_STIFFNESS, above = "0 N m/deg")
                 @Nullable

@@ -114,9 +114,9 @@ class MeasuredTankTest {
         Reading reading = read(
                 "  interior: {shape: cylinder, axis: x, diameter: 760 mm, length: 1300 mm, centre: [0 mm, 640 mm, 0 mm]}",
                 "  sizes: outside\n  interior: {shape: mesh, file: wash-tub.stl, unit: mm, at: [0 mm, 450 mm, 0 mm]}");
-        assertThat(((Reading.Bad) reading).problems())
-                .anySatisfy(p -> assertThat(p.text())
-                        .isEqualTo("silt.yaml:5:10: tank.sizes: a mesh is taken as it is; leave 'sizes' out, or draw the inside"));
+        assertThat(((Reading.Bad) reading).problems()).anySatisfy(p -> assertThat(p.text())
+                .isEqualTo(
+                        "silt.yaml:5:10: tank.sizes: a mesh is taken as it is; leave 'sizes' out, or draw the inside"));
     }
 
     @Test
@@ -142,7 +142,8 @@ class MeasuredTankTest {
         String rail = "{tube: {height: 60 mm, wall: 3 mm, from: [-400 mm, 240 mm, %1$s], to: [400 mm, 240 mm, %1$s]}}";
         Design d = design(
                 "{name: hose, mass: 6 kg, centre: [0 mm, 1 m, 0 mm]}",
-                "{name: rails, steel: [" + String.format(rail, "-200 mm") + ", " + String.format(rail, "200 mm") + "]}");
+                "{name: rails, steel: [" + String.format(rail, "-200 mm") + ", " + String.format(rail, "200 mm")
+                        + "]}");
         var sides = d.tank().attached().get(1).sides();
         assertThat(sides).hasSize(2);
         assertThat(sides.get(0).z()).containsExactly(-0.23, -0.17);

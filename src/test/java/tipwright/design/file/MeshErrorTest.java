@@ -81,7 +81,8 @@ class MeshErrorTest {
         Reading.Good good = (Reading.Good) reading;
         assertThat(good.warnings()).isEmpty();
         Opening mouth = good.design().tank().openings().get(0);
-        assertThat(mouth.points()).hasSize(top).allSatisfy(p -> assertThat(p.y()).isCloseTo(0.87, Offset.offset(1e-6)));
+        assertThat(mouth.points()).hasSize(top).allSatisfy(p -> assertThat(p.y())
+                .isCloseTo(0.87, Offset.offset(1e-6)));
         double byHand = tub.volume() * 1e-9;
         assertThat(good.design().tank().interior().solid().whole().volume())
                 .isCloseTo(byHand, Offset.offset(byHand * 1e-6));

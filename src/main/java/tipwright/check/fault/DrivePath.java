@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.fault;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
+import tipwright.analysis.CaseResult;
+import tipwright.analysis.Extreme;
+import tipwright.analysis.Row;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.Trait;
+import tipwright.check.rule.Verdict;
+import tipwright.design.Design;
+import tipwright.design.Factors;
+import tipwright.design.drive.Drive;
+import tipwright.design.joint.Fastening;
+import tipwright.design.key.Copy;
+import tipwright.geometry.Vec2;
+import tipwright.load.LoadCase;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
+
+/**
+ * What bears the actuators' force and nothing else: rod, pins, lugs, welds and bolts at its two ends, cross member. Under a force that
+ * comes once, when something goes wrong, it has to stay below yield, with no factor; each part is judged by its own check.
+ */
+final class DrivePath {
+    private static final Set<String> PINS = Set.of(Drive.FRAME_PIN, Drive.ROD_PIN, Drive.TANK_PIN);
+
+    private final Findings make;
+    private final Analysis analysis;
+    private final List<Check> rules;
+
+    DrivePath(Findings make, Analysis analysis, List<Check> rules) {
+        this.make = make;
+        this.analysis = analysis;
+        this.rules = rules.stream()
+                .filter(c -> c.traits().contains(Trait.BEARS_DRIVE))
+                .toList();
+    }
+
+    /**
+     * The worst of its parts, and those that cannot be told.
+     *
+     * @param part name of the trouble
+     * @param how what pushes or pulls, in front of the word and the force
+     * @param push greatest push of all actuators at a row, N, 0 or more
+     * @param pull greatest pull, N, 0 or more
+     */
+    List<Finding> under(String part, String how, ToDoubleFunction<Row> push, ToDoubleFunction<Row> pull) {
+        Analysis strained = strained(analysis, part, push, pull);
+        List<Finding> told = new ArrayList<>();
+        Set<String> unknown = new LinkedHashSet<>();
+        for (Check check : rules) {
+            List<Finding> found =
+                    check.run(strained).stream().filter(DrivePath::isOnIt).toList();
+            for (Finding f : found) {
+                if (f.verdict() != Verdict.NOT_CHECKED) {
+                    told.add(f);
+                } else if (missing(check.run(analysis), f.id())) {
+                    unknown.add(check.part(f));
+                }
+            }
+        }
+        List<Finding> all = new ArrayList<>();
+        if (!told.isEmpty()) {
+            all.add(worst(part, how, strained, told));
+        }
+        if (!unknown.isEmpty()) {
+            all.add(make.missing(
+                    part + " other parts", "what their own checks cannot tell: " + String.join(", ", unknown)));
+        }
+        return all;
+    }
+
+    /** Whether a part is missing in the whole design, and not only among those that bear the actuator. */
+    private static boolean missing(List<Finding> all, String id) {
+        return all.stream().anyMatch(f -> f.id().equals(id) && f.verdict() == Verdict.NOT_CHECKED);
+    }
+
+    private static boolean isOnIt(Finding f) {
+        String id = f.id();
+        return !id.startsWith("bearing")
+                && !id.startsWith("bush")
+                && !id.startsWith("shaft")
+                && (!id.startsWith("pin/") || PINS.contains(id.substring(4)));
+    }
+
+    private Finding worst(String part, String how, Analysis strained, List<Finding> told) {
+        Finding worst = told.get(0);
+        for (Finding f : told) {
+            worst = f.worseThan(worst) ? f : worst;
+        }
+        Balance balance = worst.worst().balance(strained.cases());
+        double force = balance == null ? 0 : balance.force();
+        List<String> others = new ArrayList<>();
+        for (Finding f : told) {
+            if (f.verdict() == Verdict.FAIL && !f.equals(worst)) {
+                others.add(f.title());
+            }
+        }
+        Text note = Text.of(
+                how + " {} with {}; worst there: " + worst.title()
+                        + (others.isEmpty() ? "" : "; too weak as well: " + String.join("; ", others)),
+                Text.words(force < 0 ? "pulls" : "pushes"),
+                Text.amount(Math.abs(force), Kind.FORCE));
+        return make.given(
+                part,
+                worst.demand(),
+                worst.capacity(),
+                worst.factor(),
+                worst.kind(),
+                worst.utilisation(),
+                Extreme.at(worst.worst().value(), worst.tilt()),
+                worst.verdict(),
+                note);
+    }
+
+    /** The same machine under these forces alone: it pushes on its way up and pulls on its way back. */
+    private static Analysis strained(
+            Analysis analysis, String name, ToDoubleFunction<Row> push, ToDoubleFunction<Row> pull) {
+        Design design = analysis.design();
+        List<Fastening> held = design.fastenings().stream()
+                .filter(f -> PINS.contains(f.joint()))
+                .toList();
+        CaseResult any = analysis.cases().get(0);
+        List<Row> rows = any.rows().stream()
+                .map(row -> new Row(
+                        row.pose(),
+                        row.load(),
+                        row.centroid(),
+                        at(row.rest(), 0),
+                        at(row.raise(), push.applyAsDouble(row)),
+                        at(row.lower(), -pull.applyAsDouble(row))))
+                .toList();
+        LoadCase load = any.load();
+        LoadCase named = new LoadCase(name, load.about(), LoadCase.NEVER, load.states(), load.contents());
+        return new Analysis(
+                Copy.with(Copy.with(design, "fastenings", held), "factors", Factors.none()),
+                analysis.mechanism(),
+                analysis.poses(),
+                List.of(new CaseResult(named, rows)),
+                analysis.emptying(),
+                analysis.stop(),
+                analysis.warnings(),
+                analysis.wind());
+    }
+
+    private static Balance at(Balance b, double force) {
+        List<Vec2> none = b.joints().stream().map(j -> Vec2.ZERO).toList();
+        return new Balance(force, b.pivot(), b.bearings(), b.drive(), none, b.couples());
+    }
+}
