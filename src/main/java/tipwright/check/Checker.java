@@ -59,8 +59,16 @@ public final class Checker {
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or something does not converge
      */
     public static Result asFilled(Design design) throws CannotComputeException {
-        Analysis analysis = Analyser.analyse(design);
-        return converged(design, () -> {
+        return asFilled(Analyser.analyse(design));
+    }
+
+    /**
+     * The same of a design that has been analysed.
+     *
+     * @throws CannotComputeException when something does not converge
+     */
+    public static Result asFilled(Analysis analysis) throws CannotComputeException {
+        return converged(analysis.design(), () -> {
             InTime found = InTime.of(analysis, CycleTimer.time(analysis));
             List<Finding> all = FillSweep.of(analysis).worst(found.findings());
             return new Result(analysis, all, null, found.timing());

@@ -143,6 +143,15 @@ public final class Checks {
         return all().stream().flatMap(c -> c.run(worn).stream()).toList();
     }
 
+    /** Runs those that need no time and are quick enough to follow something that is being moved. */
+    public static List<Finding> quick(Analysis analysis) {
+        Analysis worn = Worn.of(analysis);
+        return all().stream()
+                .filter(c -> !c.traits().contains(Trait.SLOW))
+                .flatMap(c -> c.run(worn).stream())
+                .toList();
+    }
+
     /** Those that have a trait. */
     static List<Check> with(Trait trait) {
         return all().stream().filter(c -> c.traits().contains(trait)).toList();

@@ -56,7 +56,7 @@ class CheckCommandTest {
                 "actuator: {kind: electric, closed: 430 mm, stroke: 400 mm, push: 2 kN, pull: 2 kN}");
         Cli.Outcome outcome = Cli.run("check", file.toString());
         assertThat(outcome.code()).isEqualTo(1);
-        assertThat(outcome.out()).contains("X VERDICT: FAIL").containsPattern("X FAIL +\\[#{10}>");
+        assertThat(outcome.out()).contains("X VERDICT: FAIL").containsPattern("X FAILS");
     }
 
     @Test
@@ -92,7 +92,7 @@ class CheckCommandTest {
     void aShippedDesignIsFoundByItsNameAndThatIsSaid() {
         Cli.Outcome outcome = Cli.run("check", "silt-trailer");
         assertThat(outcome.code()).isZero();
-        assertThat(outcome.err()).contains("no file is called 'silt-trailer' here; this is the example of that name");
+        assertThat(outcome.err()).contains("no file 'silt-trailer' in this folder; this is the example of that name");
     }
 
     @Test

@@ -49,7 +49,7 @@ class OtherCommandsTest {
         Files.writeString(file, "precious");
         Cli.Outcome refused = Cli.run("new", file.toString());
         assertThat(refused.code()).isEqualTo(3);
-        assertThat(refused.err()).contains("is there already", "--force");
+        assertThat(refused.err()).contains("already exists", "--force");
         assertThat(file).hasContent("precious");
         assertThat(Cli.run("new", "--force", file.toString()).code()).isZero();
         assertThat(file).hasContent(Cli.run("new").out());
@@ -74,7 +74,7 @@ class OtherCommandsTest {
         Cli.Outcome wrong = Cli.run("explain", "bearing-statik");
         assertThat(wrong.code()).isEqualTo(2);
         assertThat(wrong.err())
-                .isEqualTo("tipwright: there is no check 'bearing-statik'; did you mean 'bearing-static'?\n");
+                .isEqualTo("tipwright: no check and no word 'bearing-statik' here; did you mean 'bearing-static'?\n");
         assertThat(Cli.run("explain", "zzzzzzzzzz").err()).contains("they are: ");
     }
 
@@ -127,7 +127,7 @@ class OtherCommandsTest {
         assertThat(Cli.run("check", file.toString()).code()).isZero();
         Cli.Outcome again = Cli.run("new", folder.resolve("other.yaml").toString(), "--like", "wash-tub");
         assertThat(again.code()).isEqualTo(3);
-        assertThat(again.err()).contains("wash-tub.stl is there already");
+        assertThat(again.err()).contains("wash-tub.stl already exists");
         assertThat(folder.resolve("other.yaml")).doesNotExist();
         Cli.Outcome wrong = Cli.run("new", folder.resolve("x.yaml").toString(), "--like", "wash-tup");
         assertThat(wrong.code()).isEqualTo(2);

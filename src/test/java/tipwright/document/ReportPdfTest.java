@@ -37,7 +37,7 @@ class ReportPdfTest {
             assertThat(pdf.getDocumentInformation().getTitle()).startsWith("Silt trailer");
             assertThat(bookmarks(pdf))
                     .startsWith("Silt trailer", "Load cases and forces", "Plots over the tilt")
-                    .endsWith("Inputs as read", "What was assumed", "Cautions");
+                    .endsWith("Inputs as read", "What was assumed", "What no check knows", "Cautions");
             assertThat(text(pdf)).contains(DEMO.origin().hash(), "page 1 of " + pdf.getNumberOfPages());
         }
     }

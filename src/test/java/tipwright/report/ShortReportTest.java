@@ -39,7 +39,7 @@ class ShortReportTest {
                 .contains("X If something goes wrong: fails. ")
                 .contains("the actuator must push 9.142 kN and is good for 6 kN")
                 .contains("Push         9.14 kN of 6 kN")
-                .contains("Fix: a stronger actuator")
+                .doesNotContain("Fix")
                 .contains("? Cannot tell: welds, bolts, lugs")
                 .contains("Never go under a raised tank");
     }

@@ -50,7 +50,7 @@ public final class TipOverCheck implements Check {
                 + " the end, the moments that hold the machine down are larger than those that turn it over: on the site's"
                 + " ground, on the slope asked for whichever way it stands, in the wind over that edge, and no support is"
                 + " overloaded. The wind blows on the tank and on the frame's members, also on those behind others; a member"
-                + " without z reaches as far as those with it. What is loose in the tank lies anew on each slope: the surface of a"
+                + " without z reaches as far as those with it. What is loose in the tank settles again on each slope: the surface of a"
                 + " liquid is level there too.";
     }
 

@@ -14,9 +14,4 @@ import tipwright.quantity.Kind;
 public record Orifice(
         @Note("Of the hole") @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
         @Note("Share of the ideal flow") @Measured(value = Kind.RATIO, preset = "0.62", above = "0", atMost = "1")
-                double coefficient) {
-    /** m2. */
-    public double area() {
-        return Math.PI * diameter * diameter / 4;
-    }
-}
+                double coefficient) {}

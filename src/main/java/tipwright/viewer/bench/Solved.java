@@ -8,13 +8,12 @@ import java.util.stream.Stream;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
+import tipwright.check.Checker;
 import tipwright.check.Checks;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
-import tipwright.time.CycleTimer;
-import tipwright.time.Timing;
 
 /**
  * An analysed design with its findings.
@@ -48,22 +47,18 @@ public record Solved(Analysis analysis, List<Finding> findings, List<String> lat
         return of(Analyser.again(design, analysis), true);
     }
 
-    private static Solved of(Analysis analysis, boolean moving) {
-        Timing timing = moving ? null : CycleTimer.time(analysis);
-        List<Finding> findings = Checks.all().stream()
-                .filter(c -> !moving || !c.traits().contains(Trait.SLOW))
-                .flatMap(c -> (timing == null ? c.run(analysis) : c.run(analysis, timing)).stream())
-                .sorted(worstFirst())
-                .toList();
-        List<String> later = moving ? waiting() : List.of();
-        return new Solved(analysis, findings, later);
+    private static Solved of(Analysis analysis, boolean moving) throws CannotComputeException {
+        List<Finding> found =
+                moving ? Checks.quick(analysis) : Checker.asFilled(analysis).findings();
+        return new Solved(
+                analysis, found.stream().sorted(worstFirst()).toList(), moving ? waiting() : List.of());
     }
 
     private static List<String> waiting() {
         Stream<String> slow = Checks.all().stream()
                 .filter(c -> c.traits().contains(Trait.SLOW))
                 .map(c -> c.title().toLowerCase(Locale.ROOT));
-        return Stream.concat(slow, Stream.of("all that takes time into account"))
+        return Stream.concat(slow, Stream.of("all that takes time or part fills into account"))
                 .toList();
     }
 

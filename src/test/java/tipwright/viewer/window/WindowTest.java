@@ -212,7 +212,7 @@ class WindowTest {
         waitFor(() -> window.desk().bench().unsaved());
         String work = window.desk().bench().sheet().text();
         WaitForAsyncUtils.asyncFx(() -> stage.fireEvent(new WindowEvent(stage, WindowEvent.WINDOW_CLOSE_REQUEST)));
-        waitFor(() -> robot.lookup("#banner-words").<Labeled>query().getText().contains("not saved"));
+        waitFor(() -> robot.lookup("#banner-words").<Labeled>query().getText().contains("Unsaved changes"));
         assertThat(stage.isShowing()).isTrue();
         // as after a crash: nothing said goodbye, another window opens on the same file
         WaitForAsyncUtils.asyncFx(() -> {
