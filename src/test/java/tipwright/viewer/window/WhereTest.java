@@ -55,10 +55,10 @@ class WhereTest {
 
     private static void waitFor(BooleanSupplier met) {
         try {
-            WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(met::getAsBoolean)
+            WaitForAsyncUtils.waitFor(90, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(met::getAsBoolean)
                     .get());
         } catch (TimeoutException e) {
-            throw new AssertionError("did not happen within 20 s", e);
+            throw new AssertionError("did not happen within 90 s", e);
         }
         WaitForAsyncUtils.waitForFxEvents();
     }
