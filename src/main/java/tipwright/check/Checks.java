@@ -143,6 +143,11 @@ public final class Checks {
         return all().stream().flatMap(c -> c.run(worn).stream()).toList();
     }
 
+    /** The analysis as every check sees it: of a machine that has worn as far as its design allows. */
+    public static Analysis worn(Analysis analysis) {
+        return Worn.of(analysis);
+    }
+
     /** Runs those that need no time and are quick enough to follow something that is being moved. */
     public static List<Finding> quick(Analysis analysis) {
         Analysis worn = Worn.of(analysis);

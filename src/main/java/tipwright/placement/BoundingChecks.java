@@ -29,8 +29,18 @@ final class BoundingChecks {
     /** Utilisations of all limits but the time wanted [limit]. */
     static double[] utilisations(Analysis analysis) {
         double[] all = new double[Limit.COUNT];
+        Analysis worn = Checks.worn(analysis);
         for (Check check : CHECKS) {
-            take(check, check.run(analysis), all);
+            take(check, check.run(worn), all);
+        }
+        return all;
+    }
+
+    /** What findings say of the limits [limit]; those of checks that bound no mounts do not count. */
+    static double[] utilisations(List<Finding> findings) {
+        double[] all = new double[Limit.COUNT];
+        for (Finding f : findings) {
+            Checks.of(f).ifPresent(check -> take(check, List.of(f), all));
         }
         return all;
     }

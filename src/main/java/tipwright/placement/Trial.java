@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import tipwright.analysis.Analyser;
+import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
+import tipwright.check.Checker;
 import tipwright.design.Design;
 import tipwright.design.tank.Slurry;
 import tipwright.geometry.Vec2;
@@ -23,6 +25,7 @@ final class Trial {
     private final boolean quick;
     private final List<Vec2> points;
     private final List<String> places = new ArrayList<>();
+    private final double[] fills;
 
     /**
      * The trial of a design.
@@ -41,7 +44,32 @@ final class Trial {
         design.drive().places(design.pivot().at()).forEach((name, at) -> named.putIfAbsent(at, name.replace('-', ' ')));
         points = List.copyOf(named.keySet());
         named.values().forEach(name -> places.addAll(List.of(name + " x", name + " y")));
+        fills = partFills();
         quick = engine == CandidateEngine.CLOSED_FORM && !Analyser.changes(engine.analyse(design, loads));
+    }
+
+    /**
+     * What part fills add to the stated fill, as drawn [limit]. A try looks at the stated fill alone and adds this, so that it tells as
+     * drawn what the whole check tells.
+     */
+    private double[] partFills() throws CannotComputeException {
+        Analysis drawn = engine.analyse(design, loads);
+        double[] more = BoundingChecks.utilisations(
+                Checker.asFilled(Analyser.analyse(design)).findings());
+        double[] stated = Judgement.of(drawn).utilisations();
+        for (int i = 0; i < more.length; i++) {
+            more[i] = Math.max(0, more[i] - stated[i]);
+        }
+        more[Limit.TIME.index()] = 0;
+        return more;
+    }
+
+    private Judgement withPartFills(Judgement stated) {
+        double[] all = stated.utilisations().clone();
+        for (int i = 0; i < all.length; i++) {
+            all[i] += fills[i];
+        }
+        return new Judgement(all, stated.force(), stated.time());
     }
 
     /** Whether a try takes well under a millisecond. */
@@ -60,10 +88,10 @@ final class Trial {
      * @param off by how much each coordinate is off, m, as in {@link #places()}
      */
     Judgement at(double... off) {
-        return engine.judged(
+        return withPartFills(engine.judged(
                 design.withPivot(design.pivot().movedTo(place(design.pivot().at(), off)))
                         .withDrive(design.drive().moved(p -> place(p, off))),
-                loads);
+                loads));
     }
 
     private Vec2 place(Vec2 drawn, double... off) {
@@ -75,7 +103,7 @@ final class Trial {
     Judgement with(Slurry slurry) {
         Design other = design.withSlurry(slurry);
         try {
-            return engine.judged(other, Analyser.loads(other));
+            return withPartFills(engine.judged(other, Analyser.loads(other)));
         } catch (CannotComputeException impossible) {
             return Judgement.impossible();
         }
@@ -92,7 +120,7 @@ final class Trial {
 
     private Judgement judgedUnder(LoadTable other) {
         try {
-            return Judgement.of(engine.analyse(design, other));
+            return withPartFills(Judgement.of(engine.analyse(design, other)));
         } catch (CannotComputeException impossible) {
             return Judgement.impossible();
         }

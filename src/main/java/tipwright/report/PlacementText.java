@@ -66,7 +66,8 @@ public final class PlacementText {
             lines.addAll(Prose.wrap("", stopped(placement)));
             return;
         }
-        lines.add("Nothing fits." + (placement.misses().isEmpty() ? "" : " Any one of these would open it:"));
+        lines.add("No position works."
+                + (placement.misses().isEmpty() ? "" : " Any one of these changes would make one possible:"));
         for (String miss : placement.misses()) {
             lines.add("  " + miss);
         }

@@ -94,7 +94,7 @@ class MountCommandsTest {
         Path plot = folder.resolve("t.svg");
         Cli.Outcome outcome =
                 Cli.run("tolerance", "silt-trailer", "--runs", "200", "--by", "1/8 in", "--plot", plot.toString());
-        assertThat(outcome.out()).contains("chance that a limit is passed", "in 200 runs", "frame pin y");
+        assertThat(outcome.out()).contains("chance that a check fails", "in 200 runs", "frame pin y");
         assertThat(plot).content().contains("<svg", "Which dimension matters most");
     }
 

@@ -51,7 +51,8 @@ class ReportNumbersTest {
                 assertThat(text).contains("? " + f.title());
                 continue;
             }
-            Matcher row = Pattern.compile(Pattern.quote(f.title()) + " [+!X] (?:passes|close|FAILS) (?:>?(\\d+) ?%|-) " + QUANTITY + " " + QUANTITY + " " + NUMBER)
+            Matcher row = Pattern.compile(Pattern.quote(f.title()) + " [+!X] (?:passes|close|FAILS) (?:>?(\\d+) ?%|-) "
+                            + QUANTITY + " " + QUANTITY + " " + NUMBER)
                     .matcher(text);
             assertThat(row.find()).as(f.id()).isTrue();
             if (row.group(1) != null && check.get("utilisation").isNumber()) {
@@ -134,8 +135,8 @@ class ReportNumbersTest {
         String text = text(dossier);
         int rows = 0;
         JsonNode envelope = json(dossier).get("envelope");
-        Matcher row = Pattern.compile("(\\d+\\.\\d) (-?\\d+) (-?\\d+) % (-?\\d+) (\\d+) " + NUMBER + " (?:[a-z][a-z, ]* )?"
-                        + NUMBER + " (?:[a-z][a-z, ]* )?(\\d+\\.\\d\\d) ")
+        Matcher row = Pattern.compile("(\\d+\\.\\d) (-?\\d+) (-?\\d+) % (-?\\d+) (\\d+) " + NUMBER
+                        + " (?:[a-z][a-z, ]* )?" + NUMBER + " (?:[a-z][a-z, ]* )?(\\d+\\.\\d\\d) ")
                 .matcher(text);
         while (row.find()) {
             JsonNode at = null;

@@ -150,7 +150,9 @@ class MachineOutlineTest {
         String yaml = swap(Examples.BOX, "size: [1 m, 1 m, 1 m]", "size: [1 m, 1 m, 800 mm]")
                 .replaceFirst("width: 1 m", "width: 800 mm");
         yaml = swap(
-                yaml, "wall: {thickness: 4 mm, density: 7850 kg/m3, yield: 700 MPa}", "mass: {empty: 90 kg, centre: [0 m, 1 m, 0 m]}");
+                yaml,
+                "wall: {thickness: 4 mm, density: 7850 kg/m3, yield: 700 MPa}",
+                "mass: {empty: 90 kg, centre: [0 m, 1 m, 0 m]}");
         Analysis analysis = Analyser.analyse(Examples.read(yaml));
         MachineOutline machine = new MachineOutline(analysis);
         Configuration stowed = Configuration.of(analysis.poses().get(0));

@@ -156,7 +156,7 @@ class SearchTest {
         Placement found = placer(1, 20_000).place(heel);
         assertThat(found.answers()).isEmpty();
         assertThat(found.nearly()).isNotEmpty().allMatch(a -> !a.failed().isEmpty());
-        assertThat(found.notes()).anyMatch(n -> n.startsWith("moving the mounts does not help, it fails anyway:  "));
+        assertThat(found.notes()).anyMatch(n -> n.startsWith("moving the mounts does not help, it fails anyway: "));
     }
 
     /** A shaft through both bearings that is too thin for any mounts: the search must not promise what the check denies. */

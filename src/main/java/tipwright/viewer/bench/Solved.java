@@ -50,8 +50,7 @@ public record Solved(Analysis analysis, List<Finding> findings, List<String> lat
     private static Solved of(Analysis analysis, boolean moving) throws CannotComputeException {
         List<Finding> found =
                 moving ? Checks.quick(analysis) : Checker.asFilled(analysis).findings();
-        return new Solved(
-                analysis, found.stream().sorted(worstFirst()).toList(), moving ? waiting() : List.of());
+        return new Solved(analysis, found.stream().sorted(worstFirst()).toList(), moving ? waiting() : List.of());
     }
 
     private static List<String> waiting() {
