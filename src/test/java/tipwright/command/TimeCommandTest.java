@@ -15,7 +15,7 @@ class TimeCommandTest {
         Cli.Outcome outcome = Cli.run("time", "silt-trailer");
         assertThat(outcome.code()).isZero();
         assertThat(outcome.out())
-                .contains("How long does a dump take?", "It raises in ", "full tilt", "stowed again")
+                .contains("How long does a dump take?", "Up 69 s, down 66 s", "full tilt", "stowed again")
                 .contains("* tilt   o in the tank", "Time line", "All loads");
         assertThat(outcome.out().lines().mapToInt(String::length).max().orElse(0))
                 .isLessThanOrEqualTo(110);
@@ -38,7 +38,7 @@ class TimeCommandTest {
     @Test
     void aStrokeThatEndsShortOfTheFullTiltIsSaid() {
         assertThat(Cli.run("time", "too-small").out())
-                .contains("The stroke ends at 10.8 deg, short of 60 deg: it gets there in ");
+                .contains("The actuator is fully out at 10.8 deg and the tank never reaches 60 deg.");
     }
 
     @Test
