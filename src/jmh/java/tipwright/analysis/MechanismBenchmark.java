@@ -19,9 +19,9 @@ import tipwright.design.drive.TiltRange;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
 import tipwright.geometry.Vec3;
+import tipwright.linkage.Configuration;
 import tipwright.linkage.Linkage;
 import tipwright.linkage.Motion;
-import tipwright.linkage.Posture;
 import tipwright.load.LoadTable;
 
 /**
@@ -56,8 +56,8 @@ public class MechanismBenchmark {
         tilts = design.tilt().tilts();
         linkage = Analyser.linkage(design);
         balancer = new Balancer(design, linkage, Mechanism.of(linkage.skeleton()), null);
-        List<Posture> postures = linkage.sweep(tilts).postures();
-        balancer.moveTo(postures.get(postures.size() / 2));
+        List<Configuration> configurations = linkage.sweep(tilts).configurations();
+        balancer.moveTo(configurations.get(configurations.size() / 2));
     }
 
     @Benchmark

@@ -19,8 +19,8 @@ import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
 import tipwright.check.Result;
 import tipwright.design.Design;
-import tipwright.design.file.Beside;
 import tipwright.design.file.DesignFile;
+import tipwright.design.file.NamedFiles;
 import tipwright.design.file.Reading;
 
 /**
@@ -46,8 +46,8 @@ public class LargeMeshBenchmark {
 
     @Setup
     public void divide() throws IOException {
-        text = new String(Beside.shipped().read("wash-tub.yaml", 100_000), StandardCharsets.UTF_8);
-        file = divided(Beside.shipped().read(MESH, 100_000), sides);
+        text = new String(NamedFiles.shipped().read("wash-tub.yaml", 100_000), StandardCharsets.UTF_8);
+        file = divided(NamedFiles.shipped().read(MESH, 100_000), sides);
         design = reading().design();
     }
 
@@ -96,8 +96,8 @@ public class LargeMeshBenchmark {
 
     @Benchmark
     public Reading.Good reading() {
-        Beside files =
-                (name, most) -> name.equals(MESH) ? file : Beside.shipped().read(name, most);
+        NamedFiles files =
+                (name, most) -> name.equals(MESH) ? file : NamedFiles.shipped().read(name, most);
         return (Reading.Good) DesignFile.read("tub.yaml", text, files);
     }
 

@@ -39,7 +39,13 @@ public class WallBenchmark {
 
     @Benchmark
     public PlateBending flatWall() {
-        return Plate.steel(2, 1, 0.006, Plate.Edge.CLAMPED, Plate.Edge.CLAMPED, Plate.Edge.FREE)
+        return PlateUnderPressure.steel(
+                        2,
+                        1,
+                        0.006,
+                        PlateUnderPressure.Edge.CLAMPED,
+                        PlateUnderPressure.Edge.CLAMPED,
+                        PlateUnderPressure.Edge.FREE)
                 .under(1e4, 0);
     }
 }

@@ -20,11 +20,11 @@ import tipwright.geometry.Mesh;
 import tipwright.geometry.MeshCut;
 import tipwright.geometry.Shading;
 import tipwright.geometry.Vec2;
-import tipwright.viewer.bench.Bench;
-import tipwright.viewer.bench.Handle;
-import tipwright.viewer.dump.Dump;
-import tipwright.viewer.dump.Instant;
-import tipwright.viewer.dump.Reel;
+import tipwright.viewer.dump.DumpStates;
+import tipwright.viewer.dump.MachineState;
+import tipwright.viewer.dump.Timeline;
+import tipwright.viewer.editor.DesignEditor;
+import tipwright.viewer.editor.Handle;
 
 /**
  * What the viewer does between two pictures on the demo: solving anew while a pin is dragged, and one moment of the dump while it
@@ -39,19 +39,19 @@ import tipwright.viewer.dump.Reel;
 @Measurement(iterations = 3, time = 3)
 @Fork(1)
 public class ViewerBenchmark {
-    private Bench bench;
+    private DesignEditor editor;
     private Handle pin;
-    private Dump dump;
+    private DumpStates dump;
     private Mesh inside;
     private int step;
 
     @Setup
     public void prepare() throws IOException {
         try (InputStream in = ViewerBenchmark.class.getResourceAsStream("/tipwright/geometry/silt-trailer.yaml")) {
-            bench = new Bench("demo", null, new String(in.readAllBytes(), StandardCharsets.UTF_8), null);
+            editor = new DesignEditor("demo", null, new String(in.readAllBytes(), StandardCharsets.UTF_8), null);
         }
-        pin = bench.handles().get(1);
-        dump = new Dump(bench.solved().analysis());
+        pin = editor.handles().get(1);
+        dump = new DumpStates(editor.solved().analysis());
         inside = dump.contents().solid().mesh(0.0019).welded();
     }
 
@@ -59,14 +59,14 @@ public class ViewerBenchmark {
     @Benchmark
     public @Nullable String drag() {
         step++;
-        return bench.drag(pin, pin.at().plus(new Vec2(0.001 * (step % 40), 0.001 * (step % 17))));
+        return editor.drag(pin, pin.at().plus(new Vec2(0.001 * (step % 40), 0.001 * (step % 17))));
     }
 
     /** From a time to the mesh of the liquid. */
     @Benchmark
     public float[] frame() {
         step++;
-        Instant now = dump.at("draining", new Reel.Spot(1, 1e-4 * (step % 10_000), 0.3, 0.01, 1));
+        MachineState now = dump.at("draining", new Timeline.Spot(1, 1e-4 * (step % 10_000), 0.3, 0.01, 1));
         return Shading.normals(MeshCut.below(inside, now.fill().surface()), 0.5);
     }
 }

@@ -10,11 +10,11 @@ import tipwright.design.Design;
 import tipwright.geometry.NotConvergedException;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
-import tipwright.linkage.Halt;
+import tipwright.linkage.Configuration;
 import tipwright.linkage.Linkage;
 import tipwright.linkage.LinkageException;
 import tipwright.linkage.Motion;
-import tipwright.linkage.Posture;
+import tipwright.linkage.SweepStop;
 import tipwright.load.LoadCase;
 import tipwright.load.LoadState;
 import tipwright.load.LoadTable;
@@ -43,8 +43,8 @@ public final class Analyser {
         double[] tilts = tilts(analysis);
         Linkage linkage = linkage(design);
         LoadTable table = new LoadTable(tilts, LoadTable.upsets(design, tilts), analysis.emptying(), List.of());
-        List<Posture> postures = linkage.sweep(tilts).postures();
-        return balance(design, linkage, analysis.mechanism(), postures, table, null, null)
+        List<Configuration> configurations = linkage.sweep(tilts).configurations();
+        return balance(design, linkage, analysis.mechanism(), configurations, table, null, null)
                 .cases();
     }
 
@@ -59,8 +59,8 @@ public final class Analyser {
         Linkage linkage = linkage(calm.design());
         List<LoadCase> cases = calm.cases().stream().map(CaseResult::load).toList();
         LoadTable table = new LoadTable(tilts, cases, calm.emptying(), calm.warnings());
-        List<Posture> postures = linkage.sweep(tilts).postures();
-        Analysis blown = balance(calm.design(), linkage, calm.mechanism(), postures, table, null, wind);
+        List<Configuration> configurations = linkage.sweep(tilts).configurations();
+        Analysis blown = balance(calm.design(), linkage, calm.mechanism(), configurations, table, null, wind);
         return new Analysis(
                 calm.design(),
                 calm.mechanism(),
@@ -139,16 +139,17 @@ public final class Analyser {
         }
         Motion motion = linkage.sweep(grid);
         if (refine) {
-            double[] changes = Changes.of(design, linkage, motion.postures());
+            double[] changes = Changes.of(design, linkage, motion.configurations());
             motion = changes.length == 0 ? motion : linkage.sweep(Changes.with(grid, changes));
         }
-        List<Posture> postures = motion.postures();
-        Halt halt = motion.halt();
-        if (postures.isEmpty()) {
+        List<Configuration> configurations = motion.configurations();
+        SweepStop halt = motion.halt();
+        if (configurations.isEmpty()) {
             throw new CannotComputeException(design.name() + ": " + Stops.atTheStart(halt));
         }
-        double[] tilts = postures.stream().mapToDouble(Posture::tilt).toArray();
-        return balance(design, linkage, mechanism, postures, loads.apply(tilts), halt, null);
+        double[] tilts =
+                configurations.stream().mapToDouble(Configuration::tilt).toArray();
+        return balance(design, linkage, mechanism, configurations, loads.apply(tilts), halt, null);
     }
 
     /** The loads of an earlier analysis; null when it was not at the same tilts. */
@@ -176,25 +177,25 @@ public final class Analyser {
             Design design,
             Linkage linkage,
             Mechanism mechanism,
-            List<Posture> postures,
+            List<Configuration> configurations,
             LoadTable table,
-            @Nullable Halt halt,
+            @Nullable SweepStop halt,
             @Nullable Wind wind)
             throws CannotComputeException {
         int cases = table.cases().size();
         List<List<Row>> rows = new ArrayList<>(cases);
         for (int c = 0; c < cases; c++) {
-            rows.add(new ArrayList<>(postures.size()));
+            rows.add(new ArrayList<>(configurations.size()));
         }
-        List<Pose> poses = new ArrayList<>(postures.size());
+        List<Pose> poses = new ArrayList<>(configurations.size());
         Stop stop = Stops.of(halt);
         Balancer balancer = new Balancer(design, linkage, mechanism, wind);
-        for (int i = 0; i < postures.size(); i++) {
-            Posture posture = postures.get(i);
-            Pose pose = pose(posture, mechanism);
-            List<Row> here = balancer.moveTo(posture) ? rowsAt(balancer, pose, table, i) : List.of();
+        for (int i = 0; i < configurations.size(); i++) {
+            Configuration configuration = configurations.get(i);
+            Pose pose = pose(configuration, mechanism);
+            List<Row> here = balancer.moveTo(configuration) ? rowsAt(balancer, pose, table, i) : List.of();
             if (here.size() < cases) {
-                stop = Stops.locked(posture.tilt(), stop);
+                stop = Stops.locked(configuration.tilt(), stop);
                 break;
             }
             poses.add(pose);
@@ -204,7 +205,7 @@ public final class Analyser {
         }
         if (poses.isEmpty()) {
             throw new CannotComputeException(design.name() + ": "
-                    + Stops.locked(postures.get(0).tilt(), null).why());
+                    + Stops.locked(configurations.get(0).tilt(), null).why());
         }
         List<CaseResult> results = new ArrayList<>(cases);
         for (int c = 0; c < cases; c++) {
@@ -228,12 +229,12 @@ public final class Analyser {
         return rows;
     }
 
-    static Pose pose(Posture p, Mechanism mechanism) {
+    static Pose pose(Configuration p, Mechanism mechanism) {
         double swing =
                 Math.atan2(p.onB().y() - p.onA().y(), p.onB().x() - p.onA().x());
-        List<Placement> bodies = new ArrayList<>(mechanism.bodies().size());
+        List<BodyPosition> bodies = new ArrayList<>(mechanism.bodies().size());
         for (int i = 0; i < mechanism.bodies().size(); i++) {
-            bodies.add(new Placement(mechanism.bodies().get(i), p.place(i, Vec2.ZERO), p.turn(i)));
+            bodies.add(new BodyPosition(mechanism.bodies().get(i), p.place(i, Vec2.ZERO), p.turn(i)));
         }
         return new Pose(
                 p.tilt(), p.length(), p.arm(), p.transmission(), swing, p.onA(), p.onB(), bodies, mechanism.tank());

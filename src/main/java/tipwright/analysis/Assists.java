@@ -11,9 +11,9 @@ import tipwright.design.drive.LineSpring;
 import tipwright.design.drive.TorsionSpring;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.linkage.Configuration;
 import tipwright.linkage.Joint;
-import tipwright.linkage.Posture;
-import tipwright.linkage.Reactor;
+import tipwright.linkage.ReactionSolver;
 import tipwright.linkage.Skeleton;
 import tipwright.load.Gravity;
 
@@ -38,27 +38,27 @@ final class Assists {
      * @param moment N m, positive clockwise
      */
     record Load(int body, Vec3 stowed, Vec3 force, double moment) {
-        void on(Reactor reactor) {
+        void on(ReactionSolver reactor) {
             reactor.push(body, stowed.x(), stowed.y(), force.x(), force.y());
             reactor.turn(body, moment);
         }
     }
 
     /**
-     * The loads at a posture.
+     * The loads at a configuration.
      *
      * @param sense +1 while tipping, -1 on the way back, 0 at rest without friction
      */
-    List<Load> at(Posture posture, int sense) {
+    List<Load> at(Configuration configuration, int sense) {
         if (all.isEmpty()) {
             return List.of();
         }
         List<Load> loads = new ArrayList<>();
         for (Assist assist : all) {
             if (assist instanceof LineSpring line) {
-                addLine(line, posture, sense, loads);
+                addLine(line, configuration, sense, loads);
             } else if (assist instanceof TorsionSpring torsion) {
-                addTorsion(torsion, posture, loads);
+                addTorsion(torsion, configuration, loads);
             } else if (assist instanceof Counterweight weight) {
                 Vec3 force = up.times(-weight.mass() * Gravity.G);
                 loads.add(new Load(number(weight.body()), weight.centre(), force, 0));
@@ -67,15 +67,16 @@ final class Assists {
         return loads;
     }
 
-    private void addLine(LineSpring spring, Posture posture, int sense, List<Load> loads) {
+    private void addLine(LineSpring spring, Configuration configuration, int sense, List<Load> loads) {
         Anchor from = spring.from();
         Anchor to = spring.to();
         int a = number(from.body());
         int b = number(to.body());
-        Vec2 line = posture.place(b, to.at()).minus(posture.place(a, from.at()));
+        Vec2 line = configuration.place(b, to.at()).minus(configuration.place(a, from.at()));
         Vec2 u = line.unit();
-        double rate = posture.velocity(b, to.at())
-                .minus(posture.velocity(a, from.at()))
+        double rate = configuration
+                .velocity(b, to.at())
+                .minus(configuration.velocity(a, from.at()))
                 .dot(u);
         double brake = Math.signum(rate) * FrictionRadii.braking(spring.friction(), sense);
         Vec2 push = u.times(spring.push(line.norm()) - brake);
@@ -83,10 +84,10 @@ final class Assists {
         loads.add(new Load(a, at(from.at(), spring.z()), at(push.times(-1), 0), 0));
     }
 
-    private void addTorsion(TorsionSpring spring, Posture posture, List<Load> loads) {
+    private void addTorsion(TorsionSpring spring, Configuration configuration, List<Load> loads) {
         for (Joint j : skeleton.joints()) {
             if (j.name().equals(spring.pin())) {
-                double moment = spring.momentAt(posture.turn(j.b()) - posture.turn(j.a()));
+                double moment = spring.momentAt(configuration.turn(j.b()) - configuration.turn(j.a()));
                 loads.add(new Load(j.b(), Vec3.ZERO, Vec3.ZERO, moment));
                 loads.add(new Load(j.a(), Vec3.ZERO, Vec3.ZERO, -moment));
             }

@@ -10,13 +10,13 @@ import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.actuator.Sharing;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.linkage.Configuration;
 import tipwright.linkage.Linkage;
-import tipwright.linkage.Posture;
-import tipwright.linkage.Reactor;
+import tipwright.linkage.ReactionSolver;
 import tipwright.load.Gravity;
 
 /**
- * Finds the balance of a load at one posture after another: at rest without friction, and in slow motion with friction against
+ * Finds the balance of a load at one configuration after another: at rest without friction, and in slow motion with friction against
  * it. Mutable: owned by one analysis; finding a balance allocates nothing but its result.
  *
  * <p>Friction depends on the forces in the joints, which depend on it, so it is found by repetition. Bearing loads: the body on
@@ -35,7 +35,7 @@ final class Balancer {
     private final @Nullable Wind wind;
     private final JointFriction friction;
     private final BearingSplit split;
-    private final Reactor reactor;
+    private final ReactionSolver reactor;
     private final boolean[] carried;
     private final boolean[] paired;
     private final double pivotSense;
@@ -45,7 +45,7 @@ final class Balancer {
     private final double[] unit;
     private final double[] radial = new double[2];
 
-    private @Nullable Posture posture;
+    private @Nullable Configuration configuration;
     private List<List<Assists.Load>> standing = List.of();
     private double axisX;
     private double axisY;
@@ -85,9 +85,9 @@ final class Balancer {
         }
     }
 
-    /** Goes to a posture; false when nothing can be in balance there. */
-    boolean moveTo(Posture next) {
-        posture = next;
+    /** Goes to a configuration; false when nothing can be in balance there. */
+    boolean moveTo(Configuration next) {
+        configuration = next;
         pushZ = Sharing.middle(actuators, next.length(), true);
         pullZ = Sharing.middle(actuators, next.length(), false);
         standing = List.of(standing(next, -1), standing(next, 0), standing(next, 1));
@@ -99,7 +99,7 @@ final class Balancer {
     }
 
     /** Springs, weights and wind. */
-    private List<Assists.Load> standing(Posture next, int sense) {
+    private List<Assists.Load> standing(Configuration next, int sense) {
         List<Assists.Load> own = assists.at(next, sense);
         if (wind == null) {
             return own;
@@ -141,7 +141,7 @@ final class Balancer {
 
     /** As balance, leaving the forces in the solver. */
     boolean solve(double mass, Vec3 stowed, int sense) {
-        Posture here = posture;
+        Configuration here = configuration;
         if (here == null) {
             return false;
         }
@@ -169,7 +169,7 @@ final class Balancer {
     }
 
     /** Balances tank, springs and weights without friction, and starts the sums for the bearings with them. */
-    private boolean load(Posture here, double weight, Vec3 stowed, int sense) {
+    private boolean load(Configuration here, double weight, Vec3 stowed, int sense) {
         double wx = -weight * up.x();
         double wy = -weight * up.y();
         reactor.clear();

@@ -12,8 +12,8 @@ import tipwright.design.drive.Anchor;
 import tipwright.design.drive.Assist;
 import tipwright.design.drive.ExtensionSpring;
 import tipwright.geometry.Vec2;
+import tipwright.linkage.Configuration;
 import tipwright.linkage.Linkage;
-import tipwright.linkage.Posture;
 import tipwright.load.TiltGrid;
 
 /**
@@ -25,17 +25,17 @@ final class Changes {
     private static final double CLOSE = 1e-12;
 
     private final Linkage linkage;
-    private final List<Posture> postures;
+    private final List<Configuration> configurations;
     private final List<Double> found = new ArrayList<>();
 
-    private Changes(Linkage linkage, List<Posture> postures) {
+    private Changes(Linkage linkage, List<Configuration> configurations) {
         this.linkage = linkage;
-        this.postures = postures;
+        this.configurations = configurations;
     }
 
     /** Tilts of a design, rad, in no order. */
-    static double[] of(Design design, Linkage linkage, List<Posture> postures) {
-        Changes changes = new Changes(linkage, postures);
+    static double[] of(Design design, Linkage linkage, List<Configuration> configurations) {
+        Changes changes = new Changes(linkage, configurations);
         for (double length : lengths(design)) {
             changes.find(p -> p.length() - length);
         }
@@ -89,8 +89,8 @@ final class Changes {
         return false;
     }
 
-    private static Vec2 place(Posture posture, int body, Anchor anchor) {
-        return posture.place(body, anchor.at());
+    private static Vec2 place(Configuration configuration, int body, Anchor anchor) {
+        return configuration.place(body, anchor.at());
     }
 
     private static List<Double> lengths(Design design) {
@@ -111,30 +111,30 @@ final class Changes {
         return all.stream().distinct().toList();
     }
 
-    private void find(ToDoubleFunction<Posture> value) {
-        for (int i = 1; i < postures.size(); i++) {
-            double before = value.applyAsDouble(postures.get(i - 1));
-            double after = value.applyAsDouble(postures.get(i));
+    private void find(ToDoubleFunction<Configuration> value) {
+        for (int i = 1; i < configurations.size(); i++) {
+            double before = value.applyAsDouble(configurations.get(i - 1));
+            double after = value.applyAsDouble(configurations.get(i));
             if (before < 0 != after < 0) {
                 found.add(zero(
                         value,
-                        postures.get(i - 1).tilt(),
+                        configurations.get(i - 1).tilt(),
                         before,
-                        postures.get(i).tilt(),
+                        configurations.get(i).tilt(),
                         after));
             }
         }
     }
 
     /** Regula falsi that halves the value at an end which does not move (the Illinois form). */
-    private double zero(ToDoubleFunction<Posture> value, double from, double atFrom, double to, double atTo) {
+    private double zero(ToDoubleFunction<Configuration> value, double from, double atFrom, double to, double atTo) {
         double a = from;
         double fa = atFrom;
         double b = to;
         double fb = atTo;
         for (int i = 0; i < STEPS && b - a > CLOSE; i++) {
             double middle = (a * fb - b * fa) / (fb - fa);
-            List<Posture> there = linkage.sweep(new double[] {middle}).postures();
+            List<Configuration> there = linkage.sweep(new double[] {middle}).configurations();
             if (there.isEmpty()) {
                 break;
             }

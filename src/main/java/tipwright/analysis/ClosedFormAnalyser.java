@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.linkage.Configuration;
 import tipwright.linkage.Joint;
-import tipwright.linkage.Posture;
 import tipwright.linkage.Skeleton;
 import tipwright.load.Gravity;
 import tipwright.load.LoadState;
@@ -93,21 +93,21 @@ public final class ClosedFormAnalyser {
         double[] lengths = new double[tilts.length];
         double sense = 0;
         for (int i = 0; i < tilts.length; i++) {
-            Posture posture = form.posture(tilts[i]);
-            double grows = grows(posture, sense);
+            Configuration configuration = form.configuration(tilts[i]);
+            double grows = grows(configuration, sense);
             if (grows == 0) {
                 return Arrays.copyOf(lengths, i);
             }
             sense = grows;
-            lengths[i] = posture.length();
+            lengths[i] = configuration.length();
         }
         return lengths;
     }
 
     /** Whether the actuator goes out (+1) or in (-1) as the tank tips; 0: at or past a dead centre. */
-    private static double grows(Posture posture, double before) {
-        double grows = Math.signum(posture.arm());
-        boolean dead = !(posture.length() > 0) || posture.transmission() < DEAD || before * grows < 0;
+    private static double grows(Configuration configuration, double before) {
+        double grows = Math.signum(configuration.arm());
+        boolean dead = !(configuration.length() > 0) || configuration.transmission() < DEAD || before * grows < 0;
         return dead ? 0 : grows;
     }
 
@@ -122,16 +122,16 @@ public final class ClosedFormAnalyser {
         List<Pose> poses = new ArrayList<>(tilts.length);
         double sense = 0;
         for (int i = 0; i < tilts.length; i++) {
-            Posture posture = form.posture(tilts[i]);
-            double grows = grows(posture, sense);
-            if (grows == 0 || !form.moveTo(posture)) {
+            Configuration configuration = form.configuration(tilts[i]);
+            double grows = grows(configuration, sense);
+            if (grows == 0 || !form.moveTo(configuration)) {
                 return null;
             }
             sense = grows;
-            Pose pose = Analyser.pose(posture, mechanism);
+            Pose pose = Analyser.pose(configuration, mechanism);
             poses.add(pose);
             for (int c = 0; c < cases; c++) {
-                Row row = row(posture, pose, loads.cases().get(c).states().get(i));
+                Row row = row(configuration, pose, loads.cases().get(c).states().get(i));
                 if (row == null) {
                     return null;
                 }
@@ -145,26 +145,26 @@ public final class ClosedFormAnalyser {
         return new Analysis(design, mechanism, poses, results, loads.emptying(), null, loads.notes(), null);
     }
 
-    private @Nullable Row row(Posture posture, Pose pose, LoadState state) {
+    private @Nullable Row row(Configuration configuration, Pose pose, LoadState state) {
         Vec3 centroid = pose.place(state.centroid());
-        Balance rest = balance(posture, state, centroid, 0);
-        Balance raise = balance(posture, state, centroid, 1);
-        Balance lower = balance(posture, state, centroid, -1);
+        Balance rest = balance(configuration, state, centroid, 0);
+        Balance raise = balance(configuration, state, centroid, 1);
+        Balance lower = balance(configuration, state, centroid, -1);
         return rest == null || raise == null || lower == null
                 ? null
                 : new Row(pose, state, centroid, rest, raise, lower);
     }
 
-    private @Nullable Balance balance(Posture posture, LoadState state, Vec3 at, int sense) {
+    private @Nullable Balance balance(Configuration configuration, LoadState state, Vec3 at, int sense) {
         double weight = state.mass() * Gravity.G;
         split.start(axis.x(), axis.y());
         double wx = -weight * up.x();
         double wy = -weight * up.y();
         split.add(at.x(), at.y(), at.z(), wx, wy, -weight * up.z());
         double moment = moment(at.x(), at.y(), wx, wy);
-        for (Assists.Load load : assists.at(posture, sense)) {
+        for (Assists.Load load : assists.at(configuration, sense)) {
             if (load.body() == mechanism.tank()) {
-                Vec2 p = posture.place(load.body(), load.stowed().xy());
+                Vec2 p = configuration.place(load.body(), load.stowed().xy());
                 Vec3 f = load.force();
                 split.add(p.x(), p.y(), load.stowed().z(), f.x(), f.y(), f.z());
                 moment += moment(p.x(), p.y(), f.x(), f.y()) + load.moment();

@@ -5,7 +5,7 @@ import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.Support;
 import tipwright.geometry.Vec2;
-import tipwright.linkage.Posture;
+import tipwright.linkage.Configuration;
 import tipwright.linkage.Strut;
 
 /**
@@ -77,7 +77,7 @@ final class DirectForm {
     }
 
     /** Where the tank is at a tilt, with the rates of its motion. */
-    Posture posture(double tilt) {
+    Configuration configuration(double tilt) {
         Vec2 turned = axis.tilted(tilt);
         double[] place = {axis.x() - turned.x(), axis.y() - turned.y(), tilt};
         double[] rates = {-turned.y(), turned.x(), 1};
@@ -87,11 +87,11 @@ final class DirectForm {
         double y = b.y() - axis.y();
         double length = Math.hypot(b.x() - a.x(), b.y() - a.y());
         double grows = ((b.x() - a.x()) * y - (b.y() - a.y()) * x) / length;
-        return new Posture(tilt, place, rates, a, b, length, grows, Math.sqrt(x * x + y * y));
+        return new Configuration(tilt, place, rates, a, b, length, grows, Math.sqrt(x * x + y * y));
     }
 
-    /** Goes to a posture; false where friction takes so much of the arm that only the general solver can tell. */
-    boolean moveTo(Posture p) {
+    /** Goes to a configuration; false where friction takes so much of the arm that only the general solver can tell. */
+    boolean moveTo(Configuration p) {
         double x = p.onB().x() - axis.x();
         double y = p.onB().y() - axis.y();
         double length = p.length();

@@ -5,18 +5,18 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.geometry.Vec3;
+import tipwright.linkage.Configuration;
 import tipwright.linkage.Linkage;
-import tipwright.linkage.Posture;
 
 /** The linkage at chosen tilts, to balance any load on it. A workspace: it remembers the tilt that it stands at. */
 public final class Forces {
-    private final List<Posture> postures;
+    private final List<Configuration> configurations;
     private final Balancer balancer;
     private int standing = -1;
     private boolean balanced;
 
-    private Forces(List<Posture> postures, Balancer balancer) {
-        this.postures = postures;
+    private Forces(List<Configuration> configurations, Balancer balancer) {
+        this.configurations = configurations;
         this.balancer = balancer;
     }
 
@@ -33,31 +33,31 @@ public final class Forces {
     /** The same in a wind. */
     public static Forces of(Design design, double[] tilts, @Nullable Wind wind) throws CannotComputeException {
         Linkage linkage = Analyser.linkage(design);
-        List<Posture> postures = linkage.sweep(tilts).postures();
-        if (postures.isEmpty()) {
+        List<Configuration> configurations = linkage.sweep(tilts).configurations();
+        if (configurations.isEmpty()) {
             throw new CannotComputeException(design.name() + ": the linkage reaches none of the tilts asked for");
         }
-        return new Forces(postures, new Balancer(design, linkage, Mechanism.of(linkage.skeleton()), wind));
+        return new Forces(configurations, new Balancer(design, linkage, Mechanism.of(linkage.skeleton()), wind));
     }
 
     /** How many tilts are reached. */
     public int count() {
-        return postures.size();
+        return configurations.size();
     }
 
     /** Tilt, rad. */
     public double tilt(int i) {
-        return postures.get(i).tilt();
+        return configurations.get(i).tilt();
     }
 
     /** Length of the actuators, m. */
     public double length(int i) {
-        return postures.get(i).length();
+        return configurations.get(i).length();
     }
 
     /** dL/dtilt, m per rad. */
     public double arm(int i) {
-        return postures.get(i).arm();
+        return configurations.get(i).arm();
     }
 
     /**
@@ -85,7 +85,7 @@ public final class Forces {
 
     private boolean at(int i) {
         if (standing != i) {
-            balanced = balancer.moveTo(postures.get(i));
+            balanced = balancer.moveTo(configurations.get(i));
             standing = i;
         }
         return balanced;

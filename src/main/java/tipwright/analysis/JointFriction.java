@@ -4,7 +4,7 @@ package tipwright.analysis;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.design.joint.Guide;
-import tipwright.linkage.Reactor;
+import tipwright.linkage.ReactionSolver;
 
 /** Friction of every joint of any mechanism, in proportion to what it bears. Owned by one balancer. */
 final class JointFriction {
@@ -39,7 +39,7 @@ final class JointFriction {
      * @param bearings radial load of each bearing, N [bearing]
      * @param out N m at pins, N at slides, with the sign of sense [joint, then the fixed and the moving end]
      */
-    void fill(Reactor solved, double[] bearings, int sense, double[] out) {
+    void fill(ReactionSolver solved, double[] bearings, int sense, double[] out) {
         for (int i = 0; i < guides.length; i++) {
             Guide guide = guides[i];
             if (i == pivot) {

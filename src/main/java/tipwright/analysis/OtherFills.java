@@ -5,10 +5,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.design.tank.Slurry;
-import tipwright.linkage.Halt;
+import tipwright.linkage.Configuration;
 import tipwright.linkage.Linkage;
 import tipwright.linkage.Motion;
-import tipwright.linkage.Posture;
+import tipwright.linkage.SweepStop;
 import tipwright.load.Emptying;
 import tipwright.load.FillTables;
 import tipwright.load.TiltGrid;
@@ -18,18 +18,18 @@ public final class OtherFills {
     private final Design design;
     private final Linkage linkage;
     private final Mechanism mechanism;
-    private final List<Posture> postures;
-    private final @Nullable Halt halt;
+    private final List<Configuration> configurations;
+    private final @Nullable SweepStop halt;
     private final FillTables tables;
 
     private OtherFills(Design design, Linkage linkage, Motion motion, Emptying emptying) {
         this.design = design;
         this.linkage = linkage;
         this.mechanism = Mechanism.of(linkage.skeleton());
-        this.postures = motion.postures();
+        this.configurations = motion.configurations();
         this.halt = motion.halt();
         this.tables = new FillTables(
-                design, postures.stream().mapToDouble(Posture::tilt).toArray(), emptying);
+                design, configurations.stream().mapToDouble(Configuration::tilt).toArray(), emptying);
     }
 
     /**
@@ -42,9 +42,9 @@ public final class OtherFills {
         Linkage linkage = Analyser.linkage(design);
         double[] grid = TiltGrid.of(design);
         Motion motion = linkage.sweep(grid);
-        double[] changes = Changes.of(design, linkage, motion.postures());
+        double[] changes = Changes.of(design, linkage, motion.configurations());
         motion = changes.length == 0 ? motion : linkage.sweep(Changes.with(grid, changes));
-        if (motion.postures().isEmpty()) {
+        if (motion.configurations().isEmpty()) {
             throw new CannotComputeException(design.name() + ": " + Stops.atTheStart(motion.halt()));
         }
         return new OtherFills(design, linkage, motion, emptying);
@@ -61,6 +61,7 @@ public final class OtherFills {
      * @throws CannotComputeException when friction locks the linkage
      */
     public Analysis with(Slurry slurry) throws CannotComputeException {
-        return Analyser.balance(design.withSlurry(slurry), linkage, mechanism, postures, tables.of(slurry), halt, null);
+        return Analyser.balance(
+                design.withSlurry(slurry), linkage, mechanism, configurations, tables.of(slurry), halt, null);
     }
 }

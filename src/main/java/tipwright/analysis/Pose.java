@@ -26,7 +26,7 @@ public record Pose(
         double swing,
         Vec2 framePin,
         Vec2 tankPin,
-        List<Placement> bodies,
+        List<BodyPosition> bodies,
         int tank) {
     /** Copies the list. */
     public Pose {

@@ -3,13 +3,13 @@ package tipwright.analysis;
 
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import tipwright.linkage.Halt;
+import tipwright.linkage.SweepStop;
 
 /** Says in plain words why a linkage stops. */
 final class Stops {
     private Stops() {}
 
-    static @Nullable Stop of(@Nullable Halt halt) {
+    static @Nullable Stop of(@Nullable SweepStop halt) {
         if (halt == null) {
             return null;
         }
@@ -29,7 +29,7 @@ final class Stops {
         return new Stop(halt.tilt(), why);
     }
 
-    static String atTheStart(@Nullable Halt halt) {
+    static String atTheStart(@Nullable SweepStop halt) {
         if (halt == null) {
             return "no tilt to compute";
         }

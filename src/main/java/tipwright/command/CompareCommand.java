@@ -15,7 +15,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import tipwright.document.Contrast;
 import tipwright.document.Dossier;
-import tipwright.document.Paper;
+import tipwright.document.PageSetting;
 import tipwright.document.Stills;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.Checked;
@@ -54,7 +54,7 @@ final class CompareCommand implements Callable<Integer> {
     private Shown shown = new Shown();
 
     @Option(names = "--paper", paramLabel = "SIZE", description = "Sheet: a4 or letter. Default: by the units.")
-    private Paper.@Nullable Size size;
+    private PageSetting.@Nullable Size size;
 
     @Override
     public Integer call() throws FailedException {
@@ -62,7 +62,7 @@ final class CompareCommand implements Callable<Integer> {
         List<DesignSource> sources = designs.stream().map(DesignSource::find).toList();
         UnitSystem units = shown.units(sources.get(0).reading());
         Outputs outputs = Outputs.sparing(sources.toArray(new DesignSource[0]));
-        Paper paper = to == null ? null : Papers.of(to, size, units, spec.commandLine());
+        PageSetting paper = to == null ? null : Papers.of(to, size, units, spec.commandLine());
         if (to != null) {
             outputs.spare(to);
         }

@@ -37,7 +37,7 @@ final class Filing {
     record Filed(@Nullable Checked checked, Origin origin, int code) {}
 
     Filed read(DesignSource source) {
-        String version = new Version().getVersion()[0];
+        String version = new ProgramVersion().getVersion()[0];
         String today = LocalDate.now(java.time.ZoneId.systemDefault()).toString();
         if (source.reading() instanceof Reading.Bad bad) {
             bad.problems().forEach(p -> line.getErr().println(p.text()));

@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.QuantityException;
-import tipwright.viewer.start.Drawing;
+import tipwright.viewer.start.DrawingPrograms;
 import tipwright.viewer.start.FrameOrder;
 
 /** Draws the dump without a window. */
@@ -102,7 +102,7 @@ final class FramesCommand implements Callable<Integer> {
                             + LARGEST + ", such as '1280x720'");
         }
         Path folder = Objects.requireNonNull(out, "--out is required");
-        Drawn drawn = Drawn.find(asked.design(), spec.commandLine());
+        DrawnDesign drawn = DrawnDesign.find(asked.design(), spec.commandLine());
         if (drawn.name() == null) {
             return Exit.NOT_UNDERSTOOD;
         }
@@ -119,7 +119,7 @@ final class FramesCommand implements Callable<Integer> {
                 shown.units(drawn.reading()),
                 from.name());
         try {
-            return Drawing.stills(order, parent.terminal().environment());
+            return DrawingPrograms.stills(order, parent.terminal().environment());
         } catch (IOException e) {
             throw new FailedException(String.valueOf(e.getMessage()), e);
         }

@@ -15,8 +15,8 @@ public final class Main {
     public static void main(String[] args) {
         // Pictures and texts are drawn without a display; the programs that do show something are started apart.
         System.setProperty("java.awt.headless", "true");
-        PrintWriter out = Outlet.writer(FileDescriptor.out);
-        PrintWriter err = Outlet.writer(FileDescriptor.err);
+        PrintWriter out = OutputPipe.writer(FileDescriptor.out);
+        PrintWriter err = OutputPipe.writer(FileDescriptor.err);
         Terminal terminal = new Terminal(
                 interactive(), System.getenv(), new InputStreamReader(System.in, Charset.defaultCharset()));
         String fault = Locality.here().fault(List.of(args));

@@ -18,8 +18,8 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
-import tipwright.design.file.Beside;
 import tipwright.design.file.DesignFile;
+import tipwright.design.file.NamedFiles;
 import tipwright.design.file.Reading;
 import tipwright.design.tank.MeshInterior;
 import tipwright.quantity.Spelling;
@@ -137,7 +137,7 @@ final class NewCommand implements Callable<Integer> {
 
     private static byte[] shippedFile(String name) {
         try {
-            return Beside.shipped().read(name, DesignFile.LARGEST);
+            return NamedFiles.shipped().read(name, DesignFile.LARGEST);
         } catch (IOException e) {
             throw new IllegalStateException(name + " is missing from the program", e);
         }

@@ -13,7 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import tipwright.document.Dossier;
-import tipwright.document.Paper;
+import tipwright.document.PageSetting;
 import tipwright.document.Report;
 import tipwright.document.Stills;
 import tipwright.quantity.UnitSystem;
@@ -51,7 +51,7 @@ final class ReportCommand implements Callable<Integer> {
     private Shown shown = new Shown();
 
     @Option(names = "--paper", paramLabel = "SIZE", description = "Sheet: a4 or letter. Default: by the units.")
-    private Paper.@Nullable Size size;
+    private PageSetting.@Nullable Size size;
 
     @Option(names = "--no-stills", description = "Without pictures in three dimensions, which is quicker.")
     private boolean noStills;
@@ -61,7 +61,7 @@ final class ReportCommand implements Callable<Integer> {
         Path to = Objects.requireNonNull(file, "--out is required");
         DesignSource source = DesignSource.find(asked.design());
         UnitSystem units = shown.units(source.reading());
-        Paper paper = Papers.of(to, size, units, spec.commandLine());
+        PageSetting paper = Papers.of(to, size, units, spec.commandLine());
         Outputs outputs = Outputs.sparing(source);
         outputs.spare(to);
         Filing filing = new Filing(spec.commandLine(), parent.terminal().environment());

@@ -15,7 +15,7 @@ import tipwright.document.Stills.Still;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.Scratch;
 import tipwright.viewer.start.DesignName;
-import tipwright.viewer.start.Drawing;
+import tipwright.viewer.start.DrawingPrograms;
 import tipwright.viewer.start.FrameOrder;
 
 /**
@@ -32,7 +32,7 @@ record StillShots(DesignSource source, Design design, UnitSystem units, Map<Stri
     Stills take() {
         try (Scratch scratch = Scratch.open()) {
             Path folder = scratch.folder("stills");
-            String fault = Drawing.quietStills(order(folder), environment);
+            String fault = DrawingPrograms.quietStills(order(folder), environment);
             return fault.isEmpty() ? new Stills(pictures(folder), "") : Stills.none("No pictures: " + fault);
         } catch (IOException e) {
             return Stills.none("No pictures: " + e.getMessage());

@@ -49,7 +49,7 @@ final class TimeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws FailedException {
-        Drawn drawn = Drawn.find(asked.design(), spec.commandLine());
+        DrawnDesign drawn = DrawnDesign.find(asked.design(), spec.commandLine());
         Design design = drawn.design();
         if (design == null) {
             return Exit.NOT_UNDERSTOOD;

@@ -13,7 +13,7 @@ import picocli.CommandLine.Spec;
         name = "tipwright",
         scope = ScopeType.INHERIT,
         mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
+        versionProvider = ProgramVersion.class,
         usageHelpWidth = 96,
         descriptionHeading = "%n",
         parameterListHeading = "%n",

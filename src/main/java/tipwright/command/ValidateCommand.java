@@ -8,8 +8,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import tipwright.report.ValidationText;
-import tipwright.validation.Row;
 import tipwright.validation.Validation;
+import tipwright.validation.ValidationRow;
 
 /** Holds the program against published figures. */
 @Command(
@@ -28,8 +28,8 @@ final class ValidateCommand implements Callable<Integer> {
     }
 
     /** Prints the table; the exit code that it deserves. */
-    static int show(List<Row> rows, PrintWriter out) {
+    static int show(List<ValidationRow> rows, PrintWriter out) {
         ValidationText.lines(rows).forEach(out::println);
-        return rows.stream().allMatch(Row::passes) ? Exit.FINE : Exit.FAILS;
+        return rows.stream().allMatch(ValidationRow::passes) ? Exit.FINE : Exit.FAILS;
     }
 }

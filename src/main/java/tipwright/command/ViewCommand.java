@@ -9,7 +9,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import tipwright.viewer.start.DesignName;
-import tipwright.viewer.start.Drawing;
+import tipwright.viewer.start.DrawingPrograms;
 
 /** Opens the window. */
 @Command(
@@ -31,12 +31,12 @@ final class ViewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws FailedException {
-        DesignName name = Drawn.openable(asked.design(), spec.commandLine());
+        DesignName name = DrawnDesign.openable(asked.design(), spec.commandLine());
         if (name == null) {
             return Exit.NOT_UNDERSTOOD;
         }
         try {
-            return Drawing.window(name, parent.terminal().environment());
+            return DrawingPrograms.window(name, parent.terminal().environment());
         } catch (IOException e) {
             throw new FailedException(String.valueOf(e.getMessage()), e);
         }

@@ -31,10 +31,10 @@ final class CheckPages {
                 .to(page);
         List<Finding> skipped = dossier.findings(Verdict.NOT_CHECKED);
         if (!skipped.isEmpty()) {
-            Grid grid = new Grid(
+            FixedTable grid = new FixedTable(
                     "Cannot tell yet: give these sizes and the checks will run. They do not count as passed.",
-                    Grid.Column.text("check", 35),
-                    Grid.Column.text("what is missing", 65));
+                    FixedTable.Column.text("check", 35),
+                    FixedTable.Column.text("what is missing", 65));
             skipped.forEach(f -> grid.row(Words.sign(f.verdict()) + " " + f.title(), why(f)));
             grid.to(page);
         }
@@ -46,16 +46,16 @@ final class CheckPages {
         return note.startsWith(before) ? note.substring(before.length()) : note;
     }
 
-    private Grid table(String caption, List<Finding> findings) {
-        Grid grid = new Grid(
+    private FixedTable table(String caption, List<Finding> findings) {
+        FixedTable grid = new FixedTable(
                 caption,
-                Grid.Column.text("check", 31),
-                Grid.Column.text("verdict", 10),
-                Grid.Column.number("used", 8),
-                Grid.Column.number("needs", 13),
-                Grid.Column.number("has", 13),
-                Grid.Column.number("factor", 8),
-                Grid.Column.text("worst at", 17));
+                FixedTable.Column.text("check", 31),
+                FixedTable.Column.text("verdict", 10),
+                FixedTable.Column.number("used", 8),
+                FixedTable.Column.number("needs", 13),
+                FixedTable.Column.number("has", 13),
+                FixedTable.Column.number("factor", 8),
+                FixedTable.Column.text("worst at", 17));
         for (Finding f : findings) {
             grid.row(
                     f.title(),
@@ -92,13 +92,13 @@ final class CheckPages {
             page.line("p", "Not checked: the design gives nothing to check it by.");
             return;
         }
-        Grid grid = new Grid(
+        FixedTable grid = new FixedTable(
                 caption,
-                Grid.Column.text("check", 26),
-                Grid.Column.text("verdict", 14),
-                Grid.Column.number("needs", 12),
-                Grid.Column.number("has", 12),
-                Grid.Column.text("what was found", 36));
+                FixedTable.Column.text("check", 26),
+                FixedTable.Column.text("verdict", 14),
+                FixedTable.Column.number("needs", 12),
+                FixedTable.Column.number("has", 12),
+                FixedTable.Column.text("what was found", 36));
         for (Finding f : all) {
             grid.row(
                     f.title(),

@@ -26,9 +26,9 @@ public final class Contrast {
     private final List<Dossier> dossiers;
     private final List<Checked> designs;
     private final List<String> names;
-    private final Paper paper;
+    private final PageSetting paper;
 
-    private Contrast(List<Dossier> dossiers, Paper paper) {
+    private Contrast(List<Dossier> dossiers, PageSetting paper) {
         this.dossiers = dossiers;
         this.designs = dossiers.stream().map(Dossier::checked).toList();
         this.names = Comparison.names(designs);
@@ -41,7 +41,7 @@ public final class Contrast {
      * @param dossiers two at least
      * @throws IOException when it cannot be written whole
      */
-    public static void write(List<Dossier> dossiers, Paper paper, OutputStream out) throws IOException {
+    public static void write(List<Dossier> dossiers, PageSetting paper, OutputStream out) throws IOException {
         String text = new Contrast(dossiers, paper).text();
         if (paper.pdf()) {
             PdfWriter.write(text, out);
@@ -52,7 +52,7 @@ public final class Contrast {
 
     private String text() {
         String title = String.join(" / ", names);
-        Sheet sheet = new Sheet(title, dossiers.get(0).origin(), paper);
+        DocumentFrame sheet = new DocumentFrame(title, dossiers.get(0).origin(), paper);
         Markup page = sheet.page();
         page.line("h1", "Designs side by side").line("p", title);
         table().to(page);
@@ -68,12 +68,12 @@ public final class Contrast {
         return sheet.close();
     }
 
-    private Grid table() {
-        List<Grid.Column> columns = new ArrayList<>();
-        columns.add(Grid.Column.text("", NAME));
-        names.forEach(n -> columns.add(Grid.Column.text(n, (ALL - NAME) / names.size())));
-        columns.set(0, Grid.Column.text("what", NAME));
-        Grid grid = new Grid("Side by side", columns.toArray(Grid.Column[]::new));
+    private FixedTable table() {
+        List<FixedTable.Column> columns = new ArrayList<>();
+        columns.add(FixedTable.Column.text("", NAME));
+        names.forEach(n -> columns.add(FixedTable.Column.text(n, (ALL - NAME) / names.size())));
+        columns.set(0, FixedTable.Column.text("what", NAME));
+        FixedTable grid = new FixedTable("Side by side", columns.toArray(FixedTable.Column[]::new));
         for (Comparison.Line line : Comparison.lines(designs, paper.units())) {
             List<String> cells = new ArrayList<>();
             cells.add(line.name());
@@ -105,22 +105,22 @@ public final class Contrast {
                         ? 0
                         : force.label().fromSi(e.bearing().peak().value()))));
         all.add(plot.of("Stroke used", TILT, "share of the stroke, %", strokes()));
-        List<Curve> contents = contents();
+        List<PlotCurve> contents = contents();
         if (!contents.isEmpty()) {
             all.add(plot.of("What is left in a normal dump", TILT, "share of the load, %", contents));
         }
-        List<Curve> tilts = tilts();
+        List<PlotCurve> tilts = tilts();
         if (!tilts.isEmpty()) {
             all.add(plot.of("Tilt during a dump", "time, s", TILT, tilts));
         }
         return all;
     }
 
-    private List<Curve> curves(ToDoubleFunction<Envelope> value) {
-        List<Curve> all = new ArrayList<>();
+    private List<PlotCurve> curves(ToDoubleFunction<Envelope> value) {
+        List<PlotCurve> all = new ArrayList<>();
         for (int i = 0; i < designs.size(); i++) {
             List<Envelope> rows = Envelope.of(analysis(i));
-            all.add(Curve.of(
+            all.add(PlotCurve.of(
                     names.get(i),
                     rows.stream()
                             .mapToDouble(e -> Math.toDegrees(e.pose().tilt()))
@@ -134,11 +134,11 @@ public final class Contrast {
         return designs.get(design).result().analysis();
     }
 
-    private List<Curve> strokes() {
-        List<Curve> all = new ArrayList<>();
+    private List<PlotCurve> strokes() {
+        List<PlotCurve> all = new ArrayList<>();
         for (int i = 0; i < designs.size(); i++) {
             Actuator a = analysis(i).design().drive().actuators().get(0).actuator();
-            all.add(Curve.of(
+            all.add(PlotCurve.of(
                     names.get(i),
                     analysis(i).poses().stream()
                             .mapToDouble(p -> Math.toDegrees(p.tilt()))
@@ -150,13 +150,13 @@ public final class Contrast {
         return all;
     }
 
-    private List<Curve> contents() {
-        List<Curve> all = new ArrayList<>();
+    private List<PlotCurve> contents() {
+        List<PlotCurve> all = new ArrayList<>();
         for (int i = 0; i < designs.size(); i++) {
             for (CaseResult c : analysis(i).cases()) {
                 if (c.name().equals("draining") && c.load().contents() > 0) {
                     double full = c.load().contents();
-                    all.add(Curve.of(
+                    all.add(PlotCurve.of(
                             names.get(i),
                             c.rows().stream()
                                     .mapToDouble(r -> Math.toDegrees(r.tilt()))
@@ -170,12 +170,12 @@ public final class Contrast {
         return all;
     }
 
-    private List<Curve> tilts() {
-        List<Curve> all = new ArrayList<>();
+    private List<PlotCurve> tilts() {
+        List<PlotCurve> all = new ArrayList<>();
         for (int i = 0; i < designs.size(); i++) {
             Cycle dump = designs.get(i).result().timing().dump();
             if (dump != null && dump.moments().size() > 1) {
-                all.add(Curve.of(
+                all.add(PlotCurve.of(
                         names.get(i),
                         dump.moments().stream().mapToDouble(m -> m.time()).toArray(),
                         dump.moments().stream()

@@ -16,7 +16,7 @@ record Figure(String svg, String about, String caption) {
     private static final String START = "<svg ";
     private static final Pattern BOX = Pattern.compile("viewBox=\"0 0 ([0-9.]+) ([0-9.]+)\"");
 
-    void to(Markup page, Paper paper) {
+    void to(Markup page, PageSetting paper) {
         String name = Markup.safe(about);
         // A PDF's reader takes the words from 'alt', a browser's from 'aria-label'.
         String words =
@@ -26,7 +26,7 @@ record Figure(String svg, String about, String caption) {
     }
 
     /** The setter of the PDF does not take a figure's height from its box: it is said in mm of the paper. */
-    private String height(Paper paper) {
+    private String height(PageSetting paper) {
         Matcher box = BOX.matcher(svg);
         if (!box.find()) {
             return "";

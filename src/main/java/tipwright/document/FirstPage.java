@@ -28,10 +28,10 @@ final class FirstPage {
     private static final int MOST = 6;
 
     private final Dossier dossier;
-    private final Paper paper;
+    private final PageSetting paper;
     private final Result result;
 
-    FirstPage(Dossier dossier, Paper paper) {
+    FirstPage(Dossier dossier, PageSetting paper) {
         this.dossier = dossier;
         this.paper = paper;
         this.result = dossier.checked().result();

@@ -16,7 +16,7 @@ import tipwright.report.Envelope;
 import tipwright.report.Peak;
 import tipwright.report.Scale;
 import tipwright.time.Cycle;
-import tipwright.time.Happening;
+import tipwright.time.DumpEvent;
 import tipwright.time.Timing;
 
 /** The load cases, what they do at each tilt, and the dump in time, as tables. */
@@ -35,13 +35,13 @@ final class LoadPages {
     }
 
     void cases(Markup page) {
-        Grid grid = new Grid(
+        FixedTable grid = new FixedTable(
                 "Load cases, friction included",
-                Grid.Column.text("case", 11),
-                Grid.Column.text("what it is", 33),
-                Grid.Column.text("largest push", 20),
-                Grid.Column.text("largest pull", 20),
-                Grid.Column.number("stays in", 16));
+                FixedTable.Column.text("case", 11),
+                FixedTable.Column.text("what it is", 33),
+                FixedTable.Column.text("largest push", 20),
+                FixedTable.Column.text("largest pull", 20),
+                FixedTable.Column.number("stays in", 16));
         for (CaseResult c : analysis.cases()) {
             grid.row(
                     CaseName.shown(c.name()),
@@ -51,12 +51,12 @@ final class LoadPages {
                     Quantities.show(c.load().residual(), Kind.VOLUME, units));
         }
         grid.to(page);
-        Grid bearings = new Grid(
+        FixedTable bearings = new FixedTable(
                 "Largest load on each pivot bearing",
-                Grid.Column.text("bearing", 12),
-                Grid.Column.number("at z", 14),
-                Grid.Column.text("load", 32),
-                Grid.Column.text("which way", 42));
+                FixedTable.Column.text("bearing", 12),
+                FixedTable.Column.number("at z", 14),
+                FixedTable.Column.text("load", 32),
+                FixedTable.Column.text("which way", 42));
         List<Support> all = analysis.design().pivot().bearings();
         for (int b = 0; b < all.size(); b++) {
             Peak.OnBearing worst = Peak.bearing(analysis.cases(), Peak.Tilts.ALL, b, b + 1);
@@ -78,18 +78,18 @@ final class LoadPages {
     }
 
     void envelope(Markup page) {
-        Grid grid = new Grid(
+        FixedTable grid = new FixedTable(
                 "Over the tilt: the worst of all load cases, friction included",
-                Grid.Column.number("tilt, deg", 9),
-                Grid.Column.number("length, " + length.unit(), 11),
-                Grid.Column.number("stroke used", 10),
-                Grid.Column.number("arm, " + length.unit(), 10),
-                Grid.Column.number("angle, deg", 9),
-                Grid.Column.number("push, " + force.unit(), 10),
-                Grid.Column.text("case", 11),
-                Grid.Column.number("pull, " + force.unit(), 10),
-                Grid.Column.text("case", 11),
-                Grid.Column.number("bearing, " + force.unit(), 9));
+                FixedTable.Column.number("tilt, deg", 9),
+                FixedTable.Column.number("length, " + length.unit(), 11),
+                FixedTable.Column.number("stroke used", 10),
+                FixedTable.Column.number("arm, " + length.unit(), 10),
+                FixedTable.Column.number("angle, deg", 9),
+                FixedTable.Column.number("push, " + force.unit(), 10),
+                FixedTable.Column.text("case", 11),
+                FixedTable.Column.number("pull, " + force.unit(), 10),
+                FixedTable.Column.text("case", 11),
+                FixedTable.Column.number("bearing, " + force.unit(), 9));
         Actuator actuator = analysis.design().drive().actuators().get(0).actuator();
         for (Envelope e : Envelope.shown(analysis)) {
             double used = (e.pose().length() - actuator.closed()) / actuator.stroke();
@@ -118,15 +118,15 @@ final class LoadPages {
         if (dump == null) {
             return;
         }
-        Grid loads = new Grid(
+        FixedTable loads = new FixedTable(
                 "The dump with each load",
-                Grid.Column.text("load", 16),
-                Grid.Column.number("raise", 12),
-                Grid.Column.number("run out", 12),
-                Grid.Column.number("lower", 12),
-                Grid.Column.number("in all", 12),
-                Grid.Column.number("energy", 12),
-                Grid.Column.text("remark", 24));
+                FixedTable.Column.text("load", 16),
+                FixedTable.Column.number("raise", 12),
+                FixedTable.Column.number("run out", 12),
+                FixedTable.Column.number("lower", 12),
+                FixedTable.Column.number("in all", 12),
+                FixedTable.Column.number("energy", 12),
+                FixedTable.Column.text("remark", 24));
         for (Cycle c : timing.cycles()) {
             String remark = !Double.isNaN(c.stalledAt())
                     ? "stalls at " + angle.show(c.stalledAt())
@@ -143,12 +143,12 @@ final class LoadPages {
                     remark);
         }
         loads.to(page);
-        Grid line = new Grid(
+        FixedTable line = new FixedTable(
                 "What happens in a normal dump",
-                Grid.Column.number("time", 15),
-                Grid.Column.number("tilt", 15),
-                Grid.Column.text("what", 70));
-        for (Happening h : dump.happenings()) {
+                FixedTable.Column.number("time", 15),
+                FixedTable.Column.number("tilt", 15),
+                FixedTable.Column.text("what", 70));
+        for (DumpEvent h : dump.happenings()) {
             line.row(Words.seconds(h.time()), angle.show(h.tilt()), h.kind().words());
         }
         line.to(page);

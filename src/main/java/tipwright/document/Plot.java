@@ -41,14 +41,14 @@ final class Plot {
     }
 
     /** A plot as an SVG element. */
-    Figure of(String caption, String xAxis, String yAxis, List<Curve> curves) {
+    Figure of(String caption, String xAxis, String yAxis, List<PlotCurve> curves) {
         DefaultXYDataset data = new DefaultXYDataset();
         Marks renderer = new Marks(curves);
         NumberAxis x = axis(xAxis);
         NumberAxis y = axis(yAxis);
         XYPlot plot = new XYPlot(data, x, y, renderer);
         for (int i = 0; i < curves.size(); i++) {
-            Curve c = curves.get(i);
+            PlotCurve c = curves.get(i);
             data.addSeries(c.name(), new double[][] {c.x(), c.y()});
             renderer.setSeriesShape(i, mark(i));
             renderer.setSeriesPaint(i, Color.BLACK);
@@ -69,7 +69,7 @@ final class Plot {
         legend.setItemFont(font);
         legend.setPosition(RectangleEdge.BOTTOM);
         legend.setFrame(org.jfree.chart.block.BlockBorder.NONE);
-        String names = String.join(", ", curves.stream().map(Curve::name).toList());
+        String names = String.join(", ", curves.stream().map(PlotCurve::name).toList());
         return new Figure(svg(chart), caption + ": " + yAxis + " over " + xAxis + "; lines: " + names, caption);
     }
 
@@ -91,8 +91,8 @@ final class Plot {
     }
 
     /** The name on the line, each at another place along it. */
-    private void name(XYPlot plot, List<Curve> curves, int i) {
-        Curve c = curves.get(i);
+    private void name(XYPlot plot, List<PlotCurve> curves, int i) {
+        PlotCurve c = curves.get(i);
         double share = (i + 0.5) / curves.size();
         double x = c.x()[0] + share * (c.x()[c.x().length - 1] - c.x()[0]);
         int at = 0;
@@ -115,7 +115,7 @@ final class Plot {
         plot.addAnnotation(text);
     }
 
-    private static Stroke stroke(Curve c, int i) {
+    private static Stroke stroke(PlotCurve c, int i) {
         if (c.limit()) {
             return new BasicStroke(0.8f);
         }
@@ -151,9 +151,9 @@ final class Plot {
     private static final class Marks extends XYLineAndShapeRenderer {
         private static final long serialVersionUID = 1;
 
-        private final transient List<Curve> curves;
+        private final transient List<PlotCurve> curves;
 
-        Marks(List<Curve> curves) {
+        Marks(List<PlotCurve> curves) {
             super(true, true);
             this.curves = curves;
             setDrawSeriesLineAsPath(true);
@@ -164,7 +164,7 @@ final class Plot {
 
         @Override
         public boolean getItemShapeVisible(int series, int item) {
-            Curve c = curves.get(series);
+            PlotCurve c = curves.get(series);
             int step = Math.max(1, c.x().length / MARKS);
             return !c.limit() && item % step == 0;
         }

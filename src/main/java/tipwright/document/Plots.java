@@ -49,7 +49,7 @@ final class Plots {
                 "Arm of the actuators about the pivot",
                 TILT,
                 "arm, " + length.unit(),
-                List.of(Curve.of("arm", tilts, poses(p -> length.label().fromSi(p.arm()))))));
+                List.of(PlotCurve.of("arm", tilts, poses(p -> length.label().fromSi(p.arm()))))));
         all.add(bearings());
         all.add(perCase(
                 "What is in the tank",
@@ -60,14 +60,14 @@ final class Plots {
     }
 
     private Figure forces(String caption, java.util.function.Function<Row, Balance> motion) {
-        List<Curve> curves =
+        List<PlotCurve> curves =
                 new ArrayList<>(cases(r -> force.label().fromSi(motion.apply(r).force())));
         double push = 0;
         for (PlacedActuator a : analysis.design().drive().actuators()) {
             push += a.actuator().ratedPush() / analysis.design().factors().service();
         }
         double[] tilts = poses(p -> Math.toDegrees(p.tilt()));
-        curves.add(Curve.limit("rated push", tilts, force.label().fromSi(push)));
+        curves.add(PlotCurve.limit("rated push", tilts, force.label().fromSi(push)));
         return plot.of(caption, TILT, "force, " + force.unit() + " (+ push, - pull)", curves);
     }
 
@@ -79,14 +79,15 @@ final class Plots {
                 TILT,
                 "length, " + length.unit(),
                 List.of(
-                        Curve.of("length", tilts, poses(p -> length.label().fromSi(p.length()))),
-                        Curve.limit("closed", tilts, length.label().fromSi(actuator.closed())),
-                        Curve.limit("fully out", tilts, length.label().fromSi(actuator.closed() + actuator.stroke()))));
+                        PlotCurve.of("length", tilts, poses(p -> length.label().fromSi(p.length()))),
+                        PlotCurve.limit("closed", tilts, length.label().fromSi(actuator.closed())),
+                        PlotCurve.limit(
+                                "fully out", tilts, length.label().fromSi(actuator.closed() + actuator.stroke()))));
     }
 
     private Figure bearings() {
         double[] tilts = poses(p -> Math.toDegrees(p.tilt()));
-        List<Curve> curves = new ArrayList<>();
+        List<PlotCurve> curves = new ArrayList<>();
         int n = analysis.design().pivot().bearings().size();
         for (int b = 0; b < n; b++) {
             double[] most = new double[tilts.length];
@@ -101,26 +102,26 @@ final class Plots {
             for (int i = 0; i < most.length; i++) {
                 most[i] = force.label().fromSi(most[i]);
             }
-            curves.add(Curve.of("bearing " + (b + 1), tilts, most));
+            curves.add(PlotCurve.of("bearing " + (b + 1), tilts, most));
         }
         return plot.of("Load of each pivot bearing, worst of all load cases", TILT, "load, " + force.unit(), curves);
     }
 
     private Figure residue() {
-        List<Curve> curves = new ArrayList<>();
+        List<PlotCurve> curves = new ArrayList<>();
         for (CaseResult c : analysis.cases()) {
             double first = c.load().contents();
             boolean leaves = !c.rows().isEmpty()
                     && c.rows().get(c.rows().size() - 1).load().volume() < 0.999 * first;
             if (first > 0 && leaves) {
-                curves.add(Curve.of(
+                curves.add(PlotCurve.of(
                         CaseName.shown(c.name()),
                         tilts(c.rows()),
                         rows(c, r -> 100 * r.load().volume() / first)));
             }
         }
         double[] tilts = poses(p -> Math.toDegrees(p.tilt()));
-        curves.add(Curve.limit(
+        curves.add(PlotCurve.limit(
                 "allowed to stay", tilts, 100 * analysis.design().limits().residue()));
         return plot.of("What stays in if the tilt ends there", TILT, "share of the load, %", curves);
     }
@@ -129,10 +130,10 @@ final class Plots {
         return plot.of(caption, TILT, axis, cases(value));
     }
 
-    private List<Curve> cases(ToDoubleFunction<Row> value) {
+    private List<PlotCurve> cases(ToDoubleFunction<Row> value) {
         return analysis.cases().stream()
                 .filter(c -> !c.rows().isEmpty())
-                .map(c -> Curve.of(CaseName.shown(c.name()), tilts(c.rows()), rows(c, value)))
+                .map(c -> PlotCurve.of(CaseName.shown(c.name()), tilts(c.rows()), rows(c, value)))
                 .toList();
     }
 
@@ -157,17 +158,17 @@ final class Plots {
                         "Tilt during a dump",
                         time,
                         "tilt, deg",
-                        List.of(Curve.of("tilt", times, moments(dump, m -> Math.toDegrees(m.tilt()))))),
+                        List.of(PlotCurve.of("tilt", times, moments(dump, m -> Math.toDegrees(m.tilt()))))),
                 plot.of(
                         "What is in the tank during a dump",
                         time,
                         "volume, " + volume.name(),
-                        List.of(Curve.of("volume", times, moments(dump, m -> volume.fromSi(m.volume()))))),
+                        List.of(PlotCurve.of("volume", times, moments(dump, m -> volume.fromSi(m.volume()))))),
                 plot.of(
                         "Force of the actuators during a dump",
                         time,
                         "force, " + force.unit() + " (+ push, - pull)",
-                        List.of(Curve.of(
+                        List.of(PlotCurve.of(
                                 "force", times, moments(dump, m -> force.label().fromSi(m.force()))))));
     }
 

@@ -28,17 +28,17 @@ public final class Report {
     private static final double DIMENSIONS_HEIGHT = 130;
 
     private final Dossier dossier;
-    private final Paper paper;
+    private final PageSetting paper;
     private final UnitSystem units;
     private final Analysis analysis;
-    private final Sheet sheet;
+    private final DocumentFrame sheet;
 
-    private Report(Dossier dossier, Paper paper) {
+    private Report(Dossier dossier, PageSetting paper) {
         this.dossier = dossier;
         this.paper = paper;
         this.units = paper.units();
         this.analysis = dossier.analysis();
-        this.sheet = new Sheet(dossier.design().name(), dossier.origin(), paper);
+        this.sheet = new DocumentFrame(dossier.design().name(), dossier.origin(), paper);
     }
 
     /**
@@ -46,7 +46,7 @@ public final class Report {
      *
      * @throws IOException when it cannot be written whole
      */
-    public static void write(Dossier dossier, Paper paper, OutputStream out) throws IOException {
+    public static void write(Dossier dossier, PageSetting paper, OutputStream out) throws IOException {
         String text = new Report(dossier, paper).text();
         if (paper.pdf()) {
             PdfWriter.write(text, out);
@@ -98,7 +98,7 @@ public final class Report {
         checks.workings(page);
         sheet.part("Inputs as read");
         dossier.origin().lines().forEach(l -> page.line("p class=\"hash\"", l));
-        new Inputs(dossier.design()).to(page);
+        new InputTable(dossier.design()).to(page);
         sheet.part("What was assumed");
         assumptions(page);
         sheet.part("What no check knows");
@@ -135,11 +135,11 @@ public final class Report {
     }
 
     private void assumptions(Markup page) {
-        Grid grid = new Grid(
+        FixedTable grid = new FixedTable(
                 "Assumed, because the file does not say; change it there if yours differs",
-                Grid.Column.text("key", 38),
-                Grid.Column.text("taken", 24),
-                Grid.Column.text("what it is", 38));
+                FixedTable.Column.text("key", 38),
+                FixedTable.Column.text("taken", 24),
+                FixedTable.Column.text("what it is", 38));
         for (Assumption a : dossier.checked().taken()) {
             grid.row(a.path(), a.value(), a.note());
         }

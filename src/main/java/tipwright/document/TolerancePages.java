@@ -71,12 +71,12 @@ final class TolerancePages {
             words.add(ToleranceText.LINKS);
         }
         page.list(words);
-        Grid grid = new Grid(
+        FixedTable grid = new FixedTable(
                 "Which dimension matters most, largest first",
-                Grid.Column.text("figure", 40),
-                Grid.Column.number("off by", 20),
-                Grid.Column.number("used, lower", 20),
-                Grid.Column.number("used, higher", 20));
+                FixedTable.Column.text("figure", 40),
+                FixedTable.Column.number("off by", 20),
+                FixedTable.Column.number("used, lower", 20),
+                FixedTable.Column.number("used, higher", 20));
         for (Tolerance.Swing s : t.swings()) {
             String size = s.place() ? length(s.size()) : Math.round(100 * s.size()) + " %";
             grid.row(s.name(), size, percent(s.low()), percent(s.high()));

@@ -35,14 +35,14 @@ final class WeldPoints {
 
     void to(Markup page) {
         List<Point> points = points();
-        Grid centres = new Grid(
+        FixedTable centres = new FixedTable(
                 "Centres from the datum, tank stowed: x towards the dump side, y up",
-                Grid.Column.text("centre", 28),
-                Grid.Column.number("x, mm", 12),
-                Grid.Column.number("y, mm", 12),
-                Grid.Column.number("x, in", 12),
-                Grid.Column.number("y, in", 12),
-                Grid.Column.text("pin or shaft", 24));
+                FixedTable.Column.text("centre", 28),
+                FixedTable.Column.number("x, mm", 12),
+                FixedTable.Column.number("y, mm", 12),
+                FixedTable.Column.number("x, in", 12),
+                FixedTable.Column.number("y, in", 12),
+                FixedTable.Column.text("pin or shaft", 24));
         for (Point p : points) {
             centres.row(
                     p.name(),
@@ -53,12 +53,12 @@ final class WeldPoints {
                     p.hole());
         }
         centres.to(page);
-        Grid tape = new Grid(
+        FixedTable tape = new FixedTable(
                 "Centre to centre in the side view, to check by tape",
-                Grid.Column.text("from", 32),
-                Grid.Column.text("to", 32),
-                Grid.Column.number("mm", 18),
-                Grid.Column.number("in", 18));
+                FixedTable.Column.text("from", 32),
+                FixedTable.Column.text("to", 32),
+                FixedTable.Column.number("mm", 18),
+                FixedTable.Column.number("in", 18));
         for (int i = 0; i < points.size(); i++) {
             for (int j = i + 1; j < points.size(); j++) {
                 double apart = points.get(i).at().minus(points.get(j).at()).norm();
@@ -99,11 +99,11 @@ final class WeldPoints {
     }
 
     private void across(Markup page) {
-        Grid grid = new Grid(
+        FixedTable grid = new FixedTable(
                 "Across the machine, along the pivot",
-                Grid.Column.text("part", 40),
-                Grid.Column.number("z, mm", 30),
-                Grid.Column.number("z, in", 30));
+                FixedTable.Column.text("part", 40),
+                FixedTable.Column.number("z, mm", 30),
+                FixedTable.Column.number("z, in", 30));
         int number = 1;
         for (Support support : design.pivot().bearings()) {
             grid.row("bearing " + number++, MM.number(support.z()), INCH.number(support.z()));
@@ -116,11 +116,11 @@ final class WeldPoints {
     }
 
     private void stops(Markup page) {
-        Grid grid = new Grid(
+        FixedTable grid = new FixedTable(
                 "Stops: pin to pin of the actuator",
-                Grid.Column.text("tilt", 40),
-                Grid.Column.number("mm", 30),
-                Grid.Column.number("in", 30));
+                FixedTable.Column.text("tilt", 40),
+                FixedTable.Column.number("mm", 30),
+                FixedTable.Column.number("in", 30));
         List<Pose> poses = analysis.poses();
         for (Pose pose : List.of(poses.get(0), poses.get(poses.size() - 1))) {
             grid.row(Scale.angle().show(pose.tilt()), MM.number(pose.length()), INCH.number(pose.length()));

@@ -35,11 +35,12 @@ final class Profile {
         double depth = head.depth(diameter);
         double quarter = 0.5 * Math.PI;
         if (head instanceof Head.Ellipsoidal) {
-            return List.of(new Bow(0, 0, depth, radius, 0, quarter));
+            return List.of(new ArcStretch(0, 0, depth, radius, 0, quarter));
         }
         if (head instanceof Head.Dished) {
             double sphere = (radius * radius + depth * depth) / (2 * depth);
-            return List.of(new Bow(depth - sphere, 0, sphere, sphere, Math.asin((sphere - depth) / sphere), quarter));
+            return List.of(
+                    new ArcStretch(depth - sphere, 0, sphere, sphere, Math.asin((sphere - depth) / sphere), quarter));
         }
         if (head instanceof Head.Conical) {
             return List.of(new Line(0, depth, radius, 0));
@@ -49,8 +50,8 @@ final class Profile {
             double knuckle = t.knuckle() * diameter;
             double join = quarter - t.turn();
             return List.of(
-                    new Bow(0, radius - knuckle, knuckle, knuckle, 0, join),
-                    new Bow(depth - crown, 0, crown, crown, join, quarter));
+                    new ArcStretch(0, radius - knuckle, knuckle, knuckle, 0, join),
+                    new ArcStretch(depth - crown, 0, crown, crown, join, quarter));
         }
         return List.of();
     }

@@ -2,7 +2,7 @@
 package tipwright.geometry;
 
 /** A stretch of a revolved tank's profile, radius over station along the axis; concave, so a plane meets it at most twice on a side. */
-sealed interface Stretch permits Line, Bow {
+sealed interface Stretch permits Line, ArcStretch {
     /** Adds what of this stretch lies below the plane of the workspace. */
     void below(Wet wet, Nodes nodes);
 

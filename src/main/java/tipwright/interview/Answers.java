@@ -79,6 +79,6 @@ public record Answers(Map<String, String> texts) {
     /** Where a place is, m, from the mark; null where it is not known yet. */
     @Nullable
     Vec2 at(String id) {
-        return has(id) ? Spot.kept(text(id), this).at() : null;
+        return has(id) ? TapePlace.kept(text(id), this).at() : null;
     }
 }

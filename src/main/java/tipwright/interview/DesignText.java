@@ -83,7 +83,7 @@ final class DesignText {
         line("  " + Answers.MARK + ": [0 " + a.unit() + ", 0 " + a.unit() + "]");
         for (String place : Answers.PLACES) {
             if (a.has(place)) {
-                line("  " + place + ": " + Spot.kept(a.text(place), a).lines());
+                line("  " + place + ": " + TapePlace.kept(a.text(place), a).lines());
             }
         }
         if (!is("tub")) {

@@ -17,7 +17,7 @@ public record Interview(Answers answers) {
 
     /** What is asked next; null: nothing more. */
     public @Nullable Question next() {
-        return Script.ALL.stream()
+        return Questions.ALL.stream()
                 .filter(q -> q.wanted().test(answers) && !answers.has(q.id()))
                 .findFirst()
                 .orElse(null);
@@ -25,7 +25,8 @@ public record Interview(Answers answers) {
 
     /** How many questions there are, as far as the answers tell. */
     public int questions() {
-        return (int) Script.ALL.stream().filter(q -> q.wanted().test(answers)).count();
+        return (int)
+                Questions.ALL.stream().filter(q -> q.wanted().test(answers)).count();
     }
 
     /** How many answers were given. */

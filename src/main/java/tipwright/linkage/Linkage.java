@@ -35,35 +35,37 @@ public final class Linkage {
      * @param tilts rad, rising
      */
     public Motion sweep(double[] tilts) {
-        Tracker tracker = new Tracker(equations);
-        List<Posture> postures = new ArrayList<>(tilts.length);
+        PositionSolver tracker = new PositionSolver(equations);
+        List<Configuration> configurations = new ArrayList<>(tilts.length);
         double sense = 0;
         for (double tilt : tilts) {
-            Halt halt = tracker.moveTo(tilt);
+            SweepStop halt = tracker.moveTo(tilt);
             if (halt != null) {
-                boolean none = postures.isEmpty();
-                return new Motion(postures, none ? new Halt(Halt.Kind.CANNOT_ASSEMBLE, halt.tilt()) : halt);
+                boolean none = configurations.isEmpty();
+                return new Motion(
+                        configurations, none ? new SweepStop(SweepStop.Kind.CANNOT_ASSEMBLE, halt.tilt()) : halt);
             }
-            Posture posture = tracker.posture();
-            boolean dead = posture.transmission() < 1e-7;
-            double s = Math.signum(posture.arm());
+            Configuration configuration = tracker.configuration();
+            boolean dead = configuration.transmission() < 1e-7;
+            double s = Math.signum(configuration.arm());
             if (dead || (sense != 0 && s != sense)) {
-                double at =
-                        dead || postures.isEmpty() ? tilt : deadCentre(postures.get(postures.size() - 1), tilt, sense);
-                return new Motion(postures, new Halt(Halt.Kind.DEAD_CENTRE, at));
+                double at = dead || configurations.isEmpty()
+                        ? tilt
+                        : deadCentre(configurations.get(configurations.size() - 1), tilt, sense);
+                return new Motion(configurations, new SweepStop(SweepStop.Kind.DEAD_CENTRE, at));
             }
             sense = s;
-            postures.add(posture);
+            configurations.add(configuration);
         }
-        return new Motion(postures, null);
+        return new Motion(configurations, null);
     }
 
-    private double deadCentre(Posture before, double after, double sense) {
-        Tracker tracker = new Tracker(equations);
+    private double deadCentre(Configuration before, double after, double sense) {
+        PositionSolver tracker = new PositionSolver(equations);
         return Bisection.between(before.tilt(), after, 1e-9, "the tilt of the dead centre, rad", middle -> {
                     tracker.restart(before);
                     return tracker.moveTo(middle) == null
-                            && Math.signum(tracker.posture().arm()) == sense;
+                            && Math.signum(tracker.configuration().arm()) == sense;
                 })
                 .good();
     }
@@ -75,29 +77,29 @@ public final class Linkage {
      * @param drag friction; null: none
      * @return null when the actuator has no arm or the joints are jammed
      */
-    public @Nullable Reactions reactions(Posture posture, List<Push> pushes, @Nullable Drag drag) {
-        return reactor(posture).reactions(pushes, drag);
+    public @Nullable Reactions reactions(Configuration configuration, List<Push> pushes, @Nullable Drag drag) {
+        return reactor(configuration).reactions(pushes, drag);
     }
 
-    /** Solver for one posture after another, with no posture taken yet; owned by one caller at a time. */
-    public Reactor reactor() {
-        return new Reactor(equations);
+    /** Solver for one configuration after another, with no configuration taken yet; owned by one caller at a time. */
+    public ReactionSolver reactor() {
+        return new ReactionSolver(equations);
     }
 
-    /** Solver for one posture, to be used for several loads; owned by one caller at a time. */
-    public Reactor reactor(Posture posture) {
-        Reactor reactor = reactor();
-        reactor.moveTo(posture);
+    /** Solver for one configuration, to be used for several loads; owned by one caller at a time. */
+    public ReactionSolver reactor(Configuration configuration) {
+        ReactionSolver reactor = reactor();
+        reactor.moveTo(configuration);
         return reactor;
     }
 
     /**
-     * How far a posture is from jamming: smallest over largest singular value of the constraint Jacobian with lengths in units of
+     * How far a configuration is from jamming: smallest over largest singular value of the constraint Jacobian with lengths in units of
      * the mechanism's size; 0: jammed.
      */
-    public double condition(Posture posture) {
+    public double condition(Configuration configuration) {
         Workspace space = new Workspace(equations.unknowns);
-        double[] q = posture.q().clone();
+        double[] q = configuration.q().clone();
         for (int i = 0; i < q.length; i++) {
             q[i] /= i % 3 == 2 ? 1 : equations.size;
         }

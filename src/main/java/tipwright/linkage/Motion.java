@@ -7,12 +7,12 @@ import org.jspecify.annotations.Nullable;
 /**
  * The mechanism over a range of tilts.
  *
- * @param postures one for each tilt that is reached, in order
+ * @param configurations one for each tilt that is reached, in order
  * @param halt why it stops short; null when it reaches the last tilt
  */
-public record Motion(List<Posture> postures, @Nullable Halt halt) {
+public record Motion(List<Configuration> configurations, @Nullable SweepStop halt) {
     /** Copies the list. */
     public Motion {
-        postures = List.copyOf(postures);
+        configurations = List.copyOf(configurations);
     }
 }

@@ -21,7 +21,7 @@ final class CaseMaker {
     private final Contents contents;
     private final Heap heap;
     private final Weights weights;
-    private final Settler settler;
+    private final CaseSolver settler;
 
     CaseMaker(Design design, Vessel vessel, double[] tilts) {
         this.design = design;
@@ -30,7 +30,7 @@ final class CaseMaker {
         this.contents = new Contents(design, vessel.solid());
         this.heap = new Heap(design, contents);
         this.weights = new Weights(design, contents, vessel.empty());
-        this.settler = new Settler(design, contents, heap, weights, tilts);
+        this.settler = new CaseSolver(design, contents, heap, weights, tilts);
     }
 
     boolean solids() {

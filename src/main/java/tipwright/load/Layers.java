@@ -76,8 +76,8 @@ final class Layers {
 
     /** Levels of the tilt before. */
     private static final class Guess {
-        private final Ahead cake = new Ahead();
-        private final Ahead water = new Ahead();
+        private final LevelGuess cake = new LevelGuess();
+        private final LevelGuess water = new LevelGuess();
     }
 
     private Filled run(double tilt, double repose, Guess guess) {

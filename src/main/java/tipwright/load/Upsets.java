@@ -52,7 +52,7 @@ final class Upsets {
         double mass =
                 design.slurry().mixtureDensity() * slurry + design.slurry().liquidDensity() * (full - slurry);
         List<LoadState> states = new ArrayList<>(tilts.length);
-        Ahead ahead = new Ahead();
+        LevelGuess ahead = new LevelGuess();
         for (double tilt : tilts) {
             Filled filled = contents.liquid(tilt, full, ahead.at(tilt));
             ahead.found(tilt, filled.plane().level());

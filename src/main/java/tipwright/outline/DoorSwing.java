@@ -2,7 +2,7 @@
 package tipwright.outline;
 
 import java.util.List;
-import tipwright.analysis.Placement;
+import tipwright.analysis.BodyPosition;
 import tipwright.design.tank.Door;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Forms;
@@ -36,11 +36,11 @@ public final class DoorSwing {
      *
      * @param body number of the tank
      */
-    public static double angle(Opening opening, Door door, int body, Configuration now) {
+    public static double angle(Opening opening, Door door, int body, MachinePose now) {
         if (now.shut() || now.tilt() < opening.opensAt() - HAIR) {
             return 0;
         }
-        Placement tank = now.bodies().get(body);
+        BodyPosition tank = now.bodies().get(body);
         Vec3 hinge = door.hinge();
         Vec3 middle = opening.middle();
         Vec3 out = opening.areaVector().unit();

@@ -90,7 +90,7 @@ public final class MachineOutline {
     }
 
     /** All its parts at a tilt, those behind first. */
-    public List<Seen> at(Configuration now, View view) {
+    public List<Seen> at(MachinePose now, View view) {
         List<Seen> all = new ArrayList<>();
         for (MachinePart part : parts) {
             if (part.basis() != Basis.LEAST) {
@@ -109,7 +109,7 @@ public final class MachineOutline {
     }
 
     /** The tank's outline at a tilt, seen from the side, m; its holes after it. */
-    public List<List<Vec2>> tank(Configuration now) {
+    public List<List<Vec2>> tank(MachinePose now) {
         return parts.stream()
                 .filter(p -> p.kind() == PartKind.TANK)
                 .flatMap(p -> p.form().seen(View.SIDE, q -> now.place(p, q), across).stream())
@@ -166,7 +166,7 @@ public final class MachineOutline {
         return all;
     }
 
-    private void contents(Configuration now, View view, List<Seen> all) {
+    private void contents(MachinePose now, View view, List<Seen> all) {
         Fill fill = now.fill();
         if (fill == null) {
             return;
@@ -189,7 +189,7 @@ public final class MachineOutline {
         }
     }
 
-    private void doors(Configuration now, View view, List<Seen> all) {
+    private void doors(MachinePose now, View view, List<Seen> all) {
         int body = analysis.mechanism().tank();
         for (Opening opening : design.tank().openings()) {
             Door door = opening.door();
@@ -205,7 +205,7 @@ public final class MachineOutline {
     }
 
     /** Stages of telescopic cylinders, and rods that are not given; the part that is out of the tube. */
-    private void stages(Configuration now, View view, List<Seen> all) {
+    private void stages(MachinePose now, View view, List<Seen> all) {
         List<PlacedActuator> actuators = design.drive().actuators();
         double length = now.tankPin().minus(now.framePin()).norm();
         for (int i = 0; i < actuators.size(); i++) {
@@ -224,7 +224,7 @@ public final class MachineOutline {
         }
     }
 
-    private void assist(Assist assist, Configuration now, View view, List<Seen> all) {
+    private void assist(Assist assist, MachinePose now, View view, List<Seen> all) {
         boolean weight = assist instanceof Counterweight;
         PartKind kind = weight ? PartKind.WEIGHT : PartKind.SPRING;
         int body = weight ? body(((Counterweight) assist).body()) : 0;
@@ -239,7 +239,7 @@ public final class MachineOutline {
     }
 
     /** About how thick it is, for the views in which its windings do not show. */
-    private Mesh solid(Assist assist, Configuration now) {
+    private Mesh solid(Assist assist, MachinePose now) {
         if (assist instanceof LineSpring line) {
             Vec2 a = now.place(body(line.from().body()), line.from().at());
             Vec2 b = now.place(body(line.to().body()), line.to().at());

@@ -14,7 +14,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
-import tipwright.analysis.Placement;
+import tipwright.analysis.BodyPosition;
 import tipwright.geometry.Hull;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.MeshCut;
@@ -177,7 +177,7 @@ public final class OutlineGeometry {
     }
 
     /** A part in the axes of another: moved as the one is placed, then seen from the other. */
-    public static Geometry seenFrom(Geometry part, Placement placed, Placement viewer) {
+    public static Geometry seenFrom(Geometry part, BodyPosition placed, BodyPosition viewer) {
         double turn = placed.turn() - viewer.turn();
         Vec2 shift = placed.origin().minus(viewer.origin()).tilted(-viewer.turn());
         double c = Math.cos(turn);

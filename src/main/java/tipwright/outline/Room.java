@@ -32,7 +32,7 @@ public record Room(Vec3 low, Vec3 high) {
         }
         looks.add(poses.get(poses.size() - 1));
         for (Pose pose : looks) {
-            Configuration now = Configuration.of(pose);
+            MachinePose now = MachinePose.of(pose);
             AssistOutline.of(analysis.design(), now::place).stream()
                     .flatMap(c -> c.corners().stream())
                     .forEach(p -> grow(box, p));
@@ -44,7 +44,7 @@ public record Room(Vec3 low, Vec3 high) {
                 floor = reach.stream().mapToDouble(Vec2::y).max().orElse(floor);
             } else if (!part.kind().limit()) {
                 for (Pose pose : looks) {
-                    Configuration now = Configuration.of(pose);
+                    MachinePose now = MachinePose.of(pose);
                     reach.forEach(p ->
                             grow(box, now.place(part, new Vec3(p.x(), p.y(), 0)).xy()));
                 }

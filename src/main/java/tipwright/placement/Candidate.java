@@ -17,7 +17,7 @@ import tipwright.geometry.Vec2;
  * @param price of all actuators; infinite when not known
  */
 public record Candidate(
-        List<Seat> seats,
+        List<PlacedPoint> seats,
         ListedActuator actuator,
         double utilisation,
         Limit governing,
@@ -31,7 +31,7 @@ public record Candidate(
 
     /** Where a place is put, m, by its name in the design file. */
     public Vec2 place(String name) {
-        for (Seat seat : seats) {
+        for (PlacedPoint seat : seats) {
             if (seat.name().equals(name)) {
                 return seat.at();
             }
@@ -41,7 +41,7 @@ public record Candidate(
 
     /** The design with the mounts here. */
     public Design in(Design design) {
-        return Seat.moved(design, seats, actuator.actuator());
+        return PlacedPoint.moved(design, seats, actuator.actuator());
     }
 
     /** What counts for an aim; the utilisation decides between equals. */

@@ -137,8 +137,8 @@ final class CandidateCost {
         if (task.grounds().isEmpty()) {
             return null;
         }
-        List<Vec2> low = task.grounds().stream().map(Ground::low).toList();
-        List<Vec2> high = task.grounds().stream().map(Ground::high).toList();
+        List<Vec2> low = task.grounds().stream().map(PinRegion::low).toList();
+        List<Vec2> high = task.grounds().stream().map(PinRegion::high).toList();
         return Evolution.least(cost, coordinates(guess), coordinates(low), coordinates(high), step, seed, generations);
     }
 }

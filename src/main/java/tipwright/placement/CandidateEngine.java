@@ -6,9 +6,9 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.ClosedFormAnalyser;
 import tipwright.design.Design;
+import tipwright.linkage.Configuration;
 import tipwright.linkage.Linkage;
 import tipwright.linkage.LinkageException;
-import tipwright.linkage.Posture;
 import tipwright.load.LoadTable;
 
 /** How motion and forces of a candidate are worked out. Both ways give the same analysis; what it is judged by are the checks. */
@@ -18,8 +18,11 @@ enum CandidateEngine {
         @Override
         double[] lengths(Design candidate, double[] tilts) {
             try {
-                return Linkage.of(candidate.drive().skeleton(candidate.pivot().at())).sweep(tilts).postures().stream()
-                        .mapToDouble(Posture::length)
+                return Linkage.of(candidate.drive().skeleton(candidate.pivot().at()))
+                        .sweep(tilts)
+                        .configurations()
+                        .stream()
+                        .mapToDouble(Configuration::length)
                         .toArray();
             } catch (LinkageException none) {
                 return new double[0];

@@ -88,7 +88,8 @@ final class CandidateEvaluator {
     }
 
     private Design moved(List<Vec2> at, int actuator) {
-        return Seat.moved(design, task.seats(at), task.listed().get(actuator).actuator());
+        return PlacedPoint.moved(
+                design, task.seats(at), task.listed().get(actuator).actuator());
     }
 
     /** A candidate with one of the actuators, by number. */

@@ -18,11 +18,11 @@ final class Chunk {
     private final GridScan.Pivot pivot;
     private final Lanes rough = new Lanes();
     private final Lanes kept = new Lanes();
-    private final Best best;
+    private final Shortlist best;
     private final double allowed;
     private int waiting;
 
-    Chunk(GridScan scan, GridScan.Pivot pivot, Best best) {
+    Chunk(GridScan scan, GridScan.Pivot pivot, Shortlist best) {
         this.scan = scan;
         this.pivot = pivot;
         this.best = best;
@@ -30,7 +30,7 @@ final class Chunk {
     }
 
     /** The best so far: what it started from and what was found. */
-    Best best() {
+    Shortlist best() {
         return best;
     }
 

@@ -30,7 +30,7 @@ final class EvenSpread {
         this.task = task;
         shift = new SplittableRandom(seed).doubles(2L * task.grounds().size()).toArray();
         for (int i = 0; i < task.grounds().size(); i++) {
-            Ground ground = task.grounds().get(i);
+            PinRegion ground = task.grounds().get(i);
             Vec2 size = ground.high().minus(ground.low());
             List<Vec2> places = ground.places(Math.max(1e-4, Math.max(size.x(), size.y()) / ACROSS));
             if (places.isEmpty()) {
@@ -49,7 +49,7 @@ final class EvenSpread {
         List<List<Vec2>> all = new ArrayList<>();
         for (int i = from; i < to; i++) {
             double[] u = sobol.nextVector();
-            List<Vec2> drawn = task.grounds().stream().map(Ground::drawn).toList();
+            List<Vec2> drawn = task.grounds().stream().map(PinRegion::drawn).toList();
             boolean first = i == 0 && task.outside(drawn) == 0;
             all.add(
                     first
@@ -68,7 +68,7 @@ final class EvenSpread {
 
     /** The place of a zone's box; where that is not allowed, one of those that are. */
     private Vec2 place(int k, double right, double up) {
-        Ground ground = task.grounds().get(k);
+        PinRegion ground = task.grounds().get(k);
         Vec2 size = ground.high().minus(ground.low());
         Vec2 p = ground.snap(ground.low().plus(new Vec2(right * size.x(), up * size.y())));
         List<Vec2> others = allowed.get(k);

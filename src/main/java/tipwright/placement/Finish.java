@@ -50,7 +50,7 @@ final class Finish {
     record Found(List<Answer> answers, List<Answer> nearly, List<String> notes) {}
 
     /** What the best candidates come to. */
-    Found placement(Best best, WorkerPool pool) {
+    Found placement(Shortlist best, WorkerPool pool) {
         List<Callable<Outcome>> work = new ArrayList<>();
         for (int a = 0; a < best.actuators(); a++) {
             for (Aim aim : Aim.values()) {

@@ -26,9 +26,9 @@ final class GridScan {
     private final CandidateCost cost;
     private final List<LaneBounds> bounds = new ArrayList<>();
     private final int[] same;
-    private final Ground frame;
-    private final Ground tank;
-    private final Ground pivot;
+    private final PinRegion frame;
+    private final PinRegion tank;
+    private final PinRegion pivot;
     private final double step;
 
     /**
@@ -55,13 +55,13 @@ final class GridScan {
         step = step(candidates);
     }
 
-    private Ground ground(Vec2 drawn) {
-        for (Ground ground : task.grounds()) {
+    private PinRegion ground(Vec2 drawn) {
+        for (PinRegion ground : task.grounds()) {
             if (ground.drawn().equals(drawn)) {
                 return ground;
             }
         }
-        return new Ground(null, drawn, List.of(), 0);
+        return new PinRegion(null, drawn, List.of(), 0);
     }
 
     /**
@@ -129,7 +129,7 @@ final class GridScan {
 
     /** Writes the task's places of a candidate, m [place]. */
     void places(Vec2 framePin, Vec2 tankPin, Vec2 axis, List<Vec2> out) {
-        for (Ground ground : task.grounds()) {
+        for (PinRegion ground : task.grounds()) {
             out.add(ground.equals(frame) ? framePin : ground.equals(tank) ? tankPin : axis);
         }
     }
@@ -139,7 +139,7 @@ final class GridScan {
      *
      * @throws CannotComputeException when the tank cannot be computed over the whole tilt
      */
-    long run(WorkerPool pool, Best best, Consumer<Progress> watcher) throws CannotComputeException {
+    long run(WorkerPool pool, Shortlist best, Consumer<Progress> watcher) throws CannotComputeException {
         List<Vec2> frames = frame.places(step);
         List<Vec2> tanks = tank.places(step);
         List<Vec2> pivots = pivot.places(pivotStep(step));
@@ -148,7 +148,7 @@ final class GridScan {
             Pivot here = pivotAt(at);
             for (int from = 0; from < tanks.size() && !pool.stopped(); from += BATCH) {
                 int to = Math.min(tanks.size(), from + BATCH);
-                for (Best found : pool.all(batch(here, tanks.subList(from, to), frames, best))) {
+                for (Shortlist found : pool.all(batch(here, tanks.subList(from, to), frames, best))) {
                     best.merge(found);
                 }
                 done += to - from;
@@ -160,11 +160,11 @@ final class GridScan {
     }
 
     /** Pieces of work that do not depend on the number of threads; each starts from the best before the batch. */
-    private List<Callable<Best>> batch(Pivot here, List<Vec2> tanks, List<Vec2> frames, Best before) {
-        List<Callable<Best>> work = new ArrayList<>();
+    private List<Callable<Shortlist>> batch(Pivot here, List<Vec2> tanks, List<Vec2> frames, Shortlist before) {
+        List<Callable<Shortlist>> work = new ArrayList<>();
         for (int from = 0; from < tanks.size(); from += PIECE) {
             List<Vec2> mine = tanks.subList(from, Math.min(tanks.size(), from + PIECE));
-            Best start = before.copy();
+            Shortlist start = before.copy();
             work.add(() -> {
                 Chunk chunk = new Chunk(this, here, start);
                 for (Vec2 tankPin : mine) {

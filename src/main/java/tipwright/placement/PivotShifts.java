@@ -69,8 +69,8 @@ final class PivotShifts {
     private boolean fits(Vec2 by) {
         Design drawn = task.design();
         Vec2 pivot = drawn.pivot().at();
-        Seat seat = new Seat(Skeleton.PIVOT, pivot, pivot.plus(by));
-        Design shifted = Seat.moved(
+        PlacedPoint seat = new PlacedPoint(Skeleton.PIVOT, pivot, pivot.plus(by));
+        Design shifted = PlacedPoint.moved(
                 drawn, List.of(seat), drawn.drive().actuators().get(0).actuator());
         Task there = new Task(shifted, task.wants(), task.names(), task.grounds(), task.listed());
         CandidateEvaluator judge = evaluator.on(there);

@@ -77,7 +77,7 @@ public record PlacementMap(
         List<KeepOut> keepOuts = mounts == null ? List.of() : mounts.keepOuts();
         double clearance = mounts == null ? 0 : mounts.wants().clearance();
         double allowed = mounts == null ? 1 : mounts.wants().utilisation();
-        Ground ground = new Ground(new Zone(outline, null), drawn, keepOuts, clearance);
+        PinRegion ground = new PinRegion(new Zone(outline, null), drawn, keepOuts, clearance);
         Vec2 size = ground.high().minus(ground.low());
         double cell = Math.max(size.x(), size.y()) / across;
         int columns = Math.max(1, (int) Math.ceil(size.x() / cell - 1e-9));
@@ -112,7 +112,7 @@ public record PlacementMap(
     }
 
     /** Tells what one pin of the actuator, elsewhere, comes to; the list has that one place. */
-    static CandidateEvaluator evaluator(Design design, Pin pin, Ground ground) throws CannotComputeException {
+    static CandidateEvaluator evaluator(Design design, Pin pin, PinRegion ground) throws CannotComputeException {
         if (pin != Pin.FRAME && !ClosedFormAnalyser.suits(design)) {
             throw new CannotComputeException(
                     design.name() + ": of a mechanism only the frame pin's zone can be drawn as a map");

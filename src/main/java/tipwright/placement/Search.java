@@ -55,7 +55,7 @@ final class Search {
     private final CandidateEvaluator few;
     private final CandidateCost coarse;
     private final CandidateCost fine;
-    private final Best best;
+    private final Shortlist best;
     private final Starts starts;
     private long looked;
     private long whole;
@@ -86,12 +86,12 @@ final class Search {
         few = every.at(FEW_TILTS);
         coarse = new CandidateCost(task, few, pool::stopped);
         fine = new CandidateCost(task, every, pool::stopped);
-        best = new Best(task.listed().size());
+        best = new Shortlist(task.listed().size());
         starts = new Starts(task.listed().size());
     }
 
     /** What a piece of the spreading found. */
-    private record Found(Best best, Starts starts) {}
+    private record Found(Shortlist best, Starts starts) {}
 
     Placement place() throws CannotComputeException {
         List<String> notes = new ArrayList<>();
@@ -155,7 +155,7 @@ final class Search {
     }
 
     private Found look(List<List<Vec2>> some) {
-        Best found = new Best(task.listed().size());
+        Shortlist found = new Shortlist(task.listed().size());
         Starts good = new Starts(task.listed().size());
         for (List<Vec2> at : some) {
             Reach reach = few.reach(at);

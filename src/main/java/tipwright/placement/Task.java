@@ -20,7 +20,7 @@ import tipwright.geometry.Vec2;
  * @param names of the places, as in the design file
  * @param grounds [place]
  */
-record Task(Design design, Wants wants, List<String> names, List<Ground> grounds, List<ListedActuator> listed) {
+record Task(Design design, Wants wants, List<String> names, List<PinRegion> grounds, List<ListedActuator> listed) {
 
     /**
      * The task that a design sets.
@@ -35,13 +35,13 @@ record Task(Design design, Wants wants, List<String> names, List<Ground> grounds
                     + given.drive().zonesByExample());
         }
         Design design = tilted(given, mounts);
-        Map<String, Ground> free = new LinkedHashMap<>();
+        Map<String, PinRegion> free = new LinkedHashMap<>();
         design.drive().places(design.pivot().at()).forEach((name, drawn) -> {
             Zone zone = mounts.zone(name);
             if (zone != null) {
                 free.put(
                         name,
-                        new Ground(
+                        new PinRegion(
                                 zone, drawn, mounts.keepOuts(), mounts.wants().clearance()));
             }
         });
@@ -59,7 +59,7 @@ record Task(Design design, Wants wants, List<String> names, List<Ground> grounds
     }
 
     /** The design as drawn, all of it but one place fixed. */
-    static Task alone(Design design, String place, Ground ground) {
+    static Task alone(Design design, String place, PinRegion ground) {
         Mounts mounts = design.mounts();
         return new Task(
                 design,
@@ -86,17 +86,17 @@ record Task(Design design, Wants wants, List<String> names, List<Ground> grounds
     }
 
     /** The places put somewhere, as a candidate tells them. */
-    List<Seat> seats(List<Vec2> at) {
-        List<Seat> seats = new ArrayList<>();
+    List<PlacedPoint> seats(List<Vec2> at) {
+        List<PlacedPoint> seats = new ArrayList<>();
         for (int i = 0; i < at.size(); i++) {
-            seats.add(new Seat(names.get(i), grounds.get(i).drawn(), at.get(i)));
+            seats.add(new PlacedPoint(names.get(i), grounds.get(i).drawn(), at.get(i)));
         }
         return seats;
     }
 
     /** Where the places of a candidate are, m [place]. */
     static List<Vec2> places(Candidate candidate) {
-        return candidate.seats().stream().map(Seat::at).toList();
+        return candidate.seats().stream().map(PlacedPoint::at).toList();
     }
 
     /** How far some places are outside what is allowed, m; 0: allowed. */

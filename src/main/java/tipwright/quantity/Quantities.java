@@ -85,7 +85,8 @@ public final class Quantities {
      */
     public static String rewrite(String old, double si, Kind kind) throws QuantityException {
         Doubt text = Doubt.in(old);
-        UnitLabel unit = QuantityReader.read(Sheet.asLength(text.base()), kind).unit();
+        UnitLabel unit =
+                QuantityReader.read(SheetThickness.asLength(text.base()), kind).unit();
         double number = unit == null ? si : unit.fromSi(si);
         return text.around(QuantityWriter.number(number, REWRITE_DIGITS) + (unit == null ? "" : " " + unit.name()));
     }

@@ -21,12 +21,12 @@ final class QuantityReader {
     /** A quantity with its doubt; a thickness may also be a gauge or called plate. */
     static Estimate estimate(String written, Kind kind, String likely, boolean thickness) throws QuantityException {
         Doubt doubt = Doubt.in(written);
-        if (!thickness && kind == Kind.LENGTH && Sheet.isGauge(doubt.base())) {
+        if (!thickness && kind == Kind.LENGTH && SheetThickness.isGauge(doubt.base())) {
             throw new QuantityException("'" + written.strip()
                     + "' is a gauge of steel sheet, which only tells a thickness; a length is needed, such as '"
                     + kind.example() + "'");
         }
-        Parsed value = read(thickness ? Sheet.asLength(doubt.base()) : doubt.base(), kind, likely);
+        Parsed value = read(thickness ? SheetThickness.asLength(doubt.base()) : doubt.base(), kind, likely);
         UnitLabel unit = value.unit();
         return new Estimate(value.si(), doubt.standard(value, kind, written), unit == null ? "" : unit.name());
     }

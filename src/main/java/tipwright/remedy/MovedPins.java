@@ -19,7 +19,7 @@ import tipwright.design.key.Copy;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.linkage.Skeleton;
-import tipwright.placement.Seat;
+import tipwright.placement.PlacedPoint;
 import tipwright.quantity.Marks;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -73,11 +73,11 @@ final class MovedPins implements Proposer {
         Mounts mounts = design.mounts();
         Zone zone = mounts == null ? null : mounts.zone(name);
         Vec2 to = zone != null && zone.holes() != null ? zone.holes().nearest(mark) : mark;
-        Seat seat = new Seat(name, from, to);
+        PlacedPoint seat = new PlacedPoint(name, from, to);
         if (to.equals(from) || !seat.allowed(design)) {
             return null;
         }
-        Design moved = Seat.moved(
+        Design moved = PlacedPoint.moved(
                 design, List.of(seat), design.drive().actuators().get(0).actuator());
         Vec2 way = to.minus(from);
         Vec3 shift = new Vec3(way.x(), way.y(), 0);

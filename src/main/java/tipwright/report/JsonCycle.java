@@ -4,7 +4,7 @@ package tipwright.report;
 import java.io.IOException;
 import java.util.Locale;
 import tipwright.time.Cycle;
-import tipwright.time.Happening;
+import tipwright.time.DumpEvent;
 import tipwright.time.Moment;
 import tipwright.time.Timing;
 
@@ -67,7 +67,7 @@ final class JsonCycle {
         json.missing(NEVER);
     }
 
-    private void happening(Happening h) throws IOException {
+    private void happening(DumpEvent h) throws IOException {
         json.number("time_s", h.time());
         json.number("tilt_deg", Math.toDegrees(h.tilt()));
         json.text("what", h.kind().words());

@@ -17,7 +17,7 @@ import tipwright.design.key.Choice;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
 import tipwright.placement.Answer;
-import tipwright.placement.Seat;
+import tipwright.placement.PlacedPoint;
 import tipwright.quantity.UnitSystem;
 
 /** Lines of a design file that make an answer of the search the design. */
@@ -43,7 +43,7 @@ final class PasteText {
     }
 
     private void pivot() {
-        for (Seat seat : answer.candidate().seats()) {
+        for (PlacedPoint seat : answer.candidate().seats()) {
             if (seat.name().equals(Skeleton.PIVOT) && !seat.at().equals(seat.drawn())) {
                 lines.add("pivot:");
                 lines.add("  at: " + point(seat.at(), units));

@@ -12,8 +12,8 @@ import tipwright.design.tank.CaseName;
 import tipwright.placement.Aim;
 import tipwright.placement.Answer;
 import tipwright.placement.Candidate;
+import tipwright.placement.PlacedPoint;
 import tipwright.placement.Placement;
-import tipwright.placement.Seat;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
@@ -96,7 +96,7 @@ public final class PlacementText {
                 head.add(Integer.toString(i + 1));
             }
             table.row(head.toArray(new String[0]));
-            for (Seat seat : answers.get(0).candidate().seats()) {
+            for (PlacedPoint seat : answers.get(0).candidate().seats()) {
                 List<String> row = new ArrayList<>(List.of(seat.name()));
                 answers.subList(from, to).forEach(a -> row.add(PasteText.point(a.place(seat.name()), style.units())));
                 table.row(row.toArray(new String[0]));

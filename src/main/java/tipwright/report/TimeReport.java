@@ -9,7 +9,7 @@ import tipwright.design.Design;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.time.Cycle;
-import tipwright.time.Happening;
+import tipwright.time.DumpEvent;
 import tipwright.time.Moment;
 import tipwright.time.Timing;
 
@@ -44,7 +44,7 @@ public final class TimeReport {
         lines.add("");
         lines.add(style.heading("What happens, normal dump"));
         Table happenings = new Table("rrl");
-        for (Happening h : dump.happenings()) {
+        for (DumpEvent h : dump.happenings()) {
             happenings.row(
                     seconds(h.time()),
                     Scale.angle().number(h.tilt()) + " deg",

@@ -6,9 +6,9 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import tipwright.validation.Mark;
+import tipwright.validation.Basis;
 import tipwright.validation.Reference;
-import tipwright.validation.Row;
+import tipwright.validation.ValidationRow;
 
 /** The validation table as text. */
 public final class ValidationText {
@@ -18,7 +18,7 @@ public final class ValidationText {
     private ValidationText() {}
 
     /** Lines of the table, group by group, with a summary at the end. */
-    public static List<String> lines(List<Row> rows) {
+    public static List<String> lines(List<ValidationRow> rows) {
         List<String> lines = new ArrayList<>();
         int from = 0;
         while (from < rows.size()) {
@@ -35,11 +35,11 @@ public final class ValidationText {
         return lines;
     }
 
-    private static List<String> table(List<Row> rows) {
+    private static List<String> table(List<ValidationRow> rows) {
         Table table = new Table("llrrlr");
         table.row("", "", "ours", "reference", "unit", "off by");
         String said = "";
-        for (Row row : rows) {
+        for (ValidationRow row : rows) {
             Reference r = row.reference();
             table.row(
                     row.passes() ? "+ ok" : "X FAIL",
@@ -57,7 +57,7 @@ public final class ValidationText {
         return table.lines("  ");
     }
 
-    private static String basis(Mark mark) {
+    private static String basis(Basis mark) {
         return switch (mark) {
             case READ -> "source read";
             case MEMORY -> "from memory";
@@ -65,17 +65,17 @@ public final class ValidationText {
         };
     }
 
-    private static String summary(List<Row> rows) {
+    private static String summary(List<ValidationRow> rows) {
         long failed = rows.stream().filter(row -> !row.passes()).count();
         String verdict = failed == 0
                 ? "+ All " + rows.size() + " results match their references to the last digit printed there."
                 : "X " + failed + " of " + rows.size() + " figures do not agree with their references.";
-        return verdict + " Of the references, " + count(rows, Mark.READ) + " were read in their source, "
-                + count(rows, Mark.MEMORY) + " are from memory, " + count(rows, Mark.TWO_WAYS)
+        return verdict + " Of the references, " + count(rows, Basis.READ) + " were read in their source, "
+                + count(rows, Basis.MEMORY) + " are from memory, " + count(rows, Basis.TWO_WAYS)
                 + " are inputs of our own computed in two ways.";
     }
 
-    private static long count(List<Row> rows, Mark mark) {
+    private static long count(List<ValidationRow> rows, Basis mark) {
         return rows.stream().filter(row -> row.reference().mark() == mark).count();
     }
 
@@ -87,7 +87,7 @@ public final class ValidationText {
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
-    private static String share(Row row) {
+    private static String share(ValidationRow row) {
         double percent = 100 * Math.abs(row.deviation() / row.reference().value());
         if (!Double.isFinite(percent)) {
             return "-";

@@ -8,9 +8,9 @@ import tipwright.drawing.Drawing;
 import tipwright.drawing.Pane;
 import tipwright.drawing.Pen;
 import tipwright.geometry.Vec2;
-import tipwright.outline.Configuration;
 import tipwright.outline.MachineOutline;
 import tipwright.outline.MachineOutline.Seen;
+import tipwright.outline.MachinePose;
 import tipwright.outline.View;
 import tipwright.placement.Limit;
 import tipwright.placement.Pin;
@@ -47,7 +47,7 @@ public final class MapPicture {
 
     /** The picture, with the stowed machine in thin lines. */
     public static Drawing of(PlacementMap map, Analysis analysis, UnitSystem units) {
-        Configuration stowed = Configuration.of(analysis.poses().get(0));
+        MachinePose stowed = MachinePose.of(analysis.poses().get(0));
         return new MapPicture(map, new MachineOutline(analysis).at(stowed, View.SIDE), units).draw();
     }
 

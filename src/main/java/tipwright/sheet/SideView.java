@@ -13,9 +13,9 @@ import tipwright.drawing.Drawing;
 import tipwright.drawing.Pen;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
-import tipwright.outline.Configuration;
 import tipwright.outline.MachineOutline;
 import tipwright.outline.MachineOutline.Seen;
+import tipwright.outline.MachinePose;
 import tipwright.outline.PartKind;
 import tipwright.outline.View;
 import tipwright.quantity.Quantities;
@@ -48,10 +48,10 @@ public final class SideView {
         full = analysis.poses().get(analysis.poses().size() - 1);
         marking = Marking.of(design);
         MachineOutline machine = new MachineOutline(analysis);
-        stowed = machine.at(Configuration.of(analysis.poses().get(0)).doorsShut(), View.SIDE).stream()
+        stowed = machine.at(MachinePose.of(analysis.poses().get(0)).doorsShut(), View.SIDE).stream()
                 .filter(part -> part.kind() != PartKind.RECEIVER)
                 .toList();
-        tipped = machine.at(Configuration.of(full), View.SIDE).stream()
+        tipped = machine.at(MachinePose.of(full), View.SIDE).stream()
                 .filter(part -> part.kind() == PartKind.TANK
                         || part.kind() == PartKind.ATTACHED
                         || part.kind() == PartKind.LINK)

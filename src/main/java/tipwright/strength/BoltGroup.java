@@ -57,7 +57,7 @@ public final class BoltGroup {
 
     private final Bolts bolts;
     private final PlaneAxes axes;
-    private final Spread spread;
+    private final ElasticGroup spread;
     private final List<Vec3> places = new ArrayList<>();
     private final double area;
 
@@ -65,12 +65,12 @@ public final class BoltGroup {
     public BoltGroup(Bolts bolts) {
         this.bolts = bolts;
         axes = PlaneAxes.of(bolts.normal());
-        List<Spread.Piece> pieces = new ArrayList<>();
+        List<ElasticGroup.Piece> pieces = new ArrayList<>();
         for (Vec2 p : bolts.positions()) {
             places.add(axes.at(p));
-            pieces.add(new Spread.Piece(axes.at(p), 1, Vec3.ZERO));
+            pieces.add(new ElasticGroup.Piece(axes.at(p), 1, Vec3.ZERO));
         }
-        spread = new Spread(axes, pieces);
+        spread = new ElasticGroup(axes, pieces);
         Double given = bolts.stressArea();
         area = given == null ? stressArea(bolts.diameter()) : given;
     }

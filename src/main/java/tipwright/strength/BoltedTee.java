@@ -27,12 +27,12 @@ public record BoltedTee(double thickness, double yield, double length, double ar
 
     /** @throws IllegalArgumentException if a dimension is not above 0 */
     public BoltedTee {
-        Limit.positive("thickness", thickness);
-        Limit.positive("yield", yield);
-        Limit.positive("length", length);
-        Limit.positive("arm", arm);
-        Limit.positive("edge", edge);
-        Limit.positive("bolts", bolts);
+        Precondition.positive("thickness", thickness);
+        Precondition.positive("yield", yield);
+        Precondition.positive("length", length);
+        Precondition.positive("arm", arm);
+        Precondition.positive("edge", edge);
+        Precondition.positive("bolts", bolts);
     }
 
     /** Moment at which a line of the flange yields through, N m. */

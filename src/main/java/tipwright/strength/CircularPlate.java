@@ -16,10 +16,10 @@ package tipwright.strength;
 public record CircularPlate(double radius, double thickness, double modulus, double poisson, boolean clamped) {
     /** @throws IllegalArgumentException if a dimension is not above 0 */
     public CircularPlate {
-        Limit.positive("radius", radius);
-        Limit.positive("thickness", thickness);
-        Limit.positive("modulus", modulus);
-        Limit.within("poisson", poisson, 0, 0.499);
+        Precondition.positive("radius", radius);
+        Precondition.positive("thickness", thickness);
+        Precondition.positive("modulus", modulus);
+        Precondition.within("poisson", poisson, 0, 0.499);
     }
 
     /** Of steel: modulus 200 GPa, Poisson's ratio 0.3 (common practice, no source). */

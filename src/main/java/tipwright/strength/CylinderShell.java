@@ -13,10 +13,10 @@ package tipwright.strength;
 public record CylinderShell(double radius, double wall, double length, double modulus, double poisson) {
     /** @throws IllegalArgumentException if a dimension is not above 0 or the wall is thicker than a fifth of the radius */
     public CylinderShell {
-        Limit.positive("radius", radius);
-        Limit.positive("wall", wall);
-        Limit.positive("length", length);
-        Limit.positive("modulus", modulus);
+        Precondition.positive("radius", radius);
+        Precondition.positive("wall", wall);
+        Precondition.positive("length", length);
+        Precondition.positive("modulus", modulus);
         if (wall > radius / 5) {
             throw new IllegalArgumentException("wall must be at most a fifth of the radius");
         }

@@ -11,7 +11,7 @@ final class EdgeFunctions {
     private final int[] degrees;
 
     /** @param evenOnly whether only polynomials of even degree take part (for what is alike on both sides) */
-    EdgeFunctions(Plate.Edge low, Plate.Edge high, int count, boolean evenOnly) {
+    EdgeFunctions(PlateUnderPressure.Edge low, PlateUnderPressure.Edge high, int count, boolean evenOnly) {
         this.low = low.order;
         this.high = high.order;
         degrees = new int[count];

@@ -24,16 +24,16 @@ public record FatigueCurve(double category, boolean shear, double factor) {
 
     /** @throws IllegalArgumentException if the category is not above 0 or the factor is below 1 */
     public FatigueCurve {
-        Limit.positive("category", category);
-        Limit.within("factor", factor, 1, 10);
+        Precondition.positive("category", category);
+        Precondition.within("factor", factor, 1, 10);
     }
 
     /** A range of stress and how often it comes: Pa, times. */
     public record Range(double stress, double times) {
         /** @throws IllegalArgumentException if one is below 0 */
         public Range {
-            Limit.notNegative("stress", stress);
-            Limit.notNegative("times", times);
+            Precondition.notNegative("stress", stress);
+            Precondition.notNegative("times", times);
         }
     }
 
@@ -55,7 +55,7 @@ public record FatigueCurve(double category, boolean shear, double factor) {
      * up to 80 mm 71, up to 100 mm 63, longer 56 MPa.
      */
     public static double attachmentAlong(double length) {
-        Limit.positive("length", length);
+        Precondition.positive("length", length);
         if (length <= 0.050) {
             return 80e6;
         }
@@ -70,8 +70,8 @@ public record FatigueCurve(double category, boolean shear, double factor) {
      * 1993-1-9 table 8.4 (from memory): up to 50 mm 80, up to 80 mm 71 MPa.
      */
     public static double attachmentAcross(double length) {
-        Limit.positive("length", length);
-        Limit.within("length", length, 0, 0.080);
+        Precondition.positive("length", length);
+        Precondition.within("length", length, 0, 0.080);
         return length <= 0.050 ? 80e6 : 71e6;
     }
 
@@ -89,7 +89,7 @@ public record FatigueCurve(double category, boolean shear, double factor) {
 
     /** How often a range is borne; without end below the cut-off. */
     public double cycles(double range) {
-        Limit.notNegative("range", range);
+        Precondition.notNegative("range", range);
         if (range < cutOff()) {
             return Double.POSITIVE_INFINITY;
         }
@@ -103,7 +103,7 @@ public record FatigueCurve(double category, boolean shear, double factor) {
 
     /** Greatest range that is borne so often, Pa: the other way round of {@link #cycles}; never less than the cut-off. */
     public double bearable(double times) {
-        Limit.notNegative("times", times);
+        Precondition.notNegative("times", times);
         if (times == 0) {
             return 10 * category;
         }

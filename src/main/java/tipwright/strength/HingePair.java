@@ -12,7 +12,7 @@ package tipwright.strength;
 public record HingePair(double left, double right) {
     /** @throws IllegalArgumentException if they are not apart */
     public HingePair {
-        Limit.positive("distance", right - left);
+        Precondition.positive("distance", right - left);
     }
 
     /** Share of a force at a place along the hinge line that the left bearing carries; the right one has the rest. */

@@ -17,8 +17,8 @@ public final class Impact {
      * @param sag of the stop under the weight at rest, m
      */
     public static double factor(double height, double sag) {
-        Limit.notNegative("height", height);
-        Limit.positive("sag", sag);
+        Precondition.notNegative("height", height);
+        Precondition.positive("sag", sag);
         return 1 + Math.sqrt(1 + 2 * height / sag);
     }
 
@@ -42,9 +42,9 @@ public final class Impact {
      * @param steady weight or drive that goes on pushing, N
      */
     public static double force(double mass, double speed, double stiffness, double steady) {
-        Limit.notNegative("mass", mass);
-        Limit.positive("stiffness", stiffness);
-        Limit.notNegative("steady", steady);
+        Precondition.notNegative("mass", mass);
+        Precondition.positive("stiffness", stiffness);
+        Precondition.notNegative("steady", steady);
         return steady + Math.sqrt(steady * steady + stiffness * mass * speed * speed);
     }
 
@@ -67,8 +67,8 @@ public final class Impact {
      * @param arm how far that place moves for one radian, m
      */
     public static double referred(double inertia, double arm) {
-        Limit.notNegative("inertia", inertia);
-        Limit.positive("arm", Math.abs(arm));
+        Precondition.notNegative("inertia", inertia);
+        Precondition.positive("arm", Math.abs(arm));
         return inertia / (arm * arm);
     }
 }

@@ -16,8 +16,8 @@ import tipwright.design.joint.BallInsert;
 public record InsertGrip(double dynamic, double fixed) {
     /** @throws IllegalArgumentException if a rating is not above 0 */
     public InsertGrip {
-        Limit.positive("dynamic", dynamic);
-        Limit.positive("fixed", fixed);
+        Precondition.positive("dynamic", dynamic);
+        Precondition.positive("fixed", fixed);
     }
 
     /** What an insert holds along its shaft, N: its maker's figure, or the rule for a soft shaft; null when neither is known. */

@@ -19,13 +19,13 @@ public record OutsidePressure(double diameter, double wall, double length, doubl
 
     /** @throws IllegalArgumentException outside the range of the rule */
     public OutsidePressure {
-        Limit.positive("diameter", diameter);
-        Limit.positive("length", length);
-        Limit.positive("modulus", modulus);
-        Limit.within("poisson", poisson, 0, 0.499);
-        Limit.positive("wall", wall);
-        Limit.within("wall over diameter", wall / diameter, 0, 0.05);
-        Limit.positive(
+        Precondition.positive("diameter", diameter);
+        Precondition.positive("length", length);
+        Precondition.positive("modulus", modulus);
+        Precondition.within("poisson", poisson, 0, 0.499);
+        Precondition.positive("wall", wall);
+        Precondition.within("wall over diameter", wall / diameter, 0, 0.05);
+        Precondition.positive(
                 "length over diameter, less 0.45 sqrt(t/D)", length / diameter - 0.45 * Math.sqrt(wall / diameter));
     }
 

@@ -11,9 +11,9 @@ package tipwright.strength;
 public record PadPlate(double wall, double halfLength, double halfWidth) {
     /** @throws IllegalArgumentException if a dimension is not above 0 */
     public PadPlate {
-        Limit.positive("wall", wall);
-        Limit.positive("halfLength", halfLength);
-        Limit.positive("halfWidth", halfWidth);
+        Precondition.positive("wall", wall);
+        Precondition.positive("halfLength", halfLength);
+        Precondition.positive("halfWidth", halfWidth);
     }
 
     /**

@@ -15,13 +15,13 @@ final class PlateSolver {
     private static final int ACROSS_POINTS = 25;
     private static final int UP_POINTS = 61;
 
-    private final Plate plate;
+    private final PlateUnderPressure plate;
     private final EdgeFunctions across;
     private final EdgeFunctions up;
     private final double sx;
     private final double sy;
 
-    PlateSolver(Plate plate) {
+    PlateSolver(PlateUnderPressure plate) {
         this.plate = plate;
         double ratio = plate.width() / plate.height();
         int most = 9 + (int) Math.ceil(1.5 * Math.max(ratio, 1 / ratio));

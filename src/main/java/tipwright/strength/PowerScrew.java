@@ -15,11 +15,11 @@ package tipwright.strength;
 public record PowerScrew(double diameter, double lead, double friction, double flank, double collar) {
     /** @throws IllegalArgumentException outside the range of the rule */
     public PowerScrew {
-        Limit.positive("diameter", diameter);
-        Limit.positive("lead", lead);
-        Limit.within("friction", friction, 0, 1);
-        Limit.within("flank", flank, 0, Math.toRadians(30));
-        Limit.notNegative("collar", collar);
+        Precondition.positive("diameter", diameter);
+        Precondition.positive("lead", lead);
+        Precondition.within("friction", friction, 0, 1);
+        Precondition.within("flank", flank, 0, Math.toRadians(30));
+        Precondition.notNegative("collar", collar);
         if (friction / Math.cos(flank) * lead >= Math.PI * diameter) {
             throw new IllegalArgumentException("the thread is too steep to be turned at this friction");
         }

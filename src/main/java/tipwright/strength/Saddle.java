@@ -18,12 +18,12 @@ package tipwright.strength;
 public record Saddle(double angle, double radius, double wall, double width, double length, double overhang) {
     /** @throws IllegalArgumentException outside the range of the rule */
     public Saddle {
-        Limit.within("angle", angle, Math.toRadians(119.99), Math.PI);
-        Limit.positive("radius", radius);
-        Limit.positive("wall", wall);
-        Limit.positive("width", width);
-        Limit.positive("length", length);
-        Limit.within("overhang", overhang, 0, length / 2);
+        Precondition.within("angle", angle, Math.toRadians(119.99), Math.PI);
+        Precondition.positive("radius", radius);
+        Precondition.positive("wall", wall);
+        Precondition.positive("width", width);
+        Precondition.positive("length", length);
+        Precondition.within("overhang", overhang, 0, length / 2);
     }
 
     private double beta() {

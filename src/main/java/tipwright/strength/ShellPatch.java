@@ -23,10 +23,10 @@ public record ShellPatch(CylinderShell shell, double place, double halfLength, d
 
     /** @throws IllegalArgumentException if the footprint is empty, passes an end or goes round by more than a radian either way */
     public ShellPatch {
-        Limit.positive("halfLength", halfLength);
-        Limit.positive("halfWidth", halfWidth);
-        Limit.within("place", place, halfLength, shell.length() - halfLength);
-        Limit.within("halfWidth", halfWidth, 0, shell.radius());
+        Precondition.positive("halfLength", halfLength);
+        Precondition.positive("halfWidth", halfWidth);
+        Precondition.within("place", place, halfLength, shell.length() - halfLength);
+        Precondition.within("halfWidth", halfWidth, 0, shell.radius());
     }
 
     /**

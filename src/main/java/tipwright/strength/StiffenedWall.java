@@ -4,7 +4,7 @@ package tipwright.strength;
 /**
  * A strip of a flat wall with its stiffener, as a beam between two rests that it can turn on.
  *
- * <p>The panel between stiffeners is a {@link Plate} of its own. Source: elementary beam theory; the wall helps with 15 times its
+ * <p>The panel between stiffeners is a {@link PlateUnderPressure} of its own. Source: elementary beam theory; the wall helps with 15 times its
  * thickness times sqrt(235 MPa / yield) on each side of the bar, at most to half way to the next (EN 1993-1-5 9.1, from memory).
  *
  * @param bar the stiffener
@@ -17,11 +17,11 @@ package tipwright.strength;
 public record StiffenedWall(StiffenerBar bar, double wall, double spacing, double span, double modulus, double yield) {
     /** @throws IllegalArgumentException if a dimension is not above 0 */
     public StiffenedWall {
-        Limit.positive("wall", wall);
-        Limit.positive("spacing", spacing);
-        Limit.positive("span", span);
-        Limit.positive("modulus", modulus);
-        Limit.positive("yield", yield);
+        Precondition.positive("wall", wall);
+        Precondition.positive("spacing", spacing);
+        Precondition.positive("span", span);
+        Precondition.positive("modulus", modulus);
+        Precondition.positive("yield", yield);
     }
 
     /** Width of the wall that bends along with the bar, m. */
@@ -58,8 +58,8 @@ public record StiffenedWall(StiffenerBar bar, double wall, double spacing, doubl
      * @param other pressure at the other, Pa, 0 or more
      */
     public double moment(double one, double other) {
-        Limit.notNegative("pressure", one);
-        Limit.notNegative("pressure", other);
+        Precondition.notNegative("pressure", one);
+        Precondition.notNegative("pressure", other);
         double low = Math.min(one, other) * spacing;
         double rise = Math.max(one, other) * spacing - low;
         double push = span * (3 * low + rise) / 6;

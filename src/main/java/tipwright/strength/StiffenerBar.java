@@ -12,10 +12,10 @@ package tipwright.strength;
 public record StiffenerBar(double area, double inertia, double middle, double height) {
     /** @throws IllegalArgumentException if a dimension is not above 0 */
     public StiffenerBar {
-        Limit.positive("area", area);
-        Limit.positive("inertia", inertia);
-        Limit.positive("middle", middle);
-        Limit.positive("height", height);
+        Precondition.positive("area", area);
+        Precondition.positive("inertia", inertia);
+        Precondition.positive("middle", middle);
+        Precondition.positive("height", height);
     }
 
     /** A flat bar on its edge: thickness and height, m. */

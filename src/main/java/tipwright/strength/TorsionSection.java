@@ -11,8 +11,8 @@ package tipwright.strength;
 public record TorsionSection(double constant, double modulus) {
     /** @throws IllegalArgumentException if one is not above 0 */
     public TorsionSection {
-        Limit.positive("constant", constant);
-        Limit.positive("modulus", modulus);
+        Precondition.positive("constant", constant);
+        Precondition.positive("modulus", modulus);
     }
 
     /**
@@ -23,9 +23,9 @@ public record TorsionSection(double constant, double modulus) {
      * @param wall m
      */
     public static TorsionSection closed(double enclosed, double around, double wall) {
-        Limit.positive("enclosed", enclosed);
-        Limit.positive("around", around);
-        Limit.positive("wall", wall);
+        Precondition.positive("enclosed", enclosed);
+        Precondition.positive("around", around);
+        Precondition.positive("wall", wall);
         return new TorsionSection(4 * enclosed * enclosed * wall / around, 2 * enclosed * wall);
     }
 
@@ -38,7 +38,7 @@ public record TorsionSection(double constant, double modulus) {
 
     /** A round bar or tube, diameters in m, exact; a bar has no inside. Source: elementary theory of torsion. */
     public static TorsionSection round(double outside, double inside) {
-        Limit.notNegative("inside", inside);
+        Precondition.notNegative("inside", inside);
         double j = Math.PI / 32 * (Math.pow(outside, 4) - Math.pow(inside, 4));
         return new TorsionSection(j, j / (outside / 2));
     }
@@ -49,7 +49,7 @@ public record TorsionSection(double constant, double modulus) {
     public static TorsionSection rectangle(double one, double other) {
         double a = Math.max(one, other);
         double b = Math.min(one, other);
-        Limit.positive("side", b);
+        Precondition.positive("side", b);
         double sum = 0;
         double edge = 0;
         for (int n = 1; n < 60; n += 2) {
@@ -76,7 +76,7 @@ public record TorsionSection(double constant, double modulus) {
             j += widths[i] * Math.pow(walls[i], 3) / 3;
             thickest = Math.max(thickest, walls[i]);
         }
-        Limit.positive("walls", thickest);
+        Precondition.positive("walls", thickest);
         return new TorsionSection(j, j / thickest);
     }
 

@@ -19,10 +19,10 @@ public record TubeFace(double face, double wall, double yield) {
 
     /** @throws IllegalArgumentException if a dimension is not above 0, or the face is over 35 walls wide */
     public TubeFace {
-        Limit.positive("face", face);
-        Limit.positive("wall", wall);
-        Limit.positive("yield", yield);
-        Limit.within("face over wall", face / wall, 2, 35);
+        Precondition.positive("face", face);
+        Precondition.positive("wall", wall);
+        Precondition.positive("yield", yield);
+        Precondition.within("face over wall", face / wall, 2, 35);
     }
 
     /**
@@ -37,9 +37,9 @@ public record TubeFace(double face, double wall, double yield) {
      */
     public double yielding(double width, double length, double stressed) {
         double beta = width / face;
-        Limit.within("width over face", beta, NARROWEST, WIDEST);
-        Limit.positive("length", length);
-        Limit.within("stressed", stressed, 0, 1);
+        Precondition.within("width over face", beta, NARROWEST, WIDEST);
+        Precondition.positive("length", length);
+        Precondition.within("stressed", stressed, 0, 1);
         return stressed * yield * wall * wall * (2 * length / face / (1 - beta) + 4 / Math.sqrt(1 - beta));
     }
 
@@ -63,9 +63,9 @@ public record TubeFace(double face, double wall, double yield) {
      * @param stressed factor for push along the tube, see {@link #stressed}
      */
     public double underPlate(double thickness, double length, double stressed) {
-        Limit.within("thickness over face", thickness / face, 0, 0.2);
-        Limit.positive("length", length);
-        Limit.within("stressed", stressed, 0, 1);
+        Precondition.within("thickness over face", thickness / face, 0, 0.2);
+        Precondition.positive("length", length);
+        Precondition.within("stressed", stressed, 0, 1);
         return stressed * yield * wall * wall * (2 * length / face + 4 * Math.sqrt(1 - thickness / face));
     }
 
@@ -76,8 +76,8 @@ public record TubeFace(double face, double wall, double yield) {
      * @param width of the patch across the tube, m
      */
     public double stressed(double use, double width) {
-        Limit.within("use", use, 0, 1);
-        Limit.positive("width", width);
+        Precondition.within("use", use, 0, 1);
+        Precondition.positive("width", width);
         return use == 0 ? 1 : Math.max(0, Math.min(1, 1.3 - 0.4 * use * face / width));
     }
 }

@@ -16,24 +16,24 @@ public final class WeldGroup {
     private static final double ALLOWED = 0.30;
 
     private final FilletWeld weld;
-    private final Spread spread;
+    private final ElasticGroup spread;
     private final List<Vec3> ends;
 
     /** The group as drawn. */
     public WeldGroup(FilletWeld weld) {
         this.weld = weld;
         PlaneAxes axes = PlaneAxes.of(weld.normal());
-        List<Spread.Piece> pieces = new ArrayList<>();
+        List<ElasticGroup.Piece> pieces = new ArrayList<>();
         ends = new ArrayList<>();
         for (FilletWeld.Seam seam : weld.seams()) {
             Vec3 from = axes.at(seam.from());
             Vec3 to = axes.at(seam.to());
             Vec3 half = to.minus(from).times(0.5);
-            pieces.add(new Spread.Piece(from.plus(half), 2 * half.norm(), half));
+            pieces.add(new ElasticGroup.Piece(from.plus(half), 2 * half.norm(), half));
             ends.add(from);
             ends.add(to);
         }
-        spread = new Spread(axes, pieces);
+        spread = new ElasticGroup(axes, pieces);
     }
 
     /** Length of all seams, m. */

@@ -32,7 +32,7 @@ public record Cycle(
         double perHour,
         Peaks peaks,
         Spent spent,
-        List<Happening> happenings,
+        List<DumpEvent> happenings,
         List<Moment> moments) {
     /** Copies the lists. */
     public Cycle {

@@ -69,8 +69,8 @@ public final class CycleTimer {
         LinkageCurve mechanism = LinkageCurve.of(analysis);
         Contents contents = new Contents(design);
         double end = end(design, mechanism);
-        Happening.Kind why =
-                end < mechanism.grid().last() - 1e-9 ? Happening.Kind.END_OF_STROKE : Happening.Kind.FULL_TILT;
+        DumpEvent.Kind why =
+                end < mechanism.grid().last() - 1e-9 ? DumpEvent.Kind.END_OF_STROKE : DumpEvent.Kind.FULL_TILT;
         List<Double> opens =
                 design.tank().openings().stream().map(Opening::opensAt).toList();
         Outlet outlet = new Outlet(design.tank(), design.slurry().mixtureDensity());
@@ -125,7 +125,7 @@ public final class CycleTimer {
     }
 
     private static Script still(
-            String name, Load up, Load down, double start, List<Double> breaks, double end, Happening.Kind why) {
+            String name, Load up, Load down, double start, List<Double> breaks, double end, DumpEvent.Kind why) {
         return new Script(name, up, volume -> down, start, Double.POSITIVE_INFINITY, 0, List.of(), breaks, 0, end, why);
     }
 

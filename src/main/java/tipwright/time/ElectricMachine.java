@@ -49,7 +49,7 @@ final class ElectricMachine implements Machine {
     }
 
     @Override
-    public Draw draw(double against, boolean out, boolean raising) {
+    public DriveState draw(double against, boolean out, boolean raising) {
         double share = against / actuators.size();
         double current = 0;
         for (ElectricActuator a : actuators) {
@@ -65,7 +65,7 @@ final class ElectricMachine implements Machine {
             speed = Math.min(speed, speed(a, share, out, nominal > 0 ? (at - sag) / nominal : 1));
             source = Math.max(source, at);
         }
-        return new Draw(speed, current, source * current, 0, 0, 0, 0);
+        return new DriveState(speed, current, source * current, 0, 0, 0, 0);
     }
 
     private static double rated(ElectricActuator a, boolean out) {
@@ -109,7 +109,7 @@ final class ElectricMachine implements Machine {
     }
 
     @Override
-    public double heating(Draw draw) {
+    public double heating(DriveState draw) {
         double rated = 0;
         for (ElectricActuator a : actuators) {
             ElectricActuator.Current c = a.current();
@@ -120,7 +120,7 @@ final class ElectricMachine implements Machine {
     }
 
     @Override
-    public boolean runs(Draw draw) {
+    public boolean runs(DriveState draw) {
         return true;
     }
 

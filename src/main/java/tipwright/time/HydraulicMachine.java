@@ -112,14 +112,14 @@ final class HydraulicMachine implements Machine {
     }
 
     @Override
-    public Draw draw(double against, boolean out, boolean raising) {
+    public DriveState draw(double against, boolean out, boolean raising) {
         double driven = out ? bore : annulus;
         double other = out ? annulus : bore;
         if (!raising && lowering == Pump.Lowering.GRAVITY) {
             return fall(-against, other);
         }
         if (!out && !pulls) {
-            return Draw.moving(0, 0);
+            return DriveState.moving(0, 0);
         }
         double pressure = Math.max(0, against) / (driven * efficiency);
         if (!raising && lowering == Pump.Lowering.COUNTERBALANCE) {
@@ -130,16 +130,16 @@ final class HydraulicMachine implements Machine {
         double oil = Math.min(pressure, relief);
         double shaft = oil * flow / pumpEfficiency;
         double speed = given / driven;
-        return new Draw(speed, 0, shaft / motorEfficiency, oil, given, speed * other, shaft);
+        return new DriveState(speed, 0, shaft / motorEfficiency, oil, given, speed * other, shaft);
     }
 
-    private Draw fall(double helping, double loaded) {
+    private DriveState fall(double helping, double loaded) {
         if (helping <= 0 || back == null) {
-            return Draw.moving(0, 0);
+            return DriveState.moving(0, 0);
         }
         double pressure = helping * efficiency / loaded;
         double out = back.flow(pressure);
-        return new Draw(out / loaded, 0, 0, pressure, 0, out, 0);
+        return new DriveState(out / loaded, 0, 0, pressure, 0, out, 0);
     }
 
     @Override
@@ -153,12 +153,12 @@ final class HydraulicMachine implements Machine {
     }
 
     @Override
-    public double heating(Draw draw) {
+    public double heating(DriveState draw) {
         return runs(draw) ? 1 : 0;
     }
 
     @Override
-    public boolean runs(Draw draw) {
+    public boolean runs(DriveState draw) {
         return draw.power() > 0 || draw.flow() > 0;
     }
 

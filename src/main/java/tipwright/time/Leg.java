@@ -45,7 +45,7 @@ final class Leg implements OrdinaryDifferentialEquation {
     private final Load load;
     private final Moment.Phase phase;
     private final List<Moment> moments = new ArrayList<>();
-    private Now now = new Now(Double.NaN, Double.NaN, new Load.Standing(0, 0, 0, 0, 0), Draw.moving(0, 0), 0, 0);
+    private Now now = new Now(Double.NaN, Double.NaN, new Load.Standing(0, 0, 0, 0, 0), DriveState.moving(0, 0), 0, 0);
 
     Leg(Machine machine, LinkageCurve mechanism, Effort effort, Load load, Moment.Phase phase) {
         this.machine = machine;
@@ -56,7 +56,7 @@ final class Leg implements OrdinaryDifferentialEquation {
     }
 
     /** All that follows from tilt and volume. */
-    record Now(double tilt, double volume, Load.Standing standing, Draw draw, double against, double tiltRate) {
+    record Now(double tilt, double volume, Load.Standing standing, DriveState draw, double against, double tiltRate) {
         double discharge(Load load) {
             return standing.discharge() + load.slide(tilt) * Math.max(0, tiltRate);
         }
@@ -72,12 +72,12 @@ final class Leg implements OrdinaryDifferentialEquation {
     private Now at(double tilt, double volume) {
         Load.Standing standing = load.at(tilt, volume);
         if (phase == Moment.Phase.HOLD) {
-            return new Now(tilt, volume, standing, Draw.moving(0, 0), 0, 0);
+            return new Now(tilt, volume, standing, DriveState.moving(0, 0), 0, 0);
         }
         boolean raising = phase == Moment.Phase.RAISE;
         int way = raising ? mechanism.way() : -mechanism.way();
         double against = way * standing.force();
-        Draw draw = machine.draw(mechanism.length(tilt), against, way > 0, raising);
+        DriveState draw = machine.draw(mechanism.length(tilt), against, way > 0, raising);
         double rate = draw.speed() / Math.abs(mechanism.arm(tilt));
         return new Now(tilt, volume, standing, draw, against, raising ? rate : -rate);
     }

@@ -10,10 +10,10 @@ interface Machine {
      * @param out whether the rod goes out
      * @param raising whether the tank tips; else it comes back
      */
-    Draw draw(double against, boolean out, boolean raising);
+    DriveState draw(double against, boolean out, boolean raising);
 
     /** As above where the actuators have a length in m, pin to pin: it counts for stages. */
-    default Draw draw(double length, double against, boolean out, boolean raising) {
+    default DriveState draw(double length, double against, boolean out, boolean raising) {
         return draw(against, out, raising);
     }
 
@@ -24,10 +24,10 @@ interface Machine {
     double duty();
 
     /** How fast it heats at this draw, as a multiple of heating at its rating; 0 when the drive rests. */
-    double heating(Draw draw);
+    double heating(DriveState draw);
 
     /** Whether the drive is switched on at this draw; a hand is not counted. */
-    boolean runs(Draw draw);
+    boolean runs(DriveState draw);
 
     /** Whether the power drawn is known. */
     boolean powerKnown();

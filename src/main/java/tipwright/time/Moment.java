@@ -27,7 +27,7 @@ public record Moment(
         double force,
         double discharge,
         double vacuum,
-        Draw draw,
+        DriveState draw,
         double pace,
         double duty) {
     /** What goes on. */

@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.hipparchus.ode.events.Action;
-import tipwright.time.Happening.Kind;
+import tipwright.time.DumpEvent.Kind;
 
 /** One dump: up, wait until drained, hold, and back. A workspace for one run. */
 final class Run {
@@ -19,7 +19,7 @@ final class Run {
     private final double tolerance;
     private final Effort effort;
     private final double pace;
-    private final List<Happening> happenings = new ArrayList<>();
+    private final List<DumpEvent> happenings = new ArrayList<>();
     private final List<Moment> moments = new ArrayList<>();
 
     Run(Machine machine, LinkageCurve mechanism, Script script, double tolerance, Effort effort) {
@@ -60,7 +60,7 @@ final class Run {
     private Leg.State raise(Leg.State from) {
         Leg leg = new Leg(machine, mechanism, effort, script.up(), Moment.Phase.RAISE);
         if (slack(leg, from.y()) <= 0) {
-            happenings.add(new Happening(Kind.STALLED, 0, from.tilt()));
+            happenings.add(new DumpEvent(Kind.STALLED, 0, from.tilt()));
             moments.add(leg.moment(0, from.y()));
             return from;
         }
@@ -80,7 +80,7 @@ final class Run {
         watches.add(watch(y -> slack(leg, y), false, Kind.STALLED, Action.STOP));
         if (runsOut()) {
             if (script.up().excess(from.tilt(), from.volume()) > 1e-6 * script.start()) {
-                happenings.add(new Happening(Kind.LIP, from.time(), from.tilt()));
+                happenings.add(new DumpEvent(Kind.LIP, from.time(), from.tilt()));
             }
             watches.addAll(runningOut());
         }
@@ -128,7 +128,7 @@ final class Run {
     private Leg.State drain(Leg.State from) {
         if (!runsOut() || from.volume() <= script.target()) {
             if (runsOut() && Double.isNaN(time(Kind.DRAINED, Double.NaN))) {
-                happenings.add(new Happening(Kind.DRAINED, from.time(), from.tilt()));
+                happenings.add(new DumpEvent(Kind.DRAINED, from.time(), from.tilt()));
             }
             return from;
         }
@@ -146,7 +146,7 @@ final class Run {
     private Leg.State lower(Leg.State from) {
         Leg leg = new Leg(machine, mechanism, effort, script.down().apply(from.volume()), Moment.Phase.LOWER);
         if (leg.pace(from.y()) <= CycleTimer.STALL) {
-            happenings.add(new Happening(Kind.STUCK, from.time(), from.tilt()));
+            happenings.add(new DumpEvent(Kind.STUCK, from.time(), from.tilt()));
             return from;
         }
         double first = mechanism.grid().first();
@@ -181,12 +181,12 @@ final class Run {
     private void note(Kind kind, double time, double[] y) {
         boolean seen = happenings.stream().anyMatch(h -> h.kind() == kind && kind != Kind.OPENS);
         if (!seen) {
-            happenings.add(new Happening(kind, time, y[Leg.TILT]));
+            happenings.add(new DumpEvent(kind, time, y[Leg.TILT]));
         }
     }
 
     private double time(Kind kind, double otherwise) {
-        for (Happening h : happenings) {
+        for (DumpEvent h : happenings) {
             if (h.kind() == kind) {
                 return h.time();
             }
@@ -200,7 +200,7 @@ final class Run {
 
     private Cycle cycle(Leg.State end, double raise, double empty, double lower, double stuckAt, Leg.State begin) {
         double stalledAt = Double.NaN;
-        for (Happening h : happenings) {
+        for (DumpEvent h : happenings) {
             stalledAt = h.kind() == Kind.STALLED && Double.isNaN(stalledAt) ? h.tilt() : stalledAt;
         }
         boolean complete = Double.isFinite(raise) && Double.isFinite(lower) && !(empty == Double.POSITIVE_INFINITY);
@@ -209,7 +209,7 @@ final class Run {
         double rest = Double.isFinite(machine.duty()) ? onTime / machine.duty() : 0;
         double perHour = complete ? 3600 / Math.max(total, rest) : 0;
         double energy = machine.powerKnown() ? end.y()[Leg.ENERGY] : Double.NaN;
-        happenings.sort(Comparator.comparingDouble(Happening::time));
+        happenings.sort(Comparator.comparingDouble(DumpEvent::time));
         return new Cycle(
                 script.load(),
                 raise,

@@ -30,4 +30,4 @@ record Script(
         List<Double> breaks,
         double hold,
         double end,
-        Happening.Kind endKind) {}
+        DumpEvent.Kind endKind) {}

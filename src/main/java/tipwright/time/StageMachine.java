@@ -61,22 +61,22 @@ final class StageMachine implements Machine {
     }
 
     @Override
-    public Draw draw(double against, boolean out, boolean raising) {
+    public DriveState draw(double against, boolean out, boolean raising) {
         return draw(all.get(0).closed(), against, out, raising);
     }
 
     @Override
-    public Draw draw(double length, double against, boolean out, boolean raising) {
+    public DriveState draw(double length, double against, boolean out, boolean raising) {
         double area = area(length);
         if (!out) {
             double pressure = Math.max(0, -against) * efficiency / area;
             double gone = back.flow(pressure);
-            return new Draw(gone / area, 0, 0, pressure, 0, gone, 0);
+            return new DriveState(gone / area, 0, 0, pressure, 0, gone, 0);
         }
         double pressure = Math.max(0, against) / (area * efficiency);
         double given = flow * Math.min(1, Math.max(0, (relief - pressure) / (HydraulicMachine.FADE * relief)));
         double oil = Math.min(pressure, relief);
-        return new Draw(given / area, 0, oil * flow / drive, oil, given, 0, oil * flow);
+        return new DriveState(given / area, 0, oil * flow / drive, oil, given, 0, oil * flow);
     }
 
     @Override
@@ -90,12 +90,12 @@ final class StageMachine implements Machine {
     }
 
     @Override
-    public double heating(Draw draw) {
+    public double heating(DriveState draw) {
         return runs(draw) ? 1 : 0;
     }
 
     @Override
-    public boolean runs(Draw draw) {
+    public boolean runs(DriveState draw) {
         return draw.power() > 0 || draw.flow() > 0;
     }
 

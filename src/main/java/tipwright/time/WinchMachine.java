@@ -24,9 +24,9 @@ final class WinchMachine implements Machine {
     }
 
     @Override
-    public Draw draw(double against, boolean out, boolean raising) {
+    public DriveState draw(double against, boolean out, boolean raising) {
         double v = against > (out ? push : pull) ? 0 : speed;
-        return Draw.moving(v, v * Math.max(0, against));
+        return DriveState.moving(v, v * Math.max(0, against));
     }
 
     @Override
@@ -40,12 +40,12 @@ final class WinchMachine implements Machine {
     }
 
     @Override
-    public double heating(Draw draw) {
+    public double heating(DriveState draw) {
         return 0;
     }
 
     @Override
-    public boolean runs(Draw draw) {
+    public boolean runs(DriveState draw) {
         return false;
     }
 

@@ -3,10 +3,10 @@ package tipwright.validation;
 
 import java.util.List;
 import tipwright.geometry.Vec2;
+import tipwright.linkage.Configuration;
 import tipwright.linkage.Joint;
 import tipwright.linkage.Linkage;
 import tipwright.linkage.LinkageException;
-import tipwright.linkage.Posture;
 import tipwright.linkage.Skeleton;
 import tipwright.linkage.Strut;
 
@@ -53,9 +53,9 @@ final class FourBars {
                         new Joint.Pin("rocker-frame", 0, 3, ground)),
                 new Strut("actuator", 0, framePin, 1, crank));
         double tilt = Math.toRadians(from - to);
-        Posture p = Linkage.of(skeleton)
+        Configuration p = Linkage.of(skeleton)
                 .sweep(new double[] {0, tilt / 2, tilt})
-                .postures()
+                .configurations()
                 .get(2);
         return new Angles(
                 angle(other.minus(crank)) - Math.toDegrees(p.turn(2)),

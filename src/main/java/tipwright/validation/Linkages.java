@@ -4,9 +4,9 @@ package tipwright.validation;
 import java.util.List;
 import java.util.Objects;
 import tipwright.geometry.Vec2;
+import tipwright.linkage.Configuration;
 import tipwright.linkage.Linkage;
 import tipwright.linkage.LinkageException;
-import tipwright.linkage.Posture;
 import tipwright.linkage.Push;
 import tipwright.linkage.Reactions;
 import tipwright.linkage.Skeleton;
@@ -42,10 +42,10 @@ final class Linkages {
         return Linkage.of(Skeleton.straight(Vec2.ZERO, new Vec2(-0.6, -0.8), new Vec2(-0.5, 0)));
     }
 
-    private static Posture straight(double degrees) throws LinkageException {
+    private static Configuration straight(double degrees) throws LinkageException {
         return linkage()
                 .sweep(new double[] {Math.toRadians(degrees)})
-                .postures()
+                .configurations()
                 .get(0);
     }
 
@@ -53,15 +53,15 @@ final class Linkages {
         return Objects.requireNonNull(linkage().reactions(straight(degrees), List.of(WEIGHT), null));
     }
 
-    private static Posture drawn(Vec2 pivot, Vec2 framePin, Vec2 tankPin) throws LinkageException {
+    private static Configuration drawn(Vec2 pivot, Vec2 framePin, Vec2 tankPin) throws LinkageException {
         Linkage linkage = Linkage.of(Skeleton.straight(pivot, framePin, tankPin));
-        return linkage.sweep(new double[] {0}).postures().get(0);
+        return linkage.sweep(new double[] {0}).configurations().get(0);
     }
 
     private static Reactions solve(Vec2 framePin, Vec2 tankPin, Push... pushes) throws LinkageException {
         Linkage linkage = Linkage.of(Skeleton.straight(Vec2.ZERO, framePin, tankPin));
-        Posture posture = drawn(Vec2.ZERO, framePin, tankPin);
-        return Objects.requireNonNull(linkage.reactions(posture, List.of(pushes), null));
+        Configuration configuration = drawn(Vec2.ZERO, framePin, tankPin);
+        return Objects.requireNonNull(linkage.reactions(configuration, List.of(pushes), null));
     }
 
     private static Reactions crane() throws LinkageException {

@@ -20,5 +20,5 @@ public record Reference(
         String unit,
         double value,
         double tolerance,
-        Mark mark,
+        Basis mark,
         String source) {}

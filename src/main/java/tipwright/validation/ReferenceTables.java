@@ -23,17 +23,17 @@ final class ReferenceTables {
             String what = "Lying tank 108 by 156 in, " + line[0] + " heads, " + line[2] + " in deep";
             double gallons = Double.parseDouble(line[3]);
             all.add(new Reference(
-                    "hydrostatics", Hydrostatics.id(line), what, "gal", gallons, 1e-6 * gallons, Mark.READ, JONES));
+                    "hydrostatics", Hydrostatics.id(line), what, "gal", gallons, 1e-6 * gallons, Basis.READ, JONES));
         }
         for (String[] line : lines("references.txt", "\\|")) {
             double value = Double.parseDouble(line[4]);
             double tolerance = Double.parseDouble(line[5]);
-            all.add(new Reference(line[0], line[1], line[2], line[3], value, tolerance, Mark.of(line[6]), line[7]));
+            all.add(new Reference(line[0], line[1], line[2], line[3], value, tolerance, Basis.of(line[6]), line[7]));
         }
         for (String[] line : lines("units.csv", ",")) {
             double si = Double.parseDouble(line[2]);
             double tolerance = si * Double.parseDouble(line[3]);
-            all.add(new Reference("units", line[0], "1 " + line[0], "SI", si, tolerance, Mark.MEMORY, NIST));
+            all.add(new Reference("units", line[0], "1 " + line[0], "SI", si, tolerance, Basis.MEMORY, NIST));
         }
         return all;
     }

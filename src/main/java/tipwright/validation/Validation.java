@@ -11,11 +11,11 @@ public final class Validation {
     private Validation() {}
 
     /** Computes every row; takes a second or two. */
-    public static List<Row> rows() {
+    public static List<ValidationRow> rows() {
         Map<String, Figures.Figure> figures = figures();
-        List<Row> rows = new ArrayList<>();
+        List<ValidationRow> rows = new ArrayList<>();
         for (Reference reference : ReferenceTables.all()) {
-            rows.add(new Row(reference, value(figures.get(reference.id()))));
+            rows.add(new ValidationRow(reference, value(figures.get(reference.id()))));
         }
         return rows;
     }

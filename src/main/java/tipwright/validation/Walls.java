@@ -5,9 +5,9 @@ import java.util.function.ToDoubleFunction;
 import tipwright.strength.CylinderShell;
 import tipwright.strength.OutsidePressure;
 import tipwright.strength.PatchLoad;
-import tipwright.strength.Plate;
-import tipwright.strength.Plate.Edge;
 import tipwright.strength.PlateBending;
+import tipwright.strength.PlateUnderPressure;
+import tipwright.strength.PlateUnderPressure.Edge;
 import tipwright.strength.Saddle;
 import tipwright.strength.ShellForces;
 import tipwright.strength.ShellPatch;
@@ -107,7 +107,7 @@ final class Walls {
 
     /** Greatest bending stress over q s^2 / t^2 with s the width; pressure 1 at the bottom. */
     private static double beta(double width, double height, Edge sides, Edge bottom, Edge top, double high) {
-        return Plate.steel(width, height, 0.01, sides, bottom, top)
+        return PlateUnderPressure.steel(width, height, 0.01, sides, bottom, top)
                         .under(1, high)
                         .direct()
                 * 1e-4
@@ -115,15 +115,20 @@ final class Walls {
     }
 
     private static double alpha(double width, double height, Edge edge, double high) {
-        return Plate.steel(width, height, 0.01, edge, edge, edge).under(1, high).moved() * 200e9 * 1e-6;
+        return PlateUnderPressure.steel(width, height, 0.01, edge, edge, edge)
+                        .under(1, high)
+                        .moved()
+                * 200e9
+                * 1e-6;
     }
 
     private static double lid(ToDoubleFunction<PlateBending> figure) {
         Edge held = Edge.SUPPORTED;
         double modulus = 27.5e6 * PSI;
         double width = 177.2 * INCH;
-        return figure.applyAsDouble(new Plate(width, 39.3 * INCH, 0.39 * INCH, modulus, 0.3, held, held, held, 0)
-                .under(0.19 * PSI, 0.19 * PSI));
+        return figure.applyAsDouble(
+                new PlateUnderPressure(width, 39.3 * INCH, 0.39 * INCH, modulus, 0.3, held, held, held, 0)
+                        .under(0.19 * PSI, 0.19 * PSI));
     }
 
     private static StiffenedWall stiffened() {

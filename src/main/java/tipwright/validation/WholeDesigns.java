@@ -7,8 +7,8 @@ import tipwright.analysis.Row;
 import tipwright.check.Checker;
 import tipwright.check.rule.Finding;
 import tipwright.design.Design;
-import tipwright.design.file.Beside;
 import tipwright.design.file.DesignFile;
+import tipwright.design.file.NamedFiles;
 import tipwright.design.file.Reading;
 import tipwright.strength.EquivalentLoad;
 import tipwright.time.Cycle;
@@ -48,7 +48,7 @@ final class WholeDesigns {
     }
 
     private static Design read(String yaml) {
-        Reading reading = DesignFile.read("validation.yaml", yaml, Beside.shipped());
+        Reading reading = DesignFile.read("validation.yaml", yaml, NamedFiles.shipped());
         if (reading instanceof Reading.Good good) {
             return good.design();
         }

@@ -3,8 +3,8 @@ package tipwright.analysis;
 
 import java.nio.file.Path;
 import tipwright.design.Design;
-import tipwright.design.file.Beside;
 import tipwright.design.file.DesignFile;
+import tipwright.design.file.NamedFiles;
 import tipwright.design.file.Reading;
 
 /** Small designs written as a builder would write them, for tests. */
@@ -38,7 +38,7 @@ public final class Examples {
 
     /** The design of a text; fails the test with the problems when it is none. */
     public static Design read(String yaml) {
-        Reading reading = DesignFile.read("test.yaml", yaml, Beside.folder(Path.of("geometry")));
+        Reading reading = DesignFile.read("test.yaml", yaml, NamedFiles.folder(Path.of("geometry")));
         if (reading instanceof Reading.Good good) {
             return good.design();
         }

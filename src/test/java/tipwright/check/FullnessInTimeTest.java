@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
-import tipwright.design.file.Beside;
 import tipwright.design.file.DesignFile;
+import tipwright.design.file.NamedFiles;
 import tipwright.design.file.Reading;
 
 /** The fill that is told also passes what only the dump in time shows, such as a vent that is too small. */
@@ -19,7 +19,7 @@ class FullnessInTimeTest {
     private static Design trailer(String from, String to) throws Exception {
         String text = Files.readString(Path.of("geometry/silt-trailer.yaml"));
         assertThat(text).contains(from);
-        Reading reading = DesignFile.read("trailer.yaml", text.replace(from, to), Beside.shipped());
+        Reading reading = DesignFile.read("trailer.yaml", text.replace(from, to), NamedFiles.shipped());
         return ((Reading.Good) reading).design();
     }
 

@@ -8,8 +8,8 @@ import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import tipwright.validation.Row;
 import tipwright.validation.Validation;
+import tipwright.validation.ValidationRow;
 
 /** The validation table on the command line. */
 class ValidateCommandTest {
@@ -18,7 +18,7 @@ class ValidateCommandTest {
         Cli.Outcome outcome = Cli.run("validate");
         assertThat(outcome.code()).as(outcome.out()).isZero();
         String text = outcome.out().replaceAll("\\s+", " ");
-        for (Row row : Validation.rows()) {
+        for (ValidationRow row : Validation.rows()) {
             assertThat(text)
                     .contains(row.reference().quantity(), row.reference().source());
         }
@@ -32,8 +32,8 @@ class ValidateCommandTest {
 
     @Test
     void oneWrongRowFailsTheCommand() {
-        List<Row> rows = new ArrayList<>(Validation.rows());
-        rows.set(3, new Row(rows.get(3).reference(), Double.NaN));
+        List<ValidationRow> rows = new ArrayList<>(Validation.rows());
+        rows.set(3, new ValidationRow(rows.get(3).reference(), Double.NaN));
         StringWriter out = new StringWriter();
         assertThat(ValidateCommand.show(rows, new PrintWriter(out, true))).isEqualTo(1);
         assertThat(out.toString()).contains("X FAIL", "X 1 of ", "none").doesNotContain("NaN");

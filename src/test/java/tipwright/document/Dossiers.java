@@ -27,9 +27,9 @@ import tipwright.report.Checked;
 
 /** Documents about shipped designs. */
 public final class Dossiers {
-    static final Paper A4 = new Paper(Paper.Medium.PDF, Paper.Size.A4, UnitSystem.METRIC);
-    static final Paper LETTER = new Paper(Paper.Medium.PDF, Paper.Size.LETTER, UnitSystem.US);
-    static final Paper SCREEN = new Paper(Paper.Medium.HTML, Paper.Size.A4, UnitSystem.METRIC);
+    static final PageSetting A4 = new PageSetting(PageSetting.Medium.PDF, PageSetting.Size.A4, UnitSystem.METRIC);
+    static final PageSetting LETTER = new PageSetting(PageSetting.Medium.PDF, PageSetting.Size.LETTER, UnitSystem.US);
+    static final PageSetting SCREEN = new PageSetting(PageSetting.Medium.HTML, PageSetting.Size.A4, UnitSystem.METRIC);
 
     private Dossiers() {}
 
@@ -85,7 +85,7 @@ public final class Dossiers {
                         .toList();
     }
 
-    static byte[] written(Dossier dossier, Paper paper) {
+    static byte[] written(Dossier dossier, PageSetting paper) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
             Report.write(dossier, paper, out);
@@ -95,7 +95,7 @@ public final class Dossiers {
         return out.toByteArray();
     }
 
-    static PDDocument pdf(Dossier dossier, Paper paper) throws IOException {
+    static PDDocument pdf(Dossier dossier, PageSetting paper) throws IOException {
         return Loader.loadPDF(written(dossier, paper));
     }
 }

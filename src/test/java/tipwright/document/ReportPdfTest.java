@@ -99,7 +99,7 @@ class ReportPdfTest {
         assertInside(dossier, Dossiers.LETTER);
     }
 
-    private static void assertInside(Dossier dossier, Paper paper) throws IOException {
+    private static void assertInside(Dossier dossier, PageSetting paper) throws IOException {
         try (PDDocument pdf = Dossiers.pdf(dossier, paper)) {
             double width = pdf.getPage(0).getMediaBox().getWidth();
             List<String> over = new ArrayList<>();

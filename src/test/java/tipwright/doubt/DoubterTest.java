@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 import tipwright.check.Checker;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
-import tipwright.design.file.Beside;
 import tipwright.design.file.DesignFile;
+import tipwright.design.file.NamedFiles;
 import tipwright.design.file.Reading;
 
 /** How sure a verdict is, against the normal approximation where one holds. */
@@ -28,7 +28,7 @@ class DoubterTest {
                 .replace("push: 12 kN", "push: " + push)
                 .replace("density: 1400 kg/m3", "density: " + density)
                 .replace("tank-pin: [-120 mm, 230 mm]", "tank-pin: " + tankPin);
-        Reading reading = DesignFile.read("silt.yaml", text, Beside.shipped());
+        Reading reading = DesignFile.read("silt.yaml", text, NamedFiles.shipped());
         assertThat(reading).as(reading.toString()).isInstanceOf(Reading.Good.class);
         return (Reading.Good) reading;
     }

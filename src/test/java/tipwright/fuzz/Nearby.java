@@ -4,11 +4,11 @@ package tipwright.fuzz;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import tipwright.design.file.Beside;
+import tipwright.design.file.NamedFiles;
 
 /** A folder in which every name is the shipped mesh. */
 final class Nearby {
-    static final Beside MESH = (name, most) -> mesh();
+    static final NamedFiles MESH = (name, most) -> mesh();
 
     private Nearby() {}
 

@@ -17,8 +17,8 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import tipwright.check.Checker;
 import tipwright.check.rule.Verdict;
-import tipwright.design.file.Beside;
 import tipwright.design.file.DesignFile;
+import tipwright.design.file.NamedFiles;
 import tipwright.design.file.Reading;
 import tipwright.quantity.QuantityException;
 
@@ -49,7 +49,7 @@ class InterviewTest {
     void usualAnswersGiveAMachineThatPasses(String unit, String shape) throws Exception {
         Interview done = allUsual(with("", unit, shape));
         assertThat(done.given()).isLessThanOrEqualTo(25);
-        Reading reading = DesignFile.read("asked.yaml", done.design(), Beside.folder(Path.of(".")));
+        Reading reading = DesignFile.read("asked.yaml", done.design(), NamedFiles.folder(Path.of(".")));
         assertThat(reading).as(reading.toString()).isInstanceOf(Reading.Good.class);
         assertThat(((Reading.Good) reading).warnings()).isEmpty();
         assertThat(Checker.check(((Reading.Good) reading).design()).findings())
@@ -127,15 +127,15 @@ class InterviewTest {
     @Test
     void twoDistancesGiveThePlaceOnTheSideThatIsNamed() throws Exception {
         Answers before = new Answers(java.util.Map.of("unit", "mm", "pivot", "500 mm, 0 mm"));
-        Spot above = Spot.read("300 from mark, 400 from pivot, above", before);
+        TapePlace above = TapePlace.read("300 from mark, 400 from pivot, above", before);
         assertThat(above.at().x()).isCloseTo(0.18, org.assertj.core.data.Offset.offset(1e-9));
         assertThat(above.at().y()).isCloseTo(0.24, org.assertj.core.data.Offset.offset(1e-9));
-        assertThat(Spot.read("300 mm from the mark, 400 mm from pivot, below", before)
+        assertThat(TapePlace.read("300 mm from the mark, 400 mm from pivot, below", before)
                         .at()
                         .y())
                 .isNegative();
         assertThat(above.lines()).isEqualTo("{from: {mark: 300 mm, pivot: 400 mm}, side: above}");
-        assertThat(Spot.read(above.kept(), before)).isEqualTo(above);
+        assertThat(TapePlace.read(above.kept(), before)).isEqualTo(above);
     }
 
     @Test
@@ -177,6 +177,6 @@ class InterviewTest {
     @Test
     void idsAreAskedOnceEach() {
         Set<@Nullable String> ids = new java.util.HashSet<>();
-        assertThat(Script.ALL).allMatch(q -> ids.add(q.id()));
+        assertThat(Questions.ALL).allMatch(q -> ids.add(q.id()));
     }
 }

@@ -28,10 +28,10 @@ class FrictionTest {
         assertExtraForce(new Drag(new double[] {0}, 0, 40), p -> 40 * Math.abs(1 - p.lineRate(strut)));
     }
 
-    private static void assertExtraForce(Drag drag, java.util.function.ToDoubleFunction<Posture> power)
+    private static void assertExtraForce(Drag drag, java.util.function.ToDoubleFunction<Configuration> power)
             throws LinkageException {
         Linkage linkage = Linkage.of(Skeleton.straight(PIVOT, FRAME, TANK));
-        for (Posture p : linkage.sweep(new double[] {0, 0.3, 0.7, 1.1}).postures()) {
+        for (Configuration p : linkage.sweep(new double[] {0, 0.3, 0.7, 1.1}).configurations()) {
             double without = Objects.requireNonNull(linkage.reactions(p, List.of(WEIGHT), null))
                     .force();
             double with = Objects.requireNonNull(linkage.reactions(p, List.of(WEIGHT), drag))
@@ -44,7 +44,8 @@ class FrictionTest {
     void lineRateIsTheTurnOfTheActuatorPerTurnOfTheTank() throws LinkageException {
         Linkage linkage = Linkage.of(Skeleton.straight(PIVOT, FRAME, TANK));
         double h = 1e-5;
-        List<Posture> p = linkage.sweep(new double[] {0.5 - h, 0.5, 0.5 + h}).postures();
+        List<Configuration> p =
+                linkage.sweep(new double[] {0.5 - h, 0.5, 0.5 + h}).configurations();
         double turned = Math.atan2(
                 p.get(0).line().cross(p.get(2).line()),
                 p.get(0).line().dot(p.get(2).line()));

@@ -18,7 +18,7 @@ import tipwright.geometry.Vec2;
  */
 class MechanismPropertyTest {
     private interface Look {
-        void at(Linkage linkage, Posture posture, Reactions reactions, List<Push> pushes);
+        void at(Linkage linkage, Configuration configuration, Reactions reactions, List<Push> pushes);
     }
 
     static List<String> names() {
@@ -32,7 +32,7 @@ class MechanismPropertyTest {
         for (int i = 0; i < 20; i++) {
             Linkage linkage = Linkage.of(i == 0 ? drawn : Mechanisms.shaken(drawn, random, 0.05));
             List<Push> pushes = Mechanisms.weights(linkage.skeleton());
-            for (Posture p : linkage.sweep(Mechanisms.tilts(0.7, 15)).postures()) {
+            for (Configuration p : linkage.sweep(Mechanisms.tilts(0.7, 15)).configurations()) {
                 if (linkage.condition(p) > 1e-3 && p.transmission() > 0.1) {
                     look.at(linkage, p, Objects.requireNonNull(linkage.reactions(p, pushes, null)), pushes);
                     looks++;

@@ -42,9 +42,9 @@ class MechanismRefereeTest {
         for (int i = 0; i < 4; i++) {
             Linkage linkage = Linkage.of(i == 0 ? drawn : Mechanisms.shaken(drawn, random, 0.03));
             Motion motion = linkage.sweep(Mechanisms.tilts(Math.toRadians(40), 5));
-            for (Posture posture : motion.postures()) {
-                if (linkage.condition(posture) > 0.01 && posture.transmission() > Math.toRadians(15)) {
-                    compare(linkage, posture);
+            for (Configuration configuration : motion.configurations()) {
+                if (linkage.condition(configuration) > 0.01 && configuration.transmission() > Math.toRadians(15)) {
+                    compare(linkage, configuration);
                     compared++;
                 }
             }
@@ -52,9 +52,9 @@ class MechanismRefereeTest {
         assertThat(compared).isGreaterThan(10);
     }
 
-    private static void compare(Linkage linkage, Posture posture) {
+    private static void compare(Linkage linkage, Configuration configuration) {
         List<Push> weights = Mechanisms.weights(linkage.skeleton());
-        Reactions ours = Objects.requireNonNull(linkage.reactions(posture, weights, null));
+        Reactions ours = Objects.requireNonNull(linkage.reactions(configuration, weights, null));
         World<Body> world = new World<>();
         world.setGravity(0, -Mechanisms.GRAVITY);
         world.getSettings().setStepFrequency(STEP);
@@ -66,24 +66,24 @@ class MechanismRefereeTest {
         ground.setMass(MassType.INFINITE);
         bodies.add(ground);
         for (Push w : weights) {
-            bodies.add(body(posture.place(w.body(), w.at()), -w.force().y() / Mechanisms.GRAVITY));
+            bodies.add(body(configuration.place(w.body(), w.at()), -w.force().y() / Mechanisms.GRAVITY));
         }
         bodies.forEach(world::addBody);
         List<Joint<Body>> joints = new ArrayList<>();
         for (tipwright.linkage.Joint j : linkage.skeleton().joints()) {
-            Vector2 at = vector(posture.place(j.b(), j.at()));
+            Vector2 at = vector(configuration.place(j.b(), j.at()));
             joints.add(
                     j instanceof tipwright.linkage.Joint.Slide slide
                             ? new PrismaticJoint<>(
                                     bodies.get(j.a()),
                                     bodies.get(j.b()),
                                     at,
-                                    vector(slide.direction().tilted(posture.turn(j.a()))))
+                                    vector(slide.direction().tilted(configuration.turn(j.a()))))
                             : new RevoluteJoint<>(bodies.get(j.a()), bodies.get(j.b()), at));
         }
         Strut strut = linkage.skeleton().actuator();
         DistanceJoint<Body> rod = new DistanceJoint<>(
-                bodies.get(strut.a()), bodies.get(strut.b()), vector(posture.onA()), vector(posture.onB()));
+                bodies.get(strut.a()), bodies.get(strut.b()), vector(configuration.onA()), vector(configuration.onB()));
         joints.forEach(world::addJoint);
         world.addJoint(rod);
         world.step(200);

@@ -37,17 +37,17 @@ class RigidBodyRefereeTest {
             Linkage linkage = Linkage.of(Skeleton.straight(pivot, frame, tank));
             for (double tilt : new double[] {0, 0.4, 0.9}) {
                 Motion motion = linkage.sweep(new double[] {tilt});
-                if (motion.halt() != null || motion.postures().get(0).transmission() < Math.toRadians(8)) {
+                if (motion.halt() != null || motion.configurations().get(0).transmission() < Math.toRadians(8)) {
                     continue;
                 }
-                compare(linkage, motion.postures().get(0), pivot, frame, centroid);
+                compare(linkage, motion.configurations().get(0), pivot, frame, centroid);
                 compared++;
             }
         }
         assertThat(compared).isGreaterThan(100);
     }
 
-    private static void compare(Linkage linkage, Posture p, Vec2 pivot, Vec2 frame, Vec2 centroid) {
+    private static void compare(Linkage linkage, Configuration p, Vec2 pivot, Vec2 frame, Vec2 centroid) {
         double mass = 640;
         double gravity = 9.80665;
         Push weight = new Push(1, centroid, new Vec2(0, -mass * gravity));

@@ -16,14 +16,15 @@ import tipwright.geometry.Vec2;
 class SingularPositionTest {
     private static final Vec2 PIVOT = new Vec2(0.5, 0.2);
 
-    private static void stopsAt(Skeleton skeleton, Halt.Kind kind, double expected) throws LinkageException {
+    private static void stopsAt(Skeleton skeleton, SweepStop.Kind kind, double expected) throws LinkageException {
         for (double step : new double[] {0.3, 1, 7}) {
             int count = (int) (Math.toDegrees(expected) / step) + 3;
             double[] tilts = new double[count];
             for (int i = 0; i < count; i++) {
                 tilts[i] = Math.toRadians(i * step);
             }
-            Halt halt = Objects.requireNonNull(Linkage.of(skeleton).sweep(tilts).halt());
+            SweepStop halt =
+                    Objects.requireNonNull(Linkage.of(skeleton).sweep(tilts).halt());
             assertThat(halt.kind()).isEqualTo(kind);
             assertThat(Math.toDegrees(halt.tilt())).isCloseTo(Math.toDegrees(expected), within(0.01));
         }
@@ -58,7 +59,7 @@ class SingularPositionTest {
         Vec2 away = PIVOT.minus(frame);
         // The tank pin stands opposite the frame pin.
         double tilt = Math.PI - Math.atan2(away.y(), away.x());
-        stopsAt(Skeleton.straight(PIVOT, frame, tank), Halt.Kind.DEAD_CENTRE, tilt);
+        stopsAt(Skeleton.straight(PIVOT, frame, tank), SweepStop.Kind.DEAD_CENTRE, tilt);
     }
 
     @Test
@@ -72,7 +73,7 @@ class SingularPositionTest {
                 new Joint.Pin("knee", 2, 3, knee),
                 tank,
                 new Strut("actuator", 0, new Vec2(-1.2, -0.45), 2, knee));
-        stopsAt(knuckle, Halt.Kind.JAMMED, tiltAtDistance(tank, foot, reach));
+        stopsAt(knuckle, SweepStop.Kind.JAMMED, tiltAtDistance(tank, foot, reach));
     }
 
     @Test
@@ -86,7 +87,7 @@ class SingularPositionTest {
                 new Joint.Pin("link", 2, 3, link),
                 tank,
                 new Strut("actuator", 0, new Vec2(-1.2, -0.5), 2, new Vec2(-0.3, -0.5)));
-        stopsAt(bell, Halt.Kind.JAMMED, tiltAtDistance(tank, crank, reach));
+        stopsAt(bell, SweepStop.Kind.JAMMED, tiltAtDistance(tank, crank, reach));
     }
 
     @Test
@@ -109,7 +110,7 @@ class SingularPositionTest {
                 new Joint.Pin("link", 2, 3, link),
                 tank,
                 new Strut("actuator", 0, new Vec2(-0.8, -0.2), 2, link));
-        stopsAt(bell, Halt.Kind.DEAD_CENTRE, tilt);
+        stopsAt(bell, SweepStop.Kind.DEAD_CENTRE, tilt);
     }
 
     @Test
@@ -125,7 +126,7 @@ class SingularPositionTest {
                 new Joint.Pin("slider", 2, 3, slider),
                 tank,
                 new Strut("actuator", 0, new Vec2(-1.4, -0.4), 2, slider));
-        stopsAt(pusher, Halt.Kind.JAMMED, tilt < 0 ? tilt + 2 * Math.PI : tilt);
+        stopsAt(pusher, SweepStop.Kind.JAMMED, tilt < 0 ? tilt + 2 * Math.PI : tilt);
     }
 
     @Test
@@ -146,7 +147,7 @@ class SingularPositionTest {
                         new Joint.Pin("tie-frame", 0, 3, tie),
                         new Joint.Pin("tie-tank", 3, 1, tank)),
                 new Strut("actuator", 0, new Vec2(-0.9, 0), 2, new Vec2(0.1, 0)));
-        stopsAt(slider, Halt.Kind.JAMMED, tilt < 0 ? tilt + 2 * Math.PI : tilt);
+        stopsAt(slider, SweepStop.Kind.JAMMED, tilt < 0 ? tilt + 2 * Math.PI : tilt);
     }
 
     @Test
@@ -182,6 +183,6 @@ class SingularPositionTest {
                         new Joint.Pin("second-frame", 0, 3, second),
                         new Joint.Pin("second-tank", 3, 1, secondTank)),
                 new Strut("actuator", 0, new Vec2(0.65, -0.55), 2, mainTank));
-        stopsAt(carrier, Halt.Kind.JAMMED, first);
+        stopsAt(carrier, SweepStop.Kind.JAMMED, first);
     }
 }

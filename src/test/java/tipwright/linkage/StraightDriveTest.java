@@ -28,7 +28,7 @@ class StraightDriveTest {
             StraightDrive closed = new StraightDrive(pivot, frame, tank);
             Vec2 at = point(random, 3);
             Vec2 force = point(random, 50_000);
-            for (Posture p : linkage.sweep(tilts).postures()) {
+            for (Configuration p : linkage.sweep(tilts).configurations()) {
                 if (p.transmission() < Math.toRadians(1)) {
                     continue;
                 }
@@ -62,10 +62,10 @@ class StraightDriveTest {
             tilts[i] = Math.toRadians(i);
         }
         Motion motion = linkage.sweep(tilts);
-        Halt halt = Objects.requireNonNull(motion.halt());
-        assertThat(halt.kind()).isEqualTo(Halt.Kind.DEAD_CENTRE);
+        SweepStop halt = Objects.requireNonNull(motion.halt());
+        assertThat(halt.kind()).isEqualTo(SweepStop.Kind.DEAD_CENTRE);
         assertThat(halt.tilt()).isCloseTo(turn, within(1e-6));
-        assertThat(motion.postures()).hasSize(40);
+        assertThat(motion.configurations()).hasSize(40);
     }
 
     private static Vec2 point(SplittableRandom random, double size) {

@@ -87,7 +87,7 @@ class MachineOutlineTest {
                 analysis.poses().get(0), analysis.poses().get(analysis.poses().size() - 1))) {
             var placed = pose.bodies().get(pose.tank());
             for (View view : View.values()) {
-                List<Vec2> corners = one(machine.at(Configuration.of(pose), view), PartKind.TANK)
+                List<Vec2> corners = one(machine.at(MachinePose.of(pose), view), PartKind.TANK)
                         .corners();
                 for (int k = 0; k < 24; k++) {
                     double x = Math.cos(Math.toRadians(15 * k));
@@ -127,14 +127,14 @@ class MachineOutlineTest {
             double inner = solid.whole().volume() / 0.9;
             double t = wall.startsWith("wall") ? 0.008 : 0;
             List<Vec2> ring =
-                    machine.tank(Configuration.of(analysis.poses().get(0))).get(0);
+                    machine.tank(MachinePose.of(analysis.poses().get(0))).get(0);
             // The strip's length is that of the inside, which is shorter than the outside by 2 pi t.
             double strip = around(ring) - 2 * Math.PI * t;
             assertThat(area(ring)).isCloseTo(inner + strip * t + Math.PI * t * t, within(1e-5));
             for (Row row : analysis.cases().get(0).rows()) {
                 Fill fill = row.load().fill();
                 if (fill != null && fill.slope() == null && row.load().volume() > 1e-3) {
-                    List<Seen> all = machine.at(Configuration.of(row), View.SIDE);
+                    List<Seen> all = machine.at(MachinePose.of(row), View.SIDE);
                     double wet = one(all, PartKind.CONTENTS).lines().stream()
                             .mapToDouble(line -> area(line.corners()))
                             .sum();
@@ -155,7 +155,7 @@ class MachineOutlineTest {
                 "mass: {empty: 90 kg, centre: [0 m, 1 m, 0 m]}");
         Analysis analysis = Analyser.analyse(Examples.read(yaml));
         MachineOutline machine = new MachineOutline(analysis);
-        Configuration stowed = Configuration.of(analysis.poses().get(0));
+        MachinePose stowed = MachinePose.of(analysis.poses().get(0));
         double[] expected = {1, 0.8, 0.8};
         for (View view : View.values()) {
             List<Vec2> ring =
@@ -163,7 +163,7 @@ class MachineOutlineTest {
             assertThat(area(ring)).isCloseTo(expected[view.ordinal()], within(1e-9));
         }
         Pose tipped = analysis.poses().get(analysis.poses().size() - 1);
-        List<Vec2> plan = one(machine.at(Configuration.of(tipped), View.PLAN), PartKind.TANK)
+        List<Vec2> plan = one(machine.at(MachinePose.of(tipped), View.PLAN), PartKind.TANK)
                 .lines()
                 .get(0)
                 .corners();
@@ -178,7 +178,7 @@ class MachineOutlineTest {
         Analysis analysis = Analyser.analyse(read(file));
         MachineOutline machine = new MachineOutline(analysis);
         Pose pose = analysis.poses().get(analysis.poses().size() / 2);
-        List<Seen> all = machine.at(Configuration.of(pose), View.SIDE);
+        List<Seen> all = machine.at(MachinePose.of(pose), View.SIDE);
         for (MachinePart part : MachineParts.of(analysis)) {
             if (!part.solid() || part.basis() == MachinePart.Basis.LEAST) {
                 continue;
@@ -211,9 +211,9 @@ class MachineOutlineTest {
         int last = here.poses().size() - 1;
         for (View view : View.values()) {
             List<Seen> a =
-                    new MachineOutline(here).at(Configuration.of(here.poses().get(last)), view);
+                    new MachineOutline(here).at(MachinePose.of(here.poses().get(last)), view);
             List<Seen> b =
-                    new MachineOutline(there).at(Configuration.of(there.poses().get(last)), view);
+                    new MachineOutline(there).at(MachinePose.of(there.poses().get(last)), view);
             assertThat(b.stream().map(Seen::name))
                     .isEqualTo(a.stream().map(Seen::name).toList());
             Vec2 sense = new Vec2(view == View.END ? -1 : 1, view == View.PLAN ? -1 : 1);
@@ -241,7 +241,7 @@ class MachineOutlineTest {
         Analysis analysis = Analyser.analyse(Examples.read(yaml));
         MachineOutline machine = new MachineOutline(analysis);
         for (Pose pose : analysis.poses()) {
-            List<Seen> all = machine.at(Configuration.of(pose), View.SIDE);
+            List<Seen> all = machine.at(MachinePose.of(pose), View.SIDE);
             Vec2 u = pose.tankPin().minus(pose.framePin()).unit();
             List<Vec2> tube = one(all, PartKind.TUBE).corners();
             assertThat(reach(tube, u.x(), u.y()) - u.dot(pose.framePin())).isCloseTo(0.7, within(1e-9));
@@ -282,14 +282,14 @@ class MachineOutlineTest {
         Analysis analysis = Analyser.analyse(Examples.read(yaml));
         MachineOutline machine = new MachineOutline(analysis);
         for (Pose pose : analysis.poses()) {
-            List<Vec2> plate = one(machine.at(Configuration.of(pose), View.SIDE), PartKind.DOOR)
+            List<Vec2> plate = one(machine.at(MachinePose.of(pose), View.SIDE), PartKind.DOOR)
                     .corners();
             double turn = Math.toDegrees(pose.tilt());
             // How far the plate leans from upright: along its longest side.
             double leans = leaning(plate);
             boolean open = turn > 20 - 1e-9;
             assertThat(leans).as("at %s deg", turn).isCloseTo(open ? -14 : turn, within(0.01));
-            List<Vec2> shut = one(machine.at(Configuration.of(pose).doorsShut(), View.SIDE), PartKind.DOOR)
+            List<Vec2> shut = one(machine.at(MachinePose.of(pose).doorsShut(), View.SIDE), PartKind.DOOR)
                     .corners();
             assertThat(leaning(shut)).isCloseTo(turn, within(0.01));
         }

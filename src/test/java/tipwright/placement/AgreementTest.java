@@ -26,12 +26,12 @@ import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
-import tipwright.design.file.Beside;
 import tipwright.design.file.DesignFile;
+import tipwright.design.file.NamedFiles;
 import tipwright.design.file.Reading;
 import tipwright.geometry.Vec2;
 import tipwright.load.LoadTable;
-import tipwright.viewer.bench.Solved;
+import tipwright.viewer.editor.Solved;
 
 /**
  * The check, the search by either engine, the tolerance as drawn, the what-ifs and the window say the same of a design: the same
@@ -58,7 +58,7 @@ class AgreementTest {
 
     private static Design read(Path file) throws IOException {
         String name = String.valueOf(file.getFileName());
-        Reading reading = DesignFile.read(name, Files.readString(file), Beside.folder(SHIPPED));
+        Reading reading = DesignFile.read(name, Files.readString(file), NamedFiles.folder(SHIPPED));
         assertThat(reading).as(name).isInstanceOf(Reading.Good.class);
         return ((Reading.Good) reading).design();
     }

@@ -197,9 +197,9 @@ class SearchTest {
         Design design = box(ZONES);
         Straight drawn = (Straight) design.drive();
         CandidateEvaluator frame =
-                PlacementMap.evaluator(design, Pin.FRAME, new Ground(null, drawn.framePin(), List.of(), 0));
+                PlacementMap.evaluator(design, Pin.FRAME, new PinRegion(null, drawn.framePin(), List.of(), 0));
         CandidateEvaluator tank =
-                PlacementMap.evaluator(design, Pin.TANK, new Ground(null, drawn.tankPin(), List.of(), 0));
+                PlacementMap.evaluator(design, Pin.TANK, new PinRegion(null, drawn.tankPin(), List.of(), 0));
         SplittableRandom random = new SplittableRandom(31);
         int compared = 0;
         for (int i = 0; i < 1000; i++) {

@@ -9,9 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tipwright.strength.CircularPlate;
-import tipwright.strength.Plate;
-import tipwright.strength.Plate.Edge;
 import tipwright.strength.PlateBending;
+import tipwright.strength.PlateUnderPressure;
+import tipwright.strength.PlateUnderPressure.Edge;
 
 /** Flat walls under pressure, against the tables of the handbooks. Stress = beta q s2/t2, deflection = alpha q s4/(E t3), s the width. */
 class FlatWallTableTest {
@@ -22,7 +22,7 @@ class FlatWallTableTest {
     private static final double PSI = 6894.757293168361;
 
     private static PlateBending bent(double height, Edge edges, Edge top, double high) {
-        return Plate.steel(1, height, T, edges, edges, top).under(1, high);
+        return PlateUnderPressure.steel(1, height, T, edges, edges, top).under(1, high);
     }
 
     private static double beta(PlateBending bent) {
@@ -142,7 +142,8 @@ class FlatWallTableTest {
     @CsvSource({"0.5, 0.2995", "0.667, 0.2525", "1, 0.2006", "1.5, 0.2767", "2, 0.2985", "3, 0.3011"})
     void clampedTankWall(double ratio, double beta) {
         double side = Math.min(1, ratio);
-        PlateBending bent = Plate.steel(ratio, 1, T, FIXED, FIXED, FIXED).under(1, 0);
+        PlateBending bent =
+                PlateUnderPressure.steel(ratio, 1, T, FIXED, FIXED, FIXED).under(1, 0);
         assertThat(beta(bent) / (side * side)).isCloseTo(beta, Percentage.withPercentage(0.3));
     }
 
@@ -164,7 +165,8 @@ class FlatWallTableTest {
     /** Source: worked tank on a public page (read): lid 177.2 by 39.3 by 0.39 in, 0.19 psi: 1436.5 psi and 0.039 in. */
     @Test
     void lid() {
-        Plate plate = new Plate(177.2 * INCH, 39.3 * INCH, 0.39 * INCH, 27.5e6 * PSI, 0.3, HELD, HELD, HELD, 0);
+        PlateUnderPressure plate =
+                new PlateUnderPressure(177.2 * INCH, 39.3 * INCH, 0.39 * INCH, 27.5e6 * PSI, 0.3, HELD, HELD, HELD, 0);
         PlateBending bent = plate.under(0.19 * PSI, 0.19 * PSI);
         assertThat(bent.direct() / PSI).isCloseTo(1436.5, Percentage.withPercentage(0.3));
         assertThat(bent.moved() / INCH).isCloseTo(0.0391, Percentage.withPercentage(0.5));
@@ -177,7 +179,7 @@ class FlatWallTableTest {
      */
     @Test
     void panel() {
-        Plate plate = new Plate(0.750, 0.467, 0.006, 190e9, 0.3, HELD, HELD, HELD, 0);
+        PlateUnderPressure plate = new PlateUnderPressure(0.750, 0.467, 0.006, 190e9, 0.3, HELD, HELD, HELD, 0);
         PlateBending bent = plate.under(21_330, 21_330);
         // The page takes the table's row of 1.6 for 1.606.
         assertThat(bent.moved() * 1e3).isCloseTo(2.24, Percentage.withPercentage(1));

@@ -9,11 +9,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tipwright.geometry.Vec2;
+import tipwright.linkage.Configuration;
 import tipwright.linkage.Joint;
 import tipwright.linkage.Linkage;
 import tipwright.linkage.LinkageException;
 import tipwright.linkage.Motion;
-import tipwright.linkage.Posture;
 import tipwright.linkage.Skeleton;
 import tipwright.linkage.Strut;
 
@@ -60,7 +60,7 @@ class FreudensteinTest {
         double tilt = from.second() - to;
         Motion motion = Linkage.of(skeleton).sweep(new double[] {0, tilt / 2, tilt});
         assertThat(motion.halt()).isNull();
-        Posture p = motion.postures().get(2);
+        Configuration p = motion.configurations().get(2);
         return new Angles(to, from.third() - p.turn(2), from.fourth() - p.turn(3));
     }
 

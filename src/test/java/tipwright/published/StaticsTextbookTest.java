@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import tipwright.geometry.Vec2;
+import tipwright.linkage.Configuration;
 import tipwright.linkage.Linkage;
 import tipwright.linkage.LinkageException;
-import tipwright.linkage.Posture;
 import tipwright.linkage.Push;
 import tipwright.linkage.Reactions;
 import tipwright.linkage.Skeleton;
@@ -23,7 +23,7 @@ class StaticsTextbookTest {
 
     private static Reactions solve(Vec2 pivot, Vec2 framePin, Vec2 tankPin, Push... pushes) throws LinkageException {
         Linkage linkage = Linkage.of(Skeleton.straight(pivot, framePin, tankPin));
-        Posture drawn = linkage.sweep(new double[] {0}).postures().get(0);
+        Configuration drawn = linkage.sweep(new double[] {0}).configurations().get(0);
         return Objects.requireNonNull(linkage.reactions(drawn, List.of(pushes), null));
     }
 
@@ -59,8 +59,8 @@ class StaticsTextbookTest {
         Linkage linkage = Linkage.of(Skeleton.straight(Vec2.ZERO, new Vec2(-0.6, -0.8), new Vec2(-0.5, 0)));
         Push weight = new Push(1, new Vec2(-0.3, 0.4), new Vec2(0, -10_000));
         for (double[] row : table) {
-            Posture p = linkage.sweep(new double[] {Math.toRadians(row[0])})
-                    .postures()
+            Configuration p = linkage.sweep(new double[] {Math.toRadians(row[0])})
+                    .configurations()
                     .get(0);
             Reactions r = Objects.requireNonNull(linkage.reactions(p, List.of(weight), null));
             assertThat(p.length()).isCloseTo(row[1], within(1e-5));
@@ -69,7 +69,8 @@ class StaticsTextbookTest {
             assertThat(-r.joints().get(0).x()).isCloseTo(row[4], within(0.01));
             assertThat(-r.joints().get(0).y()).isCloseTo(row[5], within(0.01));
         }
-        Posture over = linkage.sweep(new double[] {Math.atan(0.75)}).postures().get(0);
+        Configuration over =
+                linkage.sweep(new double[] {Math.atan(0.75)}).configurations().get(0);
         Reactions none = Objects.requireNonNull(linkage.reactions(over, List.of(weight), null));
         assertThat(none.force()).isCloseTo(0, within(1e-6));
     }

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
-import tipwright.design.file.Beside;
 import tipwright.design.file.DesignFile;
+import tipwright.design.file.NamedFiles;
 import tipwright.design.file.Reading;
 
 /** The designs that come with the program, checked. */
@@ -45,7 +45,7 @@ final class ShippedResults {
     }
 
     static Checked of(String text) throws CannotComputeException {
-        Reading.Good good = (Reading.Good) DesignFile.read("a.yaml", text, Beside.folder(FOLDER));
+        Reading.Good good = (Reading.Good) DesignFile.read("a.yaml", text, NamedFiles.folder(FOLDER));
         return new Checked(Checker.check(good.design()), good.assumptions(), List.of());
     }
 }

@@ -8,15 +8,15 @@ import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import tipwright.strength.Plate.Edge;
+import tipwright.strength.PlateUnderPressure.Edge;
 
 /** What must hold for any flat wall. */
 class PlatePropertyTest {
     private static final Edge HELD = Edge.SUPPORTED;
     private static final Edge FIXED = Edge.CLAMPED;
 
-    private static Plate wall(double width, double height, Edge top) {
-        return Plate.steel(width, height, 0.006, HELD, HELD, top);
+    private static PlateUnderPressure wall(double width, double height, Edge top) {
+        return PlateUnderPressure.steel(width, height, 0.006, HELD, HELD, top);
     }
 
     /** Source: own input set, two ways: Navier's double series for supported edges, even and rising pressure. */
@@ -65,8 +65,10 @@ class PlatePropertyTest {
         PlateBending one = wall(1.7, 1, HELD).under(1e3, 200);
         PlateBending other = wall(1.7, 1, HELD).under(200, 1e3);
         assertThat(one.direct()).isCloseTo(other.direct(), Percentage.withPercentage(1e-6));
-        PlateBending top = Plate.steel(1.7, 1, 0.006, HELD, Edge.FREE, FIXED).under(1e3, 200);
-        PlateBending bottom = Plate.steel(1.7, 1, 0.006, HELD, FIXED, Edge.FREE).under(200, 1e3);
+        PlateBending top =
+                PlateUnderPressure.steel(1.7, 1, 0.006, HELD, Edge.FREE, FIXED).under(1e3, 200);
+        PlateBending bottom =
+                PlateUnderPressure.steel(1.7, 1, 0.006, HELD, FIXED, Edge.FREE).under(200, 1e3);
         assertThat(top.equivalent()).isCloseTo(bottom.equivalent(), Percentage.withPercentage(1e-6));
     }
 
@@ -77,7 +79,8 @@ class PlatePropertyTest {
         assertThat(twice.direct()).isCloseTo(2 * one.direct(), Percentage.withPercentage(1e-9));
         PlateBending inwards = wall(1, 0.6, Edge.FREE).under(-1e3, -100);
         assertThat(inwards.equivalent()).isCloseTo(one.equivalent(), Percentage.withPercentage(1e-9));
-        PlateBending thick = Plate.steel(1, 0.6, 0.012, HELD, HELD, Edge.FREE).under(1e3, 100);
+        PlateBending thick =
+                PlateUnderPressure.steel(1, 0.6, 0.012, HELD, HELD, Edge.FREE).under(1e3, 100);
         assertThat(thick.direct()).isCloseTo(one.direct() / 4, Percentage.withPercentage(1e-6));
         assertThat(thick.moved()).isCloseTo(one.moved() / 8, Percentage.withPercentage(1e-6));
     }
@@ -90,7 +93,7 @@ class PlatePropertyTest {
             for (Edge bottom : new Edge[] {HELD, FIXED}) {
                 double last = Double.POSITIVE_INFINITY;
                 for (Edge top : edges) {
-                    double moved = Plate.steel(1.2, 0.8, 0.006, sides, bottom, top)
+                    double moved = PlateUnderPressure.steel(1.2, 0.8, 0.006, sides, bottom, top)
                             .under(1e3, 500)
                             .moved();
                     assertThat(moved).isLessThan(last);
@@ -102,7 +105,7 @@ class PlatePropertyTest {
 
     @Test
     void aRimIsBetweenFreeAndHeld() {
-        Plate open = wall(1, 0.5, Edge.FREE);
+        PlateUnderPressure open = wall(1, 0.5, Edge.FREE);
         PlateBending free = open.under(1e3, 0);
         PlateBending held = wall(1, 0.5, HELD).under(1e3, 0);
         double last = free.moved();
@@ -123,12 +126,12 @@ class PlatePropertyTest {
     /** Without sides and with Poisson's ratio 0 it is a beam. */
     @Test
     void beam() {
-        Plate strip = new Plate(0.5, 2, 0.02, 200e9, 0, Edge.FREE, HELD, HELD, 0);
+        PlateUnderPressure strip = new PlateUnderPressure(0.5, 2, 0.02, 200e9, 0, Edge.FREE, HELD, HELD, 0);
         double inertia = Math.pow(0.02, 3) / 12;
         PlateBending bent = strip.under(1e3, 1e3);
         assertThat(bent.direct()).isCloseTo(1e3 * 4 / 8 * 6 / 4e-4, Percentage.withPercentage(1e-3));
         assertThat(bent.moved()).isCloseTo(5 * 1e3 * 16 / (384 * 200e9 * inertia), Percentage.withPercentage(1e-3));
-        Plate canti = new Plate(0.5, 1, 0.02, 200e9, 0, Edge.FREE, FIXED, Edge.FREE, 0);
+        PlateUnderPressure canti = new PlateUnderPressure(0.5, 1, 0.02, 200e9, 0, Edge.FREE, FIXED, Edge.FREE, 0);
         assertThat(canti.under(1e3, 0).moved())
                 .isCloseTo(1e3 / (30 * 200e9 * inertia), Percentage.withPercentage(1e-3));
         assertThat(canti.under(1e3, 0).direct()).isCloseTo(1e3 / 6 * 6 / 4e-4, Percentage.withPercentage(1e-3));
@@ -153,7 +156,7 @@ class PlatePropertyTest {
         assertThatThrownBy(() -> wall(1, 8.1, HELD)).hasMessageContaining("height over width");
         assertThat(wall(1, 8, HELD).under(1, 0).moved()).isPositive();
         assertThatThrownBy(() -> wall(0, 1, HELD)).hasMessageContaining("width");
-        assertThatThrownBy(() -> Plate.steel(1, 1, 0.01, Edge.FREE, HELD, Edge.FREE))
+        assertThatThrownBy(() -> PlateUnderPressure.steel(1, 1, 0.01, Edge.FREE, HELD, Edge.FREE))
                 .hasMessageContaining("held");
         assertThatThrownBy(() -> wall(1, 1, Edge.FREE).withRim(-1)).hasMessageContaining("rim");
     }
@@ -167,8 +170,9 @@ class PlatePropertyTest {
         assertThat(CircularPlate.steel(0.6, 0.006, true).under(-5e3)).isEqualTo(fixed);
         assertThat(fixed.equivalent()).isLessThan(fixed.direct());
         // A square plate just around the round one moves more.
-        double square =
-                Plate.steel(1.2, 1.2, 0.006, HELD, HELD, HELD).under(5e3, 5e3).moved();
+        double square = PlateUnderPressure.steel(1.2, 1.2, 0.006, HELD, HELD, HELD)
+                .under(5e3, 5e3)
+                .moved();
         assertThat(CircularPlate.steel(0.6, 0.006, false).under(5e3).moved()).isBetween(0.8 * square, 1.2 * square);
         assertThatThrownBy(() -> CircularPlate.steel(0.6, 0, true)).hasMessageContaining("thickness");
     }

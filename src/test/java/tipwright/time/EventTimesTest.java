@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import tipwright.analysis.Analysis;
-import tipwright.time.Happening.Kind;
+import tipwright.time.DumpEvent.Kind;
 
 /** The time of every event of seeded designs against small steps of one length that know nothing of root finding. */
 class EventTimesTest {
@@ -30,8 +30,8 @@ class EventTimesTest {
     private void compare(Analysis analysis) throws Exception {
         Cycle dump = Simple.dump(CycleTimer.time(analysis));
         SmallSteps steps = new SmallSteps(analysis);
-        List<Happening> expected = steps.happenings();
-        for (Happening e : expected) {
+        List<DumpEvent> expected = steps.happenings();
+        for (DumpEvent e : expected) {
             met.add(e.kind());
             assertThat(dump.happenings()).as("%s at %s s", e.kind(), e.time()).anySatisfy(h -> {
                 assertThat(h.kind()).isEqualTo(e.kind());
@@ -44,7 +44,7 @@ class EventTimesTest {
         }
     }
 
-    private static List<Kind> kinds(List<Happening> happenings) {
-        return happenings.stream().map(Happening::kind).sorted().toList();
+    private static List<Kind> kinds(List<DumpEvent> happenings) {
+        return happenings.stream().map(DumpEvent::kind).sorted().toList();
     }
 }

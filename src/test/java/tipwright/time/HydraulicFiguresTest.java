@@ -30,7 +30,7 @@ class HydraulicFiguresTest {
         assertThat(m.draw(31_420, true, true).speed()).isZero();
         assertThat(m.draw(21_560, false, true).speed()).isGreaterThan(0).isLessThan(0.002);
         assertThat(m.draw(21_570, false, true).speed()).isZero();
-        Draw full = m.draw(31_420, true, true);
+        DriveState full = m.draw(31_420, true, true);
         assertThat(full.shaft() * 0.8).isCloseTo(2666.7, within(0.05));
         assertThat(full.power() * 0.64).isCloseTo(2666.7, within(0.05));
     }

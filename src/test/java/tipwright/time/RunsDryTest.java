@@ -45,9 +45,9 @@ class RunsDryTest {
         assertThat(timing.missing()).isNull();
         Cycle dump = Simple.dump(timing);
         assertThat(dump.complete()).isTrue();
-        assertThat(dump.happenings().stream().map(Happening::kind))
+        assertThat(dump.happenings().stream().map(DumpEvent::kind))
                 .doesNotHaveDuplicates()
-                .contains(Happening.Kind.DRAINED, Happening.Kind.BACK);
+                .contains(DumpEvent.Kind.DRAINED, DumpEvent.Kind.BACK);
     }
 
     @Test

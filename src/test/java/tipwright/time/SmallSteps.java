@@ -9,7 +9,7 @@ import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
 import tipwright.design.tank.Opening;
 import tipwright.load.Contents;
-import tipwright.time.Happening.Kind;
+import tipwright.time.DumpEvent.Kind;
 
 /**
  * The normal dump of a design in thousands of equal steps of the classic Runge-Kutta method; an event lies where a straight line
@@ -30,7 +30,7 @@ final class SmallSteps {
     private final List<Double> opens;
     private final double step;
     private final double hold;
-    private final List<Happening> happenings = new ArrayList<>();
+    private final List<DumpEvent> happenings = new ArrayList<>();
     private boolean stillDraining;
     private boolean done;
     private double time;
@@ -67,7 +67,7 @@ final class SmallSteps {
         return stillDraining;
     }
 
-    List<Happening> happenings() {
+    List<DumpEvent> happenings() {
         return happenings;
     }
 
@@ -206,7 +206,7 @@ final class SmallSteps {
 
     private void note(Kind kind, double at, double[] state) {
         if (kind == Kind.OPENS || happenings.stream().noneMatch(h -> h.kind() == kind)) {
-            happenings.add(new Happening(kind, at, state[Leg.TILT]));
+            happenings.add(new DumpEvent(kind, at, state[Leg.TILT]));
         }
     }
 }

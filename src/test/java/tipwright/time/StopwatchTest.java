@@ -20,8 +20,8 @@ import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
-import tipwright.design.file.Beside;
 import tipwright.design.file.DesignFile;
+import tipwright.design.file.NamedFiles;
 import tipwright.design.file.Reading;
 
 /**
@@ -85,7 +85,8 @@ class StopwatchTest {
         double value = Math.rint(size.value() * (1 + REACH * (2 * share - 1)) * 1e4) / 1e4;
         String text =
                 swept.text().substring(0, size.from()) + value + swept.text().substring(size.to());
-        if (!(DesignFile.read(swept.name(), text, Beside.folder(Path.of("geometry"))) instanceof Reading.Good good)) {
+        if (!(DesignFile.read(swept.name(), text, NamedFiles.folder(Path.of("geometry")))
+                instanceof Reading.Good good)) {
             refused.incrementAndGet();
             return;
         }

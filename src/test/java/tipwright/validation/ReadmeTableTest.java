@@ -16,13 +16,13 @@ class ReadmeTableTest {
     void readmeTellsWhatIsHeldAgainstWhat() throws IOException {
         Map<String, int[]> counts = new LinkedHashMap<>();
         for (Reference r : ReferenceTables.all()) {
-            counts.computeIfAbsent(r.group(), g -> new int[Mark.values().length])[
+            counts.computeIfAbsent(r.group(), g -> new int[Basis.values().length])[
                     r.mark().ordinal()]++;
         }
         StringBuilder table = new StringBuilder(
                 "| figures of | source read | from memory | our own example, worked out two ways |\n");
         table.append("| --- | --- | --- | --- |\n");
-        int[] sum = new int[Mark.values().length];
+        int[] sum = new int[Basis.values().length];
         counts.forEach((group, marks) -> {
             row(table, group, marks);
             for (int i = 0; i < sum.length; i++) {

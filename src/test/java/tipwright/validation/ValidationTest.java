@@ -13,21 +13,21 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every row of the validation table holds, and could fail. */
 class ValidationTest {
-    private static final List<Row> ROWS = Validation.rows();
+    private static final List<ValidationRow> ROWS = Validation.rows();
 
-    static List<Row> rows() {
+    static List<ValidationRow> rows() {
         return ROWS;
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("rows")
-    void rowHolds(Row row) {
+    void rowHolds(ValidationRow row) {
         assertThat(row.passes()).as(row.toString()).isTrue();
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("rows")
-    void rowFailsWhenTheFigureIsWrong(Row row) {
+    void rowFailsWhenTheFigureIsWrong(ValidationRow row) {
         Reference r = row.reference();
         assertThat(r.tolerance()).isPositive();
         assertThat(r.tolerance()).as("a deviation of 1 %% would not be seen").isLessThan(0.01 * Math.abs(r.value()));
@@ -41,14 +41,14 @@ class ValidationTest {
                 Double.NaN,
                 Double.POSITIVE_INFINITY,
                 Double.NEGATIVE_INFINITY)) {
-            assertThat(new Row(r, wrong).passes()).as("%s", wrong).isFalse();
+            assertThat(new ValidationRow(r, wrong).passes()).as("%s", wrong).isFalse();
         }
     }
 
     /** As one test too: what is measured before a test begins is counted for none by tools that put faults in. */
     @Test
     void everyRowHolds() {
-        assertThat(Validation.rows()).allMatch(Row::passes);
+        assertThat(Validation.rows()).allMatch(ValidationRow::passes);
     }
 
     @Test
@@ -64,7 +64,7 @@ class ValidationTest {
     @Test
     void theTableIsWideEnough() {
         Map<String, Integer> count = new TreeMap<>();
-        for (Row row : ROWS) {
+        for (ValidationRow row : ROWS) {
             count.merge(row.reference().group(), 1, Integer::sum);
         }
         assertThat(count.keySet())

@@ -10,8 +10,8 @@ import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
-import tipwright.design.file.Beside;
 import tipwright.design.file.DesignFile;
+import tipwright.design.file.NamedFiles;
 import tipwright.design.file.Reading;
 
 /** The design that the viewer is tried on. */
@@ -31,7 +31,7 @@ public final class Trial {
     }
 
     private static Design design(String text) {
-        return ((Reading.Good) DesignFile.read("trial.yaml", text, Beside.shipped())).design();
+        return ((Reading.Good) DesignFile.read("trial.yaml", text, NamedFiles.shipped())).design();
     }
 
     /** The same with zones for both pins. */

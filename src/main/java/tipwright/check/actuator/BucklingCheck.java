@@ -13,7 +13,7 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
-import tipwright.check.rule.Worked;
+import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
@@ -91,7 +91,7 @@ public final class BucklingCheck implements Check {
         int index = Findings.number(finding);
         Actuator actuator = analysis.design().drive().actuators().get(index).actuator();
         double length = finding.worst().pose(analysis).length();
-        return new Worked(analysis, finding, units).column(actuator, length);
+        return new WorkedFormula(analysis, finding, units).column(actuator, length);
     }
 
     @Override

@@ -14,7 +14,7 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
-import tipwright.check.rule.Worked;
+import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Design;
 import tipwright.design.Factors;
 import tipwright.design.Limits;
@@ -79,7 +79,7 @@ public final class HoldCheck implements Check {
 
     @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
-        return new Worked(analysis, finding, units).force();
+        return new WorkedFormula(analysis, finding, units).force();
     }
 
     @Override

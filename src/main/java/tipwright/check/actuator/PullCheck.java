@@ -11,7 +11,7 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
-import tipwright.check.rule.Worked;
+import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Limits;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -72,7 +72,7 @@ public final class PullCheck implements Check {
 
     @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
-        return new Worked(analysis, finding, units).force();
+        return new WorkedFormula(analysis, finding, units).force();
     }
 
     @Override

@@ -11,7 +11,7 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
-import tipwright.check.rule.Worked;
+import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Design;
 import tipwright.design.Limits;
 import tipwright.quantity.Kind;
@@ -74,7 +74,7 @@ public final class PushCheck implements Check {
 
     @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
-        return new Worked(analysis, finding, units).force();
+        return new WorkedFormula(analysis, finding, units).force();
     }
 
     @Override

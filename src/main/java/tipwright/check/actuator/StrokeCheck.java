@@ -12,7 +12,7 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
-import tipwright.check.rule.Worked;
+import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Alike;
 import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
@@ -97,7 +97,7 @@ public final class StrokeCheck implements Check {
     @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         double length = finding.worst().pose(analysis).length();
-        Worked worked = new Worked(analysis, finding, units);
+        WorkedFormula worked = new WorkedFormula(analysis, finding, units);
         boolean in = drawnIn(finding.id());
         double end = in ? length - finding.demand() : length + finding.demand();
         String limit = worked.show(end, Kind.LENGTH);

@@ -12,7 +12,7 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
-import tipwright.check.rule.Worked;
+import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Limits;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
@@ -68,7 +68,7 @@ public final class TransmissionCheck implements Check {
     @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         Pose pose = finding.worst().pose(analysis);
-        Worked worked = new Worked(analysis, finding, units);
+        WorkedFormula worked = new WorkedFormula(analysis, finding, units);
         double speed = Math.abs(pose.arm()) / Math.sin(pose.transmission());
         return "sin(angle) = " + worked.show(Math.abs(pose.arm()), Kind.LENGTH) + " / "
                 + worked.show(speed, Kind.LENGTH) + " = " + Quantities.number(Math.sin(pose.transmission()));

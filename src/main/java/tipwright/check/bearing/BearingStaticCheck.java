@@ -10,7 +10,7 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
-import tipwright.check.rule.Worked;
+import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.joint.BallInsert;
@@ -88,7 +88,7 @@ public final class BearingStaticCheck implements Check {
 
     @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
-        return new Worked(analysis, finding, units).bearing(Findings.number(finding));
+        return new WorkedFormula(analysis, finding, units).bearing(Findings.number(finding));
     }
 
     @Override

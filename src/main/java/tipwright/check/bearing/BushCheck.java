@@ -14,7 +14,7 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
-import tipwright.check.rule.Worked;
+import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.joint.PlainBush;
@@ -95,7 +95,7 @@ public final class BushCheck implements Check {
         }
         int index = Findings.number(finding);
         if (analysis.design().pivot().bearings().get(index).bearing() instanceof PlainBush bush) {
-            return new Worked(analysis, finding, units).bush(index, bush.bore(), bush.length());
+            return new WorkedFormula(analysis, finding, units).bush(index, bush.bore(), bush.length());
         }
         return "";
     }

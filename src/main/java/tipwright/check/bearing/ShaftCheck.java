@@ -10,7 +10,7 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
-import tipwright.check.rule.Worked;
+import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.joint.Shaft;
@@ -78,7 +78,7 @@ public final class ShaftCheck implements Check {
             return "";
         }
         int index = Findings.number(finding);
-        Worked worked = new Worked(analysis, finding, units);
+        WorkedFormula worked = new WorkedFormula(analysis, finding, units);
         return worked.balance()
                 .map(b -> b.bearings().get(index).xy().norm())
                 .map(load -> worked.bar(shaft.diameter(), load * shaft.overhang(), load))

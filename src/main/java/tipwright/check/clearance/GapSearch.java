@@ -3,7 +3,7 @@ package tipwright.check.clearance;
 
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import tipwright.analysis.Placement;
+import tipwright.analysis.BodyPosition;
 import tipwright.geometry.Vec2;
 import tipwright.outline.OutlineGeometry;
 
@@ -79,10 +79,10 @@ final class GapSearch {
 
     /** Both at one pose, in the axes of the one with more corners. */
     private Geometry[] placed(double pose) {
-        Placement placedA = pathA.at(pose);
-        Placement placedB = pathB.at(pose);
-        Placement moved =
-                new Placement(placedB.body(), placedB.origin().plus(shift.tilted(placedB.turn())), placedB.turn());
+        BodyPosition placedA = pathA.at(pose);
+        BodyPosition placedB = pathB.at(pose);
+        BodyPosition moved =
+                new BodyPosition(placedB.body(), placedB.origin().plus(shift.tilted(placedB.turn())), placedB.turn());
         return a.getNumPoints() < b.getNumPoints()
                 ? new Geometry[] {OutlineGeometry.seenFrom(a, placedA, moved), b}
                 : new Geometry[] {OutlineGeometry.seenFrom(b, moved, placedA), a};

@@ -3,12 +3,12 @@ package tipwright.check.clearance;
 
 import java.util.List;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.BodyPosition;
 import tipwright.analysis.Mechanism;
-import tipwright.analysis.Placement;
 import tipwright.analysis.Pose;
 import tipwright.geometry.Vec2;
-import tipwright.outline.Configuration;
 import tipwright.outline.MachinePart;
+import tipwright.outline.MachinePose;
 
 /**
  * Where the bodies and the two halves of an actuator are, also between two poses. Between poses a body turns evenly about the pole
@@ -32,7 +32,7 @@ final class Motions {
 
     /** A way to move, by the number of the pose, fractions between poses. */
     interface Path {
-        Placement at(double pose);
+        BodyPosition at(double pose);
     }
 
     /** Last pose. */
@@ -65,7 +65,7 @@ final class Motions {
         }
         return pose -> {
             int i = below(pose);
-            Placement a = poses.get(i).bodies().get(number);
+            BodyPosition a = poses.get(i).bodies().get(number);
             double f = pose - i;
             return f > 0 ? between(a, poses.get(i + 1).bodies().get(number), f) : a;
         };
@@ -90,39 +90,39 @@ final class Motions {
         };
     }
 
-    private Placement actuator(double pose, boolean tube) {
+    private BodyPosition actuator(double pose, boolean tube) {
         Vec2 from = body(mechanism.actuatorFrom()).at(pose).place(framePin);
         Vec2 to = body(mechanism.actuatorTo()).at(pose).place(tankPin);
-        return Configuration.alongActuator(from, to, tube);
+        return MachinePose.alongActuator(from, to, tube);
     }
 
     private int below(double pose) {
         return Math.min((int) pose, last());
     }
 
-    private static Vec2 back(Placement body, Vec2 p) {
+    private static Vec2 back(BodyPosition body, Vec2 p) {
         return p.minus(body.origin()).tilted(-body.turn());
     }
 
     /** A share of the way from one placement to the next. */
-    static Placement between(Placement a, Placement b, double f) {
+    static BodyPosition between(BodyPosition a, BodyPosition b, double f) {
         double turn = Math.IEEEremainder(b.turn() - a.turn(), 2 * Math.PI);
         if (Math.abs(turn) < 1e-9) {
             Vec2 origin = a.origin().plus(b.origin().minus(a.origin()).times(f));
-            return new Placement(a.body(), origin, a.turn() + f * turn);
+            return new BodyPosition(a.body(), origin, a.turn() + f * turn);
         }
         Vec2 half = b.origin().minus(a.origin()).times(0.5);
         double reach = 1 / Math.tan(turn / 2);
         Vec2 pole = a.origin().plus(half).plus(new Vec2(half.y(), -half.x()).times(reach));
-        return new Placement(a.body(), a.origin().tiltedAbout(pole, f * turn), a.turn() + f * turn);
+        return new BodyPosition(a.body(), a.origin().tiltedAbout(pole, f * turn), a.turn() + f * turn);
     }
 
     /** How far each point of something has moved at most since the first pose, m [pose]. */
     double[] travel(Path path, Vec2 middle, double reach) {
         double[] sum = new double[poses.size()];
-        Placement before = path.at(0);
+        BodyPosition before = path.at(0);
         for (int i = 1; i < sum.length; i++) {
-            Placement now = path.at(i);
+            BodyPosition now = path.at(i);
             double turn = Math.abs(Math.IEEEremainder(now.turn() - before.turn(), 2 * Math.PI));
             double shift = now.place(middle).minus(before.place(middle)).norm();
             sum[i] = sum[i - 1] + 1.01 * (shift + turn * reach);

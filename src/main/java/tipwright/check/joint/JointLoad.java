@@ -6,12 +6,12 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
+import tipwright.analysis.BodyPosition;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.JointPlan;
 import tipwright.analysis.Mechanism;
 import tipwright.analysis.MotionDirection;
-import tipwright.analysis.Placement;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.design.Design;
@@ -164,7 +164,7 @@ public final class JointLoad {
         private final double sin;
         private final double z;
 
-        Turned(Placement placed, double z) {
+        Turned(BodyPosition placed, double z) {
             origin = placed.origin();
             cos = Math.cos(-placed.turn());
             sin = Math.sin(-placed.turn());

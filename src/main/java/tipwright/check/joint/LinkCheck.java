@@ -16,7 +16,7 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
-import tipwright.check.rule.Worked;
+import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Design;
 import tipwright.design.Limits;
 import tipwright.design.drive.Assist;
@@ -86,7 +86,7 @@ public final class LinkCheck implements Check {
             String name = analysis.mechanism().bodies().get(link.body());
             LinkSection made = find(analysis.design(), name);
             if (made != null && finding.id().equals(id() + "/" + name.replace(' ', '-'))) {
-                return new Worked(analysis, finding, units).bars(made, link.length());
+                return new WorkedFormula(analysis, finding, units).bars(made, link.length());
             }
         }
         return "";

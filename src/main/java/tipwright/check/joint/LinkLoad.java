@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
+import tipwright.analysis.BodyPosition;
 import tipwright.analysis.JointPlan;
 import tipwright.analysis.LinkPlan;
 import tipwright.analysis.Mechanism;
-import tipwright.analysis.Placement;
 import tipwright.analysis.Pose;
 import tipwright.design.drive.Counterweight;
 import tipwright.geometry.Vec2;
@@ -62,7 +62,7 @@ final class LinkLoad {
 
     /** The load at one pose. The end without the actuator tells the forces; the weights give the other end's. */
     Borne at(Pose pose, Balance balance) {
-        Placement placed = pose.bodies().get(link.body());
+        BodyPosition placed = pose.bodies().get(link.body());
         Vec2 from = placed.place(link.end());
         Vec2 along = placed.place(link.other()).minus(from).unit();
         Vec2 force = Vec2.ZERO;

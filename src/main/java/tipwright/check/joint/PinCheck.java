@@ -17,7 +17,7 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
-import tipwright.check.rule.Worked;
+import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.actuator.Sharing;
@@ -88,7 +88,7 @@ public final class PinCheck implements Check {
         for (Part part : parts(analysis)) {
             PinJoint joint = analysis.design().drive().pinJoint(part.name());
             if (joint != null && finding.id().equals(id() + "/" + part.shown().replace(' ', '-'))) {
-                Worked worked = new Worked(analysis, finding, units);
+                WorkedFormula worked = new WorkedFormula(analysis, finding, units);
                 Row row = finding.worst().row(analysis.cases());
                 return worked.balance()
                         .filter(b -> row != null)

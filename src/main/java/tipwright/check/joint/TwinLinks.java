@@ -4,10 +4,10 @@ package tipwright.check.joint;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
+import tipwright.analysis.BodyPosition;
 import tipwright.analysis.JointPlan;
 import tipwright.analysis.LinkPlan;
 import tipwright.analysis.Mechanism;
-import tipwright.analysis.Placement;
 import tipwright.analysis.Pose;
 import tipwright.design.drive.Drive;
 import tipwright.geometry.Vec2;
@@ -92,7 +92,7 @@ final class TwinLinks {
         if (link == null) {
             return null;
         }
-        Placement placed = pose.bodies().get(body);
+        BodyPosition placed = pose.bodies().get(body);
         return placed.place(link.other()).minus(placed.place(link.end())).unit();
     }
 }

@@ -12,7 +12,7 @@ import tipwright.design.tank.Wall;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.load.Fill;
-import tipwright.strength.Plate;
+import tipwright.strength.PlateUnderPressure;
 import tipwright.strength.RectangularTube;
 import tipwright.strength.StiffenedWall;
 import tipwright.strength.StiffenerBar;
@@ -106,13 +106,15 @@ record FlatWall(String name, List<Vec3> bottom, List<Vec3> top, boolean free) {
     }
 
     /** The wall, or the part of it between stiffeners, with its edges free to turn and held. */
-    List<Plate> plates(Wall wall) {
+    List<PlateUnderPressure> plates(Wall wall) {
         double width =
                 wall.stiffeners() != null ? Math.min(width(), wall.stiffeners().spacing()) : width();
         Wall.Rim rim = wall.rim();
-        List<Plate> both = new ArrayList<>();
-        for (Plate.Edge held : List.of(Plate.Edge.SUPPORTED, Plate.Edge.CLAMPED)) {
-            Plate plate = Plate.steel(width, height(), wall.thickness(), held, held, free ? Plate.Edge.FREE : held);
+        List<PlateUnderPressure> both = new ArrayList<>();
+        for (PlateUnderPressure.Edge held :
+                List.of(PlateUnderPressure.Edge.SUPPORTED, PlateUnderPressure.Edge.CLAMPED)) {
+            PlateUnderPressure plate = PlateUnderPressure.steel(
+                    width, height(), wall.thickness(), held, held, free ? PlateUnderPressure.Edge.FREE : held);
             both.add(
                     free && rim != null
                             ? plate.withRim(200e9

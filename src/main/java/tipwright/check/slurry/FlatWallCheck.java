@@ -22,13 +22,13 @@ import tipwright.design.tank.Wall;
 import tipwright.load.Gravity;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
-import tipwright.strength.Plate;
 import tipwright.strength.PlateBending;
+import tipwright.strength.PlateUnderPressure;
 import tipwright.strength.StiffenedWall;
 
 /** Flat walls of boxes and hoppers under the pressure of the slurry. */
 public final class FlatWallCheck implements Check {
-    private final Map<Plate, Unit> known = new ConcurrentHashMap<>();
+    private final Map<PlateUnderPressure, Unit> known = new ConcurrentHashMap<>();
 
     /** Stresses of a wall by 1 Pa even all over, and by 1 Pa at its bottom that falls to nothing at its top, and how far it gives way. */
     private record Unit(double even, double falling, double evenMoved, double fallingMoved) {}
@@ -89,14 +89,14 @@ public final class FlatWallCheck implements Check {
     }
 
     private List<Finding> one(Findings make, Analysis analysis, FlatWall flat, Wall wall, double weight) {
-        List<Plate> plates;
+        List<PlateUnderPressure> plates;
         try {
             plates = flat.plates(wall);
         } catch (IllegalArgumentException e) {
             return List.of(make.missing(flat.name(), "out of the rule's range: " + e.getMessage()));
         }
         double[] unit = new double[4];
-        for (Plate plate : plates) {
+        for (PlateUnderPressure plate : plates) {
             Unit u = known.computeIfAbsent(plate, FlatWallCheck::unit);
             unit[0] = Math.max(unit[0], u.even());
             unit[1] = Math.max(unit[1], u.falling());
@@ -146,7 +146,7 @@ public final class FlatWallCheck implements Check {
                 value);
     }
 
-    private static Unit unit(Plate plate) {
+    private static Unit unit(PlateUnderPressure plate) {
         PlateBending even = plate.under(1, 1);
         PlateBending falling = plate.under(1, 0);
         return new Unit(governing(even), governing(falling), even.moved(), falling.moved());

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.BodyPosition;
 import tipwright.analysis.CaseResult;
-import tipwright.analysis.Placement;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.check.standing.Footprint.Mass;
@@ -67,7 +67,7 @@ public final class WholeUnit {
     }
 
     private static Vec3 place(Pose pose, Counterweight weight) {
-        for (Placement body : pose.bodies()) {
+        for (BodyPosition body : pose.bodies()) {
             if (body.body().equals(weight.body())) {
                 Vec2 p = body.place(weight.centre().xy());
                 return new Vec3(p.x(), p.y(), weight.centre().z());

@@ -143,7 +143,7 @@ final class AroundRules {
 
     private void known(String path, String name, List<String> all, String what) {
         if (!all.contains(name)) {
-            facts.wrong(path, "no " + what + " " + Say.quoted(name) + "; " + Say.meant(name, all));
+            facts.wrong(path, "no " + what + " " + ErrorText.quoted(name) + "; " + ErrorText.meant(name, all));
         }
     }
 }

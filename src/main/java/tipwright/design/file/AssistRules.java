@@ -48,7 +48,7 @@ final class AssistRules {
                     .map(Joint::name)
                     .toList();
             if (!pins.contains(torsion.pin())) {
-                wrong("pin", "no pin " + Say.quoted(torsion.pin()) + "; " + Say.meant(torsion.pin(), pins));
+                wrong("pin", "no pin " + ErrorText.quoted(torsion.pin()) + "; " + ErrorText.meant(torsion.pin(), pins));
             }
         }
         if (assist instanceof Counterweight weight) {
@@ -82,7 +82,7 @@ final class AssistRules {
     private void known(String key, String body) {
         List<String> bodies = skeleton.bodies();
         if (!bodies.contains(body)) {
-            wrong(key, "no body " + Say.quoted(body) + "; " + Say.meant(body, bodies));
+            wrong(key, "no body " + ErrorText.quoted(body) + "; " + ErrorText.meant(body, bodies));
         }
     }
 

@@ -18,9 +18,11 @@ final class CaseRules {
             String path = Paths.item("cases.skip", i + 1);
             String name = skip.get(i);
             if (!Cases.BUILT_IN.contains(name)) {
-                facts.wrong(path, "no built-in case " + Say.quoted(name) + "; " + Say.meant(name, Cases.BUILT_IN));
+                facts.wrong(
+                        path,
+                        "no built-in case " + ErrorText.quoted(name) + "; " + ErrorText.meant(name, Cases.BUILT_IN));
             } else if (!left.remove(name)) {
-                facts.wrong(path, Say.quoted(name) + " is named twice; keep one");
+                facts.wrong(path, ErrorText.quoted(name) + " is named twice; keep one");
             }
         }
         List<String> own = new ArrayList<>();
@@ -29,7 +31,7 @@ final class CaseRules {
             if (Cases.BUILT_IN.contains(added.name())) {
                 facts.wrong(
                         Paths.item("cases.add", own.size()) + ".name",
-                        Say.quoted(added.name()) + " is a built-in case; choose another name");
+                        ErrorText.quoted(added.name()) + " is a built-in case; choose another name");
             }
         }
         Names.unique(facts, "cases.add", own);
@@ -37,7 +39,7 @@ final class CaseRules {
             facts.wrong(
                     "cases.skip",
                     "cases: skip: leaves no load case that is always looked at; keep at least one of "
-                            + Say.oneOf(Cases.USUAL));
+                            + ErrorText.oneOf(Cases.USUAL));
         }
     }
 }

@@ -39,7 +39,7 @@ final class ChoiceBinder {
                     at,
                     path,
                     "'" + by + "' is missing; add a line such as '" + by + ": " + sample + "' (allowed: "
-                            + Say.oneOf(all.keySet()) + ")");
+                            + ErrorText.oneOf(all.keySet()) + ")");
             return null;
         }
         String word = field.value() instanceof Node.Scalar scalar ? scalar.text() : "";
@@ -48,7 +48,7 @@ final class ChoiceBinder {
             problems.add(
                     field.value().place(),
                     Paths.key(path, by),
-                    field.value().words() + " is not known here; " + Say.meant(word, all.keySet()));
+                    field.value().words() + " is not known here; " + ErrorText.meant(word, all.keySet()));
             return null;
         }
         Set<String> allowed = new LinkedHashSet<>(extra);
@@ -60,8 +60,8 @@ final class ChoiceBinder {
         if (group.fields().size() != 1) {
             String found = group.fields().isEmpty()
                     ? "nothing"
-                    : Say.and(group.fields().keySet());
-            String needed = all.size() == 1 ? Say.oneOf(all.keySet()) : "one of " + Say.oneOf(all.keySet());
+                    : ErrorText.and(group.fields().keySet());
+            String needed = all.size() == 1 ? ErrorText.oneOf(all.keySet()) : "one of " + ErrorText.oneOf(all.keySet());
             problems.add(at, path, needed + " is needed below this, and nothing else; found " + found);
             return null;
         }
@@ -72,7 +72,7 @@ final class ChoiceBinder {
             problems.add(
                     field.key(),
                     Paths.key(path, word),
-                    "key " + Say.quoted(word) + " is not known here; " + Say.meant(word, all.keySet()));
+                    "key " + ErrorText.quoted(word) + " is not known here; " + ErrorText.meant(word, all.keySet()));
             return null;
         }
         return binder.record(chosen, field.value(), Paths.key(path, word), field.key(), Set.of());

@@ -20,10 +20,10 @@ public final class DesignFile {
     /** Reads a file on disk; the files it names are looked for beside it. */
     public static Reading read(Path file) {
         Path folder = file.toAbsolutePath().getParent();
-        return read(file.toString(), file, Beside.folder(folder == null ? file : folder));
+        return read(file.toString(), file, NamedFiles.folder(folder == null ? file : folder));
     }
 
-    private static Reading read(String name, Path file, Beside beside) {
+    private static Reading read(String name, Path file, NamedFiles beside) {
         try {
             return read(name, FolderFiles.bytes(file, LARGEST), beside);
         } catch (IOException unread) {
@@ -34,13 +34,13 @@ public final class DesignFile {
     /** Reads a design that came with the program: 'silt-trailer.yaml'. */
     public static Reading shipped(String name) {
         try {
-            return read(name, Beside.shipped().read(name, LARGEST), Beside.shipped());
+            return read(name, NamedFiles.shipped().read(name, LARGEST), NamedFiles.shipped());
         } catch (IOException unread) {
             return bad(name, String.valueOf(unread.getMessage()));
         }
     }
 
-    private static Reading read(String name, byte[] bytes, Beside beside) {
+    private static Reading read(String name, byte[] bytes, NamedFiles beside) {
         Problems problems = new Problems();
         String text = TextBytes.decode(name, bytes, problems);
         return text == null
@@ -54,7 +54,7 @@ public final class DesignFile {
      * @param name of the file, for messages
      * @param beside where the files are that it names
      */
-    public static Reading read(String name, String text, Beside beside) {
+    public static Reading read(String name, String text, NamedFiles beside) {
         if (text.length() > LARGEST) {
             return bad(name, FolderFiles.tooLarge(LARGEST));
         }
@@ -62,7 +62,7 @@ public final class DesignFile {
         return read(file, text, beside, Map.of());
     }
 
-    private static Reading read(SourceFile file, String text, Beside beside, Map<String, Double> changed) {
+    private static Reading read(SourceFile file, String text, NamedFiles beside, Map<String, Double> changed) {
         String name = file.name();
         Reader reader = new Reader(beside, changed);
         Problems problems = reader.problems();
@@ -78,7 +78,7 @@ public final class DesignFile {
             return new Reading.Bad(problems.inOrder());
         }
         SourceMap sources = new SourceMap(name, root);
-        reader.start(root, () -> Lengths.system(text, sources));
+        reader.start(root, () -> TapeUnit.system(text, sources));
         ownParts(top, reader);
         Object read = new Binder(reader, sources).record(Design.class, top, "", root.place(), Set.of());
         Problems warnings = new Problems();

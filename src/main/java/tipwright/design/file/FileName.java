@@ -11,13 +11,14 @@ final class FileName {
     /** What is wrong with a name; null when nothing is. */
     static @Nullable String wrong(String name) {
         if (name.startsWith("/") || name.startsWith("~") || name.matches("[A-Za-z]:.*")) {
-            return "absolute name " + Say.quoted(name) + "; name a file beside the design, such as 'shop.yaml'";
+            return "absolute name " + ErrorText.quoted(name) + "; name a file beside the design, such as 'shop.yaml'";
         }
         if (name.indexOf('\\') >= 0 || name.indexOf(':') >= 0 || name.chars().anyMatch(Character::isISOControl)) {
-            return "file name not allowed: " + Say.quoted(name) + "; use letters, digits, '-', '.' and '/'";
+            return "file name not allowed: " + ErrorText.quoted(name) + "; use letters, digits, '-', '.' and '/'";
         }
         if (List.of(name.split("/", -1)).contains("..")) {
-            return "'..' in " + Say.quoted(name) + " is in another folder; copy it into the folder of your design";
+            return "'..' in " + ErrorText.quoted(name)
+                    + " is in another folder; copy it into the folder of your design";
         }
         return null;
     }

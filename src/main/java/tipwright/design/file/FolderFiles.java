@@ -11,7 +11,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
 /** Files of a folder on disk. */
-record FolderFiles(Path folder) implements Beside {
+record FolderFiles(Path folder) implements NamedFiles {
     @Override
     public byte[] read(String name, int most) throws IOException {
         try {

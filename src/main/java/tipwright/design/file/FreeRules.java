@@ -108,7 +108,7 @@ final class FreeRules {
 
     private void known(String path, String body) {
         if (!bodies.contains(body)) {
-            facts.wrong(path, "no body " + Say.quoted(body) + "; " + Say.meant(body, bodies));
+            facts.wrong(path, "no body " + ErrorText.quoted(body) + "; " + ErrorText.meant(body, bodies));
         }
     }
 }

@@ -44,7 +44,7 @@ final class KeyRules {
                     problems.add(
                             field.key(),
                             path,
-                            "a ',' before " + Say.quoted(name) + "; write decimals with a point: ','"
+                            "a ',' before " + ErrorText.quoted(name) + "; write decimals with a point: ','"
                                     + " starts the next key");
                     return;
                 }
@@ -52,7 +52,7 @@ final class KeyRules {
                 problems.add(
                         field.key(),
                         Paths.key(path, name),
-                        "key " + Say.quoted(name) + " is not known here; "
+                        "key " + ErrorText.quoted(name) + " is not known here; "
                                 + (near == null ? elsewhere(name, known) : "did you mean '" + near + "'?"));
                 if (near != null) {
                     meant.add(near);
@@ -65,7 +65,7 @@ final class KeyRules {
     private static String elsewhere(String name, Set<String> known) {
         Collection<String> homes = Format.homesOf(name);
         boolean few = !homes.isEmpty() && homes.size() <= FEW;
-        return few ? "it belongs to " + Say.oneOf(homes) : "allowed: " + Say.oneOf(known);
+        return few ? "it belongs to " + ErrorText.oneOf(homes) : "allowed: " + ErrorText.oneOf(known);
     }
 
     /**
@@ -86,7 +86,7 @@ final class KeyRules {
                         .map(Samples::line)
                         .findFirst()
                         .orElse(all.get(0));
-                problems.add(at, path, "give one of " + Say.oneOf(all) + "; add a line such as '" + line + "'");
+                problems.add(at, path, "give one of " + ErrorText.oneOf(all) + "; add a line such as '" + line + "'");
             }
             group.fields().forEach((name, field) -> {
                 if (given.indexOf(name) > 0) {

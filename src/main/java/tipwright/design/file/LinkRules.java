@@ -51,9 +51,9 @@ final class LinkRules {
             return;
         }
         if (skeleton.bodies().contains(body)) {
-            facts.wrong(path, "'" + body + "' is no link between two pins; " + Say.meant(body, links));
+            facts.wrong(path, "'" + body + "' is no link between two pins; " + ErrorText.meant(body, links));
         } else {
-            facts.wrong(path, "no link " + Say.quoted(body) + "; " + Say.meant(body, links));
+            facts.wrong(path, "no link " + ErrorText.quoted(body) + "; " + ErrorText.meant(body, links));
         }
     }
 

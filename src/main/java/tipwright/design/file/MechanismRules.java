@@ -116,7 +116,10 @@ final class MechanismRules {
         for (Bound.Found<NamedPin> found : facts.bound().all(NamedPin.class)) {
             String name = found.value().pin();
             if (!known.contains(name)) {
-                found.wrong(facts.problems(), "pin", "no pin " + Say.quoted(name) + "; " + Say.meant(name, known));
+                found.wrong(
+                        facts.problems(),
+                        "pin",
+                        "no pin " + ErrorText.quoted(name) + "; " + ErrorText.meant(name, known));
             } else if (!seen.add(name)) {
                 found.wrong(facts.problems(), "pin", "'" + name + "' is given twice; keep one");
             }

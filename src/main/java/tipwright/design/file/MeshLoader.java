@@ -59,11 +59,11 @@ final class MeshLoader {
                 inside.told().forEach(told -> reader.assume(new Assumption(at, file, told, true)));
                 return unit != null && read.get("at") instanceof Vec3 ? inside : null;
             }
-            problems.add(sources.nearest(at), at, Say.quoted(file) + ": " + fault);
+            problems.add(sources.nearest(at), at, ErrorText.quoted(file) + ": " + fault);
         } catch (IOException | StlException | ShapeException unread) {
             String said = String.valueOf(unread.getMessage());
             String advice = said.equals(TOO_LARGE) ? SMALLER : "";
-            problems.add(sources.nearest(at), at, Say.quoted(file) + ": " + said + advice);
+            problems.add(sources.nearest(at), at, ErrorText.quoted(file) + ": " + said + advice);
         }
         return null;
     }
@@ -83,7 +83,7 @@ final class MeshLoader {
                 .add(
                         sources.nearest(path),
                         path,
-                        Say.quoted(label) + " is no unit of length; " + Say.meant(label, names));
+                        ErrorText.quoted(label) + " is no unit of length; " + ErrorText.meant(label, names));
         return null;
     }
 

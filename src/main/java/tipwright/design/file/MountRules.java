@@ -35,7 +35,8 @@ final class MountRules {
             i++;
             if (!names.add(listed.name())) {
                 facts.wrong(
-                        Paths.item("mounts.actuators", i), Say.quoted(listed.name()) + " is listed twice; remove one");
+                        Paths.item("mounts.actuators", i),
+                        ErrorText.quoted(listed.name()) + " is listed twice; remove one");
             }
         }
     }

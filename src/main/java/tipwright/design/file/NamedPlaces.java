@@ -56,7 +56,7 @@ final class NamedPlaces {
                 problems.add(
                         entry.getValue().key(),
                         path,
-                        Say.quoted(name)
+                        ErrorText.quoted(name)
                                 + " is no name for a point; start with a letter, such as 'axle' or 'rail-end'");
                 good = false;
                 continue;
@@ -119,7 +119,8 @@ final class NamedPlaces {
     }
 
     private void unknown(String name, Place place, String path, Set<String> names) {
-        reader.problems().add(place, path, "no point is called " + Say.quoted(name) + "; " + Say.meant(name, names));
+        reader.problems()
+                .add(place, path, "no point is called " + ErrorText.quoted(name) + "; " + ErrorText.meant(name, names));
     }
 
     private @Nullable NamedPoints solved(List<PointSpec> order, Set<String> names) {

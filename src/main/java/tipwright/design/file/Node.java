@@ -24,7 +24,7 @@ sealed interface Node {
 
         @Override
         public String words() {
-            return isNothing() ? "nothing" : Say.quoted(text);
+            return isNothing() ? "nothing" : ErrorText.quoted(text);
         }
     }
 

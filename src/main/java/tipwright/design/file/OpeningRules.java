@@ -60,13 +60,14 @@ final class OpeningRules {
                         .add(
                                 facts.sources().nearest(path + ".rim"),
                                 path,
-                                "'" + key + "' is missing; a rim that is a " + word + " needs " + Say.and(needed));
+                                "'" + key + "' is missing; a rim that is a " + word + " needs "
+                                        + ErrorText.and(needed));
             } else if (given && !needed.contains(key)) {
                 facts.problems()
                         .add(
                                 facts.sources().key(path + "." + key),
                                 path + "." + key,
-                                "does not go with a rim that is a " + word + "; it needs " + Say.and(needed));
+                                "does not go with a rim that is a " + word + "; it needs " + ErrorText.and(needed));
             }
         }
     }

@@ -34,14 +34,14 @@ public final class PartsFile {
 
     /** The parts that came with the program. */
     public static Contents shipped() {
-        return contents(new Reader(Beside.shipped(), Map.of()));
+        return contents(new Reader(NamedFiles.shipped(), Map.of()));
     }
 
     /** The parts of a file on disk and, after them, those that came with the program. */
     public static Contents read(Path file) {
         Path folder = file.toAbsolutePath().getParent();
         Path name = file.getFileName();
-        Reader reader = new Reader(Beside.folder(folder == null ? file : folder), Map.of());
+        Reader reader = new Reader(NamedFiles.folder(folder == null ? file : folder), Map.of());
         String own = name == null ? file.toString() : name.toString();
         reader.shelf().addOwn(own, Place.whole(file.toString()), "");
         return contents(reader);

@@ -65,7 +65,7 @@ final class PartsShelf {
                 own.forEach((section, entries) -> entries.forEach((part, entry) -> part(section, part, entry)));
             }
         } catch (IOException unread) {
-            problems.add(asked, path, Say.quoted(name) + ": " + unread.getMessage());
+            problems.add(asked, path, ErrorText.quoted(name) + ": " + unread.getMessage());
         }
     }
 
@@ -90,7 +90,8 @@ final class PartsShelf {
                 problems.add(
                         field.key(),
                         section,
-                        "key " + Say.quoted(section) + " is not known here; " + Say.meant(section, SECTIONS.keySet()));
+                        "key " + ErrorText.quoted(section) + " is not known here; "
+                                + ErrorText.meant(section, SECTIONS.keySet()));
             } else if (field.value() instanceof Node.Fields entries) {
                 entries.fields().forEach((name, entry) -> put(shelf, section, name, entry, sources));
             } else {
@@ -110,7 +111,8 @@ final class PartsShelf {
             problems.add(
                     field.key(),
                     section,
-                    Say.quoted(name) + " is no name for a part; use small letters, digits and '-', such as 'yard-40'");
+                    ErrorText.quoted(name)
+                            + " is no name for a part; use small letters, digits and '-', such as 'yard-40'");
         }
         Entry before =
                 shelf.computeIfAbsent(section, s -> new LinkedHashMap<>()).putIfAbsent(name, new Entry(field, sources));
@@ -136,7 +138,8 @@ final class PartsShelf {
                     .add(
                             asked,
                             path,
-                            "no part " + Say.quoted(name) + " among the " + section + "; " + Say.meant(name, names));
+                            "no part " + ErrorText.quoted(name) + " among the " + section + "; "
+                                    + ErrorText.meant(name, names));
             return null;
         }
         return part(section, name, entry);

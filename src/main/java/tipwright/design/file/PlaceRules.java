@@ -44,7 +44,7 @@ final class PlaceRules {
                 facts.wrong(
                         path,
                         "the mechanism '" + drive + "' has no " + key + "; give the zone in 'places:' to one of "
-                                + Say.oneOf(places.keySet()));
+                                + ErrorText.oneOf(places.keySet()));
             } else {
                 once(path, key, place);
             }
@@ -57,8 +57,8 @@ final class PlaceRules {
             if (place == null) {
                 facts.wrong(
                         path,
-                        "the mechanism '" + drive + "' has no pin " + Say.quoted(name) + "; "
-                                + Say.meant(name, places.keySet()));
+                        "the mechanism '" + drive + "' has no pin " + ErrorText.quoted(name) + "; "
+                                + ErrorText.meant(name, places.keySet()));
             } else {
                 once(path, name, place);
             }

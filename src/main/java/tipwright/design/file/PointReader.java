@@ -113,7 +113,7 @@ final class PointReader {
                 problems.add(
                         entry.getValue().key(),
                         below,
-                        "key " + Say.quoted(key) + " is not known here; " + Say.meant(key, KEYS));
+                        "key " + ErrorText.quoted(key) + " is not known here; " + ErrorText.meant(key, KEYS));
                 good = false;
             }
         }
@@ -123,7 +123,7 @@ final class PointReader {
     private boolean wrongSide(Node value, String path) {
         String word = value instanceof Node.Scalar text ? text.text() : "";
         List<String> words = List.of("above", "below", "towards-dump", "away-from-dump");
-        problems.add(value.place(), path, value.words() + " is no side; " + Say.meant(word, words));
+        problems.add(value.place(), path, value.words() + " is no side; " + ErrorText.meant(word, words));
         return false;
     }
 

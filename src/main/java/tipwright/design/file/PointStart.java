@@ -168,7 +168,7 @@ final class PointStart {
     static String inLine(PointSpec spec, boolean upAndDown) {
         List<String> names =
                 spec.marks().stream().flatMap(m -> m.to().stream()).distinct().toList();
-        return "it lies in line with " + Say.and(names) + ", so that it may be anywhere a little "
+        return "it lies in line with " + ErrorText.and(names) + ", so that it may be anywhere a little "
                 + (upAndDown ? "up or down" : "towards the dump side or away from it")
                 + "; measure it from a point off that line too";
     }

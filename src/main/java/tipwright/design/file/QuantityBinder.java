@@ -66,7 +66,7 @@ final class QuantityBinder {
                 double doubt = read.doubt() > 0 ? read.doubt() : usual.of(value, read.unit());
                 return doubt > 0 ? reader.doubtful(new Uncertain(own, text, measured.value(), value, doubt)) : value;
             }
-            problems.add(node.place(), path, Say.quoted(text) + " is " + wrong);
+            problems.add(node.place(), path, ErrorText.quoted(text) + " is " + wrong);
         } catch (QuantityException wrong) {
             String or = measured.orWord().isEmpty() ? "" : "; or '" + measured.orWord() + "'";
             String message = wrong.getMessage() + or;

@@ -14,7 +14,7 @@ import tipwright.quantity.UnitSystem;
 
 /** The state of reading one design: what was found, what is wrong, what was assumed. Used once. */
 final class Reader {
-    private final Beside beside;
+    private final NamedFiles beside;
     private final Problems problems = new Problems();
     private final Bound bound = new Bound();
     private final List<Assumption> assumptions = new ArrayList<>();
@@ -33,7 +33,7 @@ final class Reader {
      *
      * @param changed values to take in place of those written, SI, by path; only values with a doubt
      */
-    Reader(Beside beside, Map<String, Double> changed) {
+    Reader(NamedFiles beside, Map<String, Double> changed) {
         this.beside = beside;
         this.changed = changed;
         shelf = new PartsShelf(this);
@@ -49,7 +49,7 @@ final class Reader {
 
     /** The bytes of a file that came with the program, remembered likewise. */
     byte[] shippedBytes(String name, int most) throws IOException {
-        byte[] bytes = Beside.shipped().read(name, most);
+        byte[] bytes = NamedFiles.shipped().read(name, most);
         shipped.put(name, new SourceFile(name, true, bytes));
         return bytes;
     }

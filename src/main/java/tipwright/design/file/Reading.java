@@ -38,7 +38,7 @@ public sealed interface Reading permits Reading.Good, Reading.Bad {
 
         /** The system in which most of its lengths are written: what its results are best shown in. */
         public UnitSystem units() {
-            return Lengths.system(text, places);
+            return TapeUnit.system(text, places);
         }
     }
 

@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 
 /** Files on the class path. */
-record ShippedFiles() implements Beside {
+record ShippedFiles() implements NamedFiles {
     private static final String FOLDER = "/tipwright/geometry/";
 
     @Override

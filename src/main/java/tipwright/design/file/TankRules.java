@@ -117,7 +117,7 @@ final class TankRules {
             found.wrong(
                     facts.problems(),
                     key,
-                    "no size of pipe " + Say.quoted(size) + " is known here; write it such as"
+                    "no size of pipe " + ErrorText.quoted(size) + " is known here; write it such as"
                             + " '2 in schedule 40'; sizes: " + String.join(", ", PipeSize.sizes())
                             + " in; schedules: 10, 40, 80 and 160, STD and XS");
         }

@@ -82,7 +82,7 @@ final class TapeNotes {
             to.add(
                     mark.place(),
                     mark.path(),
-                    "one of these readings is off, and nothing tells which: " + Say.and(names)
+                    "one of these readings is off, and nothing tells which: " + ErrorText.and(names)
                             + "; measure them again, or one distance more");
             return;
         }

@@ -28,7 +28,7 @@ final class UsualBinder {
             }
         }
         reader.problems()
-                .add(node.place(), path, node.words() + " is no usual kind of slurry; " + Say.meant(word, names));
+                .add(node.place(), path, node.words() + " is no usual kind of slurry; " + ErrorText.meant(word, names));
         return null;
     }
 }

@@ -81,7 +81,8 @@ final class VectorBinder {
     private @Nullable Object axis(Node.Scalar word, int size, String path) {
         int at = AXES.indexOf(word.text());
         if (at < 0) {
-            problems.add(word.place(), path, Say.quoted(word.text()) + " is not a direction; " + needed(size, true));
+            problems.add(
+                    word.place(), path, ErrorText.quoted(word.text()) + " is not a direction; " + needed(size, true));
             return null;
         }
         double sign = at < 3 ? 1 : -1;

@@ -15,7 +15,8 @@ final class Version {
         Node.Field field = top.fields().get(key);
         if (field == null) {
             Place at = top.fields().values().iterator().next().key();
-            problems.add(at, "", "the file must start with the line '" + key + ": 1'; found " + Say.quoted(first));
+            problems.add(
+                    at, "", "the file must start with the line '" + key + ": 1'; found " + ErrorText.quoted(first));
             return false;
         }
         if (!first.equals(key)) {

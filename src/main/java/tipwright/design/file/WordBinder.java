@@ -41,7 +41,7 @@ final class WordBinder {
 
     private static String needed(Class<?> type) {
         if (type.isEnum()) {
-            return "a word (" + Say.oneOf(words(type)) + ")";
+            return "a word (" + ErrorText.oneOf(words(type)) + ")";
         }
         return type == String.class ? "a text" : type == boolean.class ? "yes or no" : "a plain number";
     }
@@ -60,7 +60,7 @@ final class WordBinder {
         if (at >= 0) {
             return type.getEnumConstants()[at];
         }
-        problems.add(place, path, Say.quoted(text) + " is not known here; " + Say.meant(text, words));
+        problems.add(place, path, ErrorText.quoted(text) + " is not known here; " + ErrorText.meant(text, words));
         return null;
     }
 
@@ -78,7 +78,10 @@ final class WordBinder {
         }
         String flat = text.replaceAll("\\s+", " ");
         if (flat.chars().anyMatch(Character::isISOControl)) {
-            problems.add(place, path, "a control character in " + Say.quoted(flat) + "; use letters, digits and signs");
+            problems.add(
+                    place,
+                    path,
+                    "a control character in " + ErrorText.quoted(flat) + "; use letters, digits and signs");
             return null;
         }
         return flat;
@@ -93,7 +96,7 @@ final class WordBinder {
                 return false;
             }
             default -> {
-                problems.add(place, path, Say.quoted(text) + " is not known here; allowed: yes or no");
+                problems.add(place, path, ErrorText.quoted(text) + " is not known here; allowed: yes or no");
                 return null;
             }
         }
@@ -110,7 +113,7 @@ final class WordBinder {
         }
         String allowed =
                 least == most ? "only " + least + " is allowed" : "allowed: a whole number, " + least + " to " + most;
-        problems.add(place, path, Say.quoted(text) + " does not fit; " + allowed);
+        problems.add(place, path, ErrorText.quoted(text) + " does not fit; " + allowed);
         return null;
     }
 
@@ -119,7 +122,9 @@ final class WordBinder {
             return Double.valueOf(text);
         }
         problems.add(
-                place, path, Say.quoted(text) + " does not fit; allowed: a plain number such as 240, with no currency");
+                place,
+                path,
+                ErrorText.quoted(text) + " does not fit; allowed: a plain number such as 240, with no currency");
         return null;
     }
 }

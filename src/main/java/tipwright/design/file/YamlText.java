@@ -168,7 +168,7 @@ final class YamlText {
             problems.add(
                     name.place(),
                     path,
-                    "key " + Say.quoted(name.text()) + " is written twice, first in line "
+                    "key " + ErrorText.quoted(name.text()) + " is written twice, first in line "
                             + first.key().line() + "; keep one");
             return;
         }

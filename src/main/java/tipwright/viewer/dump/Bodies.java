@@ -5,15 +5,15 @@ import java.util.ArrayList;
 import java.util.List;
 import tipwright.design.Design;
 import tipwright.geometry.Vec2;
+import tipwright.linkage.Configuration;
 import tipwright.linkage.Linkage;
 import tipwright.linkage.LinkageException;
-import tipwright.linkage.Posture;
 import tipwright.linkage.Skeleton;
 
 /** Where the bodies of the linkage are between the tilts that were solved: cubic curves through places and rates. */
 final class Bodies {
     private final Skeleton skeleton;
-    private final List<Posture> postures;
+    private final List<Configuration> configurations;
 
     /**
      * Solves the linkage.
@@ -23,7 +23,7 @@ final class Bodies {
     Bodies(Design design, double[] tilts) {
         skeleton = design.drive().skeleton(design.pivot().at());
         try {
-            postures = Linkage.of(skeleton).sweep(tilts).postures();
+            configurations = Linkage.of(skeleton).sweep(tilts).configurations();
         } catch (LinkageException e) {
             throw new IllegalStateException("an analysed linkage can be solved", e);
         }
@@ -34,24 +34,25 @@ final class Bodies {
     }
 
     /** All bodies at a tilt within the range, rad; number 0 is the frame. */
-    List<Placement> at(double tilt) {
+    List<DrawnPosition> at(double tilt) {
         int i = 0;
-        while (i + 2 < postures.size() && postures.get(i + 1).tilt() <= tilt) {
+        while (i + 2 < configurations.size() && configurations.get(i + 1).tilt() <= tilt) {
             i++;
         }
-        Posture a = postures.get(i);
-        Posture b = postures.get(Math.min(i + 1, postures.size() - 1));
+        Configuration a = configurations.get(i);
+        Configuration b = configurations.get(Math.min(i + 1, configurations.size() - 1));
         double h = b.tilt() - a.tilt();
         double s = h > 0 ? (tilt - a.tilt()) / h : 0;
-        List<Placement> all = new ArrayList<>();
-        all.add(Placement.STOWED);
+        List<DrawnPosition> all = new ArrayList<>();
+        all.add(DrawnPosition.STOWED);
         for (int k = 0; k < a.q().length; k += 3) {
-            all.add(new Placement(curve(a, b, k + 2, h, s), new Vec2(curve(a, b, k, h, s), curve(a, b, k + 1, h, s))));
+            all.add(new DrawnPosition(
+                    curve(a, b, k + 2, h, s), new Vec2(curve(a, b, k, h, s), curve(a, b, k + 1, h, s))));
         }
         return all;
     }
 
-    private static double curve(Posture a, Posture b, int k, double h, double s) {
+    private static double curve(Configuration a, Configuration b, int k, double h, double s) {
         double r = 1 - s;
         return r * r * (1 + 2 * s) * a.q()[k]
                 + s * r * r * h * a.rates()[k]

@@ -19,7 +19,7 @@ final class Pours {
      *
      * @param flow m3/s; none below a cubic centimetre a second
      */
-    static @Nullable Pour at(Design design, Contents contents, Placement tank, double tilt, double flow) {
+    static @Nullable Pour at(Design design, Contents contents, DrawnPosition tank, double tilt, double flow) {
         if (!(flow > LEAST)) {
             return null;
         }
@@ -34,7 +34,7 @@ final class Pours {
         return open == null ? null : over(open, up, tank, flow);
     }
 
-    private static @Nullable Pour over(Opening opening, Vec3 up, Placement tank, double flow) {
+    private static @Nullable Pour over(Opening opening, Vec3 up, DrawnPosition tank, double flow) {
         List<Vec3> rim = opening.rimPoints();
         double lip = opening.lip(up);
         double most = Double.NEGATIVE_INFINITY;

@@ -20,7 +20,7 @@ public record Surroundings(Vec3 low, Vec3 high, List<Vec2> outline, List<Vec2> o
     private static final int LOOKS = 24;
 
     /** The room of a dump. */
-    public static Surroundings of(Dump dump, MachineOutline machine) {
+    public static Surroundings of(DumpStates dump, MachineOutline machine) {
         List<Vec2> outline = machine.parts().stream()
                 .filter(p -> p.kind() == PartKind.TANK)
                 .findFirst()
@@ -32,14 +32,14 @@ public record Surroundings(Vec3 low, Vec3 high, List<Vec2> outline, List<Vec2> o
     }
 
     /** The corner that gets highest, and the one that reaches farthest to the dump side. */
-    private static List<Vec2> outermost(Dump dump, List<Vec2> outline) {
+    private static List<Vec2> outermost(DumpStates dump, List<Vec2> outline) {
         Vec2 highest = outline.get(0);
         Vec2 farthest = outline.get(0);
         double top = -1e9;
         double reach = -1e9;
         for (int k = 0; k <= LOOKS; k++) {
             double tilt = dump.first() + (dump.last() - dump.first()) * k / LOOKS;
-            Placement turned = dump.placements(tilt).get(dump.skeleton().tank());
+            DrawnPosition turned = dump.placements(tilt).get(dump.skeleton().tank());
             for (Vec2 p : outline) {
                 Vec2 at = turned.of(p);
                 if (at.y() > top) {

@@ -13,7 +13,7 @@ import tipwright.geometry.Forms;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.outline.ActuatorShape;
-import tipwright.viewer.dump.Instant;
+import tipwright.viewer.dump.MachineState;
 
 /** Force arrows: of the actuators on the tank, and of the tank on each bearing; all to one scale. */
 final class ArrowPart {
@@ -55,7 +55,7 @@ final class ArrowPart {
         return all;
     }
 
-    void show(Instant now) {
+    void show(MachineState now) {
         List<Shaft> forces = pushes(now);
         for (int i = 0; i < forces.size(); i++) {
             set(pushes.get(i), forces.get(i));
@@ -67,7 +67,7 @@ final class ArrowPart {
     }
 
     /** The actuators' arrows, beside their rods so that both can be seen; a push has its tip at the tank pin. */
-    List<Shaft> pushes(Instant now) {
+    List<Shaft> pushes(MachineState now) {
         List<Shaft> all = new ArrayList<>();
         List<PlacedActuator> actuators = design.drive().actuators();
         double force = now.rest().force() / actuators.size();
@@ -85,7 +85,7 @@ final class ArrowPart {
     }
 
     /** The bearings' arrows, outside the housings. */
-    List<Shaft> loads(Instant now) {
+    List<Shaft> loads(MachineState now) {
         List<Shaft> all = new ArrayList<>();
         Vec2 pivot = design.pivot().at();
         List<Support> supports = design.pivot().bearings();

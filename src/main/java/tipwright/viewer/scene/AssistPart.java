@@ -23,8 +23,8 @@ import tipwright.geometry.Vec3;
 import tipwright.linkage.Joint;
 import tipwright.linkage.Skeleton;
 import tipwright.outline.AssistOutline;
-import tipwright.viewer.dump.Instant;
-import tipwright.viewer.dump.Placement;
+import tipwright.viewer.dump.DrawnPosition;
+import tipwright.viewer.dump.MachineState;
 
 /** Springs and weights between their real points; how thick they are is only sketched. */
 final class AssistPart {
@@ -53,7 +53,7 @@ final class AssistPart {
         return all;
     }
 
-    void show(Instant now) {
+    void show(MachineState now) {
         List<Mesh> coil = new ArrayList<>();
         List<Mesh> tube = new ArrayList<>();
         List<Mesh> rod = new ArrayList<>();
@@ -104,13 +104,13 @@ final class AssistPart {
     }
 
     /** Around its pin, inside the first bearing. */
-    private Mesh wound(Instant now, Joint joint) {
+    private Mesh wound(MachineState now, Joint joint) {
         List<Support> bearings = design.pivot().bearings();
         double low = Math.min(bearings.get(0).z(), bearings.get(1).z());
         double span = Math.abs(bearings.get(1).z() - bearings.get(0).z());
         double from = low + 0.3 * span;
-        Placement a = now.bodies().get(joint.a());
-        Placement b = now.bodies().get(joint.b());
+        DrawnPosition a = now.bodies().get(joint.a());
+        DrawnPosition b = now.bodies().get(joint.b());
         Vec2 pin = a.of(joint.at());
         double first = -Math.PI / 2 - a.turn();
         double last = -Math.PI - b.turn();
@@ -118,8 +118,8 @@ final class AssistPart {
         return Forms.wire(Coil.around(pin, from, to, COIL, 3.2 * COIL, first, last, 5), 0.006, 8);
     }
 
-    private Mesh block(Instant now, Counterweight weight) {
-        Placement placed = now.bodies().get(skeleton.bodies().indexOf(weight.body()));
+    private Mesh block(MachineState now, Counterweight weight) {
+        DrawnPosition placed = now.bodies().get(skeleton.bodies().indexOf(weight.body()));
         double edge = AssistOutline.edge(weight);
         Vec3 half = new Vec3(edge / 2, 0, 0);
         Vec3 along = placed.of(weight.centre().plus(half));
@@ -127,7 +127,7 @@ final class AssistPart {
         return Forms.beam(back, along, edge, edge, new Vec3(0, 0, 1));
     }
 
-    private Vec3 end(Instant now, Anchor anchor, double z) {
+    private Vec3 end(MachineState now, Anchor anchor, double z) {
         Vec2 p = now.bodies().get(skeleton.bodies().indexOf(anchor.body())).of(anchor.at());
         return new Vec3(p.x(), p.y(), z);
     }

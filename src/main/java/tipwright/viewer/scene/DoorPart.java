@@ -13,9 +13,9 @@ import tipwright.design.tank.Opening;
 import tipwright.design.tank.Tank;
 import tipwright.geometry.Forms;
 import tipwright.geometry.Vec3;
-import tipwright.outline.Configuration;
 import tipwright.outline.DoorSwing;
-import tipwright.viewer.dump.Instant;
+import tipwright.outline.MachinePose;
+import tipwright.viewer.dump.MachineState;
 
 /** The doors: shut until their opening opens; then one that hinges above hangs free, any other stands open. */
 final class DoorPart {
@@ -77,9 +77,9 @@ final class DoorPart {
      *
      * @param shut whether all stay shut whatever the tilt
      */
-    void show(Instant now, boolean shut) {
-        Part.place(place, now.tank());
-        Configuration state = now.configuration(shut);
+    void show(MachineState now, boolean shut) {
+        BodyMover.place(place, now.tank());
+        MachinePose state = now.configuration(shut);
         for (Swinging s : doors) {
             s.turn.setAngle(Math.toDegrees(DoorSwing.angle(s.opening, s.door, tank, state)));
         }

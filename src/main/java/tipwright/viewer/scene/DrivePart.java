@@ -13,7 +13,7 @@ import tipwright.geometry.Mesh;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.outline.ActuatorShape;
-import tipwright.viewer.dump.Instant;
+import tipwright.viewer.dump.MachineState;
 
 /**
  * The actuators: a tube at the frame end, and a rod, or stages, that come out of it as far as they can; what it cannot reach is
@@ -47,7 +47,7 @@ final class DrivePart {
         return all;
     }
 
-    void show(Instant now) {
+    void show(MachineState now) {
         List<Mesh> tube = new ArrayList<>();
         List<Mesh> rod = new ArrayList<>();
         List<Mesh> gap = new ArrayList<>();
@@ -61,11 +61,11 @@ final class DrivePart {
             double reach = ActuatorShape.reach(a, now.length());
             tube.add(Forms.rod(at(now, line, 0.6 * r, z), at(now, line, body, z), r, ROUND));
             tube.add(Forms.rod(at(now, line, body - 0.02, z), at(now, line, body + 0.004, z), 1.18 * r, ROUND));
-            tube.add(eye(now.framePin(), z, r));
+            tube.add(camera(now.framePin(), z, r));
             for (ActuatorShape.Piece p : ActuatorShape.out(a, now.length())) {
                 rod.add(Forms.rod(at(now, line, p.from(), z), at(now, line, p.to(), z), p.radius(), ROUND));
             }
-            rod.add(eye(now.tankPin(), z, 1.5 * ActuatorShape.rodRadius(a)));
+            rod.add(camera(now.tankPin(), z, 1.5 * ActuatorShape.rodRadius(a)));
             for (double s = reach + 0.02; s < now.length(); s += 0.04) {
                 gap.add(Forms.ball(at(now, line, s, z), ActuatorShape.rodRadius(a), 10));
             }
@@ -79,7 +79,7 @@ final class DrivePart {
         set(pins, pin);
     }
 
-    private static Mesh eye(Vec2 at, double z, double r) {
+    private static Mesh camera(Vec2 at, double z, double r) {
         return Forms.rod(space(at, z - 0.8 * r), space(at, z + 0.8 * r), 1.15 * r, ROUND);
     }
 
@@ -90,7 +90,7 @@ final class DrivePart {
         }
     }
 
-    private static Vec3 at(Instant now, Vec2 line, double along, double z) {
+    private static Vec3 at(MachineState now, Vec2 line, double along, double z) {
         return space(now.framePin().plus(line.times(along)), z);
     }
 

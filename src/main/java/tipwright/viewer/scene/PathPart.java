@@ -10,8 +10,8 @@ import tipwright.geometry.Forms;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
-import tipwright.viewer.dump.Dump;
-import tipwright.viewer.dump.Instant;
+import tipwright.viewer.dump.DumpStates;
+import tipwright.viewer.dump.MachineState;
 import tipwright.viewer.dump.Surroundings;
 
 /** The path of the centre of mass, and the arcs of the tank's outermost points. */
@@ -21,7 +21,7 @@ final class PathPart {
     private final double size;
     private final double zAcross;
 
-    PathPart(Dump dump, Surroundings room, String loadCase, Theme theme) {
+    PathPart(DumpStates dump, Surroundings room, String loadCase, Theme theme) {
         size = room.radius() / 45;
         zAcross = room.high().z() + 0.1;
         List<Mesh> dots = new ArrayList<>();
@@ -45,7 +45,7 @@ final class PathPart {
         all.setMouseTransparent(true);
     }
 
-    private void arc(Dump dump, Vec2 point, List<Mesh> dashes) {
+    private void arc(DumpStates dump, Vec2 point, List<Mesh> dashes) {
         int steps = (int) Math.max(8, Math.toDegrees(dump.last() - dump.first()));
         Vec3 before = null;
         for (int i = 0; i <= steps; i++) {
@@ -69,11 +69,11 @@ final class PathPart {
     }
 
     /** Where the centre of mass is drawn, m. */
-    Vec3 mark(Instant now) {
+    Vec3 mark(MachineState now) {
         return outside(now.centroid());
     }
 
-    void show(Instant now) {
+    void show(MachineState now) {
         Vec3 p = mark(now);
         ball.setTranslateX(p.x());
         ball.setTranslateY(p.y());

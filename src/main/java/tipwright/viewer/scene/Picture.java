@@ -11,34 +11,34 @@ import javafx.scene.transform.Rotate;
 import javafx.scene.transform.Translate;
 import org.jspecify.annotations.Nullable;
 import tipwright.quantity.UnitSystem;
-import tipwright.viewer.dump.Dump;
-import tipwright.viewer.dump.Instant;
+import tipwright.viewer.dump.DumpStates;
+import tipwright.viewer.dump.MachineState;
 
 /** The picture: the machine in three dimensions, with its lettering on top. Resizes with its parent. */
 public final class Picture extends Pane {
     private final Group world = new Group();
-    private final PerspectiveCamera camera = new PerspectiveCamera(true);
+    private final PerspectiveCamera lens = new PerspectiveCamera(true);
     private final Translate toTarget = new Translate();
     private final Rotate yaw = new Rotate(0, Rotate.Y_AXIS);
     private final Rotate pitch = new Rotate(0, Rotate.X_AXIS);
     private final Translate back = new Translate();
     private final SubScene space;
-    private final Lettering lettering = new Lettering();
+    private final SceneText lettering = new SceneText();
     private Theme theme;
-    private Eye eye = new Eye(tipwright.geometry.Vec3.ZERO, 0, 0, 5);
-    private @Nullable Machine machine;
-    private @Nullable Instant now;
-    private Eye.@Nullable Place fittingFrom = Eye.Place.CORNER;
+    private Camera camera = new Camera(tipwright.geometry.Vec3.ZERO, 0, 0, 5);
+    private @Nullable MachineScene machine;
+    private @Nullable MachineState now;
+    private Camera.@Nullable Place fittingFrom = Camera.Place.CORNER;
 
     /** An empty picture. */
     public Picture(Theme theme) {
         this.theme = theme;
-        camera.setFieldOfView(Math.toDegrees(Eye.FIELD));
-        camera.setNearClip(0.05);
-        camera.setFarClip(200);
-        camera.getTransforms().addAll(toTarget, yaw, pitch, back);
-        space = new SubScene(new Group(world, camera), 100, 100, true, SceneAntialiasing.BALANCED);
-        space.setCamera(camera);
+        lens.setFieldOfView(Math.toDegrees(Camera.FIELD));
+        lens.setNearClip(0.05);
+        lens.setFarClip(200);
+        lens.getTransforms().addAll(toTarget, yaw, pitch, back);
+        space = new SubScene(new Group(world, lens), 100, 100, true, SceneAntialiasing.BALANCED);
+        space.setCamera(lens);
         space.setMouseTransparent(true);
         getChildren().addAll(space, lettering);
         setTheme(theme);
@@ -63,9 +63,9 @@ public final class Picture extends Pane {
         lettering.setTheme(other);
     }
 
-    /** Shows a dump in a load case; keeps the eye where it is, unless it fits itself. */
-    public void setDump(Dump dump, String loadCase) {
-        Machine built = new Machine(dump, loadCase, theme);
+    /** Shows a dump in a load case; keeps the camera where it is, unless it fits itself. */
+    public void setDump(DumpStates dump, String loadCase) {
+        MachineScene built = new MachineScene(dump, loadCase, theme);
         machine = built;
         world.getChildren().setAll(built.root());
         if (fittingFrom != null) {
@@ -80,50 +80,50 @@ public final class Picture extends Pane {
     }
 
     /** Moves the machine to a tilt. */
-    public void show(Instant instant) {
-        now = instant;
+    public void show(MachineState state) {
+        now = state;
         if (machine != null) {
-            machine.show(instant);
+            machine.show(state);
         }
         letter();
     }
 
     private void letter() {
         if (machine != null && now != null && getWidth() > 0) {
-            lettering.show(machine, now, eye, getWidth(), getHeight());
+            lettering.show(machine, now, camera, getWidth(), getHeight());
         }
     }
 
     /** From where it is seen. */
-    public Eye eye() {
-        return eye;
+    public Camera camera() {
+        return camera;
     }
 
     /** Looks from elsewhere; it stays so when the window changes its size. */
-    public void setEye(Eye other) {
+    public void setCamera(Camera other) {
         fittingFrom = null;
         apply(other);
     }
 
     /** Looks from a named place so that everything fits, whatever the size of the window. */
-    public void lookFrom(Eye.Place place) {
+    public void lookFrom(Camera.Place place) {
         fittingFrom = place;
-        Machine m = machine;
+        MachineScene m = machine;
         if (m != null && getHeight() > 0) {
-            apply(Eye.fitting(place, m.box().get(0), m.box().get(1), getWidth() / getHeight()));
+            apply(Camera.fitting(place, m.box().get(0), m.box().get(1), getWidth() / getHeight()));
         }
     }
 
     /** Fits everything, in the same direction. */
     public void fit() {
-        Machine m = machine;
+        MachineScene m = machine;
         if (m != null && getHeight() > 0) {
-            apply(eye.fitted(m.box().get(0), m.box().get(1), getWidth() / getHeight()));
+            apply(camera.fitted(m.box().get(0), m.box().get(1), getWidth() / getHeight()));
         }
     }
 
-    private void apply(Eye other) {
-        eye = other;
+    private void apply(Camera other) {
+        camera = other;
         toTarget.setX(other.target().x());
         toTarget.setY(-other.target().y());
         toTarget.setZ(-other.target().z());
@@ -134,7 +134,7 @@ public final class Picture extends Pane {
     }
 
     /** The lettering, to be shown or not. */
-    public Lettering lettering() {
+    public SceneText lettering() {
         return lettering;
     }
 

@@ -3,7 +3,7 @@ package tipwright.viewer.scene;
 
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
-import tipwright.viewer.dump.Placement;
+import tipwright.viewer.dump.DrawnPosition;
 
 /**
  * How a body's side view lies in the picture, both ways.
@@ -13,20 +13,21 @@ import tipwright.viewer.dump.Placement;
  * @param width of the picture, pixels
  * @param height of the picture, pixels
  */
-public record PlaneView(Eye eye, double z, Placement body, double width, double height) {
-    /** Where a stowed point is in the picture, pixels; NaN behind the eye. */
+public record PlaneView(Camera camera, double z, DrawnPosition body, double width, double height) {
+    /** Where a stowed point is in the picture, pixels; NaN behind the camera. */
     public Vec2 of(Vec2 stowed) {
         Vec2 p = body.of(stowed);
-        return eye.project(new Vec3(p.x(), p.y(), z), width, height);
+        return camera.project(new Vec3(p.x(), p.y(), z), width, height);
     }
 
     /** Tells which stowed points lie behind the pixels. */
     Lookup lookup() {
-        double scale = Math.tan(Eye.FIELD / 2) / (height / 2);
-        Vec3 right = eye.right().times(scale);
-        Vec3 down = eye.up().times(-scale);
-        Vec3 first = eye.forward().plus(right.times(-width / 2)).plus(down.times(-height / 2));
-        return new Lookup(eye.at(), first, right, down, z, Math.cos(body.turn()), Math.sin(body.turn()), body.shift());
+        double scale = Math.tan(Camera.FIELD / 2) / (height / 2);
+        Vec3 right = camera.right().times(scale);
+        Vec3 down = camera.up().times(-scale);
+        Vec3 first = camera.forward().plus(right.times(-width / 2)).plus(down.times(-height / 2));
+        return new Lookup(
+                camera.at(), first, right, down, z, Math.cos(body.turn()), Math.sin(body.turn()), body.shift());
     }
 
     /** The line of sight through a pixel is first + x right + y down. */

@@ -13,7 +13,7 @@ import tipwright.geometry.Mesh;
 import tipwright.geometry.MeshCut;
 import tipwright.geometry.Plane;
 import tipwright.load.Fill;
-import tipwright.viewer.dump.Instant;
+import tipwright.viewer.dump.MachineState;
 import tipwright.viewer.dump.Pour;
 
 /** What is in the tank: the interior cut at the free surface, the surface lighter than the rest; and what pours out. */
@@ -56,8 +56,8 @@ final class SlurryPart {
         return all;
     }
 
-    void show(Instant now) {
-        Part.place(place, now.tank());
+    void show(MachineState now) {
+        BodyMover.place(place, now.tank());
         Fill fill = now.fill();
         slurry.setVisible(fill != null);
         if (fill != null && !fill.equals(shown)) {

@@ -13,7 +13,7 @@ import tipwright.geometry.Mesh;
 import tipwright.outline.MachineOutline;
 import tipwright.outline.MachinePart;
 import tipwright.outline.PartKind;
-import tipwright.viewer.dump.Placement;
+import tipwright.viewer.dump.DrawnPosition;
 
 /** Every part of fixed shape with its body: frame, stand, bearings, links, cradle, lugs, what is near; as the outlines have them. */
 final class SolidPart {
@@ -65,9 +65,9 @@ final class SolidPart {
         return all;
     }
 
-    void show(List<Placement> bodies) {
+    void show(List<DrawnPosition> bodies) {
         for (int i = 0; i < places.size(); i++) {
-            Part.place(places.get(i), bodies.get(i));
+            BodyMover.place(places.get(i), bodies.get(i));
         }
     }
 }

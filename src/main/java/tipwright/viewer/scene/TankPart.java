@@ -16,7 +16,7 @@ import tipwright.geometry.Forms;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.Range;
 import tipwright.geometry.Vec3;
-import tipwright.viewer.dump.Placement;
+import tipwright.viewer.dump.DrawnPosition;
 
 /** The tank: a see-through wall with its openings cut out and their rims drawn. The far half is drawn before the near half. */
 final class TankPart {
@@ -100,7 +100,7 @@ final class TankPart {
         return wall;
     }
 
-    void show(Placement tank) {
-        Part.place(place, tank);
+    void show(DrawnPosition tank) {
+        BodyMover.place(place, tank);
     }
 }

@@ -6,7 +6,7 @@ import tipwright.check.rule.Verdict;
 
 /**
  * Colours, chosen so that they differ in lightness as well as in hue. Source: M. Okabe and K. Ito, Color Universal Design (2008),
- * from memory, for the marks; the rest by eye.
+ * from memory, for the marks; the rest by camera.
  */
 public enum Theme {
     /** For a dim workshop. */

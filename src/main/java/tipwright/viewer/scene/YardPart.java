@@ -11,7 +11,7 @@ import tipwright.geometry.Hull;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
-import tipwright.viewer.dump.Instant;
+import tipwright.viewer.dump.MachineState;
 import tipwright.viewer.dump.Surroundings;
 
 /** The ground with a half-metre grid, the tank's shadow, a bar one metre long, and a person to compare with. */
@@ -110,7 +110,7 @@ final class YardPart {
         return all;
     }
 
-    void show(Instant now) {
+    void show(MachineState now) {
         List<Vec2> corners = new ArrayList<>();
         for (Vec2 p : room.outline()) {
             Vec2 at = now.tank().of(p);

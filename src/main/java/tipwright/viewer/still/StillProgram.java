@@ -22,8 +22,8 @@ import tipwright.drawing.Png;
 import tipwright.report.Inputs;
 import tipwright.report.Prose;
 import tipwright.report.WholeFile;
-import tipwright.viewer.dump.Reel;
-import tipwright.viewer.scene.Eye;
+import tipwright.viewer.dump.Timeline;
+import tipwright.viewer.scene.Camera;
 import tipwright.viewer.scene.Theme;
 import tipwright.viewer.start.FrameOrder;
 
@@ -89,7 +89,7 @@ public final class StillProgram {
             System.err.println("tipwright: " + fault);
             return 3;
         }
-        Shooter shooter = shooter(analysis, order.width(), order.height());
+        StillCamera shooter = shooter(analysis, order.width(), order.height());
         Map<Path, Double> stills = stills(shooter);
         Inputs inputs = Inputs.of(reading);
         for (Path file : stills.keySet()) {
@@ -123,21 +123,21 @@ public final class StillProgram {
                         + " libglx-mesa0";
     }
 
-    private Shooter shooter(Analysis analysis, int width, int height) {
-        Eye.Place from = Eye.Place.CORNER;
-        for (Eye.Place place : Eye.Place.values()) {
+    private StillCamera shooter(Analysis analysis, int width, int height) {
+        Camera.Place from = Camera.Place.CORNER;
+        for (Camera.Place place : Camera.Place.values()) {
             if (place.name().equalsIgnoreCase(order.view())) {
                 from = place;
             }
         }
-        Eye.Place place = from;
+        Camera.Place place = from;
         Theme theme = order.light() ? Theme.LIGHT : Theme.DARK;
         return onDrawingThread(
-                () -> new Shooter(analysis, order.loadCase(), theme, order.units(), place, width, height));
+                () -> new StillCamera(analysis, order.loadCase(), theme, order.units(), place, width, height));
     }
 
     /** File and tilt (rad) of each still. */
-    private Map<Path, Double> stills(Shooter shooter) throws IOException {
+    private Map<Path, Double> stills(StillCamera shooter) throws IOException {
         List<Double> tilts = new ArrayList<>(order.tilts());
         double first = shooter.dump().first();
         double last = shooter.dump().last();
@@ -162,12 +162,12 @@ public final class StillProgram {
 
     private void moving(Analysis analysis, Path file) throws IOException, BlankPictureException {
         int height = Math.max(2, (int) Math.round((double) MOVING_WIDTH * order.height() / order.width()));
-        Shooter shooter = shooter(analysis, MOVING_WIDTH, height);
+        StillCamera shooter = shooter(analysis, MOVING_WIDTH, height);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (MovingPicture gif = new MovingPicture(bytes)) {
-            List<Reel.Spot> spots = shooter.reel().evenly(MOVES + 1);
+            List<Timeline.Spot> spots = shooter.timeline().evenly(MOVES + 1);
             for (int i = 0; i <= MOVES; i++) {
-                Reel.Spot spot = spots.get(i);
+                Timeline.Spot spot = spots.get(i);
                 boolean end = i == 0 || i == MOVES;
                 gif.add(shoot(() -> shooter.shoot(spot)), end ? 110 : 9);
             }

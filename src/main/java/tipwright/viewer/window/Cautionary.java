@@ -7,16 +7,16 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import tipwright.check.rule.Verdict;
 import tipwright.report.Cautions;
-import tipwright.viewer.dump.Instant;
+import tipwright.viewer.dump.MachineState;
 
 /** The cautions, always in sight: the first and the last stand, all of them show when the mouse rests on the line and in the list of keys. */
 final class Cautionary extends HBox implements Panel {
-    private final Desk desk;
+    private final WindowState shown;
     private final Label first = new Label();
     private final Label last = new Label();
 
-    Cautionary(Desk desk) {
-        this.desk = desk;
+    Cautionary(WindowState shown) {
+        this.shown = shown;
         getStyleClass().add("caution");
         setId("cautions");
         setSpacing(10);
@@ -37,11 +37,11 @@ final class Cautionary extends HBox implements Panel {
 
     @Override
     public void renew() {
-        first.setGraphic(Mark.of(Verdict.CLOSE, desk.theme(), 16));
+        first.setGraphic(VerdictShape.of(Verdict.CLOSE, shown.theme(), 16));
     }
 
     @Override
-    public void move(Instant now) {
+    public void move(MachineState now) {
         // cautions stay
     }
 }

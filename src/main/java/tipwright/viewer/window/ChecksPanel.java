@@ -21,9 +21,9 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
 import tipwright.design.tank.CaseName;
 import tipwright.quantity.UnitSystem;
-import tipwright.report.Mend;
-import tipwright.viewer.bench.Solved;
-import tipwright.viewer.dump.Instant;
+import tipwright.report.RemedyText;
+import tipwright.viewer.dump.MachineState;
+import tipwright.viewer.editor.Solved;
 import tipwright.viewer.scene.Theme;
 
 /** All checks, the worst first, each with a bar that ends at its limit; a click goes to the tilt and load case that govern. */
@@ -31,7 +31,7 @@ final class ChecksPanel extends VBox implements Panel {
     private static final double BAR = 66;
     private static final double SHOWN = 1.5;
 
-    private final Desk desk;
+    private final WindowState state;
     private final Label verdict = new Label();
     private final HBox headline = new HBox(10);
     private final VBox rows = new VBox();
@@ -39,8 +39,8 @@ final class ChecksPanel extends VBox implements Panel {
     private @Nullable Theme drawn;
     private @Nullable UnitSystem units;
 
-    ChecksPanel(Desk desk) {
-        this.desk = desk;
+    ChecksPanel(WindowState state) {
+        this.state = state;
         getStyleClass().add("card");
         setSpacing(4);
         verdict.setId("verdict");
@@ -52,16 +52,16 @@ final class ChecksPanel extends VBox implements Panel {
 
     @Override
     public void renew() {
-        Solved solved = desk.bench().solved();
+        Solved solved = state.editor().solved();
         setVisible(solved != null);
-        boolean same = Objects.equals(drawn, desk.theme()) && Objects.equals(units, desk.units());
+        boolean same = Objects.equals(drawn, state.theme()) && Objects.equals(units, state.units());
         if (solved == null || (same && solved.findings().equals(shown))) {
             return;
         }
-        units = desk.units();
+        units = state.units();
         Limits limits = solved.analysis().design().limits();
         shown = solved.findings();
-        drawn = desk.theme();
+        drawn = state.theme();
         Verdict worst = solved.verdict();
         long unchecked =
                 shown.stream().filter(f -> f.verdict() == Verdict.NOT_CHECKED).count();
@@ -77,10 +77,10 @@ final class ChecksPanel extends VBox implements Panel {
                         ? "updates when you let go: " + waits
                         : unchecked == 0 ? "" : unchecked + " cannot tell");
         more.getStyleClass().addAll("faint", "small");
-        headline.getChildren().setAll(Mark.of(worst, desk.theme(), 26), verdict, more);
+        headline.getChildren().setAll(VerdictShape.of(worst, state.theme(), 26), verdict, more);
         rows.getChildren().clear();
         for (Finding f : shown) {
-            String mend = Mend.of(f, limits, desk.units());
+            String mend = RemedyText.of(f, limits, state.units());
             rows.getChildren().add(row(f, mend));
             if (f.verdict() == Verdict.FAIL && !mend.isEmpty()) {
                 rows.getChildren().add(advice(mend));
@@ -104,13 +104,13 @@ final class ChecksPanel extends VBox implements Panel {
         Label share = new Label(share(f));
         share.setMinWidth(f.verdict() == Verdict.PASS ? 44 : USE_PREF_SIZE);
         share.setAlignment(Pos.CENTER_RIGHT);
-        HBox row = new HBox(8, Mark.of(f.verdict(), desk.theme(), 17), title, bar(f), share);
+        HBox row = new HBox(8, VerdictShape.of(f.verdict(), state.theme(), 17), title, bar(f), share);
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().add("row");
         row.setId("check-" + f.id().replace('/', '-'));
         row.setFocusTraversable(true);
         row.setAccessibleText(
-                f.title() + ": " + f.verdict().says() + ". " + f.note().show(desk.units()));
+                f.title() + ": " + f.verdict().says() + ". " + f.note().show(state.units()));
         row.setOnMouseClicked(e -> goTo(f));
         row.setOnKeyPressed(e -> {
             if (e.getCode() == KeyCode.ENTER) {
@@ -118,7 +118,7 @@ final class ChecksPanel extends VBox implements Panel {
                 e.consume();
             }
         });
-        Tooltip tip = new Tooltip(f.note().show(desk.units()) + where(f) + (mend.isEmpty() ? "" : "\n" + mend)
+        Tooltip tip = new Tooltip(f.note().show(state.units()) + where(f) + (mend.isEmpty() ? "" : "\n" + mend)
                 + "\nSource: " + f.source());
         tip.setWrapText(true);
         tip.setMaxWidth(420);
@@ -154,11 +154,11 @@ final class ChecksPanel extends VBox implements Panel {
         }
         double full = BAR / SHOWN;
         Rectangle back = new Rectangle(0, 3, BAR, 8);
-        back.setFill(desk.theme().raised());
+        back.setFill(state.theme().raised());
         Rectangle used = new Rectangle(0, 3, Math.max(1, Math.min(SHOWN, f.utilisation()) * full), 8);
-        used.setFill(desk.theme().verdict(f.verdict()));
+        used.setFill(state.theme().verdict(f.verdict()));
         Line limit = new Line(full, 0, full, 14);
-        limit.setStroke(desk.theme().ink());
+        limit.setStroke(state.theme().ink());
         limit.setStrokeWidth(2);
         bar.getChildren().addAll(back, used, limit);
         return bar;
@@ -167,15 +167,15 @@ final class ChecksPanel extends VBox implements Panel {
     private void goTo(Finding f) {
         String c = f.loadCase();
         if (c != null) {
-            desk.setLoadCase(c);
+            state.setLoadCase(c);
         }
         if (!Double.isNaN(f.tilt())) {
-            desk.tiltTo(f.tilt());
+            state.tiltTo(f.tilt());
         }
     }
 
     @Override
-    public void move(Instant now) {
+    public void move(MachineState now) {
         // checks look at every tilt: nothing moves with the one shown
     }
 }

@@ -8,7 +8,7 @@ import javafx.stage.WindowEvent;
 /** Asks before the window closes on unsaved work. */
 final class Closing {
     private final Stage stage;
-    private final Desk desk;
+    private final WindowState shown;
     private final Banner banner;
     private final Consumer<Runnable> saveAnd;
 
@@ -17,17 +17,17 @@ final class Closing {
      *
      * @param saveAnd saves, and on success does what it is given
      */
-    Closing(Stage stage, Desk desk, Banner banner, Consumer<Runnable> saveAnd) {
+    Closing(Stage stage, WindowState shown, Banner banner, Consumer<Runnable> saveAnd) {
         this.stage = stage;
-        this.desk = desk;
+        this.shown = shown;
         this.banner = banner;
         this.saveAnd = saveAnd;
         stage.setOnCloseRequest(this::asked);
     }
 
     private void asked(WindowEvent e) {
-        if (!desk.bench().unsaved()) {
-            desk.bench().abandon();
+        if (!shown.editor().unsaved()) {
+            shown.editor().abandon();
             return;
         }
         e.consume();
@@ -36,7 +36,7 @@ final class Closing {
                 "Unsaved changes.",
                 new Banner.Choice("Save and close", "save-close", () -> saveAnd.accept(stage::close)),
                 new Banner.Choice("Close without saving", "lose-close", () -> {
-                    desk.bench().abandon();
+                    shown.editor().abandon();
                     stage.close();
                 }),
                 new Banner.Choice("Cancel", "stay", () -> {}));

@@ -13,14 +13,14 @@ import org.jspecify.annotations.Nullable;
 
 /** Looks twice a second whether the file on the disk is another than the one that was read, and takes it in. */
 final class FileWatch {
-    private final Desk desk;
+    private final WindowState shown;
     private final Banner banner;
     private final Timeline clock = new Timeline(new KeyFrame(Duration.millis(500), e -> look()));
     private @Nullable FileTime seen;
     private @Nullable Path of;
 
-    FileWatch(Desk desk, Banner banner) {
-        this.desk = desk;
+    FileWatch(WindowState shown, Banner banner) {
+        this.shown = shown;
         this.banner = banner;
     }
 
@@ -35,7 +35,7 @@ final class FileWatch {
     }
 
     private void look() {
-        Path file = desk.bench().file();
+        Path file = shown.editor().file();
         if (file == null) {
             return;
         }
@@ -50,7 +50,7 @@ final class FileWatch {
             }
             seen = time;
             String onDisk = Files.readString(file);
-            if (!desk.bench().isSaved(onDisk)) {
+            if (!shown.editor().isSaved(onDisk)) {
                 changed(onDisk);
             }
         } catch (IOException gone) {
@@ -60,7 +60,7 @@ final class FileWatch {
     }
 
     private void changed(String onDisk) {
-        if (!desk.bench().unsaved()) {
+        if (!shown.editor().unsaved()) {
             reload();
             banner.tell("disk", "The file was changed outside this window. Reloaded.");
             return;
@@ -70,15 +70,15 @@ final class FileWatch {
                 "The file was changed on the disk while you have unsaved work.",
                 new Banner.Choice("Load the file (Undo brings your changes back)", "take-file", this::reload),
                 new Banner.Choice("Keep my changes", "keep-mine", () -> {
-                    desk.bench().stay(onDisk);
-                    desk.renew();
+                    shown.editor().stay(onDisk);
+                    shown.renew();
                 }));
     }
 
     private void reload() {
         try {
-            desk.bench().reload();
-            desk.renew();
+            shown.editor().reload();
+            shown.renew();
         } catch (IOException e) {
             banner.tell("disk", "The file cannot be read: " + e.getMessage());
         }

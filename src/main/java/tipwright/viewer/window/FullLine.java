@@ -15,12 +15,12 @@ import tipwright.check.HowFull;
 import tipwright.check.Result;
 import tipwright.design.Design;
 import tipwright.quantity.Kind;
-import tipwright.viewer.dump.Dump;
-import tipwright.viewer.dump.Instant;
+import tipwright.viewer.dump.DumpStates;
+import tipwright.viewer.dump.MachineState;
 
 /** How full the tank may be: worked out in the background once the design has stood still for a while. */
 final class FullLine extends Label implements Panel {
-    private final Desk desk;
+    private final WindowState shown;
     private final PauseTransition wait = new PauseTransition(Duration.millis(700));
     private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "how full");
@@ -30,8 +30,8 @@ final class FullLine extends Label implements Panel {
     private @Nullable Design asked;
     private @Nullable HowFull answer;
 
-    FullLine(Desk desk) {
-        this.desk = desk;
+    FullLine(WindowState shown) {
+        this.shown = shown;
         setId("how-full");
         setWrapText(true);
         getStyleClass().add("small");
@@ -40,7 +40,7 @@ final class FullLine extends Label implements Panel {
 
     @Override
     public void renew() {
-        Dump dump = desk.dump();
+        DumpStates dump = shown.dump();
         if (dump == null) {
             wait.stop();
             setText("");
@@ -61,7 +61,7 @@ final class FullLine extends Label implements Panel {
     }
 
     private void ask() {
-        Dump dump = desk.dump();
+        DumpStates dump = shown.dump();
         if (dump == null) {
             return;
         }
@@ -77,7 +77,7 @@ final class FullLine extends Label implements Panel {
             }
             HowFull full = found;
             Platform.runLater(() -> {
-                Dump now = desk.dump();
+                DumpStates now = shown.dump();
                 if (now != null && now.design().equals(design)) {
                     asked = design;
                     answer = full;
@@ -92,20 +92,20 @@ final class FullLine extends Label implements Panel {
         if (full == null) {
             setText("Fails even with the tank empty.");
         } else if (full.limit() == null) {
-            setText("Can be filled to the rim: " + desk.show(full.volume(), Kind.VOLUME) + ".");
+            setText("Can be filled to the rim: " + shown.show(full.volume(), Kind.VOLUME) + ".");
         } else {
             setText(String.format(
                     Locale.ROOT,
                     "It may be filled to %.0f %%: %s, level switch %s above the bottom. Then this stops it: %s.",
                     100 * full.fill(),
-                    desk.show(full.volume(), Kind.VOLUME),
-                    desk.show(full.level(), Kind.LENGTH),
+                    shown.show(full.volume(), Kind.VOLUME),
+                    shown.show(full.level(), Kind.LENGTH),
                     full.limit()));
         }
     }
 
     @Override
-    public void move(Instant now) {
+    public void move(MachineState now) {
         // holds for all tilts
     }
 }

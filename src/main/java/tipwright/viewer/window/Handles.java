@@ -14,17 +14,17 @@ import javafx.scene.text.Text;
 import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
-import tipwright.viewer.bench.Handle;
-import tipwright.viewer.dump.Dump;
-import tipwright.viewer.dump.Instant;
-import tipwright.viewer.dump.Placement;
+import tipwright.viewer.dump.DrawnPosition;
+import tipwright.viewer.dump.DumpStates;
+import tipwright.viewer.dump.MachineState;
+import tipwright.viewer.editor.Handle;
 import tipwright.viewer.scene.Picture;
 
 /** Rings over the pins that can be dragged. While one is dragged everything is solved anew, once a frame. */
 final class Handles extends Pane {
     private static final double RADIUS = 11;
 
-    private final Desk desk;
+    private final WindowState shown;
     private final Picture picture;
     private final Watcher watcher;
     private final List<Circle> rings = new ArrayList<>();
@@ -46,8 +46,8 @@ final class Handles extends Pane {
         void dropped();
     }
 
-    Handles(Desk desk, Picture picture, Watcher watcher) {
-        this.desk = desk;
+    Handles(WindowState shown, Picture picture, Watcher watcher) {
+        this.shown = shown;
         this.picture = picture;
         this.watcher = watcher;
         clock = new AnimationTimer() {
@@ -60,7 +60,7 @@ final class Handles extends Pane {
     }
 
     void renew() {
-        List<Handle> all = desk.bench().handles();
+        List<Handle> all = shown.editor().handles();
         if (rings.size() != all.size()) {
             getChildren().clear();
             rings.clear();
@@ -73,7 +73,7 @@ final class Handles extends Pane {
             rings.get(i).setId("handle-" + all.get(i).label().replace(' ', '-'));
             paint(i);
         }
-        setVisible(desk.dump() != null);
+        setVisible(shown.dump() != null);
         place();
     }
 
@@ -112,30 +112,30 @@ final class Handles extends Pane {
 
     private void paint(int i) {
         boolean on = i == chosen || rings.get(i).isHover();
-        Color ink = desk.theme().ink();
-        rings.get(i).setStroke(on ? desk.theme().push() : ink);
+        Color ink = shown.theme().ink();
+        rings.get(i).setStroke(on ? shown.theme().push() : ink);
         rings.get(i).setFill(ink.deriveColor(0, 1, 1, on ? 0.25 : 0.06));
         names.get(i).setFill(ink);
         names.get(i).setVisible(on);
     }
 
     private @Nullable Vec2 stowed(javafx.geometry.Point2D mouse) {
-        Instant now = desk.now();
+        MachineState now = shown.now();
         if (now == null || held < 0) {
             return null;
         }
-        Handle handle = desk.bench().handles().get(held);
-        Vec2 p = picture.eye().onPlane(new Vec2(mouse.getX(), mouse.getY()), depth(handle), getWidth(), getHeight());
+        Handle handle = shown.editor().handles().get(held);
+        Vec2 p = picture.camera().onPlane(new Vec2(mouse.getX(), mouse.getY()), depth(handle), getWidth(), getHeight());
         if (!Double.isFinite(p.x()) || p.norm() > 50) {
             return null;
         }
-        Placement body = now.bodies().get(handle.body());
+        DrawnPosition body = now.bodies().get(handle.body());
         return p.minus(body.shift()).tilted(-body.turn());
     }
 
     /** The z at which a handle is shown, m. */
     private double depth(Handle handle) {
-        Dump dump = desk.dump();
+        DumpStates dump = shown.dump();
         if (dump == null) {
             return 0;
         }
@@ -149,11 +149,11 @@ final class Handles extends Pane {
         Vec2 to = target;
         target = null;
         if (to != null && held >= 0) {
-            Handle handle = desk.bench().handles().get(held);
-            String fault = desk.bench().drag(handle, to);
+            Handle handle = shown.editor().handles().get(held);
+            String fault = shown.editor().drag(handle, to);
             watcher.dragging(handle, to, fault);
             if (fault == null) {
-                desk.renew();
+                shown.renew();
             }
             last = to;
         }
@@ -165,14 +165,14 @@ final class Handles extends Pane {
         follow();
         Vec2 to = last;
         if (held >= 0 && to != null) {
-            desk.bench().drop(desk.bench().handles().get(held), to);
+            shown.editor().drop(shown.editor().handles().get(held), to);
         }
         boolean moved = to != null;
         held = -1;
         last = null;
         watcher.dropped();
         if (moved) {
-            desk.renew();
+            shown.renew();
         }
     }
 
@@ -197,31 +197,31 @@ final class Handles extends Pane {
     /** The point that is chosen; null when none is. */
     @Nullable
     Handle chosen() {
-        List<Handle> all = desk.bench().handles();
+        List<Handle> all = shown.editor().handles();
         return chosen >= 0 && chosen < all.size() ? all.get(chosen) : null;
     }
 
     /** Moves the chosen point by a step, m. */
     void nudge(double x, double y) {
-        List<Handle> all = desk.bench().handles();
+        List<Handle> all = shown.editor().handles();
         if (chosen >= 0 && chosen < all.size()) {
             Handle handle = all.get(chosen);
-            desk.bench().drop(handle, handle.at().plus(new Vec2(x, y)));
-            desk.renew();
+            shown.editor().drop(handle, handle.at().plus(new Vec2(x, y)));
+            shown.renew();
         }
     }
 
     /** Puts the rings over their pins. */
     void place() {
-        Instant now = desk.now();
-        List<Handle> all = desk.bench().handles();
+        MachineState now = shown.now();
+        List<Handle> all = shown.editor().handles();
         for (int i = 0; now != null && i < Math.min(rings.size(), all.size()); i++) {
             Handle h = all.get(i);
             Vec2 stowed = i == held && last != null ? last : h.at();
             Vec2 at = now.bodies()
                     .get(Math.min(h.body(), now.bodies().size() - 1))
                     .of(stowed);
-            Vec2 p = picture.eye().project(new Vec3(at.x(), at.y(), depth(h)), getWidth(), getHeight());
+            Vec2 p = picture.camera().project(new Vec3(at.x(), at.y(), depth(h)), getWidth(), getHeight());
             boolean seen = !Double.isNaN(p.x()) && p.x() > 0 && p.y() > 0 && p.x() < getWidth() && p.y() < getHeight();
             rings.get(i).setVisible(seen);
             rings.get(i).setCenterX(p.x());

@@ -7,21 +7,21 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import tipwright.quantity.UnitSystem;
-import tipwright.viewer.scene.Eye;
+import tipwright.viewer.scene.Camera;
 
 /** The keyboard: everything that the mouse can do. */
 final class Keys {
     private static final double DEGREE = Math.toRadians(1);
     private static final double TURN = Math.toRadians(6);
 
-    private final Desk desk;
-    private final Deeds deeds;
+    private final WindowState shown;
+    private final Actions actions;
     private final Transport transport;
     private final PicturePane picture;
 
-    Keys(Desk desk, Deeds deeds, Transport transport, PicturePane picture) {
-        this.desk = desk;
-        this.deeds = deeds;
+    Keys(WindowState shown, Actions actions, Transport transport, PicturePane picture) {
+        this.shown = shown;
+        this.actions = actions;
         this.transport = transport;
         this.picture = picture;
     }
@@ -46,7 +46,7 @@ final class Keys {
     }
 
     private boolean help() {
-        deeds.keys();
+        actions.keys();
         return true;
     }
 
@@ -54,20 +54,20 @@ final class Keys {
         switch (e.getCode()) {
             case Z -> {
                 if (e.isShiftDown()) {
-                    deeds.redo();
+                    actions.redo();
                 } else {
-                    deeds.undo();
+                    actions.undo();
                 }
             }
-            case Y -> deeds.redo();
-            case S -> deeds.save();
+            case Y -> actions.redo();
+            case S -> actions.save();
             case LEFT, RIGHT, UP, DOWN -> {
                 if (typing) {
                     return false;
                 }
                 double yaw = e.getCode() == KeyCode.LEFT ? -TURN : e.getCode() == KeyCode.RIGHT ? TURN : 0;
                 double pitch = e.getCode() == KeyCode.DOWN ? -TURN : e.getCode() == KeyCode.UP ? TURN : 0;
-                picture.setEye(picture.picture().eye().turned(yaw, pitch));
+                picture.setCamera(picture.picture().camera().turned(yaw, pitch));
             }
             default -> {
                 return false;
@@ -77,7 +77,7 @@ final class Keys {
     }
 
     private boolean nudge(KeyEvent e) {
-        double step = (desk.units() == UnitSystem.METRIC ? 0.001 : 0.0254 / 16) * (e.isShiftDown() ? 10 : 1);
+        double step = (shown.units() == UnitSystem.METRIC ? 0.001 : 0.0254 / 16) * (e.isShiftDown() ? 10 : 1);
         switch (e.getCode()) {
             case LEFT -> picture.handles().nudge(-step, 0);
             case RIGHT -> picture.handles().nudge(step, 0);
@@ -101,17 +101,18 @@ final class Keys {
             case COMMA -> transport.faster(-1);
             case PERIOD -> transport.faster(1);
             case C -> nextCase();
-            case U -> deeds.units();
-            case T -> deeds.theme();
+            case U -> actions.units();
+            case T -> actions.theme();
             case P -> picture.handles().chooseNext();
             case M -> picture.where().toggle();
             case F -> picture.fit();
-            case PLUS, ADD, EQUALS -> picture.setEye(picture.picture().eye().zoomed(1 / 1.15));
-            case MINUS, SUBTRACT -> picture.setEye(picture.picture().eye().zoomed(1.15));
-            case DIGIT1 -> deeds.lookFrom(Eye.Place.CORNER);
-            case DIGIT2 -> deeds.lookFrom(Eye.Place.SIDE);
-            case DIGIT3 -> deeds.lookFrom(Eye.Place.END);
-            case DIGIT4 -> deeds.lookFrom(Eye.Place.ABOVE);
+            case PLUS, ADD, EQUALS -> picture.setCamera(
+                    picture.picture().camera().zoomed(1 / 1.15));
+            case MINUS, SUBTRACT -> picture.setCamera(picture.picture().camera().zoomed(1.15));
+            case DIGIT1 -> actions.lookFrom(Camera.Place.CORNER);
+            case DIGIT2 -> actions.lookFrom(Camera.Place.SIDE);
+            case DIGIT3 -> actions.lookFrom(Camera.Place.END);
+            case DIGIT4 -> actions.lookFrom(Camera.Place.ABOVE);
             default -> {
                 return false;
             }
@@ -120,11 +121,11 @@ final class Keys {
     }
 
     private void nextCase() {
-        var dump = desk.dump();
+        var dump = shown.dump();
         if (dump != null) {
             List<String> all =
                     dump.analysis().cases().stream().map(c -> c.name()).toList();
-            desk.setLoadCase(all.get((all.indexOf(desk.loadCase()) + 1) % all.size()));
+            shown.setLoadCase(all.get((all.indexOf(shown.loadCase()) + 1) % all.size()));
         }
     }
 }

@@ -15,19 +15,19 @@ import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.UnitSystem;
-import tipwright.viewer.bench.Bench;
-import tipwright.viewer.bench.Handle;
-import tipwright.viewer.scene.Eye;
+import tipwright.viewer.editor.DesignEditor;
+import tipwright.viewer.editor.Handle;
+import tipwright.viewer.scene.Camera;
 import tipwright.viewer.scene.Theme;
 
 /** Puts the window together. */
-public final class MainWindow implements Deeds, Handles.Watcher {
+public final class MainWindow implements Actions, Handles.Watcher {
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
     private static final double BESIDE = 424;
 
     private final Stage stage;
-    private final Desk desk;
+    private final WindowState shown;
     private final Scene scene;
     private final Banner banner = new Banner();
     private final KeysPane keys = new KeysPane();
@@ -36,20 +36,20 @@ public final class MainWindow implements Deeds, Handles.Watcher {
     private final Transport transport;
 
     /** A window on a design; it shows when the stage does. */
-    public MainWindow(Stage stage, Bench bench) {
+    public MainWindow(Stage stage, DesignEditor editor) {
         this.stage = stage;
-        desk = new Desk(bench);
-        mounts = new MountsPanel(desk);
-        picture = new PicturePane(desk, this);
-        transport = new Transport(desk);
-        new Closing(stage, desk, banner, this::saveAnd);
-        TopBar top = new TopBar(desk, this);
-        NumbersPanel numbers = new NumbersPanel(desk);
-        ChecksPanel checks = new ChecksPanel(desk);
-        FullLine full = new FullLine(desk);
-        PlotStrip plots = new PlotStrip(desk);
-        ProblemsPane problems = new ProblemsPane(desk);
-        Cautionary cautions = new Cautionary(desk);
+        shown = new WindowState(editor);
+        mounts = new MountsPanel(shown);
+        picture = new PicturePane(shown, this);
+        transport = new Transport(shown);
+        new Closing(stage, shown, banner, this::saveAnd);
+        TopBar top = new TopBar(shown, this);
+        NumbersPanel numbers = new NumbersPanel(shown);
+        ChecksPanel checks = new ChecksPanel(shown);
+        FullLine full = new FullLine(shown);
+        PlotStrip plots = new PlotStrip(shown);
+        ProblemsPane problems = new ProblemsPane(shown);
+        Cautionary cautions = new Cautionary(shown);
         checks.getChildren().add(1, full);
         VBox stack = new VBox(2, numbers, checks, mounts);
         ScrollPane beside = new ScrollPane(stack);
@@ -65,16 +65,16 @@ public final class MainWindow implements Deeds, Handles.Watcher {
         all.setBottom(new VBox(2, plots, transport, cautions));
         scene = new Scene(all, WIDTH, HEIGHT);
         for (Panel panel : List.of(top, picture, numbers, checks, full, mounts, plots, transport, problems, cautions)) {
-            desk.add(panel);
+            shown.add(panel);
         }
-        new Keys(desk, this, transport, picture).listen(scene);
+        new Keys(shown, this, transport, picture).listen(scene);
         stage.setScene(scene);
-        stage.setTitle("Tipwright: " + bench.name());
+        stage.setTitle("Tipwright: " + editor.name());
         stage.setMinWidth(900);
         stage.setMinHeight(600);
         renew();
         picture.requestFocus();
-        FileWatch watch = new FileWatch(desk, banner);
+        FileWatch watch = new FileWatch(shown, banner);
         watch.start();
         stage.setOnHidden(e -> {
             watch.end();
@@ -85,8 +85,8 @@ public final class MainWindow implements Deeds, Handles.Watcher {
     }
 
     private void renew() {
-        scene.getStylesheets().setAll(Style.sheet(desk.theme()));
-        desk.renew();
+        scene.getStylesheets().setAll(WindowStyle.sheet(shown.theme()));
+        shown.renew();
     }
 
     /** Offers unsaved work that outlived a crash. */
@@ -95,15 +95,15 @@ public final class MainWindow implements Deeds, Handles.Watcher {
                 "left",
                 "Unsaved work from the last time was found.",
                 new Banner.Choice("Restore it", "take-up", () -> {
-                    desk.bench().change(left);
-                    desk.renew();
+                    shown.editor().change(left);
+                    shown.renew();
                 }),
-                new Banner.Choice("Discard it", "throw-away", desk.bench()::abandon));
+                new Banner.Choice("Discard it", "throw-away", shown.editor()::abandon));
     }
 
     /** What the window shows. */
-    Desk desk() {
-        return desk;
+    WindowState shown() {
+        return shown;
     }
 
     PicturePane picture() {
@@ -116,14 +116,14 @@ public final class MainWindow implements Deeds, Handles.Watcher {
 
     @Override
     public void undo() {
-        desk.bench().undo();
-        desk.renew();
+        shown.editor().undo();
+        shown.renew();
     }
 
     @Override
     public void redo() {
-        desk.bench().redo();
-        desk.renew();
+        shown.editor().redo();
+        shown.renew();
     }
 
     @Override
@@ -133,11 +133,11 @@ public final class MainWindow implements Deeds, Handles.Watcher {
 
     /** Saves, and on success does something more. */
     private void saveAnd(Runnable then) {
-        Path to = desk.bench().file();
+        Path to = shown.editor().file();
         if (to == null) {
             FileChooser chooser = new FileChooser();
             chooser.setTitle("Save the design as");
-            chooser.setInitialFileName(desk.bench().name() + ".yaml");
+            chooser.setInitialFileName(shown.editor().name() + ".yaml");
             java.io.File chosen = chooser.showSaveDialog(stage);
             if (chosen == null) {
                 return;
@@ -145,9 +145,9 @@ public final class MainWindow implements Deeds, Handles.Watcher {
             to = chosen.toPath();
         }
         try {
-            desk.bench().save(to);
+            shown.editor().save(to);
             banner.hide("disk");
-            desk.renew();
+            shown.renew();
             then.run();
         } catch (IOException e) {
             banner.tell("save", "Not saved: " + e.getMessage());
@@ -156,13 +156,13 @@ public final class MainWindow implements Deeds, Handles.Watcher {
 
     @Override
     public void units() {
-        desk.setUnits(desk.units() == UnitSystem.METRIC ? UnitSystem.US : UnitSystem.METRIC);
+        shown.setUnits(shown.units() == UnitSystem.METRIC ? UnitSystem.US : UnitSystem.METRIC);
     }
 
     @Override
     public void theme() {
-        desk.setTheme(desk.theme() == Theme.DARK ? Theme.LIGHT : Theme.DARK);
-        scene.getStylesheets().setAll(Style.sheet(desk.theme()));
+        shown.setTheme(shown.theme() == Theme.DARK ? Theme.LIGHT : Theme.DARK);
+        scene.getStylesheets().setAll(WindowStyle.sheet(shown.theme()));
     }
 
     @Override
@@ -171,7 +171,7 @@ public final class MainWindow implements Deeds, Handles.Watcher {
     }
 
     @Override
-    public void lookFrom(Eye.Place place) {
+    public void lookFrom(Camera.Place place) {
         picture.lookFrom(place);
     }
 

@@ -9,17 +9,17 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
-import tipwright.viewer.bench.Handle;
-import tipwright.viewer.dump.Instant;
+import tipwright.viewer.dump.MachineState;
+import tipwright.viewer.editor.Handle;
 
 /** The places of the pins, to be typed in any unit; a wrong entry says why and changes nothing. */
 final class MountsPanel extends VBox implements Panel {
-    private final Desk desk;
+    private final WindowState shown;
     private final GridPane grid = new GridPane();
     private final Label wrong = new Label();
 
-    MountsPanel(Desk desk) {
-        this.desk = desk;
+    MountsPanel(WindowState shown) {
+        this.shown = shown;
         getStyleClass().add("card");
         setSpacing(6);
         setId("mounts");
@@ -36,8 +36,8 @@ final class MountsPanel extends VBox implements Panel {
     @Override
     public void renew() {
         grid.getChildren().clear();
-        List<Handle> handles = desk.bench().handles();
-        List<String> fixed = desk.bench().byTape();
+        List<Handle> handles = shown.editor().handles();
+        List<String> fixed = shown.editor().byTape();
         setVisible(!handles.isEmpty() || !fixed.isEmpty());
         for (int i = 0; i < handles.size(); i++) {
             Handle h = handles.get(i);
@@ -69,10 +69,10 @@ final class MountsPanel extends VBox implements Panel {
     }
 
     private void take(Handle handle, char axis, TextField field) {
-        String fault = desk.bench().type(handle, axis, field.getText());
+        String fault = shown.editor().type(handle, axis, field.getText());
         say(fault);
         if (fault == null) {
-            desk.renew();
+            shown.renew();
         } else {
             field.getStyleClass().add("wrong");
         }
@@ -93,12 +93,12 @@ final class MountsPanel extends VBox implements Panel {
     private void set(Handle handle, char axis, double value) {
         if (lookup("#" + handle.label().replace(' ', '-') + "-" + axis) instanceof TextField field
                 && !field.isFocused()) {
-            field.setText(desk.show(value, Kind.LENGTH));
+            field.setText(shown.show(value, Kind.LENGTH));
         }
     }
 
     @Override
-    public void move(Instant now) {
+    public void move(MachineState now) {
         // the fields hold stowed places
     }
 }

@@ -10,12 +10,12 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import tipwright.design.Design;
 import tipwright.quantity.Kind;
-import tipwright.viewer.dump.Dump;
-import tipwright.viewer.dump.Instant;
+import tipwright.viewer.dump.DumpStates;
+import tipwright.viewer.dump.MachineState;
 
 /** The figures at the tilt shown. */
 final class NumbersPanel extends VBox implements Panel {
-    private final Desk desk;
+    private final WindowState shown;
     private final GridPane grid = new GridPane();
     private final Label force = figure("force");
     private final Label moving = new Label();
@@ -23,8 +23,8 @@ final class NumbersPanel extends VBox implements Panel {
     private final Label arm = figure("arm");
     private final List<Label> bearings = new ArrayList<>();
 
-    NumbersPanel(Desk desk) {
-        this.desk = desk;
+    NumbersPanel(WindowState shown) {
+        this.shown = shown;
         getStyleClass().add("card");
         setSpacing(4);
         Label head = new Label("At this tilt");
@@ -49,7 +49,7 @@ final class NumbersPanel extends VBox implements Panel {
 
     @Override
     public void renew() {
-        Dump dump = desk.dump();
+        DumpStates dump = shown.dump();
         setVisible(dump != null);
         grid.getChildren().clear();
         bearings.clear();
@@ -65,7 +65,7 @@ final class NumbersPanel extends VBox implements Panel {
         for (int i = 0; i < design.pivot().bearings().size(); i++) {
             Label load = figure("bearing-" + (i + 1));
             bearings.add(load);
-            String at = desk.show(design.pivot().bearings().get(i).z(), Kind.LENGTH);
+            String at = shown.show(design.pivot().bearings().get(i).z(), Kind.LENGTH);
             row(3 + i, "Bearing " + (i + 1) + " at " + at, load);
         }
     }
@@ -77,17 +77,17 @@ final class NumbersPanel extends VBox implements Panel {
     }
 
     @Override
-    public void move(Instant now) {
-        Dump dump = desk.dump();
+    public void move(MachineState now) {
+        DumpStates dump = shown.dump();
         if (dump == null) {
             return;
         }
         int share = dump.design().drive().actuators().size();
         set(force, push(now.rest().force() / share));
-        set(length, desk.show(now.length(), Kind.LENGTH));
-        set(arm, desk.show(Math.abs(now.arm()), Kind.LENGTH));
+        set(length, shown.show(now.length(), Kind.LENGTH));
+        set(arm, shown.show(Math.abs(now.arm()), Kind.LENGTH));
         for (int i = 0; i < bearings.size(); i++) {
-            set(bearings.get(i), desk.show(now.rest().bearings().get(i).norm(), Kind.FORCE));
+            set(bearings.get(i), shown.show(now.rest().bearings().get(i).norm(), Kind.FORCE));
         }
         set(
                 moving,
@@ -96,7 +96,7 @@ final class NumbersPanel extends VBox implements Panel {
     }
 
     private String push(double force) {
-        return (force >= 0 ? "pushes " : "pulls ") + desk.show(Math.abs(force), Kind.FORCE);
+        return (force >= 0 ? "pushes " : "pulls ") + shown.show(Math.abs(force), Kind.FORCE);
     }
 
     private static void set(Label label, String text) {

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.viewer.window;
 
-import tipwright.viewer.dump.Instant;
+import tipwright.viewer.dump.MachineState;
 
-/** A part of the window that shows the desk. */
+/** A part of the window that shows the shown. */
 interface Panel {
     /** The design, the load case or the units have changed. */
     void renew();
 
     /** The machine has moved. */
-    void move(Instant now);
+    void move(MachineState now);
 }

@@ -9,10 +9,10 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.shape.Rectangle;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Stop;
-import tipwright.viewer.dump.Dump;
-import tipwright.viewer.dump.Instant;
-import tipwright.viewer.dump.Reel;
-import tipwright.viewer.scene.Eye;
+import tipwright.viewer.dump.DumpStates;
+import tipwright.viewer.dump.MachineState;
+import tipwright.viewer.dump.Timeline;
+import tipwright.viewer.scene.Camera;
 import tipwright.viewer.scene.Picture;
 import tipwright.viewer.scene.Theme;
 import tipwright.viewer.scene.ZoneMap;
@@ -21,25 +21,25 @@ import tipwright.viewer.scene.ZoneMap;
 final class PicturePane extends StackPane implements Panel {
     private static final double RADIANS_PER_PIXEL = 0.008;
 
-    private final Desk desk;
+    private final WindowState state;
     private final Picture picture;
     private final Handles handles;
     private final WherePane where;
-    private @Nullable Dump shown;
+    private @Nullable DumpStates shown;
     private String shownCase = "";
     private @Nullable Theme shownTheme;
     private double lastX;
     private double lastY;
 
-    PicturePane(Desk desk, Handles.Watcher watcher) {
-        this.desk = desk;
-        picture = new Picture(desk.theme());
-        handles = new Handles(desk, picture, watcher);
+    PicturePane(WindowState state, Handles.Watcher watcher) {
+        this.state = state;
+        picture = new Picture(state.theme());
+        handles = new Handles(state, picture, watcher);
         setId("picture");
         setMinSize(200, 160);
         ZoneMap zone = new ZoneMap();
         picture.lay(zone);
-        where = new WherePane(desk, this, zone);
+        where = new WherePane(state, this, zone);
         setAlignment(where, Pos.TOP_RIGHT);
         Rectangle frame = new Rectangle();
         frame.widthProperty().bind(widthProperty());
@@ -50,7 +50,7 @@ final class PicturePane extends StackPane implements Panel {
         picture.setOnMousePressed(this::press);
         picture.setOnMouseDragged(this::drag);
         picture.setOnScroll(this::scroll);
-        picture.setOnZoom(e -> setEye(picture.eye().zoomed(1 / e.getZoomFactor())));
+        picture.setOnZoom(e -> setCamera(picture.camera().zoomed(1 / e.getZoomFactor())));
         picture.setPickOnBounds(true);
     }
 
@@ -65,15 +65,15 @@ final class PicturePane extends StackPane implements Panel {
         double dy = e.getY() - lastY;
         press(e);
         boolean across = e.getButton() != MouseButton.PRIMARY || e.isShiftDown();
-        setEye(
+        setCamera(
                 across
-                        ? picture.eye().moved(dx / getHeight(), -dy / getHeight())
-                        : picture.eye().turned(-dx * RADIANS_PER_PIXEL, dy * RADIANS_PER_PIXEL));
+                        ? picture.camera().moved(dx / getHeight(), -dy / getHeight())
+                        : picture.camera().turned(-dx * RADIANS_PER_PIXEL, dy * RADIANS_PER_PIXEL));
     }
 
     private void scroll(ScrollEvent e) {
         if (e.getDeltaY() != 0) {
-            setEye(picture.eye().zoomed(Math.pow(1.0016, -e.getDeltaY())));
+            setCamera(picture.camera().zoomed(Math.pow(1.0016, -e.getDeltaY())));
         }
     }
 
@@ -100,12 +100,12 @@ final class PicturePane extends StackPane implements Panel {
         where.end();
     }
 
-    void setEye(Eye eye) {
-        picture.setEye(eye);
+    void setCamera(Camera camera) {
+        picture.setCamera(camera);
         place();
     }
 
-    void lookFrom(Eye.Place place) {
+    void lookFrom(Camera.Place place) {
         picture.lookFrom(place);
         place();
     }
@@ -117,14 +117,14 @@ final class PicturePane extends StackPane implements Panel {
 
     @Override
     public void renew() {
-        Dump dump = desk.dump();
+        DumpStates dump = state.dump();
         if (dump != null) {
-            picture.setUnits(desk.units());
-            boolean same = dump.equals(shown) && desk.loadCase().equals(shownCase) && desk.theme() == shownTheme;
+            picture.setUnits(state.units());
+            boolean same = dump.equals(shown) && state.loadCase().equals(shownCase) && state.theme() == shownTheme;
             if (!same) {
                 shown = dump;
-                shownCase = desk.loadCase();
-                shownTheme = desk.theme();
+                shownCase = state.loadCase();
+                shownTheme = state.theme();
                 picture.setTheme(shownTheme);
                 picture.setDump(dump, shownCase);
             }
@@ -134,15 +134,15 @@ final class PicturePane extends StackPane implements Panel {
     }
 
     @Override
-    public void move(Instant now) {
+    public void move(MachineState now) {
         picture.lettering().setNote(note());
         picture.show(now);
         place();
     }
 
     private String note() {
-        Dump dump = desk.dump();
-        Reel.Spot spot = desk.spot();
+        DumpStates dump = state.dump();
+        Timeline.Spot spot = state.spot();
         @Nullable Stop stop = dump == null ? null : dump.analysis().stop();
         if (stop != null) {
             return "It stops: " + stop.why();

@@ -6,15 +6,15 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import tipwright.check.rule.Verdict;
-import tipwright.viewer.dump.Instant;
+import tipwright.viewer.dump.MachineState;
 
 /** In place of the picture when there is nothing to draw: what is wrong with the file, and where. */
 final class ProblemsPane extends ScrollPane implements Panel {
-    private final Desk desk;
+    private final WindowState shown;
     private final VBox list = new VBox(10);
 
-    ProblemsPane(Desk desk) {
-        this.desk = desk;
+    ProblemsPane(WindowState shown) {
+        this.shown = shown;
         setId("problems");
         setContent(list);
         setFitToWidth(true);
@@ -23,12 +23,12 @@ final class ProblemsPane extends ScrollPane implements Panel {
 
     @Override
     public void renew() {
-        List<String> problems = desk.bench().sheet().problems();
-        boolean shown = desk.dump() == null;
-        setVisible(shown);
-        setManaged(shown);
+        List<String> problems = shown.editor().sheet().problems();
+        boolean broken = shown.dump() == null;
+        setVisible(broken);
+        setManaged(broken);
         list.getChildren().clear();
-        if (!shown) {
+        if (!broken) {
             return;
         }
         Label head = new Label(
@@ -44,14 +44,14 @@ final class ProblemsPane extends ScrollPane implements Panel {
         for (String problem : problems) {
             Label line = new Label(problem);
             line.setWrapText(true);
-            line.setGraphic(Mark.of(Verdict.FAIL, desk.theme(), 16));
+            line.setGraphic(VerdictShape.of(Verdict.FAIL, shown.theme(), 16));
             line.setGraphicTextGap(10);
             list.getChildren().add(line);
         }
     }
 
     @Override
-    public void move(Instant now) {
+    public void move(MachineState now) {
         // there is nothing to move
     }
 }

@@ -13,14 +13,14 @@ import javafx.scene.layout.Region;
 import javafx.util.StringConverter;
 import tipwright.design.tank.CaseName;
 import tipwright.quantity.UnitSystem;
-import tipwright.viewer.dump.Dump;
-import tipwright.viewer.dump.Instant;
-import tipwright.viewer.scene.Eye;
+import tipwright.viewer.dump.DumpStates;
+import tipwright.viewer.dump.MachineState;
+import tipwright.viewer.scene.Camera;
 import tipwright.viewer.scene.Theme;
 
 /** What is open, which load case, from where one looks, units, undo and saving. */
 final class TopBar extends HBox implements Panel {
-    private final Desk desk;
+    private final WindowState shown;
     private final Label name = new Label();
     /** Load cases by what a person calls them. */
     private static final StringConverter<String> SHOWN = new StringConverter<>() {
@@ -43,8 +43,8 @@ final class TopBar extends HBox implements Panel {
     private final Button save;
     private boolean filling;
 
-    TopBar(Desk desk, Deeds deeds) {
-        this.desk = desk;
+    TopBar(WindowState shown, Actions actions) {
+        this.shown = shown;
         getStyleClass().add("strip");
         setSpacing(8);
         setAlignment(Pos.CENTER_LEFT);
@@ -56,27 +56,27 @@ final class TopBar extends HBox implements Panel {
         cases.setAccessibleText("load case");
         cases.setOnAction(e -> {
             if (!filling && cases.getValue() != null) {
-                desk.setLoadCase(cases.getValue());
+                shown.setLoadCase(cases.getValue());
             }
         });
-        undo = button("Undo", "undo", "Ctrl+Z", deeds::undo);
-        redo = button("Redo", "redo", "Ctrl+Y", deeds::redo);
-        save = button("Save", "save", "Ctrl+S", deeds::save);
+        undo = button("Undo", "undo", "Ctrl+Z", actions::undo);
+        redo = button("Redo", "redo", "Ctrl+Y", actions::redo);
+        save = button("Save", "save", "Ctrl+S", actions::save);
         units.setId("units");
-        units.setOnAction(e -> deeds.units());
+        units.setOnAction(e -> actions.units());
         theme.setId("theme");
-        theme.setOnAction(e -> deeds.theme());
+        theme.setOnAction(e -> actions.theme());
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         Label inside = new Label("Load case");
         inside.getStyleClass().add("faint");
         getChildren().addAll(name, gap, inside, cases);
         int key = 1;
-        for (Eye.Place place : Eye.Place.values()) {
+        for (Camera.Place place : Camera.Place.values()) {
             String id = "from-" + place.name().toLowerCase(java.util.Locale.ROOT);
-            getChildren().add(button(place.word(), id, Integer.toString(key++), () -> deeds.lookFrom(place)));
+            getChildren().add(button(place.word(), id, Integer.toString(key++), () -> actions.lookFrom(place)));
         }
-        getChildren().addAll(units, theme, undo, redo, save, button("Shortcuts", "keys", "F1", deeds::keys));
+        getChildren().addAll(units, theme, undo, redo, save, button("Shortcuts", "keys", "F1", actions::keys));
     }
 
     private static Button button(String words, String id, String key, Runnable deed) {
@@ -90,15 +90,15 @@ final class TopBar extends HBox implements Panel {
 
     @Override
     public void renew() {
-        name.setText(desk.bench().name() + (desk.bench().unsaved() ? "  \u2022 not saved" : ""));
-        undo.setDisable(!desk.bench().canUndo());
-        redo.setDisable(!desk.bench().canRedo());
-        save.setDisable(!desk.bench().unsaved() && desk.bench().file() != null);
-        units.setText(desk.units() == UnitSystem.METRIC ? "in, lbf" : "mm, N");
+        name.setText(shown.editor().name() + (shown.editor().unsaved() ? "  \u2022 not saved" : ""));
+        undo.setDisable(!shown.editor().canUndo());
+        redo.setDisable(!shown.editor().canRedo());
+        save.setDisable(!shown.editor().unsaved() && shown.editor().file() != null);
+        units.setText(shown.units() == UnitSystem.METRIC ? "in, lbf" : "mm, N");
         units.setMinWidth(Region.USE_PREF_SIZE);
-        theme.setText(desk.theme() == Theme.DARK ? "Light" : "Dark");
+        theme.setText(shown.theme() == Theme.DARK ? "Light" : "Dark");
         theme.setMinWidth(Region.USE_PREF_SIZE);
-        Dump dump = desk.dump();
+        DumpStates dump = shown.dump();
         filling = true;
         List<String> all = dump == null
                 ? List.of()
@@ -106,12 +106,12 @@ final class TopBar extends HBox implements Panel {
         if (!cases.getItems().equals(all)) {
             cases.getItems().setAll(all);
         }
-        cases.setValue(dump == null ? null : desk.loadCase());
+        cases.setValue(dump == null ? null : shown.loadCase());
         filling = false;
     }
 
     @Override
-    public void move(Instant now) {
+    public void move(MachineState now) {
         // nothing here moves
     }
 }

@@ -13,15 +13,15 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.util.StringConverter;
 import org.jspecify.annotations.Nullable;
-import tipwright.viewer.dump.Dump;
-import tipwright.viewer.dump.Instant;
-import tipwright.viewer.dump.Reel;
+import tipwright.viewer.dump.DumpStates;
+import tipwright.viewer.dump.MachineState;
+import tipwright.viewer.dump.Timeline;
 
 /** Plays the dump round and round, steps through it, and scrubs it by tilt. */
 final class Transport extends HBox implements Panel {
     private static final double STEP = Math.toRadians(1);
 
-    private final Desk desk;
+    private final WindowState shown;
     private final Button play = new Button();
     private final Slider slider = new Slider();
     private final ChoiceBox<Double> pace = new ChoiceBox<>();
@@ -32,8 +32,8 @@ final class Transport extends HBox implements Panel {
     private double time;
     private long before;
 
-    Transport(Desk desk) {
-        this.desk = desk;
+    Transport(WindowState shown) {
+        this.shown = shown;
         getStyleClass().add("strip");
         setSpacing(10);
         setAlignment(Pos.CENTER_LEFT);
@@ -53,7 +53,7 @@ final class Transport extends HBox implements Panel {
         slider.valueProperty().addListener((o, was, is) -> {
             if (!following) {
                 pause();
-                desk.tiltTo(Math.toRadians(is.doubleValue()));
+                shown.tiltTo(Math.toRadians(is.doubleValue()));
             }
         });
         pace.getItems().setAll(1.0, 4.0, 16.0);
@@ -98,18 +98,18 @@ final class Transport extends HBox implements Panel {
     }
 
     private void start() {
-        Reel reel = desk.reel();
-        if (reel == null) {
+        Timeline timeline = shown.timeline();
+        if (timeline == null) {
             return;
         }
-        Reel.Spot spot = desk.spot();
-        Reel.Spot from = Double.isNaN(spot.time()) ? reel.rising(spot.tilt()) : spot;
-        boolean atTop = from != null && from.time() >= reel.top() && Double.isNaN(spot.time());
+        Timeline.Spot spot = shown.spot();
+        Timeline.Spot from = Double.isNaN(spot.time()) ? timeline.rising(spot.tilt()) : spot;
+        boolean atTop = from != null && from.time() >= timeline.top() && Double.isNaN(spot.time());
         time = from == null || atTop ? 0 : from.time();
         playing = true;
         before = 0;
         name();
-        told.setText(reel.told());
+        told.setText(timeline.told());
     }
 
     void pause() {
@@ -135,41 +135,41 @@ final class Transport extends HBox implements Panel {
     /** Goes on by an angle, rad. */
     void step(double by) {
         pause();
-        desk.tiltTo(held(desk.spot().tilt() + by));
+        shown.tiltTo(held(shown.spot().tilt() + by));
     }
 
     /** Goes to the start (0) or the end (1). */
     void jump(int end) {
         pause();
-        Dump dump = desk.dump();
+        DumpStates dump = shown.dump();
         if (dump != null) {
-            desk.tiltTo(end == 0 ? dump.first() : dump.last());
+            shown.tiltTo(end == 0 ? dump.first() : dump.last());
         }
     }
 
     private double held(double tilt) {
-        Dump dump = desk.dump();
+        DumpStates dump = shown.dump();
         return dump == null ? 0 : Math.max(dump.first(), Math.min(dump.last(), tilt));
     }
 
     private void tick(long now) {
-        Reel reel = desk.reel(playing);
-        if (!playing || reel == null) {
+        Timeline timeline = shown.timeline(playing);
+        if (!playing || timeline == null) {
             return;
         }
         if (before != 0) {
             time += 1e-9 * (now - before) * pace.getValue();
-            if (time > reel.total()) {
+            if (time > timeline.total()) {
                 time = 0;
             }
         }
         before = now;
-        desk.goTo(reel.at(time));
+        shown.goTo(timeline.at(time));
     }
 
     @Override
     public void renew() {
-        Dump dump = desk.dump();
+        DumpStates dump = shown.dump();
         setDisable(dump == null);
         if (dump == null) {
             pause();
@@ -180,16 +180,16 @@ final class Transport extends HBox implements Panel {
         slider.setMax(Math.toDegrees(dump.last()));
         following = false;
         if (playing) {
-            told.setText(told(desk.reel()));
+            told.setText(told(shown.timeline()));
         }
     }
 
-    private static String told(@Nullable Reel reel) {
-        return reel == null ? "" : reel.told();
+    private static String told(@Nullable Timeline timeline) {
+        return timeline == null ? "" : timeline.told();
     }
 
     @Override
-    public void move(Instant now) {
+    public void move(MachineState now) {
         following = true;
         slider.setValue(Math.toDegrees(now.tilt()));
         following = false;

@@ -19,11 +19,11 @@ import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.placement.Pin;
 import tipwright.placement.PlacementMap;
-import tipwright.viewer.bench.Handle;
-import tipwright.viewer.dump.Dump;
-import tipwright.viewer.dump.Instant;
-import tipwright.viewer.dump.Placement;
-import tipwright.viewer.scene.Eye;
+import tipwright.viewer.dump.DrawnPosition;
+import tipwright.viewer.dump.DumpStates;
+import tipwright.viewer.dump.MachineState;
+import tipwright.viewer.editor.Handle;
+import tipwright.viewer.scene.Camera;
 import tipwright.viewer.scene.PlaneView;
 import tipwright.viewer.scene.Theme;
 import tipwright.viewer.scene.ZoneMap;
@@ -35,7 +35,7 @@ final class WherePane extends VBox {
     /** Room for the title, a share of the height. */
     private static final double TITLE = 0.28;
 
-    private final Desk desk;
+    private final WindowState shown;
     private final PicturePane picture;
     private final ZoneMap zone;
     private final ToggleButton button = new ToggleButton("Where this pin can go");
@@ -45,14 +45,14 @@ final class WherePane extends VBox {
     private Pin pin = Pin.FRAME;
     private @Nullable PlacementMap map;
     private boolean old;
-    private @Nullable Eye before;
+    private @Nullable Camera before;
     private String fault = "";
     private @Nullable PlacementMap explained;
     private @Nullable Pin explainedPin;
     private @Nullable Theme explainedIn;
 
-    WherePane(Desk desk, PicturePane picture, ZoneMap zone) {
-        this.desk = desk;
+    WherePane(WindowState shown, PicturePane picture, ZoneMap zone) {
+        this.shown = shown;
         this.picture = picture;
         this.zone = zone;
         setSpacing(6);
@@ -77,20 +77,20 @@ final class WherePane extends VBox {
     }
 
     private void switched() {
-        Dump dump = desk.dump();
-        Eye from = before;
+        DumpStates dump = shown.dump();
+        Camera from = before;
         if (button.isSelected() && dump != null) {
-            before = picture.picture().eye();
-            picture.setEye(near(dump.design(), picture.getWidth() / Math.max(1, picture.getHeight())));
+            before = picture.picture().camera();
+            picture.setCamera(near(dump.design(), picture.getWidth() / Math.max(1, picture.getHeight())));
         } else if (from != null) {
             before = null;
-            picture.setEye(from);
+            picture.setCamera(from);
         }
         renew();
     }
 
     /** From the side, so near that the zones fill the picture beside the legend. */
-    private static Eye near(Design design, double aspect) {
+    private static Camera near(Design design, double aspect) {
         List<Vec2> all = new ArrayList<>(List.of(design.pivot().at()));
         if (design.mounts() != null) {
             for (Zone given : Arrays.asList(zone(design.mounts(), Pin.FRAME), zone(design.mounts(), Pin.TANK))) {
@@ -104,8 +104,8 @@ final class WherePane extends VBox {
         double low = all.stream().mapToDouble(Vec2::y).min().orElse(0);
         double high = all.stream().mapToDouble(Vec2::y).max().orElse(0);
         double beside = LEGEND * Math.max(east - west, aspect * (high - low));
-        return Eye.fitting(
-                Eye.Place.SIDE,
+        return Camera.fitting(
+                Camera.Place.SIDE,
                 new Vec3(west, low, z),
                 new Vec3(east + beside, high + TITLE * (high - low), z),
                 aspect);
@@ -121,7 +121,7 @@ final class WherePane extends VBox {
 
     /** The design, the chosen pin or the theme may have changed. */
     void renew() {
-        Dump dump = desk.dump();
+        DumpStates dump = shown.dump();
         Design design = dump == null ? null : dump.design();
         Mounts mounts = design == null ? null : design.mounts();
         boolean can = design != null
@@ -183,21 +183,21 @@ final class WherePane extends VBox {
 
     /** Lays the map over its zone, and says what it means. */
     void place() {
-        Instant now = desk.now();
-        Dump dump = desk.dump();
+        MachineState now = shown.now();
+        DumpStates dump = shown.dump();
         boolean on = legend.isVisible() && now != null && dump != null && picture.getHeight() > 0;
         if (!on || now == null || dump == null) {
             return;
         }
-        Placement body = now.bodies().get(pin == Pin.FRAME ? 0 : body());
+        DrawnPosition body = now.bodies().get(pin == Pin.FRAME ? 0 : body());
         double z = dump.design().drive().actuators().get(0).z();
-        Eye eye = picture.picture().eye();
-        zone.show(map, old, new PlaneView(eye, z, body, picture.getWidth(), picture.getHeight()), desk.theme());
-        if (!Objects.equals(map, explained) || pin != explainedPin || desk.theme() != explainedIn) {
+        Camera camera = picture.picture().camera();
+        zone.show(map, old, new PlaneView(camera, z, body, picture.getWidth(), picture.getHeight()), shown.theme());
+        if (!Objects.equals(map, explained) || pin != explainedPin || shown.theme() != explainedIn) {
             explained = map;
             explainedPin = pin;
-            explainedIn = desk.theme();
-            legend.show(pin, map, desk.theme());
+            explainedIn = shown.theme();
+            legend.show(pin, map, shown.theme());
         }
         legend.tell(
                 !fault.isEmpty()
@@ -207,7 +207,7 @@ final class WherePane extends VBox {
 
     /** Number of the body that the tank pin is on. */
     private int body() {
-        return desk.bench().handles().stream()
+        return shown.editor().handles().stream()
                 .filter(h -> h.label().equals("tank pin"))
                 .mapToInt(Handle::body)
                 .findFirst()

@@ -11,8 +11,8 @@ import javafx.application.Application;
 import javafx.application.ConditionalFeature;
 import javafx.application.Platform;
 import javafx.stage.Stage;
-import tipwright.viewer.bench.Bench;
-import tipwright.viewer.bench.Recovery;
+import tipwright.viewer.editor.DesignEditor;
+import tipwright.viewer.editor.Recovery;
 import tipwright.viewer.start.DesignName;
 
 /** Opens the window. Ends with 3 when it cannot be drawn. */
@@ -69,7 +69,7 @@ public final class WindowProgram {
         Recovery recovery = Recovery.of(unsaved, full);
         String left = recovery.left();
         String text = text(name);
-        MainWindow window = new MainWindow(stage, new Bench(name.name(), file, text, recovery));
+        MainWindow window = new MainWindow(stage, new DesignEditor(name.name(), file, text, recovery));
         if (left != null && !left.equals(text)) {
             window.offer(left);
         }

@@ -10,8 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.BodyPosition;
 import tipwright.analysis.CannotComputeException;
-import tipwright.analysis.Placement;
 import tipwright.analysis.Pose;
 import tipwright.design.Design;
 import tipwright.design.drive.TiltRange;
@@ -48,7 +48,7 @@ class MotionsTest {
             double at = where(coarse.poses(), pose.tilt());
             assertThat(motions.tilt(at)).isCloseTo(pose.tilt(), within(1e-9));
             for (int body = 0; body < pose.bodies().size(); body++) {
-                Placement there = motions.body(body).at(at);
+                BodyPosition there = motions.body(body).at(at);
                 for (Vec2 p : new Vec2[] {Vec2.ZERO, new Vec2(1, 0), new Vec2(0, 1)}) {
                     Vec2 off = there.place(p).minus(pose.bodies().get(body).place(p));
                     worst = Math.max(worst, off.norm());

@@ -19,8 +19,8 @@ import tipwright.analysis.JointPlan;
 import tipwright.analysis.Row;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
-import tipwright.design.file.Beside;
 import tipwright.design.file.DesignFile;
+import tipwright.design.file.NamedFiles;
 import tipwright.design.file.Reading;
 import tipwright.quantity.UnitSystem;
 
@@ -88,8 +88,8 @@ class JointByNameTest {
     /** Both bearings' sum in one place is nobody's load: where they pull against each other it would be too little. */
     @Test
     void theWholePivotIsNoJointToWeld() throws IOException {
-        Reading reading =
-                DesignFile.read("test.yaml", shipped("crank-cart", "pivot", ""), Beside.folder(Path.of("geometry")));
+        Reading reading = DesignFile.read(
+                "test.yaml", shipped("crank-cart", "pivot", ""), NamedFiles.folder(Path.of("geometry")));
         assertThat(reading).isInstanceOf(Reading.Bad.class);
         assertThat(reading.toString()).contains("no joint 'pivot'").contains("bearing-1");
     }

@@ -15,9 +15,9 @@ import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import tipwright.analysis.BodyPosition;
 import tipwright.analysis.Examples;
 import tipwright.analysis.Extreme;
-import tipwright.analysis.Placement;
 import tipwright.check.actuator.PushCheck;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
@@ -140,10 +140,10 @@ class EdgesTest {
     void seenFromAnotherBody() {
         Random random = new Random(3);
         for (int i = 0; i < 50; i++) {
-            Placement part =
-                    new Placement("a", new Vec2(random.nextDouble(), -random.nextDouble()), random.nextDouble());
-            Placement viewer =
-                    new Placement("b", new Vec2(-random.nextDouble(), random.nextDouble()), -random.nextDouble());
+            BodyPosition part =
+                    new BodyPosition("a", new Vec2(random.nextDouble(), -random.nextDouble()), random.nextDouble());
+            BodyPosition viewer =
+                    new BodyPosition("b", new Vec2(-random.nextDouble(), random.nextDouble()), -random.nextDouble());
             List<Vec2> corners = List.of(new Vec2(0.1, 0.2), new Vec2(1.1, 0.3), new Vec2(0.4, 0.9));
             Coordinate[] seen = OutlineGeometry.seenFrom(OutlineGeometry.polygon(corners), part, viewer)
                     .getCoordinates();

@@ -19,7 +19,7 @@ class ErrorTextTest {
     @MethodSource("cases")
     void isTold(Case mistake) throws IOException {
         Reading reading =
-                DesignFile.read("silt.yaml", mistake.text(), Beside.folder(java.nio.file.Path.of("src/test")));
+                DesignFile.read("silt.yaml", mistake.text(), NamedFiles.folder(java.nio.file.Path.of("src/test")));
         assertThat(reading).isInstanceOf(Reading.Bad.class);
         List<String> told =
                 ((Reading.Bad) reading).problems().stream().map(Problem::text).toList();

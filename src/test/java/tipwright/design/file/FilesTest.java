@@ -59,7 +59,7 @@ class FilesTest {
     void largerThanAllowed() throws IOException {
         byte[] large = new byte[DesignFile.LARGEST + 1];
         assertThat(told(write("silt.yaml", large))).containsExactly("silt.yaml: is larger than 10 MB");
-        Reading reading = DesignFile.read("silt.yaml", " ".repeat(DesignFile.LARGEST + 1), Beside.folder(folder));
+        Reading reading = DesignFile.read("silt.yaml", " ".repeat(DesignFile.LARGEST + 1), NamedFiles.folder(folder));
         assertThat(((Reading.Bad) reading).problems())
                 .extracting(Problem::text)
                 .containsExactly("silt.yaml: is larger than 10 MB");
@@ -92,7 +92,7 @@ class FilesTest {
     void aWideCharacterMayStandAnywhere() {
         for (int length = 1000; length < 1100; length++) {
             String text = "#" + "x".repeat(length) + "\ud83d\udccf\n" + silt;
-            assertThat(DesignFile.read("silt.yaml", text, Beside.folder(folder)))
+            assertThat(DesignFile.read("silt.yaml", text, NamedFiles.folder(folder)))
                     .isInstanceOf(Reading.Good.class);
         }
     }
@@ -101,7 +101,7 @@ class FilesTest {
     void halfACharacterIsRefused() {
         for (int length = 1000; length < 1100; length++) {
             String text = "tipwright: 1\n#" + "x".repeat(length) + "\ud83d";
-            Reading reading = DesignFile.read("silt.yaml", text, Beside.folder(folder));
+            Reading reading = DesignFile.read("silt.yaml", text, NamedFiles.folder(folder));
             assertThat(((Reading.Bad) reading).problems())
                     .extracting(Problem::text)
                     .containsExactly(

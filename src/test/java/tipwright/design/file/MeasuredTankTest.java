@@ -20,7 +20,7 @@ class MeasuredTankTest {
             assertThat(text).contains(changes[i]);
             text = text.replace(changes[i], changes[i + 1]);
         }
-        return DesignFile.read("silt.yaml", text, Beside.shipped());
+        return DesignFile.read("silt.yaml", text, NamedFiles.shipped());
     }
 
     private static Design design(String... changes) throws IOException {

@@ -42,7 +42,7 @@ class MechanismRulesTest {
             """;
 
     private static List<String> problems(String yaml) {
-        Reading reading = DesignFile.read("box.yaml", yaml, Beside.folder(Path.of("geometry")));
+        Reading reading = DesignFile.read("box.yaml", yaml, NamedFiles.folder(Path.of("geometry")));
         return reading instanceof Reading.Bad bad
                 ? bad.problems().stream().map(Problem::text).toList()
                 : List.of();

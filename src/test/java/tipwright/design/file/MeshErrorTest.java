@@ -27,9 +27,9 @@ class MeshErrorTest {
     }
 
     private static Reading read(byte[] file, String keys) throws IOException {
-        String text = new String(Beside.shipped().read("wash-tub.yaml", 100_000), StandardCharsets.UTF_8);
+        String text = new String(NamedFiles.shipped().read("wash-tub.yaml", 100_000), StandardCharsets.UTF_8);
         assertThat(text).contains(KEYS);
-        Beside files = (name, most) -> {
+        NamedFiles files = (name, most) -> {
             if (name.equals("wash-tub.stl")) {
                 return file;
             }
@@ -74,7 +74,7 @@ class MeshErrorTest {
             }
         }
         byte[] file = Stl.binary(new Mesh(tub.xyz(), Arrays.copyOf(kept, k)));
-        String text = new String(Beside.shipped().read("wash-tub.yaml", 100_000), StandardCharsets.UTF_8);
+        String text = new String(NamedFiles.shipped().read("wash-tub.yaml", 100_000), StandardCharsets.UTF_8);
         text = text.replaceAll("(?s)  openings:\n.*?\nslurry:", "slurry:");
         Reading reading = DesignFile.read("tub.yaml", text, (name, most) -> file);
         assertThat(told(reading)).isEmpty();
@@ -133,8 +133,8 @@ class MeshErrorTest {
                 new RandomAccessFile(folder.resolve("wash-tub.stl").toFile(), "rw")) {
             file.setLength(50_000_001);
         }
-        String text = new String(Beside.shipped().read("wash-tub.yaml", 100_000), StandardCharsets.UTF_8);
-        assertThat(told(DesignFile.read("tub.yaml", text, Beside.folder(folder))))
+        String text = new String(NamedFiles.shipped().read("wash-tub.yaml", 100_000), StandardCharsets.UTF_8);
+        assertThat(told(DesignFile.read("tub.yaml", text, NamedFiles.folder(folder))))
                 .containsExactly(
                         "tub.yaml:7:33: tank.interior.file: 'wash-tub.stl': is larger than 50 MB, the most for a mesh: a million "
                                 + "triangles in binary STL; export it again with fewer triangles (a larger deviation from the "

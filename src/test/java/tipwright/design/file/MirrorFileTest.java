@@ -38,7 +38,7 @@ class MirrorFileTest {
     }
 
     private static Design design(String text) {
-        Reading reading = DesignFile.read("a.yaml", text, Beside.shipped());
+        Reading reading = DesignFile.read("a.yaml", text, NamedFiles.shipped());
         assertThat(reading).isInstanceOf(Reading.Good.class);
         return ((Reading.Good) reading).design();
     }

@@ -68,7 +68,7 @@ class MutationTest {
             assertThat(none.isEmpty()).isFalse();
             return false;
         }
-        Reading reading = DesignFile.read("a.yaml", decoded, Beside.folder(Path.of("geometry")));
+        Reading reading = DesignFile.read("a.yaml", decoded, NamedFiles.folder(Path.of("geometry")));
         if (reading instanceof Reading.Bad bad) {
             assertThat(bad.problems()).as(text).isNotEmpty();
             int lines = (int) decoded.chars().filter(c -> c == '\n').count() + 1;

@@ -22,7 +22,7 @@ class PartsErrorTest {
             """;
 
     private static Reading read(Map<String, String> beside, String more) throws IOException {
-        Beside files = (name, most) -> {
+        NamedFiles files = (name, most) -> {
             String text = beside.get(name);
             if (text == null) {
                 throw new IOException("no such file beside the design");
@@ -112,7 +112,7 @@ class PartsErrorTest {
 
     @Test
     void partsInPlaceOfADesign() {
-        Reading reading = DesignFile.read("shop.yaml", GOOD, Beside.shipped());
+        Reading reading = DesignFile.read("shop.yaml", GOOD, NamedFiles.shipped());
         assertThat(((Reading.Bad) reading).problems())
                 .extracting(Problem::text)
                 .containsExactly(

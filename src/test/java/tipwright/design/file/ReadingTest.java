@@ -23,7 +23,7 @@ class ReadingTest {
     private static final Offset<Double> EXACT = Offset.offset(1e-12);
 
     private static Reading.Good good(String text) {
-        Reading reading = DesignFile.read("silt.yaml", text, Beside.folder(Path.of("src")));
+        Reading reading = DesignFile.read("silt.yaml", text, NamedFiles.folder(Path.of("src")));
         assertThat(reading).as(String.valueOf(reading)).isInstanceOf(Reading.Good.class);
         return (Reading.Good) reading;
     }

@@ -14,7 +14,7 @@ import tipwright.placement.Pin;
 import tipwright.placement.PlacementMap;
 import tipwright.sheet.MapShades;
 import tipwright.viewer.Trial;
-import tipwright.viewer.dump.Placement;
+import tipwright.viewer.dump.DrawnPosition;
 
 /** Every pixel of a placement map in the picture is of the cell that lies behind it. */
 class MapRasterTest {
@@ -32,11 +32,11 @@ class MapRasterTest {
     void pixelsAreOfTheCellsBehindThem(
             Pin pin, double yaw, double pitch, double distance, double turn, double x, double y) throws Exception {
         PlacementMap map = PlacementMap.of(Trial.zonedDesign(), pin, 40);
-        Placement body = new Placement(turn, new Vec2(x, y));
+        DrawnPosition body = new DrawnPosition(turn, new Vec2(x, y));
         Vec2 middle = body.of(map.drawn());
-        Eye eye = new Eye(new Vec3(middle.x(), middle.y(), 0), yaw, pitch, distance);
+        Camera camera = new Camera(new Vec3(middle.x(), middle.y(), 0), yaw, pitch, distance);
         MapInk ink = new MapInk(Theme.DARK);
-        MapRaster raster = MapRaster.of(map, new PlaneView(eye, 0.05, body, WIDE, HIGH), ink);
+        MapRaster raster = MapRaster.of(map, new PlaneView(camera, 0.05, body, WIDE, HIGH), ink);
         assertThat(raster).isNotNull();
         assertThat(raster.x() + raster.width() * raster.step()).isLessThanOrEqualTo((int) WIDE + 1);
         Random random = new Random(11);
@@ -46,9 +46,9 @@ class MapRasterTest {
             int j = random.nextInt(raster.height());
             int argb = raster.argb()[j * raster.width() + i];
             Vec2 pixel = new Vec2(raster.x() + (i + 0.5) * raster.step(), raster.y() + (j + 0.5) * raster.step());
-            // the eye's own way back from the picture, which the raster does not use
+            // the camera's own way back from the picture, which the raster does not use
             Vec2 stowed =
-                    eye.onPlane(pixel, 0.05, WIDE, HIGH).minus(body.shift()).tilted(-turn);
+                    camera.onPlane(pixel, 0.05, WIDE, HIGH).minus(body.shift()).tilted(-turn);
             int row = (int) Math.floor((stowed.y() - map.low().y()) / map.cell());
             int column = (int) Math.floor((stowed.x() - map.low().x()) / map.cell());
             int kind = MapShades.kind(map, row, column);

@@ -21,7 +21,7 @@ import tipwright.geometry.Vec3;
 import tipwright.outline.MachineOutline;
 import tipwright.quantity.UnitSystem;
 import tipwright.sheet.SideView;
-import tipwright.viewer.dump.Dump;
+import tipwright.viewer.dump.DumpStates;
 
 /** A tank with an outline of its own is the same tank in the report, on the sheet and in the window. */
 class OneTankTest {
@@ -69,8 +69,8 @@ class OneTankTest {
     @Test
     void windowDrawsTheOutline() throws CannotComputeException {
         Analysis analysis = Analyser.analyse(Examples.read(YAML));
-        Dump dump = new Dump(analysis);
-        Mesh shell = Machine.shell(dump, new MachineOutline(analysis), Machine.inside(dump));
+        DumpStates dump = new DumpStates(analysis);
+        Mesh shell = MachineScene.shell(dump, new MachineOutline(analysis), MachineScene.inside(dump));
         for (int k = 0; k < 36; k++) {
             double a = Math.toRadians(10 * k);
             Vec2 d = new Vec2(Math.cos(a), Math.sin(a));

@@ -16,8 +16,8 @@ import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.UnitSystem;
 import tipwright.viewer.Trial;
-import tipwright.viewer.dump.Instant;
-import tipwright.viewer.still.Shooter;
+import tipwright.viewer.dump.MachineState;
+import tipwright.viewer.still.StillCamera;
 
 /** What is drawn is where it should be: pixels at projected points, seen from the side, at three tilts. */
 @ExtendWith(ApplicationExtension.class)
@@ -30,22 +30,24 @@ class PictureTest {
     private static final int HEIGHT = 600;
     private static final double[] TILTS = {0, Math.toRadians(20), Math.toRadians(40)};
 
-    private record Shot(BufferedImage image, Eye eye, Instant now) {
+    private record Shot(BufferedImage image, Camera camera, MachineState now) {
         Color at(Vec3 p) {
-            Vec2 pixel = eye.project(p, WIDTH, HEIGHT);
+            Vec2 pixel = camera.project(p, WIDTH, HEIGHT);
             return new Color(image.getRGB((int) Math.round(pixel.x()), (int) Math.round(pixel.y())));
         }
     }
 
     private static List<Shot> shots(String loadCase, Theme theme) throws Exception {
         return WaitForAsyncUtils.asyncFx(() -> {
-                    Shooter shooter = new Shooter(
-                            Trial.analysis(), loadCase, theme, UnitSystem.METRIC, Eye.Place.SIDE, WIDTH, HEIGHT);
+                    StillCamera shooter = new StillCamera(
+                            Trial.analysis(), loadCase, theme, UnitSystem.METRIC, Camera.Place.SIDE, WIDTH, HEIGHT);
                     List<Shot> all = new ArrayList<>();
                     for (double tilt : TILTS) {
                         BufferedImage image = shooter.shoot(tilt);
                         all.add(new Shot(
-                                image, shooter.picture().eye(), shooter.dump().at(loadCase, tilt)));
+                                image,
+                                shooter.picture().camera(),
+                                shooter.dump().at(loadCase, tilt)));
                     }
                     return all;
                 })
@@ -56,19 +58,19 @@ class PictureTest {
     @Test
     void counterweightTurnsWithTheTank() throws Exception {
         WaitForAsyncUtils.asyncFx(() -> {
-                    Shooter shooter = new Shooter(
+                    StillCamera shooter = new StillCamera(
                             Trial.shipped("twin-rams"),
                             "held",
                             Theme.DARK,
                             UnitSystem.METRIC,
-                            Eye.Place.SIDE,
+                            Camera.Place.SIDE,
                             WIDTH,
                             HEIGHT);
                     Vec3 stowed = new Vec3(0.760, 0.300, 0.06);
                     for (double tilt : TILTS) {
                         Shot shot = new Shot(
                                 shooter.shoot(tilt),
-                                shooter.picture().eye(),
+                                shooter.picture().camera(),
                                 shooter.dump().at("held", tilt));
                         Vec3 now = shot.now.tank().of(stowed);
                         assertThat(hue(shot.at(now))).isBetween(10.0, 28.0);
@@ -98,7 +100,7 @@ class PictureTest {
     void slurryFillsTheTankUpToItsSurface() throws Exception {
         for (Shot shot : shots("held", Theme.DARK)) {
             Vec3 normal = shot.now.fill().surface().normal();
-            Vec3 middle = new Vec3(0, 640e-3, 0.2); // close behind the wall, where the eye looks along the surface
+            Vec3 middle = new Vec3(0, 640e-3, 0.2); // close behind the wall, where the camera looks along the surface
             Vec3 surface = middle.minus(normal.times(shot.now.fill().surface().height(middle)));
             Color under = shot.at(shot.now.tank().of(surface.minus(normal.times(0.08))));
             Color over = shot.at(shot.now.tank().of(surface.plus(normal.times(0.03))));

@@ -51,9 +51,9 @@ class OpenCloseTest {
                 stage.show();
                 return null;
             });
-            waitFor(() -> window.desk().dump() != null);
+            waitFor(() -> window.shown().dump() != null);
             WaitForAsyncUtils.waitForAsyncFx(20_000, () -> window.transport().toggle());
-            waitFor(() -> window.desk().spot().tilt() > 0);
+            waitFor(() -> window.shown().spot().tilt() > 0);
             closed.add(new WeakReference<>(window));
             WaitForAsyncUtils.waitForAsyncFx(20_000, () -> {
                 stage.fireEvent(new WindowEvent(stage, WindowEvent.WINDOW_CLOSE_REQUEST));

@@ -100,8 +100,8 @@ class WhereTest {
 
     private Color pixel(WritableImage image, Vec2 stowed) {
         Picture picture = window.picture().picture();
-        double z = window.desk().dump().design().drive().actuators().get(0).z();
-        Vec2 p = picture.eye().project(new Vec3(stowed.x(), stowed.y(), z), picture.getWidth(), picture.getHeight());
+        double z = window.shown().dump().design().drive().actuators().get(0).z();
+        Vec2 p = picture.camera().project(new Vec3(stowed.x(), stowed.y(), z), picture.getWidth(), picture.getHeight());
         return image.getPixelReader().getColor((int) p.x(), (int) p.y());
     }
 
@@ -115,7 +115,7 @@ class WhereTest {
     void showsTheFramePinsZoneInTheColoursOfTheUtilisation(FxRobot robot) throws Exception {
         robot.type(KeyCode.M);
         waitFor(this::finished);
-        assertThat(window.picture().picture().eye().yaw()).isZero();
+        assertThat(window.picture().picture().camera().yaw()).isZero();
         PlacementMap expected = PlacementMap.of(Trial.zonedDesign(), Pin.FRAME, 120);
         WritableImage image = WaitForAsyncUtils.asyncFx(() -> {
                     window.picture().picture().lettering().setVisible(false);
@@ -151,7 +151,7 @@ class WhereTest {
             robot.moveBy(4, 2);
         }
         robot.release(MouseButton.PRIMARY);
-        waitFor(() -> window.desk().bench().unsaved());
+        waitFor(() -> window.shown().editor().unsaved());
         assertThat(finished()).isTrue();
         assertThat(map()).isSameAs(before);
         robot.moveTo("#handle-tank-pin").press(MouseButton.PRIMARY);
@@ -178,8 +178,8 @@ class WhereTest {
         assertThat(robot.lookup("#where").query().getParent().isVisible()).isTrue();
         assertThat(robot.lookup("#cautions").<Labeled>tryQuery()).isPresent();
         WaitForAsyncUtils.asyncFx(() -> {
-            window.desk().bench().change(Trial.text());
-            window.desk().renew();
+            window.shown().editor().change(Trial.text());
+            window.shown().renew();
         });
         waitFor(() -> !robot.lookup("#where").query().getParent().isVisible());
         robot.type(KeyCode.M);

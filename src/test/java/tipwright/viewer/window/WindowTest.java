@@ -30,7 +30,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import tipwright.viewer.Trial;
-import tipwright.viewer.scene.Eye;
+import tipwright.viewer.scene.Camera;
 import tipwright.viewer.start.DesignName;
 
 /** The window, used as a person would. */
@@ -84,7 +84,7 @@ class WindowTest {
     }
 
     private double degrees() {
-        return Math.toDegrees(window.desk().spot().tilt());
+        return Math.toDegrees(window.shown().spot().tilt());
     }
 
     @Test
@@ -120,15 +120,15 @@ class WindowTest {
         }
         waitFor(() -> !words(robot, "#force").equals(before));
         robot.release(MouseButton.PRIMARY);
-        waitFor(() -> window.desk().bench().unsaved());
+        waitFor(() -> window.shown().editor().unsaved());
         String typed = robot.lookup("#frame-pin-x").<TextField>query().getText();
         assertThat(typed).endsWith(" mm").isNotEqualTo("-100 mm");
         assertThat(Double.parseDouble(swap(typed, " mm", ""))).isLessThan(-100);
         robot.clickOn("#undo");
-        waitFor(() -> !window.desk().bench().unsaved());
+        waitFor(() -> !window.shown().editor().unsaved());
         assertThat(words(robot, "#force")).isEqualTo(before);
         robot.clickOn("#redo");
-        waitFor(() -> window.desk().bench().unsaved());
+        waitFor(() -> window.shown().editor().unsaved());
         assertThat(robot.lookup("#frame-pin-x").<TextField>query().getText()).isEqualTo(typed);
     }
 
@@ -141,17 +141,17 @@ class WindowTest {
         });
         WaitForAsyncUtils.waitForFxEvents();
         robot.write("-6 1/4 in").type(KeyCode.ENTER);
-        waitFor(() -> window.desk().bench().unsaved());
+        waitFor(() -> window.shown().editor().unsaved());
         robot.press(KeyCode.CONTROL).type(KeyCode.S).release(KeyCode.CONTROL);
-        waitFor(() -> !window.desk().bench().unsaved());
+        waitFor(() -> !window.shown().editor().unsaved());
         assertThat(Files.readString(file)).isEqualTo(swap(Trial.text(), "[-120 mm, 230 mm]", "[-6 1/4 in, 230 mm]"));
         WaitForAsyncUtils.asyncFx(() -> {
             stage.close();
             open(new Stage());
             return null;
         });
-        waitFor(() -> stage.isShowing() && window.desk().dump() != null);
-        assertThat(window.desk().bench().handles().get(2).x()).isEqualTo("-6 1/4 in");
+        waitFor(() -> stage.isShowing() && window.shown().dump() != null);
+        assertThat(window.shown().editor().handles().get(2).x()).isEqualTo("-6 1/4 in");
     }
 
     @Test
@@ -165,7 +165,7 @@ class WindowTest {
         robot.write("-90").type(KeyCode.ENTER);
         waitFor(() -> !words(robot, "#mount-wrong").isEmpty());
         assertThat(words(robot, "#mount-wrong")).contains("no unit in '-90'").contains("did you mean '-90 mm'?");
-        assertThat(window.desk().bench().unsaved()).isFalse();
+        assertThat(window.shown().editor().unsaved()).isFalse();
     }
 
     @Test
@@ -173,9 +173,9 @@ class WindowTest {
         robot.type(KeyCode.U);
         waitFor(() -> words(robot, "#length").endsWith(" in"));
         robot.type(KeyCode.C);
-        waitFor(() -> !window.desk().loadCase().equals("draining"));
+        waitFor(() -> !window.shown().loadCase().equals("draining"));
         robot.type(KeyCode.END);
-        var worst = window.desk().bench().solved().findings().stream()
+        var worst = window.shown().editor().solved().findings().stream()
                 .filter(f -> f.id().equals("push"))
                 .findFirst()
                 .orElseThrow();
@@ -183,8 +183,8 @@ class WindowTest {
         WaitForAsyncUtils.asyncFx(push::requestFocus);
         WaitForAsyncUtils.waitForFxEvents();
         robot.type(KeyCode.ENTER);
-        waitFor(() -> Math.abs(window.desk().spot().tilt() - worst.tilt()) < 1e-9);
-        assertThat(window.desk().loadCase()).isEqualTo(worst.loadCase());
+        waitFor(() -> Math.abs(window.shown().spot().tilt() - worst.tilt()) < 1e-9);
+        assertThat(window.shown().loadCase()).isEqualTo(worst.loadCase());
     }
 
     @Test
@@ -192,8 +192,8 @@ class WindowTest {
         Files.writeString(
                 file,
                 swap(Trial.text(), "name: Trial tank", "name: Changed tank", "tilt: {to: 45 deg}", "tilt: {to: 40}"));
-        waitFor(() -> window.desk().dump() == null);
-        List<String> problems = window.desk().bench().sheet().problems();
+        waitFor(() -> window.shown().dump() == null);
+        List<String> problems = window.shown().editor().sheet().problems();
         assertThat(problems).hasSize(1);
         assertThat(problems.get(0)).contains("trial.yaml:").contains("tilt.to").contains("no unit in '40'");
         assertThat(robot.lookup("#problems").query().isVisible()).isTrue();
@@ -201,7 +201,7 @@ class WindowTest {
         assertThat(robot.lookup("#verdict").query().getParent().getParent().isVisible())
                 .isFalse();
         Files.writeString(file, Trial.text());
-        waitFor(() -> window.desk().dump() != null);
+        waitFor(() -> window.shown().dump() != null);
         assertThat(robot.lookup("#problems").query().isVisible()).isFalse();
     }
 
@@ -209,8 +209,8 @@ class WindowTest {
     void asksBeforeItClosesOnUnsavedWorkAndKeepsItThroughACrash(FxRobot robot) throws IOException {
         robot.type(KeyCode.P);
         robot.press(KeyCode.ALT).type(KeyCode.RIGHT).release(KeyCode.ALT);
-        waitFor(() -> window.desk().bench().unsaved());
-        String work = window.desk().bench().sheet().text();
+        waitFor(() -> window.shown().editor().unsaved());
+        String work = window.shown().editor().sheet().text();
         WaitForAsyncUtils.asyncFx(() -> stage.fireEvent(new WindowEvent(stage, WindowEvent.WINDOW_CLOSE_REQUEST)));
         waitFor(() -> robot.lookup("#banner-words").<Labeled>query().getText().contains("Unsaved changes"));
         assertThat(stage.isShowing()).isTrue();
@@ -222,8 +222,8 @@ class WindowTest {
         });
         waitFor(() -> robot.lookup("#take-up").tryQuery().isPresent());
         robot.clickOn("#take-up");
-        waitFor(() -> window.desk().bench().unsaved());
-        assertThat(window.desk().bench().sheet().text()).isEqualTo(work);
+        waitFor(() -> window.shown().editor().unsaved());
+        assertThat(window.shown().editor().sheet().text()).isEqualTo(work);
     }
 
     @Test
@@ -234,7 +234,7 @@ class WindowTest {
         robot.type(KeyCode.F1);
         waitFor(() -> !robot.lookup("#keys-pane").query().isVisible());
         robot.type(KeyCode.DIGIT4);
-        Eye eye = window.picture().picture().eye();
-        assertThat(eye.pitch()).isGreaterThan(1.5);
+        Camera camera = window.picture().picture().camera();
+        assertThat(camera.pitch()).isGreaterThan(1.5);
     }
 }

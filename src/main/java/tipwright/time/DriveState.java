@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.time;
+
+/**
+ * What the drive does and takes at one moment.
+ *
+ * @param speed of the rod, m/s, never negative; 0: stalled
+ * @param current A, all actuators together; 0 when not electric or not known
+ * @param power drawn from the supply, W; 0 when not known
+ * @param pressure in the working side of the cylinders, Pa; 0 when not hydraulic
+ * @param flow from the pump, m3/s
+ * @param returned flow out of the other side of the cylinders, m3/s
+ * @param shaft power at the pump's shaft, W
+ */
+public record DriveState(
+        double speed, double current, double power, double pressure, double flow, double returned, double shaft) {
+    static DriveState moving(double speed, double power) {
+        return new DriveState(speed, 0, power, 0, 0, 0, 0);
+    }
+}

@@ -1,0 +1,284 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.editor;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.CannotComputeException;
+import tipwright.design.Design;
+import tipwright.design.file.DesignFile;
+import tipwright.design.file.NamedFiles;
+import tipwright.design.file.Reading;
+import tipwright.design.file.TextEdit;
+import tipwright.geometry.Vec2;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Quantities;
+import tipwright.quantity.QuantityException;
+import tipwright.quantity.UnitSystem;
+import tipwright.report.WholeFile;
+
+/** The design being worked on. Mutable; owned by one thread. */
+public final class DesignEditor {
+    private static final int MOST_UNDO = 500;
+
+    private final Deque<String> undo = new ArrayDeque<>();
+    private final Deque<String> redo = new ArrayDeque<>();
+    private final @Nullable Recovery recovery;
+    private @Nullable Path file;
+    private String name;
+    private String saved;
+    private UnitSystem tape = UnitSystem.METRIC;
+    private EditedDesign sheet;
+    private List<Handle> handles = List.of();
+    private List<String> byTape = List.of();
+    private @Nullable Solved dragged;
+
+    /**
+     * Opens a design text for editing.
+     *
+     * @param name as shown
+     * @param file where it is saved; null: not yet anywhere
+     * @param recovery where unsaved work is kept; null: nowhere
+     */
+    public DesignEditor(String name, @Nullable Path file, String text, @Nullable Recovery recovery) {
+        this.name = name;
+        this.file = file;
+        this.recovery = recovery;
+        this.saved = text;
+        this.sheet = solve(text);
+    }
+
+    private EditedDesign solve(String text) {
+        Path f = file;
+        Path folder = f == null ? null : f.toAbsolutePath().getParent();
+        Reading reading =
+                DesignFile.read(name, text, folder == null ? NamedFiles.shipped() : NamedFiles.folder(folder));
+        if (reading instanceof Reading.Bad bad) {
+            handles = List.of();
+            byTape = List.of();
+            return EditedDesign.bad(text, bad.problems());
+        }
+        Reading.Good good = (Reading.Good) reading;
+        Design design = good.design();
+        tape = good.units();
+        handles = Handle.of(
+                text, good.places(), design.drive().skeleton(design.pivot().at()));
+        byTape = Handle.byTape(text, good.places());
+        try {
+            return new EditedDesign(text, Solved.of(design), List.of());
+        } catch (CannotComputeException e) {
+            return new EditedDesign(text, null, List.of(String.valueOf(e.getMessage())));
+        }
+    }
+
+    /** The text as it stands, and what came of it. */
+    public EditedDesign sheet() {
+        return sheet;
+    }
+
+    /** The numbers to show: those of the drag, or else of the text; null when there are none. */
+    public @Nullable Solved solved() {
+        return dragged == null ? sheet.solved() : dragged;
+    }
+
+    /** What can be moved. */
+    public List<Handle> handles() {
+        return handles;
+    }
+
+    /** What cannot be moved, and why, in plain words. */
+    public List<String> byTape() {
+        return byTape;
+    }
+
+    /** What most lengths of the text are measured with. */
+    public UnitSystem tape() {
+        return tape;
+    }
+
+    /** As shown. */
+    public String name() {
+        return name;
+    }
+
+    /** Where it is saved; null: not yet anywhere. */
+    public @Nullable Path file() {
+        return file;
+    }
+
+    /** Whether there is work that is not saved. */
+    public boolean unsaved() {
+        return !sheet.text().equals(saved);
+    }
+
+    public boolean canUndo() {
+        return !undo.isEmpty();
+    }
+
+    public boolean canRedo() {
+        return !redo.isEmpty();
+    }
+
+    /** Takes the last change back. */
+    public void undo() {
+        step(undo, redo);
+    }
+
+    /** Makes the change again. */
+    public void redo() {
+        step(redo, undo);
+    }
+
+    private void step(Deque<String> from, Deque<String> to) {
+        String text = from.poll();
+        if (text != null) {
+            to.push(sheet.text());
+            set(text);
+        }
+    }
+
+    private void set(String text) {
+        dragged = null;
+        sheet = solve(text);
+        keep();
+    }
+
+    private void keep() {
+        if (recovery != null) {
+            recovery.keep(unsaved() ? sheet.text() : null);
+        }
+    }
+
+    /** Takes in a text in place of the present one; it can be undone. */
+    public void change(String text) {
+        if (text.equals(sheet.text())) {
+            dragged = null;
+            return;
+        }
+        undo.push(sheet.text());
+        while (undo.size() > MOST_UNDO) {
+            undo.removeLast();
+        }
+        redo.clear();
+        set(text);
+    }
+
+    /**
+     * Moves a point without writing it down yet.
+     *
+     * @param to m, stowed; it snaps to whole millimetres or sixteenths of an inch
+     * @return what is wrong with it there; null when it could be solved
+     */
+    public @Nullable String drag(Handle handle, Vec2 to) {
+        Solved before = solved();
+        Vec2 snapped = new Vec2(Mover.onTape(handle.x(), to.x()), Mover.onTape(handle.y(), to.y()));
+        Design moved = before == null ? null : Mover.moved(before.design(), handle, snapped);
+        try {
+            if (before != null && moved != null) {
+                dragged = before.moved(moved);
+                return null;
+            }
+            Reading reading = reread(written(handle, snapped));
+            if (reading instanceof Reading.Good good) {
+                dragged = before == null ? Solved.of(good.design()) : before.moved(good.design());
+                return null;
+            }
+            return ((Reading.Bad) reading).problems().get(0).text();
+        } catch (CannotComputeException e) {
+            return String.valueOf(e.getMessage());
+        }
+    }
+
+    private Reading reread(String text) {
+        Path f = file;
+        Path folder = f == null ? null : f.toAbsolutePath().getParent();
+        return DesignFile.read(name, text, folder == null ? NamedFiles.shipped() : NamedFiles.folder(folder));
+    }
+
+    private String written(Handle handle, Vec2 to) {
+        try {
+            String text = TextEdit.replace(
+                    sheet.text(), handle.path() + ".x", Mover.rewritten(handle.x(), Mover.onTape(handle.x(), to.x())));
+            return TextEdit.replace(
+                    text, handle.path() + ".y", Mover.rewritten(handle.y(), Mover.onTape(handle.y(), to.y())));
+        } catch (QuantityException e) {
+            throw new IllegalStateException("a handle's place was read before", e);
+        }
+    }
+
+    /** Ends a drag and writes the place down. */
+    public void drop(Handle handle, Vec2 to) {
+        change(written(handle, to));
+    }
+
+    /** Gives a drag up. */
+    public void letGo() {
+        dragged = null;
+    }
+
+    /**
+     * Writes a coordinate as typed, in any unit.
+     *
+     * @param axis 'x' or 'y'
+     * @return what is wrong with it; null when it was taken
+     */
+    public @Nullable String type(Handle handle, char axis, String typed) {
+        try {
+            Quantities.parse(typed, Kind.LENGTH);
+            change(TextEdit.replace(sheet.text(), handle.path() + "." + axis, typed.strip()));
+            return null;
+        } catch (QuantityException | IllegalArgumentException e) {
+            return handle.label() + " " + axis + ": " + e.getMessage();
+        }
+    }
+
+    /**
+     * Saves.
+     *
+     * @param to where
+     * @throws IOException when it cannot be written; the old file is as it was
+     */
+    public void save(Path to) throws IOException {
+        byte[] bytes = sheet.text().getBytes(StandardCharsets.UTF_8);
+        WholeFile.write(to, out -> out.write(bytes));
+        boolean elsewhere = !to.equals(file);
+        file = to;
+        name = elsewhere ? to.toString() : name;
+        saved = sheet.text();
+        keep();
+    }
+
+    /** Takes the file as it is on the disk now; what was not saved can be had back by undo. */
+    public void reload() throws IOException {
+        Path f = file;
+        if (f != null) {
+            String text = Files.readString(f);
+            saved = text;
+            change(text);
+            keep();
+        }
+    }
+
+    /** Keeps the present text though the file on the disk is another: only saving will change the file. */
+    public void stay(String onDisk) {
+        saved = onDisk;
+        keep();
+    }
+
+    /** Throws unsaved work away for good. */
+    public void abandon() {
+        if (recovery != null) {
+            recovery.keep(null);
+        }
+    }
+
+    /** Whether the text is the one on the disk when it was last read or written. */
+    public boolean isSaved(String onDisk) {
+        return onDisk.equals(saved);
+    }
+}

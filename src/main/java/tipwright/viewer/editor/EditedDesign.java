@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.editor;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.design.file.Problem;
+
+/**
+ * A design's text and what came of it. Immutable.
+ *
+ * @param text of the file
+ * @param solved null when the text is no design or cannot be computed
+ * @param problems why not, one sentence each; empty when it was solved
+ */
+public record EditedDesign(String text, @Nullable Solved solved, List<String> problems) {
+    /** Copies the list. */
+    public EditedDesign {
+        problems = List.copyOf(problems);
+    }
+
+    static EditedDesign bad(String text, List<Problem> problems) {
+        return new EditedDesign(text, null, problems.stream().map(Problem::text).toList());
+    }
+}

@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.scene;
+
+import java.util.List;
+import javafx.scene.AmbientLight;
+import javafx.scene.DirectionalLight;
+import javafx.scene.Group;
+import javafx.scene.PointLight;
+import javafx.scene.paint.Color;
+import javafx.scene.transform.Rotate;
+import tipwright.geometry.Forms;
+import tipwright.geometry.Mesh;
+import tipwright.geometry.Vec3;
+import tipwright.outline.MachineOutline;
+import tipwright.outline.PartKind;
+import tipwright.viewer.dump.DumpStates;
+import tipwright.viewer.dump.MachineState;
+import tipwright.viewer.dump.Surroundings;
+
+/** Everything that stands in the picture for one design, one load case and one theme. Opaque parts first, the wall last. */
+public final class MachineScene {
+    /** Largest distance of the drawn tank from the true one over the tank's size. */
+    private static final double FINE = 1.0 / 400;
+
+    /** Name of the load case in which every door stays shut. */
+    private static final String SHUT = "held";
+
+    private final DumpStates dump;
+    private final String loadCase;
+    private final Surroundings room;
+    private final YardPart yard;
+    private final SolidPart solids;
+    private final DrivePart drive;
+    private final AssistPart assists;
+    private final TankPart tank;
+    private final DoorPart doors;
+    private final SlurryPart slurry;
+    private final ArrowPart arrows;
+    private final PathPart path;
+    private final double newtonsPerMetre;
+    private final Group root;
+
+    /** Builds the parts; {@link #show} puts them in place. */
+    public MachineScene(DumpStates dump, String loadCase, Theme theme) {
+        this.dump = dump;
+        this.loadCase = dump.loadCase(loadCase).name();
+        Mesh inside = inside(dump);
+        MachineOutline machine = new MachineOutline(dump.analysis());
+        room = Surroundings.of(dump, machine);
+        double size = room.radius();
+        newtonsPerMetre = SceneText.niceForce(2.6 * Math.max(1e-3, dump.largestForce()) / size);
+        yard = new YardPart(room, theme);
+        solids = new SolidPart(machine, dump.skeleton().bodies().size(), theme);
+        drive = new DrivePart(dump.design().drive().actuators(), theme);
+        assists = new AssistPart(dump.design(), dump.skeleton(), theme);
+        tank = new TankPart(dump.design().tank(), shell(dump, machine, inside), theme);
+        doors = new DoorPart(dump.design().tank(), dump.skeleton().tank(), theme);
+        slurry = new SlurryPart(inside, room.ground(), theme);
+        arrows = new ArrowPart(dump.design(), 1 / newtonsPerMetre, size / 75, theme);
+        path = new PathPart(dump, room, loadCase, theme);
+        root = new Group(
+                yard.node(),
+                solids.node(),
+                drive.node(),
+                assists.node(),
+                tank.rims(),
+                doors.node(),
+                arrows.node(),
+                path.node(),
+                slurry.node(),
+                tank.wall());
+        root.getTransforms().add(new Rotate(180, Rotate.X_AXIS));
+        root.getChildren().addAll(lights(room.middle(), size));
+    }
+
+    /** The interior as drawn, watertight, m. */
+    static Mesh inside(DumpStates dump) {
+        double span = dump.contents().solid().extent(new Vec3(0, 1, 0)).span();
+        return dump.contents().solid().mesh(Math.max(2e-4, FINE * span)).welded();
+    }
+
+    /** The tank's outside as drawn: its own outline from wall to wall where the design gives one, else the inside grown by the wall. */
+    static Mesh shell(DumpStates dump, MachineOutline machine, Mesh inside) {
+        return dump.design().tank().outline().isEmpty()
+                ? TankPart.outside(inside, dump.design().tank())
+                : Forms.joined(machine.parts().stream()
+                                .filter(p -> p.kind() == PartKind.TANK)
+                                .flatMap(p -> p.form().bodies(machine.across()).stream())
+                                .toList())
+                        .welded();
+    }
+
+    private static List<javafx.scene.LightBase> lights(Vec3 middle, double size) {
+        AmbientLight ambient = new AmbientLight(Color.gray(0.40));
+        PointLight lamp = new PointLight(Color.gray(0.52));
+        lamp.setTranslateX(middle.x() + 1.6 * size);
+        lamp.setTranslateY(middle.y() + 3.2 * size);
+        lamp.setTranslateZ(middle.z() + 3.4 * size);
+        DirectionalLight sky = new DirectionalLight(Color.gray(0.22));
+        sky.setDirection(new javafx.geometry.Point3D(0.5, -0.7, -0.4));
+        return List.of(ambient, lamp, sky);
+    }
+
+    /** The nodes, in metres, y down as the graphics library has it. */
+    public Group root() {
+        return root;
+    }
+
+    /** The dump that it shows. */
+    public DumpStates dump() {
+        return dump;
+    }
+
+    /** The load case that it shows. */
+    public String loadCase() {
+        return loadCase;
+    }
+
+    /** Corners of what is to be seen: smallest, largest, m. */
+    public List<Vec3> box() {
+        return List.of(yard.low(), yard.high());
+    }
+
+    /** How many newtons an arrow of a metre stands for. */
+    public double newtonsPerMetre() {
+        return newtonsPerMetre;
+    }
+
+    /** Moves everything to where it is. */
+    public void show(MachineState now) {
+        yard.show(now);
+        solids.show(now.bodies());
+        drive.show(now);
+        assists.show(now);
+        tank.show(now.tank());
+        doors.show(now, loadCase.equals(SHUT));
+        slurry.show(now);
+        arrows.show(now);
+        path.show(now);
+    }
+
+    /** Where labels belong, m: actuators' arrows, then bearings' arrows, then the centre of mass, then the metre bar. */
+    public Anchors anchors(MachineState now) {
+        return new Anchors(
+                arrows.pushes(now).stream()
+                        .map(a -> a.tail().plus(a.tip()).times(0.5))
+                        .toList(),
+                arrows.loads(now).stream().map(ArrowPart.Shaft::tip).toList(),
+                path.mark(now),
+                yard.barStart());
+    }
+
+    /**
+     * Places of labels, m.
+     *
+     * @param pushes of each actuator's arrow, its middle
+     * @param loads of each bearing's arrow, its tip
+     * @param centroid of the mark of the centre of mass
+     * @param bar start of the metre bar
+     */
+    public record Anchors(List<Vec3> pushes, List<Vec3> loads, Vec3 centroid, Vec3 bar) {}
+}

@@ -1,0 +1,272 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.scene;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javafx.geometry.VPos;
+import javafx.scene.Node;
+import javafx.scene.layout.Pane;
+import javafx.scene.paint.Color;
+import javafx.scene.shape.Circle;
+import javafx.scene.shape.Line;
+import javafx.scene.shape.Polygon;
+import javafx.scene.shape.Rectangle;
+import javafx.scene.text.Font;
+import javafx.scene.text.FontWeight;
+import javafx.scene.text.Text;
+import tipwright.design.tank.CaseName;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+import tipwright.load.Fill;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Quantities;
+import tipwright.quantity.UnitSystem;
+import tipwright.viewer.dump.MachineState;
+
+/** Words and figures on the picture: tilt, load case, the size of each arrow, and what the colours mean. */
+public final class SceneText extends Pane {
+    private static final double MARGIN = 22;
+    private static final double LEAST = 5e-5;
+    private static final double FOOT = 0.3048;
+
+    private Theme theme = Theme.DARK;
+    private UnitSystem units = UnitSystem.METRIC;
+    private String note = "";
+    private boolean brief;
+
+    SceneText() {
+        setMouseTransparent(true);
+    }
+
+    void setTheme(Theme other) {
+        theme = other;
+    }
+
+    void setUnits(UnitSystem other) {
+        units = other;
+    }
+
+    /** A line under the load case, such as the time or where the motion stops. */
+    public void setNote(String text) {
+        note = text;
+    }
+
+    /** Whether the title is all there is, to leave the picture to something else; true when that is new. */
+    boolean setBrief(boolean only) {
+        boolean other = only != brief;
+        brief = only;
+        return other;
+    }
+
+    void show(MachineScene machine, MachineState now, Camera camera, double width, double height) {
+        List<Node> all = new ArrayList<>();
+        double size = Math.max(11, Math.min(20, height / 44));
+        title(all, machine, now, size);
+        if (brief) {
+            all.add(0, behind(all, size));
+            getChildren().setAll(all);
+            return;
+        }
+        legend(all, machine, now, size, height);
+        MachineScene.Anchors anchors = machine.anchors(now);
+        List<double[]> taken = new ArrayList<>();
+        double each = now.rest().force() / Math.max(1, anchors.pushes().size());
+        String verb = each >= 0 ? "pushes " : "pulls ";
+        for (Vec3 p : anchors.pushes()) {
+            tag(all, taken, verb + show(Math.abs(each), Kind.FORCE), p, theme.push(), camera, size, width, height);
+        }
+        for (int i = 0; i < anchors.loads().size(); i++) {
+            String load = show(now.rest().bearings().get(i).norm(), Kind.FORCE);
+            tag(
+                    all,
+                    taken,
+                    "bearing " + (i + 1) + "  " + load,
+                    anchors.loads().get(i),
+                    theme.bearing(),
+                    camera,
+                    size,
+                    width,
+                    height);
+        }
+        Vec2 bar = camera.project(anchors.bar(), width, height);
+        Text metre =
+                text(units == UnitSystem.US ? "1 m = 3.28 ft" : "1 m", 0.85 * size, theme.faint(), FontWeight.NORMAL);
+        metre.setX(bar.x());
+        metre.setY(Math.min(height - 1.4 * size, bar.y() + 1.6 * size));
+        all.add(metre);
+        getChildren().setAll(all);
+    }
+
+    private String show(double si, Kind kind) {
+        return Quantities.show(si, kind, units);
+    }
+
+    private Rectangle behind(List<Node> words, double size) {
+        double right = words.stream()
+                .mapToDouble(n -> n.getLayoutBounds().getMaxX())
+                .max()
+                .orElse(0);
+        double low = words.stream()
+                .mapToDouble(n -> n.getLayoutBounds().getMaxY())
+                .max()
+                .orElse(0);
+        Rectangle box = new Rectangle(MARGIN - size, MARGIN - size, right - MARGIN + 2 * size, low - MARGIN + 2 * size);
+        box.setArcWidth(10);
+        box.setArcHeight(10);
+        box.setFill(theme.panel().deriveColor(0, 1, 1, 0.88));
+        return box;
+    }
+
+    private void title(List<Node> all, MachineScene machine, MachineState now, double size) {
+        String tilt = String.format(Locale.ROOT, "%.1f\u00b0", Math.toDegrees(now.tilt()));
+        double y = MARGIN;
+        y = line(all, machine.dump().design().name(), size, theme.ink(), FontWeight.BOLD, y);
+        String about = machine.dump().loadCase(machine.loadCase()).load().about();
+        y = line(
+                all,
+                CaseName.shown(machine.loadCase()) + ": " + about,
+                0.85 * size,
+                theme.faint(),
+                FontWeight.NORMAL,
+                y + 0.15 * size);
+        y = line(all, "tilt " + tilt, 2.1 * size, theme.ink(), FontWeight.BOLD, y + 0.3 * size);
+        Fill fill = now.fill();
+        String inside = fill == null || fill.volume() < LEAST
+                ? "nothing inside, "
+                : Quantities.rough(fill.volume(), Kind.VOLUME, units) + " inside, ";
+        y = line(all, inside + show(now.mass(), Kind.MASS) + " in all", size, theme.ink(), FontWeight.NORMAL, y);
+        if (!note.isEmpty()) {
+            line(all, note, 0.85 * size, theme.faint(), FontWeight.NORMAL, y + 0.15 * size);
+        }
+    }
+
+    private static double line(List<Node> all, String words, double size, Color colour, FontWeight weight, double y) {
+        Text text = text(words, size, colour, weight);
+        text.setX(MARGIN);
+        text.setY(y);
+        all.add(text);
+        return y + 1.3 * size;
+    }
+
+    private void legend(List<Node> all, MachineScene machine, MachineState now, double size, double height) {
+        double row = 1.5 * size;
+        double small = 0.85 * size;
+        List<Runnable> rows = new ArrayList<>();
+        double[] y = {0};
+        Fill fill = now.fill();
+        boolean cake = fill != null && fill.stuff() == Fill.Stuff.CAKE;
+        boolean us = units == UnitSystem.US;
+        double perUnit = machine.newtonsPerMetre() * (us ? FOOT : 1);
+        String drawn = show(perUnit, Kind.FORCE) + " for each " + (us ? "foot" : "metre") + " of arrow";
+        rows.add(() -> swatch(
+                all,
+                fill == null ? null : cake ? theme.cakeSurface() : theme.liquidSurface(),
+                fill == null ? "nothing inside" : cake ? "settled solids" : "liquid slurry",
+                y[0],
+                small));
+        rows.add(() -> arrow(all, theme.push(), "actuator on tank, " + drawn, y[0], small));
+        rows.add(() -> arrow(all, theme.bearing(), "tank on each bearing, same scale", y[0], small));
+        rows.add(() -> dot(all, theme.centroid(), "centre of mass and its path", y[0], small));
+        if (!machine.dump().design().obstacles().isEmpty()) {
+            rows.add(() -> swatch(all, theme.obstacle(), "must not be hit", y[0], small));
+        }
+        y[0] = height - MARGIN - row * rows.size();
+        for (Runnable r : rows) {
+            r.run();
+            y[0] += row;
+        }
+    }
+
+    /** One, two or five times a power of ten, not above a force. */
+    static double niceForce(double most) {
+        double ten = Math.pow(10, Math.floor(Math.log10(most)));
+        return most >= 5 * ten ? 5 * ten : most >= 2 * ten ? 2 * ten : ten;
+    }
+
+    private void swatch(
+            List<Node> all, @org.jspecify.annotations.Nullable Color c, String words, double y, double size) {
+        Rectangle box = new Rectangle(MARGIN, y + 0.1 * size, 1.5 * size, size);
+        box.setFill(c == null ? Color.TRANSPARENT : c);
+        box.setStroke(theme.faint());
+        all.add(box);
+        beside(all, words, y, size);
+    }
+
+    private void arrow(List<Node> all, Color c, String words, double y, double size) {
+        double m = y + 0.6 * size;
+        Line shaft = new Line(MARGIN, m, MARGIN + size, m);
+        shaft.setStroke(c);
+        shaft.setStrokeWidth(0.28 * size);
+        Polygon head = new Polygon(
+                MARGIN + 0.9 * size, m - 0.4 * size, MARGIN + 1.6 * size, m, MARGIN + 0.9 * size, m + 0.4 * size);
+        head.setFill(c);
+        all.add(shaft);
+        all.add(head);
+        beside(all, words, y, size);
+    }
+
+    private void dot(List<Node> all, Color c, String words, double y, double size) {
+        Circle circle = new Circle(MARGIN + 0.75 * size, y + 0.6 * size, 0.45 * size, c);
+        all.add(circle);
+        beside(all, words, y, size);
+    }
+
+    private void beside(List<Node> all, String words, double y, double size) {
+        Text text = text(words, size, theme.ink(), FontWeight.NORMAL);
+        text.setX(MARGIN + 2.2 * size);
+        text.setY(y);
+        all.add(text);
+    }
+
+    private void tag(
+            List<Node> all,
+            List<double[]> taken,
+            String words,
+            Vec3 at,
+            Color colour,
+            Camera camera,
+            double size,
+            double width,
+            double height) {
+        Vec2 p = camera.project(at, width, height);
+        if (Double.isNaN(p.x())) {
+            return;
+        }
+        Text text = text(words, 0.95 * size, theme.ink(), FontWeight.BOLD);
+        double w = text.getLayoutBounds().getWidth() + size;
+        double h = 1.5 * size;
+        double x = Math.max(4, Math.min(width - w - 4, p.x() + 0.9 * size));
+        double y = Math.max(4, Math.min(height - h - 4, p.y() - h / 2));
+        // a tag may be moved onto another one: go on until it is free
+        for (int round = 0; round <= taken.size(); round++) {
+            for (double[] other : taken) {
+                boolean over =
+                        x < other[0] + other[2] && other[0] < x + w && y < other[1] + other[3] && other[1] < y + h;
+                y = over ? other[1] + other[3] + 3 : y;
+            }
+        }
+        taken.add(new double[] {x, y, w, h});
+        Rectangle box = new Rectangle(x, y, w, h);
+        box.setArcWidth(8);
+        box.setArcHeight(8);
+        box.setFill(theme.panel().deriveColor(0, 1, 1, 0.88));
+        box.setStroke(colour);
+        box.setStrokeWidth(1.6);
+        Line lead = new Line(p.x(), p.y(), x, y + h / 2);
+        lead.setStroke(colour);
+        text.setX(x + size / 2);
+        text.setY(y + 0.22 * size);
+        all.add(lead);
+        all.add(box);
+        all.add(text);
+    }
+
+    private static Text text(String words, double size, Color colour, FontWeight weight) {
+        Text text = new Text(words);
+        text.setFont(Font.font("System", weight, size));
+        text.setFill(colour);
+        text.setTextOrigin(VPos.TOP);
+        return text;
+    }
+}
