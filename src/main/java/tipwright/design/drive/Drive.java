@@ -35,6 +35,16 @@ public sealed interface Drive permits Straight, BellCrank, FourBar, Knuckle, Sli
      */
     Skeleton skeleton(Vec2 pivot);
 
+    /**
+     * How far apart the actuator's two pins are, stowed, m.
+     *
+     * @param pivot the axis of the two bearings, m
+     */
+    default double stowedLength(Vec2 pivot) {
+        Skeleton skeleton = skeleton(pivot);
+        return skeleton.actuator().onB().minus(skeleton.actuator().onA()).norm();
+    }
+
     /** The same parts with every pin, carriage and end of the actuator where the operator puts it. */
     default Drive moved(UnaryOperator<Vec2> places) {
         return (Drive) Copy.moved((Record) this, places);
