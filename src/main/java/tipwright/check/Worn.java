@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check;
 
-import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.design.Design;
 import tipwright.design.around.CrossMember;
 import tipwright.design.around.Frame;
 import tipwright.design.around.Wear;
-import tipwright.design.drive.Straight;
+import tipwright.design.drive.Drive;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.joint.Shaft;
 import tipwright.design.key.Copy;
@@ -53,19 +52,14 @@ final class Worn {
             Shaft thin = Copy.with(shaft, "diameter", left(shaft.diameter(), wear.pin()));
             less = Copy.with(less, "pivot", Copy.with(design.pivot(), "shaft", thin));
         }
-        if (design.drive() instanceof Straight straight) {
-            less = less.withDrive(new Straight(
-                    straight.framePin(),
-                    straight.tankPin(),
-                    straight.actuators(),
-                    thin(straight.framePinJoint(), wear),
-                    thin(straight.tankPinJoint(), wear)));
+        Drive drive = design.drive();
+        for (String name : drive.pinNames(design.pivot().at())) {
+            PinJoint pin = design.drive().pinJoint(name);
+            if (pin != null) {
+                drive = drive.withPin(name, Copy.with(pin, "diameter", left(pin.diameter(), wear.pin())));
+            }
         }
-        return less;
-    }
-
-    private static @Nullable PinJoint thin(@Nullable PinJoint pin, Wear wear) {
-        return pin == null ? null : Copy.with(pin, "diameter", left(pin.diameter(), wear.pin()));
+        return less.withDrive(drive);
     }
 
     /** What is left of a thickness, m; a hair of it where more than all is taken, so that its rule fails. */
