@@ -65,6 +65,7 @@ public final class WhatIfCheck implements Check {
                     case WhatIfStop.END -> "Runs against the end of the stroke: shock";
                     case WhatIfStop.END + " other parts" -> "Runs against the end of the stroke: other parts";
                     case WhatIfStop.SADDLE -> "Tank lands on its saddle: force";
+                    case "gas springs hot and new" -> "Gas springs hot and new: worst check then";
                     case "gas springs cold and worn" -> "Gas springs cold and worn: worst check then";
                     default -> part.endsWith(ALONE)
                             ? "One actuator carries everything: " + part.substring(0, part.length() - ALONE.length())
@@ -81,7 +82,7 @@ public final class WhatIfCheck implements Check {
                 + " on the slope that follows. The tank jams: whatever carries the actuator's force takes its hardest push and"
                 + " pull without yielding, and so it does when a valve shuts at once on the way down, when an electric drive stops at once, and"
                 + " when the cylinder runs against its end. The saddle bears the tank that lands on it. A spring that helps"
-                + " breaks, or gas springs are cold and have lost gas: every check is made again without it. The slurry is frozen"
+                + " breaks, or gas springs are cold and have lost gas, or hot and new: every check is made again. The slurry is frozen"
                 + " solid, rain has filled the tank, the outlet blocks on the way, or half of the cake stays stuck along one side:"
                 + " every check of the load is made again; an actuator that is too weak but holds it is close. With several"
                 + " actuators, one takes the whole load, or gets ahead of the others: it must stay within its rating.";
