@@ -47,6 +47,7 @@ import tipwright.check.slurry.DoorCheck;
 import tipwright.check.slurry.EmptiesCheck;
 import tipwright.check.slurry.FlatWallCheck;
 import tipwright.check.slurry.LandingCheck;
+import tipwright.check.slurry.StreamCheck;
 import tipwright.check.slurry.VacuumCheck;
 import tipwright.check.slurry.VentCheck;
 import tipwright.check.standing.HangCheck;
@@ -103,6 +104,7 @@ public final class Checks {
                 new EmptiesCheck(),
                 new ClearanceCheck(),
                 new LandingCheck(),
+                new StreamCheck(),
                 new TipOverCheck(),
                 new HangCheck(),
                 new WeldCheck(),
