@@ -125,7 +125,7 @@ final class DesignText {
             line("    - {name: door, rim: circle, diameter: " + value("door", 0) + ", centre: " + dumpEnd()
                     + ", normal: x, opens-at: 0 deg}");
         } else {
-            line("  # No wall there; its rim is where the load runs out.");
+            line("  # No wall there; the load leaves over its rim.");
             line("  open: top");
         }
     }
