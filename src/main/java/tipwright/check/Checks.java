@@ -26,6 +26,7 @@ import tipwright.check.bearing.ShaftCheck;
 import tipwright.check.clearance.ClearanceCheck;
 import tipwright.check.fault.WhatIfCheck;
 import tipwright.check.joint.BoltCheck;
+import tipwright.check.joint.ClevisCheck;
 import tipwright.check.joint.CrossMemberCheck;
 import tipwright.check.joint.FatigueCheck;
 import tipwright.check.joint.LinkCheck;
@@ -34,10 +35,12 @@ import tipwright.check.joint.LugSideCheck;
 import tipwright.check.joint.PinCheck;
 import tipwright.check.joint.PlayCheck;
 import tipwright.check.joint.PryingCheck;
+import tipwright.check.joint.SaddleCheck;
 import tipwright.check.joint.ShellCheck;
 import tipwright.check.joint.SlideCheck;
 import tipwright.check.joint.SwingCheck;
 import tipwright.check.joint.TubeWallCheck;
+import tipwright.check.joint.TwistCheck;
 import tipwright.check.joint.WeldCheck;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
@@ -118,6 +121,9 @@ public final class Checks {
                 new TubeWallCheck(),
                 new PryingCheck(),
                 new LugSideCheck(),
+                new ClevisCheck(),
+                new TwistCheck(),
+                new SaddleCheck(),
                 new FatigueCheck(),
                 new GripCheck(),
                 new SwingCheck(),

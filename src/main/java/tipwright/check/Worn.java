@@ -6,6 +6,8 @@ import tipwright.analysis.Analysis;
 import tipwright.design.Design;
 import tipwright.design.around.CrossMember;
 import tipwright.design.around.Frame;
+import tipwright.design.around.TorqueTube;
+import tipwright.design.around.Twist;
 import tipwright.design.around.Wear;
 import tipwright.design.drive.Straight;
 import tipwright.design.joint.PinJoint;
@@ -48,6 +50,8 @@ final class Worn {
             CrossMember thin = Copy.with(tube, "wall", left(tube.wall(), wear.wall()));
             less = Copy.with(less, "frame", Copy.with(frame, "crossMember", thin));
         }
+        Twist twist = design.twist();
+        less = Copy.with(less, "twist", new Twist(thin(twist.tank(), wear), thin(twist.frame(), wear)));
         Shaft shaft = design.pivot().shaft();
         if (shaft != null) {
             Shaft thin = Copy.with(shaft, "diameter", left(shaft.diameter(), wear.pin()));
@@ -62,6 +66,10 @@ final class Worn {
                     thin(straight.tankPinJoint(), wear)));
         }
         return less;
+    }
+
+    private static @Nullable TorqueTube thin(@Nullable TorqueTube tube, Wear wear) {
+        return tube == null ? null : Copy.with(tube, "wall", left(tube.wall(), wear.wall()));
     }
 
     private static @Nullable PinJoint thin(@Nullable PinJoint pin, Wear wear) {

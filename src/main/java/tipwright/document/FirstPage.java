@@ -11,6 +11,7 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.tank.CaseName;
+import tipwright.doubt.Sureness;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.Cautions;
 import tipwright.report.FillSection;
@@ -20,6 +21,7 @@ import tipwright.report.Peak;
 import tipwright.report.Prose;
 import tipwright.report.Scale;
 import tipwright.report.Style;
+import tipwright.report.SurenessText;
 import tipwright.report.VerdictText;
 import tipwright.time.Cycle;
 
@@ -49,6 +51,10 @@ final class FirstPage {
                 "p class=\"caption\"",
                 MachineView.LEGEND + (dossier.design().assists().isEmpty() ? "" : MachineView.ASSISTS));
         page.inside("div class=\"verdict\"", verdict());
+        Sureness sure = dossier.checked().sure();
+        if (sure != null) {
+            SurenessText.of(sure, paper.units()).forEach(text -> page.line("p", text));
+        }
         five(page);
         mend(page);
         List<Finding> skipped = dossier.findings(Verdict.NOT_CHECKED);
