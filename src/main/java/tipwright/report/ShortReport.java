@@ -49,6 +49,11 @@ public final class ShortReport {
         lines.addAll(remarks.subList(0, Math.min(remarks.size(), Math.max(0, room / 3))));
         lines.add("");
         lines.addAll(numbers);
+        List<String> toBuy = ShoppingList.lines(checked, style);
+        if (!toBuy.isEmpty()) {
+            lines.add("");
+            lines.addAll(toBuy);
+        }
         lines.addAll(bad(SCREEN - lines.size() - tail.size()));
         lines.addAll(tail);
         return lines;

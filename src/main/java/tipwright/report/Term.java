@@ -38,6 +38,19 @@ public record Term(String word, List<String> also, String meaning) {
                     "The outlet stays shut, one actuator carries everything, a hose bursts, power is lost, a wheel sinks.",
                     "what-if",
                     "something goes wrong"),
+            of(
+                    "?",
+                    "In a design file: which size or part do I need? 'check' finds the smallest that is sold and passes, and prints"
+                            + " it under 'To buy'. It may stand for actuator, bearing, the bore of a cylinder or bush, the"
+                            + " diameter of a pin or shaft, the leg of a weld, the section or awg of a cable, and the fuse.",
+                    "to buy",
+                    "shopping list",
+                    "question mark"),
+            of(
+                    "the seller must state",
+                    "Figures that have to stand in the maker's list or on the part's plate: at least as much, or at most, as"
+                            + " printed beside them.",
+                    "seller"),
             of("fix", "What to change so that the check passes.", "to mend", "mend"),
             of("needs", "What the job asks of the part.", "demand"),
             of("has", "What the part gives, after the safety factor. More is always better.", "capacity"),

@@ -4,6 +4,7 @@ package tipwright.design.joint;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
 import tipwright.design.key.Preset;
+import tipwright.design.key.Sold;
 import tipwright.quantity.Kind;
 
 /**
@@ -16,7 +17,8 @@ import tipwright.quantity.Kind;
  * @param yield Pa
  */
 public record PinJoint(
-        @Note("Of the pin") @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
+        @Note("Of the pin") @Measured(value = Kind.LENGTH, above = "0 mm") @Sold(value = "pin", usual = "20 mm")
+                double diameter,
         @Note("double: lug between two cheeks; single: one cheek") @Preset("double") Shear shear,
         @Note("Thickness of the middle lug") @Measured(value = Kind.LENGTH, above = "0 mm") double lug,
         @Note("Thickness of each outer cheek") @Measured(value = Kind.LENGTH, above = "0 mm") double cheek,
