@@ -98,6 +98,17 @@ public record Term(String word, List<String> also, String meaning) {
             of("most loaded bearing", "The bearing that carries most."),
             of("pillow-block bearing", "A ball bearing in a housing with a foot.", "ball insert"),
             of("C0", "Static load rating of a bearing, from its maker's list.", "static load rating"),
+            of("C", "Dynamic load rating of a bearing, from its maker's list.", "dynamic load rating"),
+            of("shock factor", "What lands all at once counts as this many times its weight.", "shock"),
+            of(
+                    "seat",
+                    "Where a bracket or the cradle sits on the tank's wall: 'seat' of a fastening in the design file.",
+                    "bracket on the tank"),
+            of(
+                    "dished end",
+                    "A rounded end of a tank. Its crown is the middle part, its knuckle the tight bend at the rim.",
+                    "crown",
+                    "knuckle"),
             of("fill", "How much may be in the tank with every check passing."),
             of("rim", "The highest level at which nothing runs over, tank stowed.", "brim"),
             of("time", "From stowed up to full tilt, drained, and back down."),

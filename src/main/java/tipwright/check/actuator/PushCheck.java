@@ -60,7 +60,7 @@ public final class PushCheck implements Check {
     @Override
     public Text says(Finding finding) {
         return !(finding.demand() > 0)
-                ? Text.words("the actuator never pushs")
+                ? Text.words("the actuator never pushes")
                 : Text.of(
                         "the actuator must push {} and is good for {}",
                         Text.amount(finding.needs(), Kind.FORCE),
