@@ -104,7 +104,7 @@ public sealed interface Drive permits Straight, BellCrank, FourBar, Knuckle, Sli
     @Nullable
     PinJoint pinJoint(String name);
 
-    /** The same with other dimensions of a pin whose dimensions are known. */
+    /** The same with these dimensions of a pin. */
     Drive withPin(String name, PinJoint joint);
 
     /** Where a pin's data belong in the file, for messages. */
