@@ -72,10 +72,7 @@ final class FiveNumbers {
     }
 
     private @Nullable Finding found(String id) {
-        return findings.stream()
-                .filter(f -> f.id().equals(id))
-                .findFirst()
-                .orElse(null);
+        return findings.stream().filter(f -> f.id().equals(id)).findFirst().orElse(null);
     }
 
     private String force(String id, boolean push) {
@@ -100,10 +97,8 @@ final class FiveNumbers {
     private String stroke() {
         Design design = analysis.design();
         Actuator actuator = design.drive().actuators().get(0).actuator();
-        double[] lengths = analysis.poses().stream()
-                .mapToDouble(Pose::length)
-                .sorted()
-                .toArray();
+        double[] lengths =
+                analysis.poses().stream().mapToDouble(Pose::length).sorted().toArray();
         double longest = lengths[lengths.length - 1];
         return left(lengths[0] - actuator.closed(), " before it is closed")
                 + ", "

@@ -39,7 +39,8 @@ class ShortReportTest {
                 .contains("X If something goes wrong: fails. ")
                 .contains("it is 467 mm short", "Fix, tried: the same.")
                 .contains("Push         9.14 kN of 6 kN")
-                .containsPattern("With this change alone every check passes: the actuator\\s+'mid-12-long' of the parts box")
+                .containsPattern(
+                        "With this change alone every check passes: the actuator\\s+'mid-12-long' of the parts box")
                 .containsPattern("Fix, tried: the actuator\\s+'mid-12-long' of the parts box \\(push\\s+12 kN")
                 .contains("? Cannot tell: welds, bolts, lugs")
                 .contains("Never go under a raised tank");

@@ -114,7 +114,8 @@ public final class FlatWallCheck implements Check {
         Text note = Text.of("bends by {}", Text.amount(moved, Kind.LENGTH, "mm", 1));
         note = moved <= wall.thickness() / 2
                 ? note
-                : note.plus(", more than half its thickness: it then also carries by stretching, so it is stronger than shown here");
+                : note.plus(
+                        ", more than half its thickness: it then also carries by stretching, so it is stronger than shown here");
         List<Finding> all = new ArrayList<>();
         Usage usage = new Usage(Math.max(0, worst.value()), wall.yield(), factor, Kind.PRESSURE);
         all.add(make.compare(flat.name(), usage, worst, note));
