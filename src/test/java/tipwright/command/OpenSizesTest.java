@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,7 +26,13 @@ class OpenSizesTest {
     void theAnswerPassesAndTheNextSmallerSizeDoesNot() throws IOException {
         String lime = shipped("lime-barrel");
         String asked = lime.replace(PIN + "16 mm", PIN + "?").replace(FUSE, "fuse: ?");
-        JsonNode bought = json(asked).get("to_buy");
+        JsonNode all = json(asked);
+        String schema = Files.readString(Path.of("geometry", "tipwright-check-output.schema.json"));
+        assertThat(JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                        .getSchema(schema)
+                        .validate(all))
+                .isEmpty();
+        JsonNode bought = all.get("to_buy");
         assertThat(bought.findValuesAsText("what")).containsExactly("pin at the frame pin", "fuse");
         JsonNode fuse = bought.get(1);
         String size = fuse.get("size").asText();
