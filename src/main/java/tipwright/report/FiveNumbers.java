@@ -58,7 +58,7 @@ final class FiveNumbers {
     }
 
     private String force(String id, boolean push) {
-        Peak peak = Peak.force(result.analysis().cases(), Peak.Tilts.ALL, push);
+        Peak peak = Peak.force(result, push);
         if (peak == null) {
             return "none";
         }

@@ -107,7 +107,8 @@ final class DoorAndPit {
     }
 
     private static MachinePart edge(Design design, String name, Vec2 at, Vec2 away) {
-        @Nullable Double ground = design.ground() == null ? null : design.ground().y();
+        @Nullable
+        Double ground = design.ground() == null ? null : design.ground().y();
         double foot = Math.min(at.y() - THIN, ground == null ? at.y() - THIN : ground);
         Vec2 down = new Vec2(0, foot - at.y());
         List<Vec2> outline = List.of(at, at.plus(down), at.plus(down).plus(away), at.plus(away));

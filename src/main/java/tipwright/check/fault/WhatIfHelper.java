@@ -54,7 +54,8 @@ final class WhatIfHelper {
             all.add(helper.anew(lost.name() + " breaks", left));
         }
         if (springs.stream().anyMatch(a -> a instanceof GasSpring)) {
-            List<Assist> weak = gas(design, design.site().temperature(), design.whatIf().gasLost());
+            List<Assist> weak =
+                    gas(design, design.site().temperature(), design.whatIf().gasLost());
             all.add(helper.anew("gas springs cold and worn", weak));
             double hottest = Math.max(design.site().hottest(), design.site().temperature());
             all.add(helper.anew("gas springs hot and new", gas(design, hottest, 0)));

@@ -160,8 +160,7 @@ public final class LinkCheck implements Check {
     }
 
     /** The plate round the pin: the worst of bearing under push or pull, tear-out and net section under pull. */
-    private static Finding eye(
-            Findings make, Analysis analysis, String name, LinkLoad load, LinkSection made) {
+    private static Finding eye(Findings make, Analysis analysis, String name, LinkLoad load, LinkSection made) {
         Lug eye = made.eye();
         double factor = analysis.design().factors().lug();
         if (eye == null) {
@@ -183,7 +182,8 @@ public final class LinkCheck implements Check {
     private static double stressed(Lug eye, LinkLoad.Borne load) {
         double pull = Math.max(0, load.draw());
         double either = Math.max(pull, Math.max(0, load.squeeze()));
-        double drawn = pull > 0 ? Math.max(LugStress.tearOut(eye, pull) / SHEAR_YIELD, LugStress.netSection(eye, pull)) : 0;
+        double drawn =
+                pull > 0 ? Math.max(LugStress.tearOut(eye, pull) / SHEAR_YIELD, LugStress.netSection(eye, pull)) : 0;
         return Math.max(LugStress.bearing(eye, either), drawn);
     }
 

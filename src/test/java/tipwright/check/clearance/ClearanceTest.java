@@ -234,7 +234,9 @@ public class ClearanceTest {
                     }
                     for (int c = 0; c < post.size(); c++) {
                         Vec2 next = post.get((c + 1) % post.size());
-                        best = Math.min(best, Math.min(toSegment(top, post.get(c), next), toSegment(bottom, post.get(c), next)));
+                        best = Math.min(
+                                best,
+                                Math.min(toSegment(top, post.get(c), next), toSegment(bottom, post.get(c), next)));
                     }
                 }
             }
