@@ -90,8 +90,8 @@ final class FirstPage {
     }
 
     private void five(Markup page) {
-        Peak push = Peak.force(dossier.analysis().cases(), Peak.Tilts.ALL, true);
-        Peak pull = Peak.force(dossier.analysis().cases(), Peak.Tilts.ALL, false);
+        Peak push = Peak.force(result, true);
+        Peak pull = Peak.force(result, false);
         int bearings = dossier.design().pivot().bearings().size();
         Peak.OnBearing bearing = Peak.bearing(dossier.analysis().cases(), Peak.Tilts.ALL, 0, bearings);
         page.raw("<table class=\"five\"><caption>Five numbers</caption><thead><tr>");

@@ -76,7 +76,7 @@ final class FiveNumbers {
     }
 
     private String force(String id, boolean push) {
-        Peak peak = Peak.force(analysis.cases(), Peak.Tilts.ALL, push);
+        Peak peak = Peak.force(result, push);
         if (peak == null) {
             return "none";
         }

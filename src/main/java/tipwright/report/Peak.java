@@ -7,6 +7,9 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Balance;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Extreme;
+import tipwright.analysis.MotionDirection;
+import tipwright.check.Result;
+import tipwright.check.rule.Finding;
 import tipwright.geometry.Vec3;
 
 /**
@@ -18,6 +21,8 @@ import tipwright.geometry.Vec3;
  * @param motion at which it happens: 'raising', 'lowering', 'at rest'
  */
 public record Peak(double value, String loadCase, double tilt, String motion) {
+    private static final double SAME = 1e-6;
+
     private static Peak of(Extreme e) {
         return new Peak(
                 e.value(),
@@ -30,6 +35,23 @@ public record Peak(double value, String loadCase, double tilt, String motion) {
     public static @Nullable Peak force(List<CaseResult> cases, Tilts tilts, boolean push) {
         Extreme most = Extreme.largest(tilts.of(cases), (row, b) -> push ? b.force() : -b.force());
         return most.value() > 0 ? of(most) : null;
+    }
+
+    /** The same with every fill up to the stated one and in every condition that was checked. */
+    public static @Nullable Peak force(Result result, boolean push) {
+        Peak own = force(result.analysis().cases(), Tilts.ALL, push);
+        String id = push ? "push" : "pull";
+        for (Finding f : result.findings()) {
+            String load = f.loadCase();
+            MotionDirection direction = f.worst().direction();
+            if (f.id().equals(id)
+                    && load != null
+                    && direction != null
+                    && f.demand() > (own == null ? 0 : own.value() * (1 + SAME))) {
+                return new Peak(f.demand(), load, f.tilt(), direction.word());
+            }
+        }
+        return own;
     }
 
     /** A bearing's largest load; null when there are no rows. */
