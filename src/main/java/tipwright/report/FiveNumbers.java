@@ -76,7 +76,7 @@ final class FiveNumbers {
     }
 
     private String force(String id, boolean push) {
-        Peak peak = Peak.force(result, push);
+        Peak peak = Peak.force(analysis, findings, push);
         if (peak == null) {
             return "none";
         }

@@ -17,7 +17,6 @@ import tipwright.outline.Form;
 import tipwright.outline.MachinePart;
 import tipwright.outline.MachinePart.Basis;
 import tipwright.outline.PartKind;
-import tipwright.outline.ZRange;
 
 /**
  * Doors that swing in the side view. A door that opens swings from shut to where it hangs or
