@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check;
 
-import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.design.Design;
 import tipwright.design.around.CrossMember;
@@ -9,7 +8,7 @@ import tipwright.design.around.Frame;
 import tipwright.design.around.TorqueTube;
 import tipwright.design.around.Twist;
 import tipwright.design.around.Wear;
-import tipwright.design.drive.Straight;
+import tipwright.design.drive.Drive;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.joint.Shaft;
 import tipwright.design.key.Copy;
@@ -57,23 +56,18 @@ final class Worn {
             Shaft thin = Copy.with(shaft, "diameter", left(shaft.diameter(), wear.pin()));
             less = Copy.with(less, "pivot", Copy.with(design.pivot(), "shaft", thin));
         }
-        if (design.drive() instanceof Straight straight) {
-            less = less.withDrive(new Straight(
-                    straight.framePin(),
-                    straight.tankPin(),
-                    straight.actuators(),
-                    thin(straight.framePinJoint(), wear),
-                    thin(straight.tankPinJoint(), wear)));
+        Drive drive = design.drive();
+        for (String name : drive.pinNames(design.pivot().at())) {
+            PinJoint pin = design.drive().pinJoint(name);
+            if (pin != null) {
+                drive = drive.withPin(name, Copy.with(pin, "diameter", left(pin.diameter(), wear.pin())));
+            }
         }
-        return less;
+        return less.withDrive(drive);
     }
 
     private static @Nullable TorqueTube thin(@Nullable TorqueTube tube, Wear wear) {
         return tube == null ? null : Copy.with(tube, "wall", left(tube.wall(), wear.wall()));
-    }
-
-    private static @Nullable PinJoint thin(@Nullable PinJoint pin, Wear wear) {
-        return pin == null ? null : Copy.with(pin, "diameter", left(pin.diameter(), wear.pin()));
     }
 
     /** What is left of a thickness, m; a hair of it where more than all is taken, so that its rule fails. */

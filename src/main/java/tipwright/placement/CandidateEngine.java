@@ -61,7 +61,8 @@ enum CandidateEngine {
 
     /**
      * What the checks say of a candidate, at the tilts of the loads and, where something about the mechanism changes at once between
-     * them, on both sides of that too, as the check does.
+     * them, on both sides of that too, as the check does. Where it does not get to the last tilt, what is left in the tank on the way
+     * back is what is left where it stops.
      */
     Judgement judged(Design candidate, LoadTable loads) {
         return judged(candidate, loads, true, tilts -> LoadTable.of(candidate, tilts));
@@ -78,8 +79,8 @@ enum CandidateEngine {
     }
 
     /**
-     * The same, but at the tilts of the loads alone where the stroke is not kept: that fails anyhow, and both sides of an end of the
-     * stroke cost the loads anew.
+     * The same, but with the loads as they are where the stroke or the tilt is not kept: that fails anyhow, and other tilts cost the
+     * loads anew.
      */
     Judgement judgedWithinStroke(Design candidate, LoadTable loads) {
         return judged(candidate, loads, false, tilts -> LoadTable.of(candidate, tilts));
@@ -90,8 +91,12 @@ enum CandidateEngine {
         try {
             Analysis analysis = analyse(candidate, loads);
             Judgement judged = Judgement.of(analysis);
-            boolean wanted = beyondStroke || (judged.of(Limit.STROKE_IN) <= 1 && judged.of(Limit.STROKE_OUT) <= 1);
-            return wanted && Analyser.changes(analysis) ? Judgement.of(Analyser.analyse(candidate, anew)) : judged;
+            boolean wanted = beyondStroke
+                    || (judged.of(Limit.REACH) <= 1
+                            && judged.of(Limit.STROKE_IN) <= 1
+                            && judged.of(Limit.STROKE_OUT) <= 1);
+            boolean otherwise = Analyser.changes(analysis) || analysis.stop() != null;
+            return wanted && otherwise ? Judgement.of(Analyser.analyse(candidate, anew)) : judged;
         } catch (CannotComputeException impossible) {
             return Judgement.impossible();
         }

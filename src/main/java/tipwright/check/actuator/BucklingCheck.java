@@ -88,6 +88,11 @@ public final class BucklingCheck implements Check {
     }
 
     @Override
+    public String opener() {
+        return "a rod that bears {more} in buckling than that of {actuator}";
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         int index = Findings.number(finding);
         Actuator actuator = analysis.design().drive().actuators().get(index).actuator();

@@ -100,7 +100,7 @@ public final class OverCentreCheck implements Check {
             return List.of(make.given("", force, rated, 1, Kind.FORCE, 0, Extreme.NOWHERE, Verdict.PASS, note));
         }
         boolean holds = rated > 0;
-        double utilisation = holds ? force / rated : 2;
+        double utilisation = utilisation(force, rated);
         Verdict verdict = holds ? Verdict.CLOSE : Verdict.FAIL;
         String word = Ratings.byRope(analysis.design()) ? "rope" : "cylinder";
         Text list = Text.join(", ", crossings);
@@ -114,6 +114,11 @@ public final class OverCentreCheck implements Check {
                         : Text.words("this " + word + " cannot hold back a tank that goes over by itself: ")
                                 .plus(list);
         return List.of(make.given("", force, rated, 1, Kind.FORCE, utilisation, back, verdict, note));
+    }
+
+    /** A force in N that turned round, against what is rated that way, N; 2 where nothing is. */
+    static double utilisation(double force, double rated) {
+        return rated > 0 ? force / rated : 2;
     }
 
     private static Text passing(Text list, int toPull, int all) {

@@ -14,6 +14,7 @@ import tipwright.check.rule.Usage;
 import tipwright.check.rule.Verdict;
 import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Design;
+import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -74,6 +75,11 @@ public final class PushCheck implements Check {
     }
 
     @Override
+    public String opener() {
+        return "{more} push than {actuator} has";
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         return new WorkedFormula(analysis, finding, units).force();
     }
@@ -104,10 +110,11 @@ public final class PushCheck implements Check {
      * @param length pin to pin, m
      */
     static Usage usage(double force, double length, Design design) {
-        return new Usage(
-                Math.max(0, force),
-                Ratings.push(design, length),
-                design.factors().service(),
-                Kind.FORCE);
+        return usage(force, Ratings.push(design, length), design.factors());
+    }
+
+    /** Actuators that push with a force in N against what they are rated for together, N; or that pull. */
+    public static Usage usage(double force, double rated, Factors factors) {
+        return new Usage(Math.max(0, force), rated, factors.service(), Kind.FORCE);
     }
 }

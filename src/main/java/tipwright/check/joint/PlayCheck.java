@@ -60,7 +60,7 @@ public final class PlayCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.BOUNDS_MOUNTS);
+        return Set.of(Trait.BOUNDS_MOUNTS, Trait.ASKED_LATE);
     }
 
     @Override

@@ -49,7 +49,7 @@ public final class ShellCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE, Trait.BOUNDS_MOUNTS);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE, Trait.BOUNDS_MOUNTS, Trait.ASKED_LATE);
     }
 
     @Override
