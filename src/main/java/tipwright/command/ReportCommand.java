@@ -59,7 +59,8 @@ final class ReportCommand implements Callable<Integer> {
     @Override
     public Integer call() throws FailedException {
         Path to = Objects.requireNonNull(file, "--out is required");
-        DesignSource source = DesignSource.find(asked.design());
+        DesignSource source =
+                DesignSource.find(asked.design(), spec.commandLine().getErr());
         UnitSystem units = shown.units(source.reading());
         PageSetting paper = Papers.of(to, size, units, spec.commandLine());
         Outputs outputs = Outputs.sparing(source);

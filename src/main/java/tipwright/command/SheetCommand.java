@@ -32,8 +32,8 @@ import tipwright.sheet.WeldSheet;
         name = "sheet",
         description = {
             "Writes the weld sheet.",
-            "PDF: places, distances to check by tape, holes, stops, the side view, and a template at true size over as many"
-                    + " pages as it takes. SVG: the side view. DXF: the side view at true size in mm, layers by part."
+            "PDF: the whole machine with its pins numbered, every place as a tape takes it, and a page at true size for each bracket,"
+                    + " lug and mount. SVG: the side view. DXF: the side view at true size in mm, layers by part."
         },
         footer = {
             "  tipwright sheet my-tank.yaml --out my-tank.pdf",
@@ -66,7 +66,8 @@ final class SheetCommand implements Callable<Integer> {
     @Override
     public Integer call() throws FailedException {
         PrintWriter err = spec.commandLine().getErr();
-        DesignSource source = DesignSource.find(asked.design());
+        DesignSource source =
+                DesignSource.find(asked.design(), spec.commandLine().getErr());
         if (source.reading() instanceof Reading.Bad bad) {
             bad.problems().stream().map(Problem::text).forEach(err::println);
             return Exit.NOT_UNDERSTOOD;

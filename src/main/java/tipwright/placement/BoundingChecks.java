@@ -29,9 +29,8 @@ final class BoundingChecks {
     /** Utilisations of all limits but the time wanted [limit]. */
     static double[] utilisations(Analysis analysis) {
         double[] all = new double[Limit.COUNT];
-        Analysis worn = Checks.worn(analysis);
         for (Check check : CHECKS) {
-            take(check, check.run(worn), all);
+            take(check, Checks.run(List.of(check), analysis), all);
         }
         return all;
     }
@@ -71,8 +70,7 @@ final class BoundingChecks {
 
     /** The other checks that fail, those in time left out. */
     static List<Finding> otherFailures(Analysis analysis) {
-        return OTHERS.stream()
-                .flatMap(c -> c.run(analysis).stream())
+        return Checks.run(OTHERS, analysis).stream()
                 .filter(f -> f.verdict() == Verdict.FAIL)
                 .toList();
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.placement;
 
+import java.util.function.Function;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
@@ -63,7 +64,17 @@ enum CandidateEngine {
      * them, on both sides of that too, as the check does.
      */
     Judgement judged(Design candidate, LoadTable loads) {
-        return judged(candidate, loads, true);
+        return judged(candidate, loads, true, tilts -> LoadTable.of(candidate, tilts));
+    }
+
+    /**
+     * The same with loads that are not the design's own.
+     *
+     * @param loads at the design's tilts
+     * @param anew the same at other tilts
+     */
+    Judgement judged(Design candidate, LoadTable loads, Function<double[], LoadTable> anew) {
+        return judged(candidate, loads, true, anew);
     }
 
     /**
@@ -71,15 +82,16 @@ enum CandidateEngine {
      * stroke cost the loads anew.
      */
     Judgement judgedWithinStroke(Design candidate, LoadTable loads) {
-        return judged(candidate, loads, false);
+        return judged(candidate, loads, false, tilts -> LoadTable.of(candidate, tilts));
     }
 
-    private Judgement judged(Design candidate, LoadTable loads, boolean beyondStroke) {
+    private Judgement judged(
+            Design candidate, LoadTable loads, boolean beyondStroke, Function<double[], LoadTable> anew) {
         try {
             Analysis analysis = analyse(candidate, loads);
             Judgement judged = Judgement.of(analysis);
             boolean wanted = beyondStroke || (judged.of(Limit.STROKE_IN) <= 1 && judged.of(Limit.STROKE_OUT) <= 1);
-            return wanted && Analyser.changes(analysis) ? Judgement.of(Analyser.analyse(candidate)) : judged;
+            return wanted && Analyser.changes(analysis) ? Judgement.of(Analyser.analyse(candidate, anew)) : judged;
         } catch (CannotComputeException impossible) {
             return Judgement.impossible();
         }

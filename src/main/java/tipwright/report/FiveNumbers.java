@@ -6,8 +6,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analysis;
 import tipwright.analysis.Pose;
 import tipwright.check.Checks;
+import tipwright.check.Early;
 import tipwright.check.HowFull;
 import tipwright.check.Result;
 import tipwright.check.rule.Finding;
@@ -18,28 +20,47 @@ import tipwright.design.tank.CaseName;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.time.Cycle;
+import tipwright.time.Timing;
 
 /** The five numbers that everybody asks for: force, stroke, bearing, fill and time, each with what there is. */
 final class FiveNumbers {
     private static final int WIDTH = 96;
     private static final int COLUMN = 15;
 
-    private final Result result;
+    private final Analysis analysis;
+    private final List<Finding> findings;
     private final Style style;
 
-    FiveNumbers(Result result, Style style) {
-        this.result = result;
+    private FiveNumbers(Analysis analysis, List<Finding> findings, Style style) {
+        this.analysis = analysis;
+        this.findings = findings;
         this.style = style;
     }
 
-    List<String> lines() {
+    /** All five. */
+    static List<String> of(Result result, Style style) {
+        FiveNumbers numbers = new FiveNumbers(result.analysis(), result.findings(), style);
+        Table table = numbers.known();
+        table.row("Fill", numbers.fill(result.howFull()));
+        table.row("Time", numbers.time(result.timing()));
+        return wrapped(table);
+    }
+
+    /** Those that are known before the dump in time is. */
+    static List<String> of(Early early, Style style) {
+        return wrapped(new FiveNumbers(early.analysis(), early.findings(), style).known());
+    }
+
+    private Table known() {
         Table table = new Table("ll");
         table.row("Push", force("push", true));
         table.row("Pull", force("pull", false));
         table.row("Stroke left", stroke());
         table.row("Bearing", bearing());
-        table.row("Fill", fill(result.howFull()));
-        table.row("Time", time());
+        return table;
+    }
+
+    private static List<String> wrapped(Table table) {
         return table.lines("  ").stream()
                 .flatMap(line -> wrapped(line).stream())
                 .toList();
@@ -51,14 +72,11 @@ final class FiveNumbers {
     }
 
     private @Nullable Finding found(String id) {
-        return result.findings().stream()
-                .filter(f -> f.id().equals(id))
-                .findFirst()
-                .orElse(null);
+        return findings.stream().filter(f -> f.id().equals(id)).findFirst().orElse(null);
     }
 
     private String force(String id, boolean push) {
-        Peak peak = Peak.force(result.analysis().cases(), Peak.Tilts.ALL, push);
+        Peak peak = Peak.force(analysis.cases(), Peak.Tilts.ALL, push);
         if (peak == null) {
             return "none";
         }
@@ -77,12 +95,10 @@ final class FiveNumbers {
     }
 
     private String stroke() {
-        Design design = result.analysis().design();
+        Design design = analysis.design();
         Actuator actuator = design.drive().actuators().get(0).actuator();
-        double[] lengths = result.analysis().poses().stream()
-                .mapToDouble(Pose::length)
-                .sorted()
-                .toArray();
+        double[] lengths =
+                analysis.poses().stream().mapToDouble(Pose::length).sorted().toArray();
         double longest = lengths[lengths.length - 1];
         return left(lengths[0] - actuator.closed(), " before it is closed")
                 + ", "
@@ -99,12 +115,12 @@ final class FiveNumbers {
     }
 
     private String bearing() {
-        int n = result.analysis().design().pivot().bearings().size();
-        Peak.OnBearing worst = Peak.bearing(result.analysis().cases(), Peak.Tilts.ALL, 0, n);
+        int n = analysis.design().pivot().bearings().size();
+        Peak.OnBearing worst = Peak.bearing(analysis.cases(), Peak.Tilts.ALL, 0, n);
         if (worst == null) {
             return "-";
         }
-        Finding rating = result.findings().stream()
+        Finding rating = findings.stream()
                 .filter(f -> Checks.of(f)
                         .map(c -> c.ratesBearing(worst.bearing(), f))
                         .orElse(false))
@@ -130,10 +146,9 @@ final class FiveNumbers {
                                 + Prose.safe(Objects.requireNonNull(most.limit()));
     }
 
-    private String time() {
-        Cycle dump = result.timing().dump();
-        List<String> all =
-                new ArrayList<>(new TimeSection(result.analysis().design(), style).sentences(result.timing()));
-        return dump == null || all.isEmpty() ? "cannot tell: " + result.timing().missing() : all.get(0);
+    private String time(Timing timing) {
+        Cycle dump = timing.dump();
+        List<String> all = new ArrayList<>(new TimeSection(analysis.design(), style).sentences(timing));
+        return dump == null || all.isEmpty() ? "cannot tell: " + timing.missing() : all.get(0);
     }
 }

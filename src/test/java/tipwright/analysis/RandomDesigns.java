@@ -75,7 +75,7 @@ public final class RandomDesigns {
                 null,
                 null,
                 null,
-                new Site(in(-0.1, 0.1), in(-0.06, 0.06), 0, 0, 293.15),
+                new Site(in(-0.1, 0.1), in(-0.06, 0.06), 0, 0, 293.15, 323.15),
                 new Tank(
                         interior,
                         new Wall(in(0.003, 0.008), 7850, 235e6, null, null),
@@ -114,7 +114,7 @@ public final class RandomDesigns {
                 new Dump(null, 0, 0.005, Dump.Cake.STEADILY, 2),
                 null,
                 List.of(),
-                new WhatIf(false, 0.006, 5, 0.05, null, null, 0.005, 0.2, null, null),
+                new WhatIf(false, 0.006, 5, 0.05, null, null, 0.005, 0.2, null, null, null, null, null, null),
                 null,
                 null,
                 List.of(),

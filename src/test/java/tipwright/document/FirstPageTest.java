@@ -18,7 +18,7 @@ import tipwright.report.Checked;
 /** What stands on the first page of a report. */
 class FirstPageTest {
     private static String page(Result result, @Nullable Sureness sure) {
-        Checked checked = new Checked(result, List.of(), List.of(), TriedFixes.NONE, sure);
+        Checked checked = new Checked(result, List.of(), List.of(), TriedFixes.NONE, sure, List.of());
         Origin origin = Dossiers.of("wash-tub").origin();
         Dossier dossier = new Dossier(checked, origin, Stills.none("none"));
         Markup markup = new Markup();

@@ -135,7 +135,8 @@ public final class FlatWallCheck implements Check {
         Text note = Text.of("bends by {}", Text.amount(moved, Kind.LENGTH, "mm", 1));
         return moved <= wall.thickness() / 2
                 ? note
-                : note.plus(", more than half its thickness: it hangs like a skin then, and bears more than told");
+                : note.plus(
+                        ", more than half its thickness: it then also carries by stretching, so it is stronger than shown here");
     }
 
     private static Extreme normal(Analysis analysis, ToDoubleFunction<Row> value) {

@@ -137,7 +137,7 @@ public final class VacuumCheck implements TimedCheck {
                         1,
                         Kind.PRESSURE,
                         worst,
-                        "what may press on the crown from outside"));
+                        "outside pressure that the middle of the dished end can take"));
             }
         }
         return all;

@@ -35,6 +35,16 @@ public sealed interface Drive permits Straight, BellCrank, FourBar, Knuckle, Sli
      */
     Skeleton skeleton(Vec2 pivot);
 
+    /**
+     * How far apart the actuator's two pins are, stowed, m.
+     *
+     * @param pivot the axis of the two bearings, m
+     */
+    default double stowedLength(Vec2 pivot) {
+        Skeleton skeleton = skeleton(pivot);
+        return skeleton.actuator().onB().minus(skeleton.actuator().onA()).norm();
+    }
+
     /** The same parts with every pin, carriage and end of the actuator where the operator puts it. */
     default Drive moved(UnaryOperator<Vec2> places) {
         return (Drive) Copy.moved((Record) this, places);
@@ -94,7 +104,7 @@ public sealed interface Drive permits Straight, BellCrank, FourBar, Knuckle, Sli
     @Nullable
     PinJoint pinJoint(String name);
 
-    /** The same with other dimensions of a pin whose dimensions are known. */
+    /** The same with these dimensions of a pin. */
     Drive withPin(String name, PinJoint joint);
 
     /** Where a pin's data belong in the file, for messages. */

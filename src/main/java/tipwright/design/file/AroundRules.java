@@ -6,6 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.around.Cradle;
 import tipwright.design.around.CrossMember;
+import tipwright.design.around.Footing;
 import tipwright.design.around.Receiver;
 import tipwright.design.around.SidePart;
 import tipwright.design.around.TorqueTube;
@@ -43,6 +44,7 @@ final class AroundRules {
         rules.twist();
         rules.cradle();
         rules.receiver();
+        rules.supports();
         List<Fastening> fastenings = facts.bound().list("fastenings", Fastening.class);
         for (int i = 0; i < fastenings.size(); i++) {
             rules.fastening(Paths.item("fastenings", i + 1), fastenings.get(i));
@@ -113,6 +115,17 @@ final class AroundRules {
         Receiver receiver = facts.bound().get("receiver", Receiver.class);
         if (receiver != null && receiver.far().minus(receiver.near()).norm() < SHORTEST) {
             facts.wrong("receiver.far", "lies on the near edge; move one of them");
+        }
+    }
+
+    private void supports() {
+        Footing footing = facts.bound().get("supports", Footing.class);
+        int given = footing == null ? 0 : footing.stiffness().size();
+        if (footing != null && given > 1 && given != footing.outline().size()) {
+            facts.wrong(
+                    "supports.stiffness",
+                    "has " + given + " values for " + footing.outline().size()
+                            + " supports; give one for each, in the order of the outline, or one for all");
         }
     }
 

@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
 import tipwright.design.key.Preset;
+import tipwright.design.key.Sold;
 import tipwright.quantity.Kind;
 
 /**
@@ -18,7 +19,8 @@ import tipwright.quantity.Kind;
  * @param leans how far a ball joint in the eye lets it lean, rad; null: a plain eye
  */
 public record PinJoint(
-        @Note("Of the pin") @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
+        @Note("Of the pin") @Measured(value = Kind.LENGTH, above = "0 mm") @Sold(value = "pin", usual = "20 mm")
+                double diameter,
         @Note("double: lug between two cheeks; single: one cheek") @Preset("double") Shear shear,
         @Note("Thickness of the middle lug") @Measured(value = Kind.LENGTH, above = "0 mm") double lug,
         @Note("Thickness of each outer cheek") @Measured(value = Kind.LENGTH, above = "0 mm") double cheek,
