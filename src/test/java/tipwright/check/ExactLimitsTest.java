@@ -71,8 +71,8 @@ class ExactLimitsTest {
     @Test
     void coldOil() throws Exception {
         String hopper = Files.readString(Path.of("geometry/grit-hopper.yaml"));
-        String oil = "cold: {lowest: -10 degC, oil: 46, thickest: %s}\n";
-        double thick = One.of(hopper + oil.replace("%s", "1000"), "cold/oil").demand();
+        String oil = "cold: {lowest: -10 degC, oil: 46, thickest: %s m2/s}\n";
+        double thick = One.of(hopper + oil.replace("%s", "0.001"), "cold/oil").demand();
         limit(hopper + oil, thick, "cold/oil");
     }
 

@@ -114,8 +114,8 @@ class MoreFailuresTest {
     @Test
     void oilInTheCold() throws CannotComputeException, IOException {
         String hopper = Files.readString(Path.of("geometry/grit-hopper.yaml"));
-        Finding warm = of(hopper + "cold: {lowest: 40 degC, oil: 32, thickest: 50}\n", "cold/oil");
-        assertThat(warm.demand()).isCloseTo(32, within(1e-6));
+        Finding warm = of(hopper + "cold: {lowest: 40 degC, oil: 32, thickest: 50 mm2/s}\n", "cold/oil");
+        assertThat(warm.demand()).isCloseTo(32e-6, within(1e-12));
         Finding frost = of(hopper + "cold: {lowest: -25 degC, oil: 68}\n", "cold/oil");
         assertThat(frost.verdict()).isEqualTo(Verdict.FAIL);
     }
