@@ -20,26 +20,41 @@ import tipwright.quantity.Quantities;
 import tipwright.time.Cycle;
 
 /** The five numbers that everybody asks for: force, stroke, bearing, fill and time, each with what there is. */
-final class FiveNumbers {
+public final class FiveNumbers {
     private static final int WIDTH = 96;
     private static final int COLUMN = 15;
 
     private final Result result;
     private final Style style;
 
-    FiveNumbers(Result result, Style style) {
+    /** Of a result, in the units of a style. */
+    public FiveNumbers(Result result, Style style) {
         this.result = result;
         this.style = style;
     }
 
+    /**
+     * One of them.
+     *
+     * @param name what it is
+     * @param says how much, of how much, and where
+     */
+    public record Line(String name, String says) {}
+
+    /** All of them. */
+    public List<Line> all() {
+        return List.of(
+                new Line("Push", force("push", true)),
+                new Line("Pull", force("pull", false)),
+                new Line("Stroke left", stroke()),
+                new Line("Bearing", bearing()),
+                new Line("Fill", fill(result.howFull())),
+                new Line("Time", time()));
+    }
+
     List<String> lines() {
         Table table = new Table("ll");
-        table.row("Push", force("push", true));
-        table.row("Pull", force("pull", false));
-        table.row("Stroke left", stroke());
-        table.row("Bearing", bearing());
-        table.row("Fill", fill(result.howFull()));
-        table.row("Time", time());
+        all().forEach(line -> table.row(line.name(), line.says()));
         return table.lines("  ").stream()
                 .flatMap(line -> wrapped(line).stream())
                 .toList();
