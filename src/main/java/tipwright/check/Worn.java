@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check;
 
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.design.Design;
 import tipwright.design.around.CrossMember;
