@@ -53,6 +53,13 @@ public record SoldSize(String label, double size) {
                 .toList();
     }
 
+    /** As a builder would write it in a design file. */
+    String text(Series series) {
+        return series.kind == Kind.AREA && label.startsWith("AWG")
+                ? String.valueOf(Math.round(size))
+                : label.startsWith("M") ? label.substring(1) + " mm" : label;
+    }
+
     private static double read(String cell, Kind kind) {
         try {
             boolean bare = kind == Kind.AREA && !cell.contains(" ");

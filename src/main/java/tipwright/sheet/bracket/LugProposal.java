@@ -216,11 +216,8 @@ final class LugProposal {
         if (whole) {
             return Checker.asFilled(analysis).findings();
         }
-        Analysis worn = Checks.worn(analysis);
-        return Checks.all().stream()
-                .filter(c -> LOOKED_AT.contains(c.id()))
-                .flatMap(c -> c.run(worn).stream())
-                .toList();
+        return Checks.run(
+                Checks.all().stream().filter(c -> LOOKED_AT.contains(c.id())).toList(), analysis);
     }
 
     /** Looks at what was found, and makes what does not do larger; whether anything was. */
