@@ -37,7 +37,7 @@ final class BracketPages {
         pager.line(
                 Double.isNaN(plate.thickness())
                         ? "Cut " + bracket.count() + "."
-                        : "Plate " + Quantities.show(plate.thickness(), Kind.LENGTH, units) + " thick; cut "
+                        : "Plate " + Text.size(plate.thickness()).show(units) + " thick; cut "
                                 + bracket.count() + "; "
                                 + Quantities.rough(plate.mass(), Kind.MASS, units) + " each.");
         bracket.words().stream().map(w -> w.show(units)).forEach(pager::line);
@@ -158,7 +158,7 @@ final class BracketPages {
 
     /** To a tenth of a millimetre, or as the shop says it, without its unit. */
     private String bare(double m) {
-        return Text.amount(m, Kind.LENGTH).show(units).replaceAll(" (mm|in)$", "");
+        return Text.size(m).show(units).replaceAll(" (mm|in)$", "");
     }
 
     /** Level and upright, with a tick every 10 mm: a printer may be off along one of them only. */

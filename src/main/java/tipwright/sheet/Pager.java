@@ -12,7 +12,7 @@ import tipwright.geometry.Vec2;
 final class Pager {
     static final double MARGIN = 12;
     static final double LETTERS = 3.1;
-    static final double LINE = 4.4;
+    static final double LINE = 4.2;
 
     private static final double TITLE = 5.5;
     private static final double HEADING = 4;
@@ -93,7 +93,7 @@ final class Pager {
 
     /** A numbered or marked line, what follows the mark set in. */
     void item(String mark, String words) {
-        double in = 6;
+        double in = 5;
         boolean first = true;
         for (String line : text.wrapped(words, LETTERS, width() - in)) {
             room(LINE);

@@ -20,8 +20,6 @@ import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
 import tipwright.outline.MachineOutline;
 import tipwright.outline.MachinePose;
-import tipwright.quantity.Kind;
-import tipwright.quantity.Quantities;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.sheet.bracket.Brackets;
@@ -102,7 +100,7 @@ final class PlacePages {
     }
 
     private String size(double m) {
-        return Quantities.show(m, Kind.LENGTH, units);
+        return Text.size(m).show(units);
     }
 
     void datum() {
@@ -220,13 +218,12 @@ final class PlacePages {
     }
 
     void across() {
-        pager.heading("Diagonals through space: the same on both sides when the frame is square");
+        pager.heading("Diagonals through space");
         List<Support> b = design.pivot().bearings();
         List<String[]> rows = Across.diagonals(design, marking, units);
         pager.table("lrr", new String[] {"from the pivot in the middle of", bearing(b, 0), bearing(b, 1)}, rows);
-        boolean alike = Math.abs(b.get(0).z() + b.get(1).z()) < 1e-6;
-        if (!alike) {
-            pager.line("The two bearings are not alike far from z 0, so that the two columns differ.");
+        if (rows.stream().allMatch(r -> r[1].equals(r[2]))) {
+            pager.line("Both columns measure alike when the frame is square.");
         }
     }
 

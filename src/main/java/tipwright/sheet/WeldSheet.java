@@ -13,6 +13,7 @@ import tipwright.drawing.Drawing;
 import tipwright.quantity.UnitSystem;
 import tipwright.sheet.bracket.Bracket;
 import tipwright.sheet.bracket.Brackets;
+import tipwright.sheet.cut.CutList;
 
 /** The weld sheet: the whole machine with its pins numbered, every place as a tape takes it, and each bracket at its true size. */
 public final class WeldSheet {
@@ -40,10 +41,12 @@ public final class WeldSheet {
     /**
      * All pages.
      *
+     * @param cautions a sentence each, for the last page
      * @throws CannotComputeException when the mechanism cannot be assembled
      */
-    public static List<Drawing> pages(Design design, UnitSystem units, Paper paper) throws CannotComputeException {
-        return of(design, units).pages(paper);
+    public static List<Drawing> pages(Design design, UnitSystem units, Paper paper, List<String> cautions)
+            throws CannotComputeException {
+        return of(design, units).pages(paper, cautions);
     }
 
     static WeldSheet of(Design design, UnitSystem units) throws CannotComputeException {
@@ -54,7 +57,7 @@ public final class WeldSheet {
         return brackets;
     }
 
-    List<Drawing> pages(Paper paper) throws CannotComputeException {
+    List<Drawing> pages(Paper paper, List<String> cautions) throws CannotComputeException {
         Pager pager = new Pager(design.name(), paper);
         assembly(pager);
         places(pager);
@@ -62,10 +65,13 @@ public final class WeldSheet {
         for (Bracket bracket : brackets.all()) {
             pages.page(bracket);
         }
+        new CutPages(pager, rounded, CutList.of(analysis, brackets, units), units).all();
+        new WorkPages(pager, analysis, units, cautions).all();
         return pager.pages();
     }
 
-    private void assembly(Pager pager) {
+    /** The first page. */
+    void assembly(Pager pager) {
         pager.page(design.name() + ": assembly");
         pager.line(
                 "Places from the datum, tank stowed: x towards the dump end, y up, z to the left seen from there; to the nearest "
@@ -117,6 +123,5 @@ public final class WeldSheet {
                 fails.isEmpty()
                         ? "Every check that could be made passes with the rounded places."
                         : "With the rounded places these checks fail: " + String.join("; ", fails) + ".");
-        pager.line("The figures are no substitute for a licensed engineer and local codes.");
     }
 }

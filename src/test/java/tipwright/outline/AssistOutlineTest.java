@@ -75,7 +75,7 @@ class AssistOutlineTest {
     /** The weld sheet tells where each end goes: the numbers of the design file. */
     @Test
     void sheetListsTheEndsOfTheSprings() throws CannotComputeException {
-        List<String> words = WeldSheet.pages(read("twin-rams"), UnitSystem.METRIC, Paper.A4).stream()
+        List<String> words = WeldSheet.pages(read("twin-rams"), UnitSystem.METRIC, Paper.A4, List.of("take care")).stream()
                 .flatMap(page -> page.marks().stream())
                 .filter(m -> m instanceof Mark.Label)
                 .map(m -> ((Mark.Label) m).text())

@@ -23,7 +23,7 @@ final class BracketWords {
     private BracketWords() {}
 
     private static Text length(double m) {
-        return Text.amount(m, Kind.LENGTH);
+        return Text.size(m);
     }
 
     static Text hole(Lug lug, LugShape shape) {
