@@ -48,6 +48,18 @@ public final class Analyser {
                 .cases();
     }
 
+    /** Every load case: those of the analysis, then those that come about only if something goes wrong, if friction lets them balance. */
+    public static List<CaseResult> all(Analysis analysis) {
+        List<CaseResult> all = new ArrayList<>(analysis.cases());
+        try {
+            all.addAll(upsets(analysis));
+        } catch (CannotComputeException locked) {
+            // the linkage balances the cases of a normal dump alone; those are told
+            return all;
+        }
+        return all;
+    }
+
     /**
      * The same machine with the same loads in a wind.
      *

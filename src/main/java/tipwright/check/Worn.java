@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check;
 
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.design.Design;
 import tipwright.design.around.CrossMember;
 import tipwright.design.around.Frame;
+import tipwright.design.around.TorqueTube;
+import tipwright.design.around.Twist;
 import tipwright.design.around.Wear;
 import tipwright.design.drive.Drive;
 import tipwright.design.joint.PinJoint;
@@ -47,6 +50,8 @@ final class Worn {
             CrossMember thin = Copy.with(tube, "wall", left(tube.wall(), wear.wall()));
             less = Copy.with(less, "frame", Copy.with(frame, "crossMember", thin));
         }
+        Twist twist = design.twist();
+        less = Copy.with(less, "twist", new Twist(thin(twist.tank(), wear), thin(twist.frame(), wear)));
         Shaft shaft = design.pivot().shaft();
         if (shaft != null) {
             Shaft thin = Copy.with(shaft, "diameter", left(shaft.diameter(), wear.pin()));
@@ -60,6 +65,10 @@ final class Worn {
             }
         }
         return less.withDrive(drive);
+    }
+
+    private static @Nullable TorqueTube thin(@Nullable TorqueTube tube, Wear wear) {
+        return tube == null ? null : Copy.with(tube, "wall", left(tube.wall(), wear.wall()));
     }
 
     /** What is left of a thickness, m; a hair of it where more than all is taken, so that its rule fails. */

@@ -202,7 +202,8 @@ final class Trials {
         return old != null && f.verdict().compareTo(old.verdict()) < 0;
     }
 
-    private static Design coarse(Design design) {
+    /** The same at tilts that are further apart. */
+    static Design coarse(Design design) {
         TiltRange t = design.tilt();
         return design.withTilt(
                 new TiltRange(t.from(), t.to(), Math.max(t.step(), Math.min(COARSEST, t.to() - t.from()))));

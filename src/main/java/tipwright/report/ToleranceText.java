@@ -4,6 +4,7 @@ package tipwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import tipwright.design.Design;
+import tipwright.doubt.SampledShare;
 import tipwright.placement.Limit;
 import tipwright.placement.Tolerance;
 
@@ -23,7 +24,8 @@ public final class ToleranceText {
                 + t.governing().words() + ")");
         lines.add("  all pins off the worst way: " + percent(t.worstCorner()) + " ("
                 + t.cornerLimit().words() + ")");
-        lines.add("  chance that a check fails: " + percent(t.chance()) + " in " + t.runs() + " runs");
+        lines.add("  chance that a check fails: " + percent(t.chance()) + " in " + t.runs() + " runs ("
+                + SampledShare.of(t.chance(), t.runs()).words() + ")");
         for (Limit limit : Limit.values()) {
             Double chance = t.chances().get(limit);
             if (chance != null) {

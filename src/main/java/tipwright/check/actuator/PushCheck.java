@@ -11,6 +11,7 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
+import tipwright.check.rule.Verdict;
 import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Design;
 import tipwright.design.Factors;
@@ -86,13 +87,20 @@ public final class PushCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
+        Extreme most = Extreme.largest(analysis.cases(), (row, b) -> b.force());
+        if (!(most.value() > 0) && Ratings.byRope(analysis.design())) {
+            return List.of(make.given(
+                    "", 0, 0, 1, Kind.FORCE, 0, Extreme.NOWHERE, Verdict.PASS, "the rope is never asked to push"));
+        }
         Extreme worst = Extreme.largest(
                 analysis.cases(),
                 (row, b) ->
                         b.force() / Ratings.push(analysis.design(), row.pose().length()));
         Usage usage = Findings.at(
                 analysis, worst, (row, b) -> usage(b.force(), row.pose().length(), analysis.design()));
-        String note = worst.value() > 0 ? "largest push, going up" : "the actuator never pushes";
+        String note = Ratings.byRope(analysis.design())
+                ? "a rope cannot push: it goes slack and the tank falls into it"
+                : worst.value() > 0 ? "largest push, going up" : "the actuator never pushes";
         return List.of(make.compare("", usage, worst, Text.words(note)));
     }
 

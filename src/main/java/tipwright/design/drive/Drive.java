@@ -106,7 +106,7 @@ public sealed interface Drive permits Straight, LinkedDrive, Free {
     @Nullable
     PinJoint pinJoint(String name);
 
-    /** The same with other dimensions of a pin whose dimensions are known. */
+    /** The same with these dimensions of a pin. */
     Drive withPin(String name, PinJoint joint);
 
     /** The names of all pins of a place in {@link #places}, and of the actuator's ends. */

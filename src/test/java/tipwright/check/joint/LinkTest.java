@@ -270,4 +270,40 @@ class LinkTest {
                         .orElse(null),
                 id);
     }
+
+    /** The two eyes of the upper link under the force of statics: F/(2 d t), T/(4 t (e - d/2)) over 0.577, T/(2 (w - d) t). */
+    @Test
+    void eyesOfALink() throws CannotComputeException, IOException {
+        Analysis analysis = Analyser.analyse(Examples.read(text("knee-stand")));
+        double d = 0.03;
+        double t = 0.015;
+        double most = 0;
+        LinkLoad load = load(analysis, "upper");
+        for (CaseResult result : analysis.cases()) {
+            for (Row row : result.rows()) {
+                for (Balance b : List.of(row.rest(), row.raise(), row.lower())) {
+                    LinkLoad.Borne borne = load.at(row.pose(), b);
+                    double pull = Math.max(0, borne.draw());
+                    double either = Math.max(pull, borne.squeeze());
+                    most = Math.max(most, either / (2 * d * t));
+                    most = Math.max(most, pull / (4 * t * (0.045 - d / 2)) * Math.sqrt(3));
+                    most = Math.max(most, pull / (2 * (0.07 - d) * t));
+                }
+            }
+        }
+        Finding eye = new LinkCheck()
+                .run(analysis).stream()
+                        .filter(f -> f.id().equals("link/upper-eye"))
+                        .findFirst()
+                        .orElseThrow();
+        assertThat(eye.demand()).isCloseTo(most, within(1e-9 * most));
+        assertThat(eye.capacity()).isEqualTo(235e6);
+        String bare = text("knee-stand").replaceFirst(", eye: \\{[^}]*\\}", "");
+        Finding unknown = new LinkCheck()
+                .run(Analyser.analyse(Examples.read(bare))).stream()
+                        .filter(f -> f.id().equals("link/upper-eye"))
+                        .findFirst()
+                        .orElseThrow();
+        assertThat(unknown.verdict()).isEqualTo(Verdict.NOT_CHECKED);
+    }
 }
