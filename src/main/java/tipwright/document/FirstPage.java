@@ -11,6 +11,7 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.tank.CaseName;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.Cautions;
 import tipwright.report.FillSection;
@@ -59,6 +60,9 @@ final class FirstPage {
         }
         String full = new FillSection(new Style(false, paper.units())).howFull(result.howFull());
         page.line("h2 class=\"small\"", "How full may it be?").line("p", full);
+        for (Text mistake : dossier.checked().mistakes()) {
+            page.line("p", "! " + mistake.show(paper.units()));
+        }
         for (String warning : dossier.checked().warnings()) {
             page.line("p", "! " + warning);
         }

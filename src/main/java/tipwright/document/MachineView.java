@@ -40,7 +40,7 @@ final class MachineView {
     }
 
     static final String LEGEND =
-            "P: pivot. F: actuator's pin on the frame. T: actuator's moving pin. The bar is 500 mm (19.7 in) long. "
+            "P: pivot. F: frame pin. T: tank pin. The bar is 500 mm (19.7 in) long. "
                     + MachineInk.SKETCHED;
 
     /** What is added to the legend where there are springs or weights. */

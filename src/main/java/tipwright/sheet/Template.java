@@ -117,7 +117,7 @@ final class Template {
                 from.plus(new Vec2(50, -3.6)),
                 3,
                 0,
-                "this bar is 100 mm (3 15/16 in) long: if it is not, print again at 100 %",
+                "measure this bar: 100 mm (3 15/16 in). If not, print again at 100 %",
                 Ink.QUIET);
     }
 }

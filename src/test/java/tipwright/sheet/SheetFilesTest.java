@@ -84,7 +84,7 @@ class SheetFilesTest {
                 assertThat(fonts.getFont(name).isEmbedded()).isTrue();
             }
             String text = new PDFTextStripper().getText(document);
-            assertThat(text).contains("-601 mm", "-601.3 mm", "this bar is 100 mm", "true size, sheet 1 of");
+            assertThat(text).contains("-601 mm", "-601.3 mm", "measure this bar: 100 mm", "true size, sheet 1 of");
         }
     }
 
