@@ -182,8 +182,7 @@ final class Fullness {
 
     /** What the checks that need the dump in time find. */
     static List<Finding> timed(Analysis analysis, Timing timing) {
-        Analysis worn = Worn.of(analysis);
-        return TIMED.stream().flatMap(c -> c.run(worn, timing).stream()).toList();
+        return Checks.run(TIMED, analysis, timing);
     }
 
     private static List<Finding> counted(List<Finding> findings, Set<String> always) {

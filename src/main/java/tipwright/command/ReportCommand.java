@@ -54,18 +54,22 @@ final class ReportCommand implements Callable<Integer> {
     @Option(names = "--paper", paramLabel = "SIZE", description = "Sheet: a4 or letter. Default: by the units.")
     private PageSetting.@Nullable Size size;
 
-    @Option(names = "--no-stills", description = "A PDF without pictures in three dimensions, which is quicker; a page never has them.")
+    @Option(
+            names = "--no-stills",
+            description = "A PDF without pictures in three dimensions, which is quicker; a page never has them.")
     private boolean noStills;
 
     @Option(
             names = "--full",
-            description = "On paper too: the engineer's part, with every formula, all inputs in both systems, all that was assumed.")
+            description =
+                    "On paper too: the engineer's part, with every formula, all inputs in both systems, all that was assumed.")
     private boolean full;
 
     @Override
     public Integer call() throws FailedException {
         Path to = Objects.requireNonNull(file, "--out is required");
-        DesignSource source = DesignSource.find(asked.design());
+        DesignSource source =
+                DesignSource.find(asked.design(), spec.commandLine().getErr());
         UnitSystem units = shown.units(source.reading());
         PageSetting paper = Papers.of(to, size, units, spec.commandLine()).withFull(full);
         Outputs outputs = Outputs.sparing(source);

@@ -61,7 +61,9 @@ final class DocumentFrame {
     /** Where each part begins; it may be shown before the parts are there. */
     private String contents() {
         Markup all = new Markup();
-        all.raw("<div class=\"contents\">").line("h2 class=\"small\"", "Contents").raw("<ol>");
+        all.raw("<div class=\"contents\">")
+                .line("h2 class=\"small\"", "Contents")
+                .raw("<ol>");
         for (int i = 1; i <= parts.size(); i++) {
             all.inside("li", "<a href=\"#part-" + i + "\">" + Markup.safe(parts.get(i - 1)) + "</a>");
         }
@@ -87,7 +89,8 @@ final class DocumentFrame {
         }
         all.line("title", title + ": Tipwright report");
         all.raw("<meta name=\"description\" content=\"" + Markup.safe("Report on " + title) + "\"/>");
-        all.raw("<style>" + pages() + resource("report.css") + (paper.pdf() ? "" : resource("screen.css")) + "</style>");
+        all.raw("<style>" + pages() + resource("report.css") + (paper.pdf() ? "" : resource("screen.css"))
+                + "</style>");
         if (paper.pdf()) {
             bookmarks(all);
         }

@@ -26,9 +26,7 @@ final class FirstPage {
         summary.change(page);
         summary.mistakes(page);
         summary.cannotTell(page);
-        page.inside(
-                "div class=\"caution\"",
-                Markup.safe(Cautions.SHORT + " More cautions at the end."));
+        page.inside("div class=\"caution\"", Markup.safe(Cautions.SHORT + " More cautions at the end."));
         String about = dossier.design().about();
         if (about != null) {
             page.line("p class=\"caption\"", about);

@@ -49,7 +49,11 @@ final class FixedTable {
             String tag = i == 0 ? "th scope=\"row\"" + role("rowheader") : "td" + role("cell");
             String side = columns.get(i).number() ? " class=\"n\"" : "";
             String head = " data-head=\"" + Markup.safe(columns.get(i).head()) + "\"";
-            row.append('<').append(tag).append(side).append(i == 0 || !wide() ? "" : head).append('>');
+            row.append('<')
+                    .append(tag)
+                    .append(side)
+                    .append(i == 0 || !wide() ? "" : head)
+                    .append('>');
             row.append(Markup.safe(cells.get(i))).append(i == 0 ? "</th>" : "</td>");
         }
         rows.add(row.append("</tr>").toString());

@@ -35,7 +35,8 @@ final class Plot {
     private static final int MARKS = 7;
     private static final float[][] DASHES = {{}, {9, 4}, {2, 3}, {12, 3, 2, 3}, {5, 5}, {16, 4}, {9, 3, 2, 3, 2, 3}};
 
-    private static final Pattern CLIP = Pattern.compile(" clip-path=\"[^\"]*\"| xml:space=\"preserve\"|<clipPath.*?</clipPath>");
+    private static final Pattern CLIP =
+            Pattern.compile(" clip-path=\"[^\"]*\"| xml:space=\"preserve\"|<clipPath.*?</clipPath>");
 
     private final Font font;
     private int made;

@@ -66,9 +66,7 @@ public final class Report {
     private String text() {
         TolerancePages tolerance = new TolerancePages(dossier.design(), units);
         Markup page = sheet.page();
-        TiltPage tilt = paper.pdf()
-                ? null
-                : new TiltPage(dossier, units);
+        TiltPage tilt = paper.pdf() ? null : new TiltPage(dossier, units);
         if (tilt == null) {
             new FirstPage(dossier, paper).to(page);
             sheet.contentsHere();
@@ -129,8 +127,8 @@ public final class Report {
         sheet.part("Files this was made from");
         page.line(
                 "p class=\"hash\"",
-                "Made by " + dossier.origin().version() + " on " + dossier.origin().date() + " from "
-                        + dossier.origin().files() + ".");
+                "Made by " + dossier.origin().version() + " on "
+                        + dossier.origin().date() + " from " + dossier.origin().files() + ".");
         dossier.origin().lines().forEach(l -> page.line("p class=\"hash\"", l));
     }
 

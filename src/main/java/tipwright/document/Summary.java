@@ -7,11 +7,13 @@ import tipwright.check.Part;
 import tipwright.check.Result;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
+import tipwright.doubt.Sureness;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.FillSection;
 import tipwright.report.FiveNumbers;
 import tipwright.report.FixText;
 import tipwright.report.Style;
+import tipwright.report.SurenessText;
 import tipwright.report.VerdictText;
 
 /**
@@ -31,13 +33,18 @@ record Summary(Dossier dossier, UnitSystem units) {
             page.line("p", Words.sign(part.verdict()) + " " + text.sentence(part));
         }
         page.raw("</div>");
+        Sureness sure = dossier.checked().sure();
+        if (sure != null) {
+            SurenessText.of(sure, units).forEach(line -> page.line("p", line));
+        }
     }
 
     void numbers(Markup page) {
         FixedTable grid = new FixedTable(
-                "Numbers, with what there is", FixedTable.Column.text("what", 25), FixedTable.Column.text("how much", 75));
-        new FiveNumbers(dossier.checked().result(), new Style(false, units))
-                .all()
+                "Numbers, with what there is",
+                FixedTable.Column.text("what", 25),
+                FixedTable.Column.text("how much", 75));
+        FiveNumbers.all(dossier.checked().result(), new Style(false, units))
                 .forEach(line -> grid.row(line.name(), line.says()));
         grid.styled("five").to(page);
     }
@@ -55,7 +62,8 @@ record Summary(Dossier dossier, UnitSystem units) {
         List<Finding> bad = new ArrayList<>(dossier.findings(Verdict.FAIL));
         bad.addAll(dossier.findings(Verdict.CLOSE));
         page.line("h2 class=\"small\"", bad.isEmpty() ? "Closest to failing" : "What to change");
-        List<String> items = new ArrayList<>(FixText.everything(dossier.checked().fixes(), units));
+        List<String> items =
+                new ArrayList<>(FixText.everything(dossier.checked().fixes(), units));
         List<Finding> told = bad.isEmpty()
                 ? dossier.findings(Verdict.PASS).stream().limit(2).toList()
                 : bad.subList(0, Math.min(MOST, bad.size()));

@@ -20,8 +20,8 @@ final class TiltPage {
     TiltPage(Dossier dossier, UnitSystem first) {
         this.dossier = dossier;
         this.first = first;
-        this.table = new TiltTable(
-                dossier.analysis(), dossier.checked().result().timing());
+        this.table =
+                new TiltTable(dossier.analysis(), dossier.checked().result().timing());
     }
 
     void to(Markup page) {
@@ -95,9 +95,10 @@ final class TiltPage {
                 "p class=\"caption needs-script\"",
                 "Drag the picture sideways, or the slider. P: pivot. F: actuator's pin on the frame. T: its moving pin. "
                         + "Thin dashed: only sketched.");
-        page.raw("<p class=\"needs-script\"><label for=\"tilt\">Tilt</label> <output id=\"angle\" for=\"tilt\"></output>"
-                + "<input id=\"tilt\" type=\"range\" min=\"0\" max=\"" + (table.rows() - 1)
-                + "\" step=\"1\" value=\"0\"/></p>");
+        page.raw(
+                "<p class=\"needs-script\"><label for=\"tilt\">Tilt</label> <output id=\"angle\" for=\"tilt\"></output>"
+                        + "<input id=\"tilt\" type=\"range\" min=\"0\" max=\"" + (table.rows() - 1)
+                        + "\" step=\"1\" value=\"0\"/></p>");
         page.raw("<p class=\"jumps needs-script\"><button type=\"button\" data-go=\"first\">Stowed</button>"
                 + "<button type=\"button\" data-go=\"hardest\">Largest force</button>"
                 + "<button type=\"button\" data-go=\"last\">Full tilt</button></p>");
@@ -132,9 +133,7 @@ final class TiltPage {
 
     private String about(CaseResult c) {
         return c.load().about()
-                + (dossier.checked().result().timing().of(c.name()) == null
-                        ? " No time is worked out for it."
-                        : "");
+                + (dossier.checked().result().timing().of(c.name()) == null ? " No time is worked out for it." : "");
     }
 
     private void now(Markup page) {
@@ -164,7 +163,10 @@ final class TiltPage {
     private static void shown(Markup page, String name, String field, boolean signed) {
         StringBuilder out = new StringBuilder("<div><dt>" + name + "</dt><dd>");
         for (UnitSystem units : UnitSystem.values()) {
-            out.append("<span class=\"").append(word(units)).append("\"><b data-force=\"").append(field);
+            out.append("<span class=\"")
+                    .append(word(units))
+                    .append("\"><b data-force=\"")
+                    .append(field);
             out.append("\" data-units=\"").append(word(units)).append(signed ? "\" data-signed=\"yes" : "");
             out.append("\" data-unit=\"").append(Scale.force(units).unit()).append("\"></b></span>");
         }
@@ -175,9 +177,17 @@ final class TiltPage {
         StringBuilder out = new StringBuilder();
         for (UnitSystem units : UnitSystem.values()) {
             Scale length = Scale.length(units);
-            out.append("<span class=\"").append(word(units)).append("\"><b data-length=\"").append(field);
-            out.append("\" data-units=\"").append(word(units)).append("\" data-unit=\"").append(length.unit());
-            out.append("\"></b>").append(Double.isNaN(of) ? "" : " of " + length.show(of)).append("</span>");
+            out.append("<span class=\"")
+                    .append(word(units))
+                    .append("\"><b data-length=\"")
+                    .append(field);
+            out.append("\" data-units=\"")
+                    .append(word(units))
+                    .append("\" data-unit=\"")
+                    .append(length.unit());
+            out.append("\"></b>")
+                    .append(Double.isNaN(of) ? "" : " of " + length.show(of))
+                    .append("</span>");
         }
         return out.toString();
     }

@@ -55,8 +55,7 @@ final class TiltPicture {
         this.machine = new MachineOutline(analysis);
         this.fixed = machine.fixed().stream().filter(s -> !s.kind().limit()).toList();
         for (CaseResult c : cases) {
-            boolean shut =
-                    CaseName.of(c.name()).map(CaseName::outletShut).orElse(false);
+            boolean shut = CaseName.of(c.name()).map(CaseName::outletShut).orElse(false);
             List<int[]> rows = new ArrayList<>();
             for (Row row : c.rows()) {
                 MachinePose now = MachinePose.of(row);
@@ -107,7 +106,9 @@ final class TiltPicture {
         double size = LETTERS * Math.max(width, height);
         for (Map.Entry<String, Vec2> pin : pins(analysis.poses().get(0)).entrySet()) {
             out.append("<g class=\"letter\" data-pin=\"").append(pin.getKey()).append("\" transform=\"translate(");
-            out.append(mm(pin.getValue().x())).append(' ').append(mm(-pin.getValue().y()));
+            out.append(mm(pin.getValue().x()))
+                    .append(' ')
+                    .append(mm(-pin.getValue().y()));
             out.append(String.format(
                     Locale.ROOT,
                     ")\"><circle r=\"%d\"/><text y=\"%d\" font-size=\"%d\">%s</text></g>%n",
@@ -135,7 +136,10 @@ final class TiltPicture {
                         ? NONE
                         : at(seen.get(0).get(0), slot);
                 String d = first < 0 ? "" : List.copyOf(shapes.keySet()).get(first);
-                out.append("<path class=\"").append(word(kind)).append("\" data-slot=\"").append(slot);
+                out.append("<path class=\"")
+                        .append(word(kind))
+                        .append("\" data-slot=\"")
+                        .append(slot);
                 out.append("\" d=\"").append(d).append("\"/>\n");
             }
         });
@@ -151,7 +155,8 @@ final class TiltPicture {
         if (frame == 0) {
             return "";
         }
-        return " data-frame=\"" + frame + "\" transform=\"" + turned(frame, analysis.poses().get(0)) + "\"";
+        return " data-frame=\"" + frame + "\" transform=\""
+                + turned(frame, analysis.poses().get(0)) + "\"";
     }
 
     private String turned(int frame, Pose pose) {
@@ -279,7 +284,10 @@ final class TiltPicture {
         for (Contour line : lines) {
             if (line instanceof Contour.Circle circle) {
                 long r = Math.max(1, mm(circle.radius()));
-                out.append('M').append(mm(circle.centre().x()) - r).append(' ').append(mm(circle.centre().y()));
+                out.append('M')
+                        .append(mm(circle.centre().x()) - r)
+                        .append(' ')
+                        .append(mm(circle.centre().y()));
                 out.append("a").append(r + " " + r + " 0 1 0 " + 2 * r + " 0");
                 out.append("a").append(r + " " + r + " 0 1 0 " + -2 * r + " 0Z");
             } else {

@@ -34,9 +34,8 @@ final class TiltTable {
     TiltTable(Analysis analysis, Timing timing) {
         this.analysis = analysis;
         this.timing = timing;
-        this.cases = Analyser.all(analysis).stream()
-                .filter(c -> !c.rows().isEmpty())
-                .toList();
+        this.cases =
+                Analyser.all(analysis).stream().filter(c -> !c.rows().isEmpty()).toList();
         this.picture = new TiltPicture(analysis, cases);
     }
 
@@ -64,7 +63,11 @@ final class TiltTable {
         length(out, "left", p -> actuator.closed() + actuator.stroke() - p.length());
         force(out, "push", worst, e -> value(e.push()));
         force(out, "pull", worst, e -> value(e.pull()));
-        force(out, "most", worst, e -> value(e.bearing() == null ? null : e.bearing().peak()));
+        force(
+                out,
+                "most",
+                worst,
+                e -> value(e.bearing() == null ? null : e.bearing().peak()));
         out.append(",\n").append(picture.json()).append(",\n\"cases\":[");
         for (int i = 0; i < cases.size(); i++) {
             out.append(i == 0 ? "" : ",").append(loadCase(i));
@@ -82,7 +85,10 @@ final class TiltTable {
         Cycle cycle = timing.of(c.name());
         seconds(out, "up", c.rows(), t -> cycle == null ? Double.NaN : cycle.upTo(t));
         seconds(out, "down", c.rows(), t -> cycle == null ? Double.NaN : cycle.downFrom(t));
-        return out.append(",\"shapes\":").append(picture.shapes(number)).append('}').toString();
+        return out.append(",\"shapes\":")
+                .append(picture.shapes(number))
+                .append('}')
+                .toString();
     }
 
     private static double value(@Nullable Peak peak) {
@@ -126,7 +132,10 @@ final class TiltTable {
     }
 
     private void length(StringBuilder out, String name, Function<Pose, Double> of) {
-        both(out, name, units -> list(analysis.poses(), p -> number(Scale.length(units).plain(of.apply(p)))));
+        both(
+                out,
+                name,
+                units -> list(analysis.poses(), p -> number(Scale.length(units).plain(of.apply(p)))));
     }
 
     private static <T> void force(StringBuilder out, String name, List<T> rows, Function<T, Double> of) {

@@ -59,21 +59,21 @@ final class WeldPoints {
                 FixedTable.Column.number("x", 20),
                 FixedTable.Column.number("y", 20),
                 FixedTable.Column.text("pin or shaft", 24));
-        points.forEach(p -> centres.row(
-                p.name(), Marks.bare(p.at().x(), units), Marks.bare(p.at().y(), units), p.hole(units)));
+        points.forEach(p ->
+                centres.row(p.name(), Marks.bare(p.at().x(), units), Marks.bare(p.at().y(), units), p.hole(units)));
         centres.styled("slim").to(page);
         FixedTable tape = new FixedTable(
                 "Centre to centre, to check by tape",
                 FixedTable.Column.text("from", 36),
                 FixedTable.Column.text("to", 36),
                 FixedTable.Column.number(unit, 28));
-        pairs(points, (a, b) -> tape.row(
-                a.name(), b.name(), Marks.bare(a.at().minus(b.at()).norm(), units)));
+        pairs(
+                points,
+                (a, b) -> tape.row(
+                        a.name(), b.name(), Marks.bare(a.at().minus(b.at()).norm(), units)));
         tape.to(page);
         FixedTable across = new FixedTable(
-                "Along the pivot, and stops",
-                FixedTable.Column.text("what", 60),
-                FixedTable.Column.number(unit, 40));
+                "Along the pivot, and stops", FixedTable.Column.text("what", 60), FixedTable.Column.number(unit, 40));
         across((name, z) -> across.row("z of " + name, Marks.bare(z, units)));
         ends().forEach(pose -> across.row(
                 "pin to pin of the actuator at " + Scale.angle().show(pose.tilt()), Marks.bare(pose.length(), units)));
@@ -104,13 +104,7 @@ final class WeldPoints {
                 FixedTable.Column.number("y, in", 12),
                 FixedTable.Column.text("pin or shaft", 24));
         for (Point p : points) {
-            centres.row(
-                    p.name(),
-                    mm(p.at().x()),
-                    mm(p.at().y()),
-                    inch(p.at().x()),
-                    inch(p.at().y()),
-                    p.hole());
+            centres.row(p.name(), mm(p.at().x()), mm(p.at().y()), inch(p.at().x()), inch(p.at().y()), p.hole());
         }
         centres.to(page);
         FixedTable tape = new FixedTable(

@@ -60,7 +60,7 @@ public final class VerdictText {
         }
         String text = failed == 0
                 ? (made - close) + " of " + made + (made == 1 ? " check passes" : " checks pass")
-                : failed + " of " + made + (made == 1 ? " check fails" : " checks fail");
+                : failed + " of " + made + (made == 1 ? " check" : " checks") + (failed == 1 ? " fails" : " fail");
         return text + (close == 0 ? "" : ", " + close + (close == 1 ? " is close" : " are close")) + ".";
     }
 

@@ -110,9 +110,21 @@ final class Browser implements AutoCloseable {
 
     /** Opens a page on a screen of a size, CSS pixels. */
     void open(Path file, int width, int height, boolean dark) throws InterruptedException {
-        ask("Emulation.setDeviceMetricsOverride", "width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 600);
+        ask(
+                "Emulation.setDeviceMetricsOverride",
+                "width",
+                width,
+                "height",
+                height,
+                "deviceScaleFactor",
+                1,
+                "mobile",
+                width < 600);
         ask("Emulation.setTouchEmulationEnabled", "enabled", true);
-        ask("Emulation.setEmulatedMedia", "features", List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light")));
+        ask(
+                "Emulation.setEmulatedMedia",
+                "features",
+                List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light")));
         ask("Page.navigate", "url", file.toUri().toString());
         for (int i = 0; i < PATIENCE * 10; i++) {
             Thread.sleep(50);
@@ -126,7 +138,8 @@ final class Browser implements AutoCloseable {
 
     /** The value of an expression in the page. */
     JsonNode run(String expression) {
-        JsonNode result = ask("Runtime.evaluate", "expression", expression, "returnByValue", true, "awaitPromise", true);
+        JsonNode result =
+                ask("Runtime.evaluate", "expression", expression, "returnByValue", true, "awaitPromise", true);
         if (result.has("exceptionDetails")) {
             throw new AssertionError(result.get("exceptionDetails").toString());
         }
@@ -141,8 +154,9 @@ final class Browser implements AutoCloseable {
             }
             run("{" + new String(in.readAllBytes(), StandardCharsets.UTF_8) + "} 1");
         }
-        JsonNode found = run("axe.run({runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'best-practice']}).then(r =>"
-                + " r.passes.length + ' rules; ' + r.violations.map(v => v.id + ' ' + v.nodes[0].html.slice(0, 150)).join(' | '))");
+        JsonNode found = run(
+                "axe.run({runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'best-practice']}).then(r =>"
+                        + " r.passes.length + ' rules; ' + r.violations.map(v => v.id + ' ' + v.nodes[0].html.slice(0, 150)).join(' | '))");
         return found.asText();
     }
 
@@ -160,14 +174,17 @@ final class Browser implements AutoCloseable {
     /** A finger put down and lifted on the middle of an element. */
     void tap(String selector) {
         JsonNode at = middle(selector);
-        touch("touchStart", List.of(Map.of("x", at.get(0).asDouble(), "y", at.get(1).asDouble())));
+        touch(
+                "touchStart",
+                List.of(Map.of("x", at.get(0).asDouble(), "y", at.get(1).asDouble())));
         touch("touchEnd", List.of());
     }
 
     /** Middle of an element after it is scrolled into sight, and its width. */
     JsonNode middle(String selector) {
-        return run("(() => { const e = document.querySelector(\"" + selector + "\"); e.scrollIntoView({block: 'center'});"
-                + " const r = e.getBoundingClientRect(); return [r.x + r.width / 2, r.y + r.height / 2, r.width]; })()");
+        return run(
+                "(() => { const e = document.querySelector(\"" + selector + "\"); e.scrollIntoView({block: 'center'});"
+                        + " const r = e.getBoundingClientRect(); return [r.x + r.width / 2, r.y + r.height / 2, r.width]; })()");
     }
 
     private void touch(String type, List<Map<String, Double>> points) {

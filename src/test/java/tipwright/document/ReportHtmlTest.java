@@ -22,7 +22,8 @@ class ReportHtmlTest {
             browser.open(file, 360, 800, false);
             browser.run("document.querySelectorAll('details').forEach(d => { d.open = true; }); 1");
             assertThat(browser.faults()).matches("\\d\\d+ rules; ");
-            assertThat(browser.run("document.documentElement.scrollWidth").asInt()).isEqualTo(360);
+            assertThat(browser.run("document.documentElement.scrollWidth").asInt())
+                    .isEqualTo(360);
             int figures = browser.run(
                             "[...document.querySelectorAll('svg')].filter(s => s.getBoundingClientRect().height > 50).length")
                     .asInt();

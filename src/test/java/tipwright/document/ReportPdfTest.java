@@ -49,12 +49,14 @@ class ReportPdfTest {
     void isShortAndTellsWhereItsPartsAre() throws IOException {
         try (PDDocument pdf = Dossiers.pdf(DEMO, Dossiers.A4)) {
             assertThat(pdf.getNumberOfPages()).isLessThanOrEqualTo(12);
-            assertThat(page(pdf, 1)).contains("Normal dump:", "If something goes wrong:", "Push", "What to change", "Never go under");
+            assertThat(page(pdf, 1))
+                    .contains("Normal dump:", "If something goes wrong:", "Push", "What to change", "Never go under");
             assertThat(page(pdf, 1)).doesNotContain(Dossiers.of(DEMO).origin().hash());
             String contents = page(pdf, 2);
             List<String> parts = bookmarks(pdf);
             for (String part : parts.subList(1, parts.size())) {
-                Matcher line = Pattern.compile(Pattern.quote(part) + "[ .]*(\\d+)\\s").matcher(contents);
+                Matcher line =
+                        Pattern.compile(Pattern.quote(part) + "[ .]*(\\d+)\\s").matcher(contents);
                 assertThat(line.find()).as(part).isTrue();
                 assertThat(page(pdf, Integer.parseInt(line.group(1)))).contains(part);
             }

@@ -88,15 +88,17 @@ class TiltPageTest {
         browser.run("document.querySelectorAll('details').forEach(d => { d.open = true; }); 1");
         assertNothingWide();
         assertThat(browser.faults()).matches("\\d\\d+ rules; ");
-        String ink = browser.run("getComputedStyle(document.body).backgroundColor").asText();
+        String ink =
+                browser.run("getComputedStyle(document.body).backgroundColor").asText();
         assertThat(ink).isEqualTo(dark ? "rgb(20, 23, 26)" : "rgb(255, 255, 255)");
     }
 
     private static void assertNothingWide() {
-        JsonNode wide = browser.run("[...document.querySelectorAll('body *')].filter(e => !e.closest('svg, thead, script, noscript'))"
-                + ".filter(e => e.getBoundingClientRect().right > document.documentElement.clientWidth + 1 ||"
-                + " e.scrollWidth > e.clientWidth + 1 && e.clientWidth > 0 && getComputedStyle(e).display !== 'inline')"
-                + ".map(e => e.tagName + ' ' + e.textContent.slice(0, 60)).slice(0, 5).join(' | ')");
+        JsonNode wide = browser.run(
+                "[...document.querySelectorAll('body *')].filter(e => !e.closest('svg, thead, script, noscript'))"
+                        + ".filter(e => e.getBoundingClientRect().right > document.documentElement.clientWidth + 1 ||"
+                        + " e.scrollWidth > e.clientWidth + 1 && e.clientWidth > 0 && getComputedStyle(e).display !== 'inline')"
+                        + ".map(e => e.tagName + ' ' + e.textContent.slice(0, 60)).slice(0, 5).join(' | ')");
         assertThat(wide.asText()).isEmpty();
         assertThat(browser.run("document.documentElement.scrollWidth - document.documentElement.clientWidth")
                         .asInt())
@@ -124,16 +126,24 @@ class TiltPageTest {
         assertShown(table, 0, last, "us");
         browser.tap("[data-go=hardest]");
         assertShown(table, 0, table.at("/cases/0/hardest").asInt(), "us");
-        browser.run("const l = document.getElementById('load'); l.value = '1'; l.dispatchEvent(new Event('change')); 1");
+        browser.run(
+                "const l = document.getElementById('load'); l.value = '1'; l.dispatchEvent(new Event('change')); 1");
         assertShown(table, 1, table.at("/cases/0/hardest").asInt(), "us");
         browser.tap("input[value=metric]");
         double before = browser.run("scrollY").asDouble();
         JsonNode now = browser.middle("#machine");
         double there = browser.run("scrollY").asDouble();
         int kept = browser.run("Number(document.getElementById('tilt').value)").asInt();
-        browser.drag(now.get(0).asDouble(), now.get(1).asDouble() + 90, now.get(0).asDouble(), now.get(1).asDouble() - 90);
-        assertThat(browser.run("scrollY").asDouble()).as("up and down scrolls, from " + before).isGreaterThan(there + 20);
-        assertThat(browser.run("Number(document.getElementById('tilt').value)").asInt()).isEqualTo(kept);
+        browser.drag(
+                now.get(0).asDouble(),
+                now.get(1).asDouble() + 90,
+                now.get(0).asDouble(),
+                now.get(1).asDouble() - 90);
+        assertThat(browser.run("scrollY").asDouble())
+                .as("up and down scrolls, from " + before)
+                .isGreaterThan(there + 20);
+        assertThat(browser.run("Number(document.getElementById('tilt').value)").asInt())
+                .isEqualTo(kept);
     }
 
     /** What can be read, and where the tank stands, is the row of the table. */
@@ -141,32 +151,38 @@ class TiltPageTest {
         JsonNode chosen = table.get("cases").get(loadCase);
         String angle = table.get("tilts").get(row).asText() + " deg";
         String visible = "[data-force=raise][data-units=" + units + "]";
-        for (int i = 0; i < 100 && !(text("#angle").equals(angle) && !text(visible).equals("hidden")); i++) {
+        for (int i = 0;
+                i < 100 && !(text("#angle").equals(angle) && !text(visible).equals("hidden"));
+                i++) {
             Thread.sleep(50);
         }
         assertThat(text("#angle")).isEqualTo(angle);
         for (String force : new String[] {"raise", "lower", "rest", "bearing"}) {
             JsonNode value = chosen.at("/" + force + "/" + units).get(row);
             String unit = units.equals("us") ? " lbf" : " kN";
-            String word = force.equals("bearing") || value.asDouble() == 0 ? "" : value.asDouble() > 0 ? "push " : "pull ";
+            String word =
+                    force.equals("bearing") || value.asDouble() == 0 ? "" : value.asDouble() > 0 ? "push " : "pull ";
             String number = value.asText().replace("-", "");
-            assertThat(text("[data-force=" + force + "][data-units=" + units + "]")).isEqualTo(word + number + unit);
+            assertThat(text("[data-force=" + force + "][data-units=" + units + "]"))
+                    .isEqualTo(word + number + unit);
         }
         for (String length : new String[] {"length", "stroke", "left"}) {
             assertThat(text("[data-length=" + length + "][data-units=" + units + "]"))
-                    .isEqualTo(table.at("/" + length + "/" + units).get(row).asText() + (units.equals("us") ? " in" : " mm"));
+                    .isEqualTo(table.at("/" + length + "/" + units).get(row).asText()
+                            + (units.equals("us") ? " in" : " mm"));
         }
         JsonNode up = chosen.get("up").get(row);
         assertThat(text("[data-time=up]")).isEqualTo(up.isNull() ? "none" : plain(up.asDouble(), 10) + " s");
         Pose pose = Dossiers.of(DEMO).analysis().poses().get(row);
-        assertThat(turned(pose)).isEqualTo(browser.run("document.querySelector('#machine .tank').getAttribute('transform')")
-                .asText());
+        assertThat(turned(pose))
+                .isEqualTo(browser.run("document.querySelector('#machine .tank').getAttribute('transform')")
+                        .asText());
     }
 
     private static String turned(Pose pose) {
         BodyPosition tank = pose.bodies().get(pose.tank());
-        return "translate(" + plain(tank.origin().x() * 1000, 10) + " " + plain(tank.origin().y() * 1000, 10) + ") rotate("
-                + plain(-Math.toDegrees(tank.turn()), 1000) + ")";
+        return "translate(" + plain(tank.origin().x() * 1000, 10) + " "
+                + plain(tank.origin().y() * 1000, 10) + ") rotate(" + plain(-Math.toDegrees(tank.turn()), 1000) + ")";
     }
 
     private static String plain(double value, int parts) {
@@ -176,7 +192,8 @@ class TiltPageTest {
 
     /** The text of an element that can be seen. */
     private static String text(String selector) {
-        return browser.run("(e => e.getClientRects().length ? e.textContent : 'hidden')(document.querySelector('" + selector + "'))")
+        return browser.run("(e => e.getClientRects().length ? e.textContent : 'hidden')(document.querySelector('"
+                        + selector + "'))")
                 .asText();
     }
 
@@ -193,9 +210,12 @@ class TiltPageTest {
         String said = "";
         for (JsonNode node : browser.ask("Accessibility.getFullAXTree").get("nodes")) {
             if (node.at("/role/value").asText().equals("slider")) {
-                said = node.at("/name/value").asText() + ": " + node.at("/value/value").asText();
+                said = node.at("/name/value").asText() + ": "
+                        + node.at("/value/value").asText();
                 for (JsonNode p : node.get("properties")) {
-                    said += p.get("name").asText().equals("valuetext") ? ", " + p.at("/value/value").asText() : "";
+                    said += p.get("name").asText().equals("valuetext")
+                            ? ", " + p.at("/value/value").asText()
+                            : "";
                 }
             }
         }
@@ -203,13 +223,15 @@ class TiltPageTest {
         browser.run("document.querySelector('summary').focus(); 1");
         browser.key("Enter", 13);
         browser.ask("Input.dispatchKeyEvent", "type", "char", "text", "\r");
-        assertThat(browser.run("document.querySelector('details').open").asBoolean()).isTrue();
+        assertThat(browser.run("document.querySelector('details').open").asBoolean())
+                .isTrue();
     }
 
     @Test
     void printsOnAFewPagesAndNoneIsEmpty() throws Exception {
         browser.open(file, 1280, 800, false);
-        byte[] pdf = Base64.getDecoder().decode(browser.ask("Page.printToPDF").get("data").asText());
+        byte[] pdf = Base64.getDecoder()
+                .decode(browser.ask("Page.printToPDF").get("data").asText());
         try (PDDocument paper = Loader.loadPDF(pdf)) {
             assertThat(paper.getNumberOfPages()).isBetween(2, 4);
             for (int i = 1; i <= paper.getNumberOfPages(); i++) {
@@ -235,7 +257,8 @@ class TiltPageTest {
             assertThat(shown.at("/raise/metric").size()).isEqualTo(rows.size());
             for (int i = 0; i < rows.size(); i++) {
                 JsonNode row = rows.get(i);
-                assertThat(table.get("tilts").get(i).asDouble()).isCloseTo(row.get("tilt_deg").asDouble(), within(0.0501));
+                assertThat(table.get("tilts").get(i).asDouble())
+                        .isCloseTo(row.get("tilt_deg").asDouble(), within(0.0501));
                 held += force(shown.get("raise"), i, row.get("raise_force_n").asDouble());
                 held += force(shown.get("lower"), i, row.get("lower_force_n").asDouble());
                 held += force(shown.get("rest"), i, row.get("actuator_force_n").asDouble());
@@ -251,7 +274,8 @@ class TiltPageTest {
                     }
                     resting = Math.max(resting, norm);
                 }
-                assertThat(shown.at("/bearing/metric").get(i).asDouble()).isGreaterThanOrEqualTo(resting / 1000 - 0.00501);
+                assertThat(shown.at("/bearing/metric").get(i).asDouble())
+                        .isGreaterThanOrEqualTo(resting / 1000 - 0.00501);
             }
         }
         assertThat(held).isGreaterThan(1000);
@@ -321,7 +345,8 @@ class TiltPageTest {
             JsonNode f = pins.get("F").get(i);
             JsonNode t = pins.get("T").get(i);
             double apart = Math.hypot(
-                    f.get(0).asDouble() - t.get(0).asDouble(), f.get(1).asDouble() - t.get(1).asDouble());
+                    f.get(0).asDouble() - t.get(0).asDouble(),
+                    f.get(1).asDouble() - t.get(1).asDouble());
             assertThat(apart).isCloseTo(lengths.get(i).asDouble(), within(2.0));
         }
     }

@@ -40,13 +40,20 @@ final class AnyWayRound {
     private final Footprint footprint;
     private final double factor;
     private final Blow blow;
+    private final About about;
     private final Extreme.Search keeps = Extreme.Search.below(Footprint.STEEPEST);
     private double tips = Footprint.STEEPEST;
 
-    private AnyWayRound(Footprint footprint, double factor, Blow blow) {
+    private AnyWayRound(Footprint footprint, double factor, Blow blow, About about) {
         this.footprint = footprint;
         this.factor = factor;
         this.blow = blow;
+        this.about = about;
+    }
+
+    /** Moments about an edge by the unit vector against gravity on hard ground, with wind in N m. */
+    interface About {
+        Footprint.Moments over(Footprint.Edge edge, List<Footprint.Mass> masses, Vec3 up, double wind);
     }
 
     /** Moment about the ground of wind that blows straight over an edge, N m. */
@@ -54,8 +61,9 @@ final class AnyWayRound {
         double over(Footprint.Edge edge, Pose pose);
     }
 
-    static AnyWayRound of(Analysis analysis, Footprint footprint, @Nullable Vehicle vehicle, double factor, Blow blow) {
-        AnyWayRound round = new AnyWayRound(footprint, factor, blow);
+    static AnyWayRound of(
+            Analysis analysis, Footprint footprint, @Nullable Vehicle vehicle, double factor, Blow blow, About about) {
+        AnyWayRound round = new AnyWayRound(footprint, factor, blow, about);
         List<Stand> all = round.stands(analysis, vehicle);
         double worst = all.stream().mapToDouble(Stand::share).max().orElse(0);
         List<Stand> anew = all.stream()
@@ -122,9 +130,7 @@ final class AnyWayRound {
     }
 
     private double share(Footprint.Edge edge, List<Footprint.Mass> masses, double wind) {
-        return footprint
-                .about(edge, masses, Gravity.G, Footprint.up(edge, USUAL), wind)
-                .share();
+        return about.over(edge, masses, Footprint.up(edge, USUAL), wind).share();
     }
 
     /** With the contents as they lie on the usual slope. */
@@ -194,6 +200,9 @@ final class AnyWayRound {
 
     private boolean bears(Stand s, double f, double slope) {
         List<Footprint.Mass> there = s.masses().apply(Footprint.up(s.edge(), slope));
-        return footprint.bears(s.edge(), there, Gravity.G, s.wind(), f, slope);
+        return about.over(s.edge(), there, Footprint.up(s.edge(), slope), s.wind())
+                                .share()
+                        * f
+                <= 1;
     }
 }
