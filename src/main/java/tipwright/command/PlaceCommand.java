@@ -138,7 +138,7 @@ final class PlaceCommand implements Callable<Integer> {
         if (map != null) {
             Design best =
                     found.answers().isEmpty() ? what : found.answers().get(0).design();
-            MapFiles.write(best, map, units, outputs, spec.commandLine().getOut());
+            MapFiles.write(best, what, map, units, outputs, spec.commandLine().getOut());
         }
         if (found.unknown()) {
             return Exit.CANNOT_COMPUTE;

@@ -132,7 +132,7 @@ final class LoadPages {
                     ? "stalls at " + angle.show(c.stalledAt())
                     : Double.isNaN(c.stuckAt()) ? "" : "does not come back from " + angle.show(c.stuckAt());
             loads.row(
-                    c.load(),
+                    CaseName.shown(c.load()),
                     Words.seconds(c.raise()),
                     Words.seconds(c.empty()),
                     Words.seconds(c.lower()),

@@ -24,7 +24,7 @@ final class MachineView {
     /** Of the drawing, mm. */
     private static final double WIDTH = 190;
 
-    private static final double HIGHEST = 68;
+    private static final double HIGHEST = 78;
     private static final double MARGIN = 6.5;
     private static final double BELOW = 6;
     private static final double LETTERS = 3.25;
