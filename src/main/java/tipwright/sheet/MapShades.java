@@ -27,7 +27,7 @@ public final class MapShades {
     public static final String OTHER = "gap or another check";
 
     /** Class of such a cell. */
-    static final int BARRED = 1 + Limit.values().length;
+    static final int BARRED = 1 + Limit.values().size();
 
     /** Colour of such a cell. */
     static final int GREY = 0xdedede;
@@ -98,8 +98,9 @@ public final class MapShades {
         regions.sort(Comparator.comparingInt(Regions.Region::size).reversed());
         for (Regions.Region region : regions) {
             if (region.kind() > 0 && region.size() > rows * columns / LARGE) {
-                String words =
-                        region.kind() == BARRED ? OTHER : LIMITS.get(region.kind() - 1).words();
+                String words = region.kind() == BARRED
+                        ? OTHER
+                        : LIMITS.get(region.kind() - 1).words();
                 all.add(new Label(words, region.row(), region.column()));
             }
         }
