@@ -99,7 +99,10 @@ final class MapKey {
     /** The mark of the best answer. */
     static void square(Drawing.Board board, Vec2 p, double half) {
         Vec2 corner = new Vec2(half, half);
-        board.box(p.minus(corner), p.plus(corner), Pen.line("answer", Ink.BLACK, 0.6).filled(Ink.WHITE));
+        board.box(
+                p.minus(corner),
+                p.plus(corner),
+                Pen.line("answer", Ink.BLACK, 0.6).filled(Ink.WHITE));
         board.ring(p, half / 3, Pen.area("answer", Ink.BLACK));
     }
 }

@@ -88,8 +88,8 @@ public final class MapPicture {
             return "All other pins " + whose + ", pivot at " + Lengths.point(map.pivot(), units);
         }
         String other = map.pin() == Pin.FRAME ? "The actuator's other end" : "Frame pin";
-        return other + " at " + Lengths.point(map.other(), units) + ", pivot at " + Lengths.point(map.pivot(), units) + ", "
-                + whose;
+        return other + " at " + Lengths.point(map.other(), units) + ", pivot at " + Lengths.point(map.pivot(), units)
+                + ", " + whose;
     }
 
     private boolean straight() {

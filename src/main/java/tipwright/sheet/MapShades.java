@@ -98,8 +98,9 @@ public final class MapShades {
         regions.sort(Comparator.comparingInt(Regions.Region::size).reversed());
         for (Regions.Region region : regions) {
             if (region.kind() > 0 && region.size() > rows * columns / LARGE) {
-                String words =
-                        region.kind() == BARRED ? OTHER : LIMITS.get(region.kind() - 1).words();
+                String words = region.kind() == BARRED
+                        ? OTHER
+                        : LIMITS.get(region.kind() - 1).words();
                 all.add(new Label(words, region.row(), region.column()));
             }
         }
