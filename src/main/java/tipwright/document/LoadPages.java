@@ -79,7 +79,7 @@ final class LoadPages {
 
     void envelope(Markup page) {
         FixedTable grid = new FixedTable(
-                "Over the tilt: the worst of all load cases, friction included",
+                "Tilt by tilt: the worst load, with friction",
                 FixedTable.Column.number("tilt, deg", 9),
                 FixedTable.Column.number("length, " + length.unit(), 11),
                 FixedTable.Column.number("stroke used", 10),

@@ -27,7 +27,7 @@ public final class MapShades {
     public static final String OTHER = "gap or another check";
 
     /** Class of such a cell. */
-    static final int BARRED = 1 + Limit.values().length;
+    static final int BARRED = 1 + Limit.values().size();
 
     /** Colour of such a cell. */
     static final int GREY = 0xdedede;
