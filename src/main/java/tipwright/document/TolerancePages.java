@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
 import tipwright.design.around.Mounts;
+import tipwright.doubt.SampledShare;
 import tipwright.placement.Tolerance;
 import tipwright.placement.Welder;
 import tipwright.quantity.Kind;
@@ -61,7 +62,8 @@ final class TolerancePages {
         words.add("With every place of a mount off by up to " + length(t.tolerance())
                 + " either way, the worst corner uses " + percent(t.worstCorner()) + ": "
                 + t.cornerLimit().words() + ".");
-        words.add("The chance that a limit is passed is " + percent(t.chance()) + ", in " + t.runs() + " runs.");
+        words.add("The chance that a limit is passed is " + percent(t.chance()) + ", in " + t.runs() + " runs ("
+                + SampledShare.of(t.chance(), t.runs()).words() + ").");
         words.add(
                 t.largest() > 0
                         ? "Every limit is kept in every corner up to " + length(t.largest())

@@ -40,7 +40,11 @@ public final class DoorSwing {
         if (now.shut() || now.tilt() < opening.opensAt() - HAIR) {
             return 0;
         }
-        BodyPosition tank = now.bodies().get(body);
+        return open(opening, door, now.bodies().get(body));
+    }
+
+    /** How far it has swung about its hinge axis when it is open, rad. */
+    public static double open(Opening opening, Door door, BodyPosition tank) {
         Vec3 hinge = door.hinge();
         Vec3 middle = opening.middle();
         Vec3 out = opening.areaVector().unit();

@@ -50,7 +50,8 @@ public interface Form {
 
     /** The lines around an area of the side view that is drawn out along the pivot axis. */
     record Drawn(List<List<Vec2>> rings, Geometry area, ZRange z) implements Form {
-        static Drawn of(List<Vec2> corners, ZRange z) {
+        /** Of the corners around it, m. */
+        public static Drawn of(List<Vec2> corners, ZRange z) {
             return new Drawn(List.of(List.copyOf(corners)), OutlineGeometry.polygon(corners), z);
         }
 

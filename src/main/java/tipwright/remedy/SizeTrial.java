@@ -3,7 +3,9 @@ package tipwright.remedy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
@@ -93,13 +95,11 @@ final class SizeTrial {
         }
         try {
             Analysis analysis = Analyser.analyse(Trials.coarse(design));
-            List<Finding> findings = new ArrayList<>();
-            for (Check c : SizeChecks.quick(series)) {
-                if (!c.traits().contains(Trait.NEEDS_TIME)) {
-                    findings.addAll(c.run(Checks.worn(analysis)));
-                } else if (SizeChecks.ofSupply(series)) {
-                    findings.addAll(c.run(Checks.worn(analysis), CycleTimer.time(analysis)));
-                }
+            Map<Boolean, List<Check>> timed = SizeChecks.quick(series).stream()
+                    .collect(Collectors.partitioningBy(c -> c.traits().contains(Trait.NEEDS_TIME)));
+            List<Finding> findings = new ArrayList<>(Checks.run(timed.get(false), analysis));
+            if (SizeChecks.ofSupply(series)) {
+                findings.addAll(Checks.run(timed.get(true), analysis, CycleTimer.time(analysis)));
             }
             return Parts.of(analysis, findings);
         } catch (CannotComputeException | NotConvergedException e) {

@@ -85,16 +85,13 @@ final class Trials {
         left -= 1;
         try {
             Analysis analysis = Analyser.again(coarse(design), coarse);
-            List<Finding> findings = new ArrayList<>();
-            for (Check c : atRest) {
-                findings.addAll(c.run(analysis));
-            }
+            List<Finding> findings = new ArrayList<>(Checks.run(atRest, analysis));
             boolean promising =
                     atRest.isEmpty() || findings.stream().anyMatch(f -> wanted.contains(f.id()) && passes(f));
             if (!inTime.isEmpty() && promising) {
                 left -= TIMED;
                 Timing timing = CycleTimer.time(analysis);
-                inTime.forEach(c -> findings.addAll(c.run(analysis, timing)));
+                findings.addAll(Checks.run(inTime, analysis, timing));
             }
             Set<String> fixes = new HashSet<>();
             double worst = 0;

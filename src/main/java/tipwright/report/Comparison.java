@@ -107,8 +107,8 @@ public final class Comparison {
         line("close", c -> count(c, Verdict.CLOSE));
         line("not checked", c -> count(c, Verdict.NOT_CHECKED));
         line("closest to failing", Comparison::fullest);
-        line("largest push", c -> force(Peak.force(cases(c), Peak.Tilts.ALL, true)));
-        line("largest pull", c -> force(Peak.force(cases(c), Peak.Tilts.ALL, false)));
+        line("largest push", c -> force(Peak.force(c.result(), true)));
+        line("largest pull", c -> force(Peak.force(c.result(), false)));
         line("stroke used", this::stroke);
         line("most loaded bearing", this::bearing);
         line("may be filled to", this::full);

@@ -23,7 +23,7 @@ import tipwright.time.Cycle;
 import tipwright.time.Timing;
 
 /** The five numbers that everybody asks for: force, stroke, bearing, fill and time, each with what there is. */
-final class FiveNumbers {
+public final class FiveNumbers {
     private static final int WIDTH = 96;
     private static final int COLUMN = 15;
 
@@ -37,30 +37,44 @@ final class FiveNumbers {
         this.style = style;
     }
 
+    /**
+     * One of them.
+     *
+     * @param name what it is
+     * @param says how much, of how much, and where
+     */
+    public record Line(String name, String says) {}
+
     /** All five. */
-    static List<String> of(Result result, Style style) {
+    public static List<Line> all(Result result, Style style) {
         FiveNumbers numbers = new FiveNumbers(result.analysis(), result.findings(), style);
-        Table table = numbers.known();
-        table.row("Fill", numbers.fill(result.howFull()));
-        table.row("Time", numbers.time(result.timing()));
-        return wrapped(table);
+        List<Line> all = new ArrayList<>(numbers.known());
+        all.add(new Line("Fill", numbers.fill(result.howFull())));
+        all.add(new Line("Time", numbers.time(result.timing())));
+        return all;
     }
 
-    /** Those that are known before the dump in time is. */
+    /** All five, as lines of text. */
+    static List<String> of(Result result, Style style) {
+        return wrapped(all(result, style));
+    }
+
+    /** Those that are known before the dump in time is, as lines of text. */
     static List<String> of(Early early, Style style) {
         return wrapped(new FiveNumbers(early.analysis(), early.findings(), style).known());
     }
 
-    private Table known() {
-        Table table = new Table("ll");
-        table.row("Push", force("push", true));
-        table.row("Pull", force("pull", false));
-        table.row("Stroke left", stroke());
-        table.row("Bearing", bearing());
-        return table;
+    private List<Line> known() {
+        return List.of(
+                new Line("Push", force("push", true)),
+                new Line("Pull", force("pull", false)),
+                new Line("Stroke left", stroke()),
+                new Line("Bearing", bearing()));
     }
 
-    private static List<String> wrapped(Table table) {
+    private static List<String> wrapped(List<Line> lines) {
+        Table table = new Table("ll");
+        lines.forEach(line -> table.row(line.name(), line.says()));
         return table.lines("  ").stream()
                 .flatMap(line -> wrapped(line).stream())
                 .toList();
@@ -76,7 +90,7 @@ final class FiveNumbers {
     }
 
     private String force(String id, boolean push) {
-        Peak peak = Peak.force(analysis.cases(), Peak.Tilts.ALL, push);
+        Peak peak = Peak.force(analysis, findings, push);
         if (peak == null) {
             return "none";
         }

@@ -14,6 +14,7 @@ import tipwright.check.rule.Finding;
 import tipwright.design.Design;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.ElectricActuator;
+import tipwright.doubt.SampledShare;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
 import tipwright.placement.Answer;
@@ -113,6 +114,9 @@ public final class JsonMounts {
             json.text("governing_in_worst_corner", t.cornerLimit().words());
             json.number("runs", t.runs());
             json.number("chance_of_failing", t.chance());
+            SampledShare sure = SampledShare.of(t.chance(), t.runs());
+            json.number("chance_at_least", sure.low());
+            json.number("chance_at_most", sure.high());
             json.number("largest_tolerance_mm", t.largest() * MM);
             json.each("swings", t.swings(), s -> {
                 json.text("name", s.name());

@@ -19,6 +19,7 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Sense;
 import tipwright.check.rule.Verdict;
 import tipwright.design.joint.Support;
+import tipwright.doubt.SampledShare;
 import tipwright.doubt.Sureness;
 import tipwright.load.Emptying;
 import tipwright.quantity.Text;
@@ -62,6 +63,9 @@ public final class JsonReport {
         json.start("how_sure");
         json.number("passes", sure.passes());
         json.number("samples", sure.samples());
+        SampledShare share = SampledShare.of(sure.passes(), sure.samples());
+        json.number("share_at_least", share.low());
+        json.number("share_at_most", share.high());
         json.text("governing", sure.governing());
         json.number("used", sure.used());
         json.number("standard_deviation", sure.spread());
@@ -88,7 +92,7 @@ public final class JsonReport {
                         .toList());
         sureness(checked.sure());
         new JsonRows(json).write(analysis);
-        new JsonPeaks(json).write(analysis);
+        new JsonPeaks(json).write(result);
         json.each("checks", result.findings(), this::check);
         fixes();
         toBuy();

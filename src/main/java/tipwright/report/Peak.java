@@ -4,9 +4,13 @@ package tipwright.report;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Extreme;
+import tipwright.analysis.MotionDirection;
+import tipwright.check.Result;
+import tipwright.check.rule.Finding;
 import tipwright.geometry.Vec3;
 
 /**
@@ -18,6 +22,8 @@ import tipwright.geometry.Vec3;
  * @param motion at which it happens: 'raising', 'lowering', 'at rest'
  */
 public record Peak(double value, String loadCase, double tilt, String motion) {
+    private static final double SAME = 1e-6;
+
     private static Peak of(Extreme e) {
         return new Peak(
                 e.value(),
@@ -30,6 +36,27 @@ public record Peak(double value, String loadCase, double tilt, String motion) {
     public static @Nullable Peak force(List<CaseResult> cases, Tilts tilts, boolean push) {
         Extreme most = Extreme.largest(tilts.of(cases), (row, b) -> push ? b.force() : -b.force());
         return most.value() > 0 ? of(most) : null;
+    }
+
+    /** The same with every fill up to the stated one and in every condition that was checked. */
+    public static @Nullable Peak force(Result result, boolean push) {
+        return force(result.analysis(), result.findings(), push);
+    }
+
+    static @Nullable Peak force(Analysis analysis, List<Finding> findings, boolean push) {
+        Peak own = force(analysis.cases(), Tilts.ALL, push);
+        String id = push ? "push" : "pull";
+        for (Finding f : findings) {
+            String load = f.loadCase();
+            MotionDirection direction = f.worst().direction();
+            if (f.id().equals(id)
+                    && load != null
+                    && direction != null
+                    && f.demand() > (own == null ? 0 : own.value() * (1 + SAME))) {
+                return new Peak(f.demand(), load, f.tilt(), direction.word());
+            }
+        }
+        return own;
     }
 
     /** A bearing's largest load; null when there are no rows. */

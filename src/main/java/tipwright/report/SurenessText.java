@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import tipwright.design.file.Uncertain;
+import tipwright.doubt.SampledShare;
 import tipwright.doubt.Sureness;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
@@ -24,7 +25,8 @@ public final class SurenessText {
         List<String> all = new ArrayList<>();
         String governing = sure.governing();
         String share = "How sure: it passes in " + sure.passes() + " of " + sure.samples()
-                + ", with the values off by as much as they may be.";
+                + ", with the values off by as much as they may be ("
+                + SampledShare.of(sure.passes(), sure.samples()).words() + ").";
         if (governing == null) {
             all.add(share + " No check depends on what may be off.");
             return all;

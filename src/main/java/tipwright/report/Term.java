@@ -116,6 +116,8 @@ public record Term(String word, List<String> also, String meaning) {
             of("vent", "The opening through which air gets in while the tank drains."),
             of("grit", "The solids of the slurry, once settled.", "settled solids", "cake", "solids"),
             of("slurry", "What is in the tank: water with solids in it."),
+            of("cradle", "What the tank lies in, and which turns with it."),
+            of("saddle", "A rest that reaches round a round tank from below.", "saddles"),
             of("frame pin", "The pin that holds the actuator to the frame."),
             of("tank pin", "The pin that holds the actuator to the tank.", "moving pin", "rod pin"));
 

@@ -4,6 +4,7 @@ package tipwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import tipwright.design.Design;
+import tipwright.doubt.SampledShare;
 import tipwright.placement.Limit;
 import tipwright.placement.Tolerance;
 
@@ -23,7 +24,8 @@ public final class ToleranceText {
                 + t.governing().words() + ")");
         lines.add("  all pins off the worst way: " + percent(t.worstCorner()) + " ("
                 + t.cornerLimit().words() + ")");
-        lines.add("  chance that a check fails: " + percent(t.chance()) + " in " + t.runs() + " runs");
+        lines.add("  chance that a check fails: " + percent(t.chance()) + " in " + t.runs() + " runs ("
+                + SampledShare.of(t.chance(), t.runs()).words() + ")");
         for (Limit limit : Limit.values()) {
             Double chance = t.chances().get(limit);
             if (chance != null) {
@@ -57,7 +59,7 @@ public final class ToleranceText {
     }
 
     private static Limit most(Tolerance.Swing s) {
-        Limit most = Limit.REACH;
+        Limit most = Limit.values().get(0);
         for (Limit limit : Limit.values()) {
             if (Math.abs(s.slopes().getOrDefault(limit, 0.0))
                     > Math.abs(s.slopes().getOrDefault(most, 0.0))) {

@@ -45,7 +45,8 @@ final class Leg implements OrdinaryDifferentialEquation {
     private final Load load;
     private final Moment.Phase phase;
     private final List<Moment> moments = new ArrayList<>();
-    private Now now = new Now(Double.NaN, Double.NaN, new Load.Standing(0, 0, 0, 0, 0), DriveState.moving(0, 0), 0, 0);
+    private Now now = new Now(
+            Double.NaN, Double.NaN, new Load.Standing(0, 0, 0, 0, 0, Double.NaN), DriveState.moving(0, 0), 0, 0);
 
     Leg(Machine machine, LinkageCurve mechanism, Effort effort, Load load, Moment.Phase phase) {
         this.machine = machine;
@@ -169,6 +170,7 @@ final class Leg implements OrdinaryDifferentialEquation {
                 n.standing().force(),
                 n.discharge(load),
                 n.standing().vacuum(),
+                n.standing().level(),
                 n.draw(),
                 n.draw().speed() / machine.freeSpeed(),
                 y[DUTY]);

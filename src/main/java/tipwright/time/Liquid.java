@@ -109,7 +109,8 @@ final class Liquid implements Load {
         Outlet.Flow flow = outlet == null || dry
                 ? Outlet.Flow.NONE
                 : outlet.at(tilt, contents.up(tilt), filled.plane().level());
-        return new Standing(rest + friction(tilt, volume), rest, left, flow.rate(), flow.vacuum());
+        double level = filled.plane().level();
+        return new Standing(rest + friction(tilt, volume), rest, left, flow.rate(), flow.vacuum(), level);
     }
 
     /** What friction adds while tipping, N: a parabola through the three volumes, straight between tilts. */

@@ -57,7 +57,8 @@ record Listed(Grid grid, double[] force, double[] rest, double[] volumes) implem
 
     @Override
     public Standing at(double tilt, double volume) {
-        return new Standing(grid.linear(force, tilt), grid.linear(rest, tilt), grid.linear(volumes, tilt), 0, 0);
+        return new Standing(
+                grid.linear(force, tilt), grid.linear(rest, tilt), grid.linear(volumes, tilt), 0, 0, Double.NaN);
     }
 
     @Override

@@ -11,8 +11,9 @@ interface Load {
      * @param volume of the contents, m3
      * @param discharge m3/s
      * @param vacuum Pa below the outside
+     * @param level of the surface along the direction against gravity, in the tank's axes, m; NaN where it is not followed
      */
-    record Standing(double force, double rest, double volume, double discharge, double vacuum) {}
+    record Standing(double force, double rest, double volume, double discharge, double vacuum, double level) {}
 
     /** At a tilt, rad, with a volume, m3, of contents. */
     Standing at(double tilt, double volume);

@@ -14,6 +14,7 @@ import tipwright.analysis.MotionDirection;
  * @param force of all actuators, with friction, N; positive pushes
  * @param discharge m3/s
  * @param vacuum Pa below the outside
+ * @param level of the surface along the direction against gravity, in the tank's axes, m; NaN where it is not followed
  * @param draw what the drive does and takes
  * @param pace speed of the rod as a share of its free speed
  * @param duty share of the heat that the actuators may take in one stretch, 1: used up
@@ -27,6 +28,7 @@ public record Moment(
         double force,
         double discharge,
         double vacuum,
+        double level,
         DriveState draw,
         double pace,
         double duty) {

@@ -2,7 +2,9 @@
 package tipwright.time;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tipwright.design.tank.Opening;
+import tipwright.geometry.Bisection;
 import tipwright.geometry.Vec3;
 import tipwright.load.Gravity;
 
@@ -17,6 +19,7 @@ import tipwright.load.Gravity;
 public final class Rim {
     private static final double G2 = Math.sqrt(2 * Gravity.G);
     private static final double FLAT = 1e-6;
+    private static final double DEPTH_CLOSE = 1e-6;
 
     private final double coefficient;
     private final double opensAt;
@@ -65,16 +68,60 @@ public final class Rim {
      * @param level of the surface along it, m, less what a vacuum takes off
      */
     public double flow(Vec3 up, double level) {
-        return coefficient * G2 * sum(up, level, true);
+        return coefficient * G2 * sum(up, level, Weighing.SPEED);
     }
 
     /** Area of the outline below the surface, m2. */
     public double wetArea(Vec3 up, double level) {
-        return sum(up, level, false);
+        return sum(up, level, Weighing.NONE);
+    }
+
+    /**
+     * A free stream over the lowest part of the rim.
+     *
+     * @param depth critical depth over the lip, m
+     * @param speed with which it falls free, m/s
+     */
+    public record Overfall(double depth, double speed) {}
+
+    /**
+     * How a flow leaves over the lip with air above and below it: it passes the critical depth, Q^2 T = g A^3 with the outline's
+     * upright area A and its width T, and the pressure there speeds it up: v = Q/A + g (A z)/Q, z the depth of the area's middle; over a
+     * level edge 1.5 times the critical speed.
+     *
+     * <p>Source: critical depth, and momentum of a free overfall (texts on open channels, from memory; over a level edge about 1.4
+     * times is measured).
+     *
+     * @param up unit vector against gravity in the tank's axes
+     * @param flow m3/s
+     * @return null when the whole outline does not carry the flow at its critical depth, or lies level: it leaves as a jet
+     */
+    public @Nullable Overfall overfall(Vec3 up, double flow) {
+        double steep = Math.hypot(up.dot(first), up.dot(second));
+        double centre = up.dot(middle);
+        double lip = centre - deepest(up, centre);
+        double top = deepest(up.times(-1), -centre) + centre - lip;
+        if (!(flow > 0) || steep < FLAT || !(top > 0) || spare(up, lip, top, steep, flow) < 0) {
+            return null;
+        }
+        String what = "the critical depth, m, of what runs over the lip";
+        double depth = Bisection.between(top, 0, DEPTH_CLOSE * top, what, y -> spare(up, lip, y, steep, flow) >= 0)
+                .good();
+        double area = steep * wetArea(up, lip + depth);
+        double pressed = steep * sum(up, lip + depth, Weighing.DEPTH);
+        return new Overfall(depth, flow / area + Gravity.G * pressed / flow);
+    }
+
+    /** What a depth carries at the critical speed over what is asked, g A^3 / T - Q^2, m6/s2. */
+    private double spare(Vec3 up, double lip, double depth, double steep, double flow) {
+        double area = steep * wetArea(up, lip + depth);
+        double part = 1e-3 * depth;
+        double width = (area - steep * wetArea(up, lip + depth - part)) / part;
+        return width > 0 ? Gravity.G * area * area * area / width - flow * flow : area > 0 ? 1 : -1;
     }
 
     /** Depth of the lowest point of the outline below the surface, m; negative above it. */
-    double deepest(Vec3 up, double level) {
+    public double deepest(Vec3 up, double level) {
         double a = up.dot(first);
         double b = up.dot(second);
         double most = Double.NEGATIVE_INFINITY;
@@ -89,13 +136,20 @@ public final class Rim {
         return level - up.dot(middle);
     }
 
-    private double sum(Vec3 up, double level, boolean rooted) {
+    /** What each part of the outline counts: one, the root of its depth, its depth. */
+    private enum Weighing {
+        NONE,
+        SPEED,
+        DEPTH
+    }
+
+    private double sum(Vec3 up, double level, Weighing by) {
         double depth = depth(up, level);
         double a = up.dot(first);
         double b = up.dot(second);
         double slope = Math.hypot(a, b);
         if (slope < FLAT) {
-            return depth <= 0 ? 0 : rooted ? area * Math.sqrt(depth) : area;
+            return depth <= 0 ? 0 : area * (by == Weighing.SPEED ? Math.sqrt(depth) : by == Weighing.DEPTH ? depth : 1);
         }
         double sum = 0;
         int last = alongFirst.length - 1;
@@ -104,27 +158,30 @@ public final class Rim {
         for (int i = 0; i <= last; i++) {
             double x2 = (alongSecond[i] * a - alongFirst[i] * b) / slope;
             double z2 = depth - a * alongFirst[i] - b * alongSecond[i];
-            sum += edge(x2 - x1, z1, z2, rooted);
+            sum += edge(x2 - x1, z1, z2, by);
             x1 = x2;
             z1 = z2;
         }
         return Math.abs(sum) / slope;
     }
 
-    /** Integral along one edge of 2/3 z^1.5 (rooted) or z over the wet part, by x. */
-    private static double edge(double run, double z1, double z2, boolean rooted) {
+    /** Integral along one edge by x of z, 2/3 z^1.5 or z^2/2 over the wet part: Green's theorem for the three weighings. */
+    private static double edge(double run, double z1, double z2, Weighing by) {
         if (z1 <= 0 && z2 <= 0) {
             return 0;
         }
         double rise = z2 - z1;
         if (Math.abs(rise) < 1e-7 * Math.max(z1, z2)) {
             double z = 0.5 * (z1 + z2);
-            return run * (rooted ? z * Math.sqrt(z) * 2 / 3 : z);
+            return run * (by == Weighing.SPEED ? z * Math.sqrt(z) * 2 / 3 : by == Weighing.DEPTH ? z * z / 2 : z);
         }
         double low = Math.max(0, z1);
         double high = Math.max(0, z2);
-        return rooted
-                ? run / rise * (4.0 / 15) * (high * high * Math.sqrt(high) - low * low * Math.sqrt(low))
-                : run / rise * 0.5 * (high * high - low * low);
+        if (by == Weighing.SPEED) {
+            return run / rise * (4.0 / 15) * (high * high * Math.sqrt(high) - low * low * Math.sqrt(low));
+        }
+        return by == Weighing.NONE
+                ? run / rise * 0.5 * (high * high - low * low)
+                : run / rise * (high * high * high - low * low * low) / 6;
     }
 }

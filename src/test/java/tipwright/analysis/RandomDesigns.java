@@ -12,6 +12,7 @@ import tipwright.design.actuator.ElectricActuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.actuator.Rod;
 import tipwright.design.around.Site;
+import tipwright.design.around.Twist;
 import tipwright.design.around.Use;
 import tipwright.design.around.Wear;
 import tipwright.design.around.WhatIf;
@@ -74,7 +75,7 @@ public final class RandomDesigns {
                 null,
                 null,
                 null,
-                new Site(in(-0.1, 0.1), in(-0.06, 0.06), 0, 0, 293.15),
+                new Site(in(-0.1, 0.1), in(-0.06, 0.06), 0, 0, 293.15, 323.15),
                 new Tank(
                         interior,
                         new Wall(in(0.003, 0.008), 7850, 235e6, null, null),
@@ -113,7 +114,7 @@ public final class RandomDesigns {
                 new Dump(null, 0, 0.005, Dump.Cake.STEADILY, 2),
                 null,
                 List.of(),
-                new WhatIf(false, 0.006, 5, 0.05, null, null, 0.005, 0.2, null, null, List.of()),
+                new WhatIf(false, 0.006, 5, 0.05, null, null, 0.005, 0.2, null, null, null, null, null, null, List.of()),
                 null,
                 null,
                 List.of(),
@@ -126,7 +127,9 @@ public final class RandomDesigns {
                 List.of(),
                 null,
                 new Wear(0, 0, 0.001, 0.02),
-                null);
+                null,
+                null,
+                Twist.NONE);
     }
 
     private Interior interior(Vec3 middle) {

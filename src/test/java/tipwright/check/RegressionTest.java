@@ -42,7 +42,7 @@ public class RegressionTest {
 
     /** What the differential equation of the dump gives, solved to a tolerance of its own. */
     private static final List<String> TIMED =
-            List.of("stall", "duty", "cycle-time", "electrical", "hydraulic", "vent", "channel");
+            List.of("stall", "duty", "cycle-time", "electrical", "hydraulic", "vent", "channel", "stream");
 
     private static final double SOLVED = 1e-6;
 

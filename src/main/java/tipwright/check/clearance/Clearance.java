@@ -3,6 +3,7 @@ package tipwright.check.clearance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Geometry;
@@ -14,11 +15,12 @@ import tipwright.outline.MachinePart;
 import tipwright.outline.MachineParts;
 import tipwright.outline.OutlineGeometry;
 import tipwright.outline.PartKind;
+import tipwright.outline.ReceiverEdges;
 import tipwright.outline.ZRange;
 
 /**
- * The gaps between all that moves and all that it could run into: tank and attached parts, links and actuators, against frame
- * members, obstacles and ground, and against each other where they are not one body. Within the pin zone of a joint that two
+ * The gaps between all that moves and all that it could run into: tank and attached parts, swinging doors, links and actuators, against
+ * frame members, obstacles, ground and the edges of the receiver, and against each other where they are not one body. Within the pin zone of a joint that two
  * parts share they may touch.
  */
 public final class Clearance {
@@ -29,6 +31,7 @@ public final class Clearance {
 
     private final Analysis analysis;
     private final Motions motions;
+    private final Map<MachinePart, Motions.Path> doors;
     private final double wanted;
     private final double pinZone;
     private final List<Vec2> ways = List.of(new Vec2(0, -1), new Vec2(0, 1), new Vec2(-1, 0), new Vec2(1, 0));
@@ -36,6 +39,7 @@ public final class Clearance {
     private Clearance(Analysis analysis) {
         this.analysis = analysis;
         motions = new Motions(analysis);
+        doors = SwingingDoors.doors(analysis, motions);
         wanted = analysis.design().limits().clearance();
         pinZone = analysis.design().limits().pinZone();
     }
@@ -66,8 +70,9 @@ public final class Clearance {
     }
 
     private List<Gap> all() {
-        List<MachinePart> parts =
-                MachineParts.of(analysis).stream().filter(MachinePart::solid).toList();
+        List<MachinePart> parts = new ArrayList<>(doors.keySet());
+        MachineParts.of(analysis).stream().filter(MachinePart::solid).forEach(parts::add);
+        parts.addAll(ReceiverEdges.of(analysis.design()));
         List<Gap> gaps = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
             for (int j = i + 1; j < parts.size(); j++) {
@@ -106,12 +111,17 @@ public final class Clearance {
             return null;
         }
         boolean rest = b.kind() == PartKind.REST;
-        GapSearch search = new GapSearch(motions, first, motions.of(a), second, motions.of(b), rest ? 0 : wanted);
+        GapSearch search = new GapSearch(motions, first, path(a), second, path(b), rest ? 0 : wanted);
         double from = rest ? offTheRest(search) : 0;
         GapSearch.Gap found = search.smallest(from);
         boolean tight = !rest && found.gap() < wanted;
         List<Move> moves = tight && !b.kind().moves() && b.kind() != PartKind.GROUND ? moves(search) : List.of();
         return new Gap(a.name(), b.name(), rest, found.gap(), motions.tilt(found.pose()), moves);
+    }
+
+    private Motions.Path path(MachinePart part) {
+        Motions.Path swing = doors.get(part);
+        return swing == null ? motions.of(part) : swing;
     }
 
     /** First pose at which it has come off the rest; the first of all, where it touches, when it has not soon. */
@@ -127,7 +137,10 @@ public final class Clearance {
     /** Stowed places of the pins that two parts share; the frame's members all count as the frame. */
     private List<Vec2> shared(MachinePart a, MachinePart b) {
         List<Vec2> pins = new ArrayList<>();
-        if (b.kind() == PartKind.OBSTACLE || b.kind() == PartKind.GROUND) {
+        if (doors.containsKey(a)
+                || b.kind() == PartKind.OBSTACLE
+                || b.kind() == PartKind.GROUND
+                || b.kind() == PartKind.RECEIVER) {
             return pins;
         }
         if (a.kind().actuator() || b.kind().actuator()) {

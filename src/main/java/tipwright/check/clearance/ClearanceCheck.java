@@ -48,8 +48,8 @@ public final class ClearanceCheck implements Check {
 
     @Override
     public String rule() {
-        return "Over the whole tilt the outlines of tank, attached parts, links and actuators keep the gap wanted to frame"
-                + " members, obstacles, ground and each other, where they overlap along the pivot. Round a shared pin they may"
+        return "Over the whole tilt the outlines of tank, attached parts, doors on their swing, links and actuators keep the gap"
+                + " wanted to frame members, obstacles, ground, the edges of the receiver and each other, where they overlap along the pivot. Round a shared pin they may"
                 + " touch; a rest that carries the stowed tank may touch it until the tank lifts off.";
     }
 
@@ -77,7 +77,7 @@ public final class ClearanceCheck implements Check {
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
         Findings make = new Findings(this, design.limits());
-        if (!MachineParts.any(design)) {
+        if (!MachineParts.any(design) && design.receiver() == null) {
             return List.of(make.missing("", "frame.members, obstacles and ground missing"));
         }
         Map<String, List<Clearance.Gap>> byMover = new LinkedHashMap<>();
@@ -87,6 +87,9 @@ public final class ClearanceCheck implements Check {
         List<Finding> all = new ArrayList<>();
         double wanted = design.limits().clearance();
         byMover.forEach((mover, gaps) -> all.addAll(mover(make, mover, gaps, wanted)));
+        for (String door : SwingingDoors.aside(design)) {
+            all.add(make.missing(door, "its hinge line is not along the pivot: its swing is not looked at"));
+        }
         if (all.isEmpty()) {
             all.add(make.missing("", "nothing that moves overlaps anything else along the pivot"));
         }

@@ -63,6 +63,12 @@ public final class WhatIfCheck implements Check {
                     case "jam other parts" -> "Tank jams: other parts";
                     case "valve shuts on the way down" -> "Valve shuts on the way down: shock";
                     case "valve shuts on the way down other parts" -> "Valve shuts on the way down: other parts";
+                    case WhatIfStop.OFF -> "Drive stops at once on the way: shock";
+                    case WhatIfStop.OFF + " other parts" -> "Drive stops at once on the way: other parts";
+                    case WhatIfStop.END -> "Runs against the end of the stroke: shock";
+                    case WhatIfStop.END + " other parts" -> "Runs against the end of the stroke: other parts";
+                    case WhatIfStop.SADDLE -> "Tank lands on its saddle: force";
+                    case "gas springs hot and new" -> "Gas springs hot and new: worst check then";
                     case "gas springs cold and worn" -> "Gas springs cold and worn: worst check then";
                     default -> part.endsWith(ALONE)
                             ? "One actuator carries everything: " + part.substring(0, part.length() - ALONE.length())
@@ -77,8 +83,9 @@ public final class WhatIfCheck implements Check {
         return "A hose bursts: a lock valve holds the load, or it sinks no faster than allowed. Power is lost: the actuator"
                 + " holds. The load lets go at once: the actuator bears the recoil. A wheel sinks: every check is made again"
                 + " on the slope that follows. The tank jams: whatever carries the actuator's force takes its hardest push and"
-                + " pull without yielding, and so it does when a valve shuts at once on the way down. A spring that helps"
-                + " breaks, or gas springs are cold and have lost gas: every check is made again without it. The slurry is frozen"
+                + " pull without yielding, and so it does when a valve shuts at once on the way down, when an electric drive stops at once, and"
+                + " when the cylinder runs against its end. The saddle bears the tank that lands on it. A spring that helps"
+                + " breaks, or gas springs are cold and have lost gas, or hot and new: every check is made again. The slurry is frozen"
                 + " solid, rain has filled the tank, the outlet blocks on the way, or half of the cake stays stuck along one side:"
                 + " every check of the load is made again; an actuator that is too weak but holds it is close. With several"
                 + " actuators, one takes the whole load, or gets ahead of the others: it must stay within its rating.";
@@ -87,7 +94,8 @@ public final class WhatIfCheck implements Check {
     @Override
     public String formula() {
         return "burst: v = Cd a sqrt(2 p / rho) / A, sinking at v F / W; let go: F = 2 F_empty - F_loaded; wheel:"
-                + " slope = atan(drop / track); jam: F = relief x area, or where the motor stalls; valve shuts: F + v sqrt(k m);"
+                + " slope = atan(drop / track); jam: F = relief x area, or where the motor stalls; stops: F + v sqrt(k m),"
+                + " on a saddle F + sqrt(F^2 + k m v^2);"
                 + " ahead by s: F/n + k s / r^2 with r = dL/dtilt and twist stiffness k";
     }
 
@@ -147,8 +155,13 @@ public final class WhatIfCheck implements Check {
             case "jam" -> Text.words("a lower relief setting, or a stronger part where it is worst");
             case "valve-shuts-on-the-way-down" -> Text.words(
                     "a smaller orifice or a throttle, so that it comes down more slowly, or a stronger part where it is worst");
+            case "drive-stops-on-the-way" -> Text.words("a slower actuator, or a stronger part where it is worst");
+            case "end-of-the-stroke" -> Text.words(
+                    "a cylinder with a cushion (what-if.cushion), more stroke, or a slower flow");
+            case "lands-on-the-saddle" -> Text.words("softer pads, a stronger saddle, or let it down more slowly");
             case "wheel-sinks", "frozen-solid", "full-of-rainwater", "outlet-blocks-on-the-way" -> Text.words(
                     "same as under the check that is named");
+            case "gas-springs-hot-and-new" -> Text.words("gas springs that push less, or that are nearer to the pivot");
             default -> Fix.part(finding, limits);
         };
     }
@@ -167,6 +180,7 @@ public final class WhatIfCheck implements Check {
         all.addAll(WhatIfUpset.find(make, analysis, rules));
         all.addAll(WhatIfJam.find(make, analysis, rules));
         all.addAll(WhatIfShut.find(make, analysis, timing, rules));
+        all.addAll(WhatIfStop.find(make, analysis, timing, rules));
         all.addAll(WhatIfHelper.find(make, analysis, rules));
         all.addAll(WhatIfShare.find(make, analysis, rules));
         List<Trouble> never = analysis.design().whatIf().never();

@@ -22,7 +22,8 @@ import tipwright.design.key.Copy;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
-/** A spring that helps the actuator breaks, each in turn, or the gas springs are cold and have lost gas: every check is made anew without it. */
+/** A spring that helps the actuator breaks, each in turn, or the gas springs are cold and have lost gas, or hot and new: every check
+ * is made anew. */
 final class WhatIfHelper {
     private final Findings make;
     private final Analysis analysis;
@@ -53,14 +54,20 @@ final class WhatIfHelper {
             all.add(helper.anew(lost.name() + " breaks", left));
         }
         if (springs.stream().anyMatch(a -> a instanceof GasSpring)) {
-            double kelvin = design.site().temperature();
-            double gone = design.whatIf().gasLost();
-            List<Assist> weak = design.assists().stream()
-                    .map(a -> a instanceof GasSpring gas ? gas.at(kelvin, gone) : a)
-                    .toList();
+            List<Assist> weak =
+                    gas(design, design.site().temperature(), design.whatIf().gasLost());
             all.add(helper.anew("gas springs cold and worn", weak));
+            double hottest = Math.max(design.site().hottest(), design.site().temperature());
+            all.add(helper.anew("gas springs hot and new", gas(design, hottest, 0)));
         }
         return all;
+    }
+
+    /** What helps, the gas springs at a temperature, K, and with a share of their gas lost. */
+    private static List<Assist> gas(Design design, double kelvin, double gone) {
+        return design.assists().stream()
+                .map(a -> a instanceof GasSpring spring ? spring.at(kelvin, gone) : a)
+                .toList();
     }
 
     private List<Finding> found(Analysis of) {
@@ -99,6 +106,6 @@ final class WhatIfHelper {
 
     private boolean isWorse(Finding now) {
         Finding then = before.get(now.id());
-        return now.verdict() != Verdict.NOT_CHECKED && (then == null || now.worseThan(then));
+        return now.verdict() != Verdict.NOT_CHECKED && (then == null || now.clearlyWorseThan(then));
     }
 }

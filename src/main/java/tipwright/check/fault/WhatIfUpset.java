@@ -18,7 +18,10 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Design;
+import tipwright.design.around.Footing;
 import tipwright.design.around.Site;
+import tipwright.design.key.Copy;
 import tipwright.load.TiltGrid;
 import tipwright.quantity.Kind;
 
@@ -65,6 +68,7 @@ final class WhatIfUpset {
                         }
                     }
                 }
+                found.addAll(upset.onSoftFeet(some, load));
                 found.removeIf(f -> f.verdict() == Verdict.NOT_CHECKED);
                 if (!found.isEmpty()) {
                     all.add(WorstOfAll.of(make, WORDS.getOrDefault(load.name(), load.name()), found));
@@ -97,6 +101,29 @@ final class WhatIfUpset {
     /** +1 or -1 for cake that sticks along a side. */
     private static double side(CaseResult load) {
         return load.name().equals("stuck-plus-z") ? 1 : load.name().equals("stuck-minus-z") ? -1 : 0;
+    }
+
+    /** How it stands where the feet or tyres under the side where the cake sticks have gone soft. */
+    private List<Finding> onSoftFeet(Analysis some, CaseResult load) {
+        Footing footing = some.design().supports();
+        double side = side(load);
+        if (side == 0 || footing == null || footing.stiffness().isEmpty()) {
+            return List.of();
+        }
+        Design soft = Copy.with(some.design(), "supports", footing.softOn((int) side));
+        Analysis only = new Analysis(
+                soft,
+                some.mechanism(),
+                load.rows().stream().map(Row::pose).toList(),
+                List.of(load),
+                some.emptying(),
+                some.stop(),
+                some.warnings(),
+                some.wind());
+        return rules.stream()
+                .filter(c -> c.traits().contains(Trait.ABOUT_STANDING))
+                .flatMap(c -> c.run(only).stream())
+                .toList();
     }
 
     private List<Finding> under(Analysis analysis, CaseResult load) {

@@ -16,20 +16,26 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
+import tipwright.check.rule.Usage;
 import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Design;
+import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.drive.Assist;
 import tipwright.design.drive.LineSpring;
 import tipwright.design.drive.LinkSection;
 import tipwright.design.drive.TorsionSpring;
+import tipwright.design.joint.Lug;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
+import tipwright.strength.LugStress;
 
 /** The links of the mechanism, as columns where they are pressed and as bars where they are drawn. */
 public final class LinkCheck implements Check {
     private static final String TENSION = "-tension";
+    private static final String EYE = "-eye";
+    private static final double SHEAR_YIELD = 1 / Math.sqrt(3);
 
     @Override
     public String id() {
@@ -45,9 +51,11 @@ public final class LinkCheck implements Check {
     public String title(String part) {
         return part.isEmpty()
                 ? title()
-                : part.endsWith("-tension")
-                        ? Titles.link(part.substring(0, part.length() - 8)) + ": pull"
-                        : Titles.link(part) + ": buckling";
+                : part.endsWith(TENSION)
+                        ? Titles.link(part.substring(0, part.length() - TENSION.length())) + ": pull"
+                        : part.endsWith(EYE)
+                                ? Titles.link(part.substring(0, part.length() - EYE.length())) + ": eye"
+                                : Titles.link(part) + ": buckling";
     }
 
     @Override
@@ -55,13 +63,15 @@ public final class LinkCheck implements Check {
         return "A link between two pins is a column pinned at both ends, about its weaker axis, under the largest compression"
                 + " over all tilts, loads and directions of motion; pulled, its section beside the hole stays below yield. Of links"
                 + " on both sides each bears half. Where a weight on the link bends it too, both shares are added, the bending"
-                + " enlarged by the compression. Friction's moment in the pins is not looked at.";
+                + " enlarged by the compression. Its eyes, where they are described, are checked as lugs: pressed by the pin, torn"
+                + " out in front of it and pulled apart beside it. Friction's moment in the pins is not looked at.";
     }
 
     @Override
     public String formula() {
         return "Euler pi^2 E I / L^2; Johnson A Sy (1 - Sy (L/k)^2 / (4 pi^2 E)) when L/k < sqrt(2 pi^2 E / Sy); with bending:"
-                + " n P/Pcr + n2 M/(S Sy) / (1 - n P/Pe) <= 1; drawn: T/(A - hole) <= yield / n2";
+                + " n P/Pcr + n2 M/(S Sy) / (1 - n P/Pe) <= 1; drawn: T/(A - hole) <= yield / n2;"
+                + " eye: F/(d t), T/((w - d) t) <= yield / n2, T/(2 t (e - d/2)) <= 0.577 yield / n2";
     }
 
     @Override
@@ -140,14 +150,40 @@ public final class LinkCheck implements Check {
         if (drawn.value() > 0) {
             found.add(make.compare(
                     name + TENSION,
-                    drawn.value(),
-                    made.yield(),
-                    analysis.design().factors().lug(),
-                    Kind.PRESSURE,
+                    drawn(drawn.value(), made, analysis.design().factors()),
                     drawn,
-                    "pull across the hole, against yield"));
+                    Text.words("pull across the hole, against yield")));
         }
+        found.add(eye(make, analysis, name, load, made));
         return found;
+    }
+
+    /** The plate round the pin: the worst of bearing under push or pull, tear-out and net section under pull. */
+    private static Finding eye(Findings make, Analysis analysis, String name, LinkLoad load, LinkSection made) {
+        Lug eye = made.eye();
+        double factor = analysis.design().factors().lug();
+        if (eye == null) {
+            return make.missing(name + EYE, "link-sections: '" + name + "': eye missing");
+        }
+        Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> stressed(eye, load.at(row.pose(), b)));
+        LinkLoad.Borne there =
+                load.at(worst.pose(analysis), Objects.requireNonNull(worst.balance(analysis.cases()), "a load case"));
+        double pull = Math.max(0, there.draw());
+        double torn = LugStress.tearOut(eye, pull) / SHEAR_YIELD;
+        double beside = LugStress.netSection(eye, pull);
+        String how = worst.value() == torn && pull > 0
+                ? "tear-out in front of the pin, as yield in pull"
+                : worst.value() == beside && pull > 0 ? "pull beside the pin" : "the pin pressing in its hole";
+        return make.compare(name + EYE, worst.value(), eye.yield(), factor, Kind.PRESSURE, worst, how);
+    }
+
+    /** Largest stress in an eye as a share of what it may bear times yield, Pa. */
+    private static double stressed(Lug eye, LinkLoad.Borne load) {
+        double pull = Math.max(0, load.draw());
+        double either = Math.max(pull, Math.max(0, load.squeeze()));
+        double drawn =
+                pull > 0 ? Math.max(LugStress.tearOut(eye, pull) / SHEAR_YIELD, LugStress.netSection(eye, pull)) : 0;
+        return Math.max(LugStress.bearing(eye, either), drawn);
     }
 
     private static Finding pressed(Findings make, Analysis analysis, String name, LinkLoad load, LinkBars bars) {
@@ -173,6 +209,11 @@ public final class LinkCheck implements Check {
                 worst,
                 make.verdict(worst.value()),
                 note);
+    }
+
+    /** A link that is drawn, under a stress beside its hole in Pa. */
+    static Usage drawn(double stress, LinkSection made, Factors factors) {
+        return new Usage(stress, made.yield(), factors.lug(), Kind.PRESSURE);
     }
 
     private static boolean springs(Assist assist, Mechanism mechanism, int body) {

@@ -4,9 +4,9 @@ package tipwright.check.slurry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
-import tipwright.analysis.Extreme;
 import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
@@ -18,8 +18,6 @@ import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.load.Fill;
-import tipwright.load.Gravity;
-import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
 /** Where the stream lands. */
@@ -40,7 +38,11 @@ public final class LandingCheck implements Check {
     public String title(String part) {
         return part.isEmpty()
                 ? title()
-                : part.endsWith("jet") ? "Load: landing of the jet" : "Load: landing of the slow flow over the lip";
+                : part.endsWith("jet")
+                        ? "Load: landing of the jet"
+                        : part.endsWith("cake")
+                                ? "Load: landing of the cake that lets go"
+                                : "Load: landing of the last of it over the lip";
     }
 
     @Override
@@ -50,20 +52,23 @@ public final class LandingCheck implements Check {
 
     @Override
     public String rule() {
-        return "From the lowest rim point of each opening the load falls between the two edges of the receiver's mouth: straight"
-                + " down where it just runs over, at every tilt from the opening's own on; and as a jet square out of the"
-                + " opening with all the slurry behind it, at the tilt where it opens, and at any tilt where it has a door that"
-                + " could be let go. No drag, no splash, no clinging to the tank.";
+        return "The load falls between the two edges of the receiver's mouth: straight down from the lowest rim point of each"
+                + " opening where the last of it runs over, at every tilt from the opening's own on; as a jet square out of the"
+                + " opening from every point of the rim under the surface, with all the slurry behind it, at the tilt where it"
+                + " opens, and at any tilt where it has a door that could be let go; and as a stuck cake that lets go at its"
+                + " release, slides down the tank's floor over the whole length and flies on from the lip. No drag, no splash, no"
+                + " clinging to the tank.";
     }
 
     @Override
     public String formula() {
-        return "v = sqrt(2 g h), p = lip + v t + g t^2/2; distance to the nearest edge of the mouth >= limits.landing";
+        return "jet: v = sqrt(2 g h); cake: v^2 = 2 g L (sin a - tan b cos a); p = lip + v t + g t^2/2; distance to the nearest"
+                + " edge of the mouth >= limits.landing";
     }
 
     @Override
     public String source() {
-        return "Torricelli and free fall (elementary); the distance wanted: common practice, no source";
+        return "Torricelli, sliding on a slope and free fall (elementary); the distance wanted: common practice, no source";
     }
 
     @Override
@@ -93,106 +98,70 @@ public final class LandingCheck implements Check {
         for (Opening opening : openings) {
             String name = openings.size() == 1 ? "" : opening.name() + " ";
             all.add(trickle(make, analysis, receiver, opening, name));
-            all.add(
-                    shut.isEmpty()
-                            ? make.missing(name + "jet", "every load case with the outlet shut is under cases: skip:")
-                            : jet(make, analysis, receiver, opening, shut, name));
+            Finding jet = shut.isEmpty()
+                    ? make.missing(name + "jet", "every load case with the outlet shut is under cases: skip:")
+                    : jet(make, analysis, receiver, opening, shut, name);
+            Finding cake = cake(make, analysis, receiver, opening, name);
+            if (jet != null) {
+                all.add(jet);
+            }
+            if (cake != null) {
+                all.add(cake);
+            }
         }
         return all;
     }
 
     private static Finding trickle(Findings make, Analysis analysis, Receiver receiver, Opening opening, String name) {
-        Spot spot = new Spot(analysis, receiver);
+        LandingSpot spot = new LandingSpot(analysis.design(), receiver);
+        Vec3 up = analysis.design().site().up();
         for (Row row : analysis.cases().get(0).rows()) {
             if (row.tilt() >= opening.opensAt() - NEARLY) {
-                spot.offer(row, opening, 0, "");
+                Vec3 lip = row.pose().place(opening.lipPoint(up.tilted(-turn(row))));
+                spot.offer(row.tilt(), lip, new Vec2(0, 0), 0, null, null);
             }
         }
         return spot.finding(make, name + "running over", "");
     }
 
-    private static Finding jet(
+    /** What shoots out with all of the slurry behind it; null: it opens, and there is nothing behind it. */
+    private static @Nullable Finding jet(
             Findings make, Analysis analysis, Receiver receiver, Opening opening, List<CaseResult> shut, String name) {
-        Spot spot = new Spot(analysis, receiver);
+        LandingSpot spot = new LandingSpot(analysis.design(), receiver);
+        Vec3 up = analysis.design().site().up();
+        Jet jet = new Jet(opening);
+        boolean opens = false;
         for (CaseResult load : shut) {
             boolean opened = false;
             for (Row row : load.rows()) {
                 boolean open = row.tilt() >= opening.opensAt() - NEARLY;
-                if (open && (!opened || opening.door() != null)) {
-                    spot.offer(row, opening, head(analysis, row, opening), load.name());
+                Fill fill = row.load().fill();
+                if (fill != null && open && (!opened || opening.door() != null)) {
+                    Vec3 there = up.tilted(-turn(row));
+                    double level = fill.surface().level();
+                    Jet.Standing now = new Jet.Standing(row.tilt(), turn(row), row.pose()::place, there, level);
+                    jet.offer(spot, now, load.name(), null);
                 }
                 opened |= open;
             }
+            opens |= opened;
         }
-        return spot.finding(make, name + "jet", spot.speed > 0 ? "" : "no head over the lip when it opens; ");
+        return opens && !spot.any() ? null : spot.finding(make, name + "jet", "");
     }
 
-    /** Height of the slurry over the lowest rim point, m. */
-    private static double head(Analysis analysis, Row row, Opening opening) {
-        Fill fill = row.load().fill();
-        if (fill == null) {
-            return 0;
+    /** Of a cake that lets go at once and slides out over the lip; null: there is none, or it never does. */
+    private static @Nullable Finding cake(
+            Findings make, Analysis analysis, Receiver receiver, Opening opening, String name) {
+        CakeFlight flight = CakeFlight.of(analysis, opening);
+        if (flight == null) {
+            return null;
         }
-        Vec3 up = analysis.design().site().up().tilted(-turn(row));
-        return Math.max(0, -fill.surface().height(opening.lipPoint(up)));
+        LandingSpot spot = new LandingSpot(analysis.design(), receiver);
+        flight.offer(spot);
+        return spot.finding(make, name + "cake", "");
     }
 
     private static double turn(Row row) {
         return row.pose().bodies().get(row.pose().tank()).turn();
-    }
-
-    /** The landing place nearest to an edge of the mouth. */
-    private static final class Spot {
-        private final Receiver receiver;
-        private final double width;
-        private final double wanted;
-        private final Vec3 up;
-        private final Extreme.Search inside = Extreme.Search.smallest();
-        private double at;
-        private double speed;
-
-        Spot(Analysis analysis, Receiver receiver) {
-            this.receiver = receiver;
-            width = receiver.far().minus(receiver.near()).norm();
-            wanted = analysis.design().limits().landing();
-            up = analysis.design().site().up();
-        }
-
-        void offer(Row row, Opening opening, double head, String loadCase) {
-            double turn = turn(row);
-            Vec3 lip = row.pose().place(opening.lipPoint(up.tilted(-turn)));
-            double v = Math.sqrt(2 * Gravity.G * head);
-            Vec2 out = opening.areaVector().unit().tilted(turn).xy();
-            Vec2 velocity = out.times(outwards(opening) ? v : -v);
-            double lands = Stream.lands(receiver, lip.xy(), velocity, up.xy().times(-Gravity.G));
-            double here = Double.isNaN(lands) ? Double.NEGATIVE_INFINITY : width * Math.min(lands, 1 - lands);
-            if (inside.offer(here, row.tilt(), v > 0 ? loadCase : null, null)) {
-                at = lands * width;
-                speed = v;
-            }
-        }
-
-        /** Whether the rim's points run counter-clockwise seen from outside. */
-        private static boolean outwards(Opening opening) {
-            Vec3 normal = opening.normal();
-            return normal == null || opening.areaVector().dot(normal) >= 0;
-        }
-
-        Finding finding(Findings make, String part, String before) {
-            Extreme worst = inside.found();
-            if (Double.isNaN(worst.tilt())) {
-                return make.missing(part, "the opening is not open within the tilt range");
-            }
-            Text where = Double.isNaN(at)
-                    ? Text.words("it does not come down on the " + receiver.name())
-                    : Text.of("{} past the near edge of the ", Text.amount(at, Kind.LENGTH, "mm", 0))
-                            .plus(receiver.name())
-                            .plus(Text.of(", which is {} wide", Text.amount(width, Kind.LENGTH, "mm", 0)));
-            Text note = Text.words(before).plus(where);
-            if (speed > 0) {
-                note = note.plus(Text.of(", at {}", Text.amount(speed, Kind.SPEED, "m/s", 1)));
-            }
-            return make.compare(part, wanted, worst.value(), 1, Kind.LENGTH, worst, note);
-        }
     }
 }

@@ -3,6 +3,7 @@ package tipwright.check.slurry;
 
 import tipwright.design.around.Receiver;
 import tipwright.geometry.Vec2;
+import tipwright.load.Gravity;
 
 /**
  * A stream that falls freely: p = lip + v t + g t^2/2, with v = sqrt(2 g h) square out of the opening from the slurry's head h over
@@ -11,6 +12,19 @@ import tipwright.geometry.Vec2;
  */
 public final class Stream {
     private Stream() {}
+
+    /**
+     * Speed of what slides down a slope from rest, m/s; 0 where friction holds it. Source: v^2 = 2 g L (sin a - tan b cos a), energy
+     * and Coulomb's friction (elementary).
+     *
+     * @param length of the way, m
+     * @param slope rad
+     * @param friction angle, rad
+     */
+    public static double sliding(double length, double slope, double friction) {
+        double pull = Math.sin(slope) - Math.tan(friction) * Math.cos(slope);
+        return Math.sqrt(2 * Gravity.G * Math.max(0, length * pull));
+    }
 
     /**
      * Where it passes the line through a receiver's two edges.

@@ -12,7 +12,6 @@ import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.design.around.Vehicle;
-import tipwright.geometry.Bisection;
 import tipwright.geometry.Vec3;
 import tipwright.load.Gravity;
 import tipwright.load.Leaning;
@@ -36,17 +35,25 @@ final class AnyWayRound {
     private static final double FAR = 0.5;
 
     private static final double CLOSE = 1e-8;
+    private static final int LIMIT = 100;
 
     private final Footprint footprint;
     private final double factor;
     private final Blow blow;
+    private final About about;
     private final Extreme.Search keeps = Extreme.Search.below(Footprint.STEEPEST);
     private double tips = Footprint.STEEPEST;
 
-    private AnyWayRound(Footprint footprint, double factor, Blow blow) {
+    private AnyWayRound(Footprint footprint, double factor, Blow blow, About about) {
         this.footprint = footprint;
         this.factor = factor;
         this.blow = blow;
+        this.about = about;
+    }
+
+    /** Moments about an edge by the unit vector against gravity on hard ground, with wind in N m. */
+    interface About {
+        Footprint.Moments over(Footprint.Edge edge, List<Footprint.Mass> masses, Vec3 up, double wind);
     }
 
     /** Moment about the ground of wind that blows straight over an edge, N m. */
@@ -54,8 +61,9 @@ final class AnyWayRound {
         double over(Footprint.Edge edge, Pose pose);
     }
 
-    static AnyWayRound of(Analysis analysis, Footprint footprint, @Nullable Vehicle vehicle, double factor, Blow blow) {
-        AnyWayRound round = new AnyWayRound(footprint, factor, blow);
+    static AnyWayRound of(
+            Analysis analysis, Footprint footprint, @Nullable Vehicle vehicle, double factor, Blow blow, About about) {
+        AnyWayRound round = new AnyWayRound(footprint, factor, blow, about);
         List<Stand> all = round.stands(analysis, vehicle);
         double worst = all.stream().mapToDouble(Stand::share).max().orElse(0);
         List<Stand> anew = all.stream()
@@ -122,9 +130,7 @@ final class AnyWayRound {
     }
 
     private double share(Footprint.Edge edge, List<Footprint.Mass> masses, double wind) {
-        return footprint
-                .about(edge, masses, Gravity.G, Footprint.up(edge, USUAL), wind)
-                .share();
+        return about.over(edge, masses, Footprint.up(edge, USUAL), wind).share();
     }
 
     /** With the contents as they lie on the usual slope. */
@@ -184,16 +190,41 @@ final class AnyWayRound {
     }
 
     private double steepest(Stand s, double f, double bad) {
-        if (!bears(s, f, 0)) {
+        double low = 0;
+        double atLow = spare(s, f, 0);
+        if (!(atLow >= 0)) {
             return 0;
         }
-        String what = "the steepest ground, rad, on which it stands";
-        return Bisection.between(0, bad, CLOSE, what, slope -> bears(s, f, slope))
-                .good();
+        double high = bad;
+        double atHigh = spare(s, f, bad);
+        for (int i = 0; high - low > CLOSE && i < LIMIT; i++) {
+            // Illinois' rule of the false position, a little to the bad side, and halves where that does not help
+            double aimed = (low * atHigh - high * atLow) / (atHigh - atLow) + CLOSE / 4;
+            boolean halve = i % 4 == 3 || !(aimed > low && aimed < high);
+            double next = halve ? 0.5 * (low + high) : aimed;
+            double at = spare(s, f, next);
+            if (at >= 0) {
+                low = next;
+                atLow = at;
+                atHigh *= halve ? 1 : 0.5;
+            } else {
+                high = next;
+                atHigh = at;
+                atLow *= halve ? 1 : 0.5;
+            }
+        }
+        return low;
     }
 
     private boolean bears(Stand s, double f, double slope) {
+        return spare(s, f, slope) >= 0;
+    }
+
+    /** What restoring is left over beside overturning times the factor, as a share of both; below 0: it does not bear. */
+    private double spare(Stand s, double f, double slope) {
         List<Footprint.Mass> there = s.masses().apply(Footprint.up(s.edge(), slope));
-        return footprint.bears(s.edge(), there, Gravity.G, s.wind(), f, slope);
+        Footprint.Moments moments = about.over(s.edge(), there, Footprint.up(s.edge(), slope), s.wind());
+        double over = f * moments.overturning();
+        return moments.restoring() > 0 ? (moments.restoring() - over) / (moments.restoring() + over) : -1;
     }
 }

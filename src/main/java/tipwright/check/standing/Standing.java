@@ -49,7 +49,8 @@ record Standing(
                 walk.footprint,
                 footing.vehicle(),
                 analysis.design().factors().tipOver(),
-                walk::wind);
+                walk::wind,
+                walk::about);
         return new Standing(
                 walk.moments,
                 walk.worst.found(),
@@ -72,6 +73,7 @@ record Standing(
         private final double pressure;
         private final @Nullable WindArea wind;
         private final FrameWind frame;
+        private final @Nullable SpringFeet springs;
 
         private Footprint.Moments moments = new Footprint.Moments(1, 0);
         private final Extreme.Search worst = Extreme.Search.above(-1);
@@ -88,6 +90,7 @@ record Standing(
             pressure = design.site().windPressure();
             wind = pressure > 0 ? new WindArea(mesh(design)) : null;
             frame = pressure > 0 ? FrameWind.of(design) : FrameWind.NONE;
+            springs = SpringFeet.of(footing, y);
         }
 
         private static Mesh mesh(Design design) {
@@ -99,7 +102,7 @@ record Standing(
         void at(String loadCase, Pose pose, List<Mass> masses) {
             for (Footprint.Edge edge : footprint.edges()) {
                 double blow = wind(edge, pose);
-                Footprint.Moments here = footprint.about(edge, masses, Gravity.G, up, blow);
+                Footprint.Moments here = about(edge, masses, up, blow);
                 if (worst.offer(here.share(), pose.tilt(), loadCase, null)) {
                     moments = here;
                     worstEdge = here.overturning() > 0 ? words(edge) : Text.NONE;
@@ -112,6 +115,18 @@ record Standing(
             if (wind == null) {
                 reactions(masses, Vec2.ZERO, pose, loadCase);
             }
+        }
+
+        /** On what gives: about the edge as it leans. */
+        Footprint.Moments about(Footprint.Edge edge, List<Mass> masses, Vec3 straight, double blow) {
+            if (springs == null) {
+                return footprint.about(edge, masses, Gravity.G, straight, blow);
+            }
+            SpringFeet.Rest rest = springs.rest(masses, straight, edge.outward().times(blow));
+            Footprint.Moments hard = footprint.about(edge, masses, Gravity.G, straight, blow);
+            return rest != null
+                    ? footprint.about(edge, masses, Gravity.G, rest.up(), blow)
+                    : new Footprint.Moments(0, Math.max(hard.restoring(), hard.overturning()));
         }
 
         private Text caught(WindArea tank, Footprint.Edge edge, Pose pose) {
@@ -158,13 +173,19 @@ record Standing(
                 press += weight * up.y();
                 first = first.plus(foot.times(weight * up.y()));
             }
-            double[] loads = SupportLoads.of(footing.outline(), press, first.times(1 / press));
+            double[] loads = springs == null
+                    ? SupportLoads.of(footing.outline(), press, first.times(1 / press))
+                    : onSprings(springs.rest(masses, up, blow));
             for (double load : loads) {
                 heaviest.offer(Double.isNaN(load) ? Double.POSITIVE_INFINITY : load, pose.tilt(), loadCase, null);
                 if (load == 0 && lifts == null) {
                     lifts = Text.degrees(pose.tilt(), 0).plus(" (" + loadCase + ")");
                 }
             }
+        }
+
+        private static double[] onSprings(SpringFeet.@Nullable Rest rest) {
+            return rest == null ? new double[] {Double.NaN} : rest.loads();
         }
 
         private static Text words(Footprint.Edge edge) {

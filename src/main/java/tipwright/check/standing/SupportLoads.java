@@ -3,12 +3,15 @@ package tipwright.check.standing;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 
 /**
- * Shares a force square to the ground between supports: equal springs that only press, under a stiff frame, so R = max(0, a + b x + c
- * z). Of all sinks and leans a, b, c the one that balances the force is where sum(R^2) / 2 - F s is least, s the sink under the force:
+ * Shares a force square to the ground between supports: springs that only press, under a stiff frame, so R = k max(0, a + b x + c
+ * z). Of all sinks and leans a, b, c the one that balances the force is where sum(R^2 / k) / 2 - F s is least, s the sink under the force:
  * a convex function, found by Newton's steps, halved where they go too far. With three supports this is plain statics. Source:
  * elementary statics; least energy of springs (any text on structures); equal springs: common practice, no source.
  */
@@ -18,11 +21,17 @@ public final class SupportLoads {
     private static final double FLAT = 1e-12;
 
     private final Vec3[] arms;
+    private final double[] hard;
+    private final double far;
 
-    /** Places of the supports from where the force acts, in parts of the farthest; the first coordinate is 1. */
-    private SupportLoads(List<Vec2> supports, Vec2 at) {
-        double far =
-                supports.stream().mapToDouble(p -> p.minus(at).norm()).max().orElse(1);
+    /**
+     * Places of the supports from where the force acts, in parts of the farthest; the first coordinate is 1.
+     *
+     * @param hard stiffness of each over that of the middle one
+     */
+    private SupportLoads(List<Vec2> supports, double[] hard, Vec2 at) {
+        this.hard = hard;
+        far = supports.stream().mapToDouble(p -> p.minus(at).norm()).max().orElse(1);
         arms = supports.stream()
                 .map(p -> p.minus(at).times(1 / far))
                 .map(p -> new Vec3(1, p.x(), p.y()))
@@ -37,28 +46,63 @@ public final class SupportLoads {
      * @param at x and z where it acts on the ground, m
      */
     public static double[] of(List<Vec2> supports, double force, Vec2 at) {
-        double[] shares = new SupportLoads(supports, at).shares();
-        return Arrays.stream(shares).map(s -> s * force).toArray();
+        double[] equal = new double[supports.size()];
+        Arrays.fill(equal, 1);
+        SupportLoads loads = new SupportLoads(supports, equal, at);
+        return loads.shares(loads.found()).map(s -> s * force).toArray();
     }
 
-    private double[] shares() {
+    /**
+     * Loads on unlike springs.
+     *
+     * @param loads on each, N
+     * @param lean how much more they sink for each metre along x and along z
+     */
+    record OnSprings(double[] loads, Vec2 lean) {}
+
+    /**
+     * The same on springs of their own; null when it tips over.
+     *
+     * @param springs stiffness of each, N/m
+     */
+    static @Nullable OnSprings onSprings(List<Vec2> supports, List<Double> springs, double force, Vec2 at) {
+        double mean = springs.stream().mapToDouble(k -> k).average().orElseThrow();
+        double[] hard = springs.stream().mapToDouble(k -> k / mean).toArray();
+        SupportLoads loads = new SupportLoads(supports, hard, at);
+        Vec3 found = loads.found();
+        if (found == null) {
+            return null;
+        }
+        double[] all = loads.shares(found).map(s -> s * force).toArray();
+        double sinks = force / mean / loads.far;
+        return new OnSprings(all, new Vec2(found.y(), found.z()).times(sinks));
+    }
+
+    private DoubleStream shares(@Nullable Vec3 found) {
+        if (found == null) {
+            return Arrays.stream(none());
+        }
+        return IntStream.range(0, arms.length).mapToDouble(i -> {
+            double share = hard[i] * found.dot(arms[i]);
+            return share > CLOSE ? share : 0;
+        });
+    }
+
+    /** Sink and leans in parts of the force; null when it tips over. */
+    private @Nullable Vec3 found() {
         Vec3 lean = new Vec3(1.0 / arms.length, 0, 0);
         Vec3[] all = stiffness(new Vec3(2, 0, 0), 0);
         if (!(det(all) > FLAT * arms.length * Math.pow(all[1].y() + all[2].z(), 2))) {
-            return none();
+            return null;
         }
         for (int round = 0; round < ROUNDS; round++) {
             Vec3 left = left(lean);
             if (left.norm() <= CLOSE) {
-                Vec3 found = lean.plus(solved(stiffness(lean, FLAT), left));
-                return Arrays.stream(arms)
-                        .mapToDouble(found::dot)
-                        .map(share -> share > CLOSE ? share : 0)
-                        .toArray();
+                return lean.plus(solved(stiffness(lean, FLAT), left));
             }
             lean = lean.plus(step(lean, left));
         }
-        return none();
+        return null;
     }
 
     private double[] none() {
@@ -70,8 +114,8 @@ public final class SupportLoads {
     /** What of the force, and of its moments, the supports do not bear. */
     private Vec3 left(Vec3 lean) {
         Vec3 left = new Vec3(1, 0, 0);
-        for (Vec3 arm : arms) {
-            left = left.minus(arm.times(Math.max(0, lean.dot(arm))));
+        for (int i = 0; i < arms.length; i++) {
+            left = left.minus(arms[i].times(hard[i] * Math.max(0, lean.dot(arms[i]))));
         }
         return left;
     }
@@ -92,9 +136,9 @@ public final class SupportLoads {
 
     private double energy(Vec3 lean) {
         double sum = -lean.x();
-        for (Vec3 arm : arms) {
-            double press = Math.max(0, lean.dot(arm));
-            sum += press * press / 2;
+        for (int i = 0; i < arms.length; i++) {
+            double press = Math.max(0, lean.dot(arms[i]));
+            sum += hard[i] * press * press / 2;
         }
         return sum;
     }
@@ -102,11 +146,12 @@ public final class SupportLoads {
     /** Rows of the second derivatives of the energy: of the supports that press, and a little of its own to have an inverse. */
     private Vec3[] stiffness(Vec3 lean, double own) {
         Vec3[] rows = {new Vec3(own, 0, 0), new Vec3(0, own, 0), new Vec3(0, 0, own)};
-        for (Vec3 arm : arms) {
+        for (int i = 0; i < arms.length; i++) {
+            Vec3 arm = arms[i];
             if (lean.dot(arm) > 0) {
-                rows[0] = rows[0].plus(arm.times(arm.x()));
-                rows[1] = rows[1].plus(arm.times(arm.y()));
-                rows[2] = rows[2].plus(arm.times(arm.z()));
+                rows[0] = rows[0].plus(arm.times(hard[i] * arm.x()));
+                rows[1] = rows[1].plus(arm.times(hard[i] * arm.y()));
+                rows[2] = rows[2].plus(arm.times(hard[i] * arm.z()));
             }
         }
         return rows;

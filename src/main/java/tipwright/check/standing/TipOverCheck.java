@@ -51,18 +51,18 @@ public final class TipOverCheck implements Check {
                 + " ground, on the slope asked for whichever way it stands, in the wind over that edge, and no support is"
                 + " overloaded. The wind blows on the tank and on the frame's members, also on those behind others; a member"
                 + " without z reaches as far as those with it. What is loose in the tank settles again on each slope: the surface of a"
-                + " liquid is level there too.";
+                + " liquid is level there too. Feet or tyres that give let the machine lean until it is at rest on them.";
     }
 
     @Override
     public String formula() {
         return "overturning / (restoring / factor) about an edge; square to the ground W cos(a) d, along it W sin(a) h, wind"
-                + " p A h; R = a + b x + c z at the supports";
+                + " p A h; R = k (a + b x + c z) at the supports";
     }
 
     @Override
     public String source() {
-        return "statics of a rigid body on a plane; factor and equal springs: common practice, no source";
+        return "statics of a rigid body on a plane; factor, and equal springs where none are given: common practice, no source";
     }
 
     @Override

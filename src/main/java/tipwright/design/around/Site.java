@@ -14,6 +14,7 @@ import tipwright.quantity.Kind;
  * @param windPressure Pa
  * @param anyWay slope on which it may stand whichever way round, rad
  * @param temperature of the coldest day that it works on, K
+ * @param hottest temperature of the hottest day, K
  */
 public record Site(
         @Note("Slope along the machine; + means that the dump side is lower")
@@ -30,7 +31,10 @@ public record Site(
                 double anyWay,
         @Note("Of the coldest day that it works on: oil, gas springs")
                 @Measured(value = Kind.TEMPERATURE, preset = "20 degC", atLeast = "-40 degC", atMost = "50 degC")
-                double temperature) {
+                double temperature,
+        @Note("Of the hottest day that it works on, in the sun: gas springs push harder then")
+                @Measured(value = Kind.TEMPERATURE, preset = "50 degC", atLeast = "-20 degC", atMost = "90 degC")
+                double hottest) {
 
     /** Unit vector straight up against gravity, in the design's axes with the tank stowed: along (-tan grade, 1, -tan cross). */
     public Vec3 up() {
@@ -39,6 +43,6 @@ public record Site(
 
     /** This site with other slopes, rad. */
     public Site leaning(double otherGrade, double otherCrossSlope) {
-        return new Site(otherGrade, otherCrossSlope, windPressure, anyWay, temperature);
+        return new Site(otherGrade, otherCrossSlope, windPressure, anyWay, temperature, hottest);
     }
 }

@@ -20,6 +20,10 @@ import tipwright.quantity.Kind;
  * @param runsAhead how far one of two actuators runs ahead of the other, m
  * @param gasLost share of their gas that old gas springs have lost
  * @param structure stiffness of tank, pins and frame together where the rod pushes, N/m
+ * @param hose bulk modulus by which the hose between cylinder and valve widens, Pa; null: the valve sits at the cylinder
+ * @param cushion length over which the cylinder slows down before its end, m; null: none
+ * @param saddleStiffness of what the stowed tank lies on, N/m
+ * @param saddleRating what that bears, N
  * @param torsion stiffness of the cradle against twist about the pivot axis between its two actuators, N m/rad
  * @param never what cannot happen on this machine
  */
@@ -47,6 +51,21 @@ public record WhatIf(
                 @Measured(value = Kind.STIFFNESS, above = "0 N/mm")
                 @Nullable
                 Double structure,
+        @Note(
+                        "How the hose from cylinder to valve widens: pressure that would double what it holds; about 0.1 to 0.5 GPa;"
+                                + " left out: the valve sits at the cylinder")
+                @Measured(value = Kind.PRESSURE, above = "0 bar")
+                @Nullable
+                Double hose,
+        @Note("Length over which the cylinder's cushion slows it down before its end; left out: none")
+                @Measured(value = Kind.LENGTH, above = "0 mm")
+                @Nullable
+                Double cushion,
+        @Note("How hard the saddle or its pads are where the stowed tank lands on it")
+                @Measured(value = Kind.STIFFNESS, above = "0 N/mm")
+                @Nullable
+                Double saddleStiffness,
+        @Note("Force that the saddle bears") @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double saddleRating,
         @Note("Stiffness of the cradle against twist between two actuators")
                 @Measured(value = Kind.ANGULAR_STIFFNESS, above = "0 N m/deg")
                 @Nullable

@@ -17,6 +17,7 @@ import tipwright.quantity.Kind;
  * @param density of the mixture, kg/m3
  * @param repose angle of repose of the settled solids, rad
  * @param release tilt at which a stuck cake lets go, rad; infinite: never
+ * @param wallFriction angle of friction of a sliding cake on the wall, rad
  * @param bucket that gives the density
  * @param jar that gives the solids by volume
  * @param usual kind that gives the density
@@ -57,9 +58,16 @@ public record Slurry(
         @Note("Tilt at which a stuck cake lets go, or never")
                 @Measured(value = Kind.ANGLE, preset = "never", atLeast = "0 deg", orWord = "never")
                 double release,
+        @Note(
+                        "Friction of a cake that slides on the wall; 11 to 22 deg for grit on steel: the less, the farther it flies")
+                @Measured(value = Kind.ANGLE, preset = "11 deg", atLeast = "0 deg", atMost = "45 deg")
+                double wallFriction,
         @Note("A bucket of it on a scale, in place of the density") @Nullable Bucket bucket,
         @Note("A jar of it that has settled, in place of the density") @Nullable Jar jar,
         @Note("A usual kind, in place of the density, until a bucket is weighed") @Nullable UsualSlurry usual) {
+    /** Angle of friction of sandy silt on steel, the least of its table. Source: NAVFAC DM-7.2 (from memory). */
+    private static final double SLIPPERY = Math.toRadians(11);
+
     /** Takes the density from the bucket or the usual kind, and the solids from the jar. */
     public Slurry {
         boolean open = density == null && solidsByWeight == null && solidsByVolume == null;
@@ -95,6 +103,7 @@ public record Slurry(
                 packing,
                 repose,
                 release,
+                SLIPPERY,
                 null,
                 null,
                 null);

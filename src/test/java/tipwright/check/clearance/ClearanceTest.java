@@ -191,4 +191,87 @@ public class ClearanceTest {
         double t = Math.max(0, Math.min(1, p.minus(a).dot(side) / side.dot(side)));
         return p.minus(a.plus(side.times(t))).norm();
     }
+
+    private static final String DOORED = swap(Examples.BOX, "to: 80 deg", "to: 60 deg")
+            .replaceFirst(
+                    "- \\{name: top.*\\}",
+                    "- {name: rear, rim: rectangle, width: 1 m, height: 1 m, centre: [500 mm, 1 m, 0 mm], normal: x,"
+                            + " opens-at: 20 deg, door: {hinge: [500 mm, 1500 mm, 0 mm], latch: [500 mm, 500 mm, 0 mm]}}");
+
+    private static Vec2 about(Vec2 p, Vec2 pole, double clockwise) {
+        double c = Math.cos(clockwise);
+        double s = Math.sin(clockwise);
+        double x = p.x() - pole.x();
+        double y = p.y() - pole.y();
+        return new Vec2(pole.x() + c * x + s * y, pole.y() - s * x + c * y);
+    }
+
+    private static double toSegment(Vec2 p, Vec2 a, Vec2 b) {
+        Vec2 along = b.minus(a);
+        double share = Math.max(0, Math.min(1, p.minus(a).dot(along) / along.dot(along)));
+        return p.minus(a.plus(along.times(share))).norm();
+    }
+
+    /** The door's plate, 16 to 28 mm out and 3 % larger all round, shut to 20 deg, then swung up to 14 deg beyond the vertical and hanging. */
+    @Test
+    void doorOnItsSwing() throws CannotComputeException {
+        List<Vec2> post = List.of(new Vec2(2.2, 0.5), new Vec2(2.3, 0.5), new Vec2(2.3, 0.7), new Vec2(2.2, 0.7));
+        Clearance.Gap found =
+                gap(gaps(DOORED + "obstacles: [{name: post, outline: " + outline(post) + "}]\n"), "rear door", "post");
+        Vec2 hinge = new Vec2(0.5, 1.5);
+        double best = Double.POSITIVE_INFINITY;
+        for (int i = 0; i <= 1200; i++) {
+            double tilt = Math.toRadians(60) * i / 1200;
+            boolean opening = i == 400;
+            for (int k = 0; k <= (opening ? 400 : 0); k++) {
+                double wide = tilt + Math.toRadians(14);
+                double swung = tilt < Math.toRadians(20) - 1e-9 ? 0 : opening ? wide * k / 400 : wide;
+                for (double out : new double[] {0.516, 0.528}) {
+                    Vec2 top = about(about(new Vec2(out, 1.515), hinge, -swung), PIVOT, tilt);
+                    Vec2 bottom = about(about(new Vec2(out, 0.485), hinge, -swung), PIVOT, tilt);
+                    for (Vec2 corner : post) {
+                        best = Math.min(best, toSegment(corner, top, bottom));
+                    }
+                    for (int c = 0; c < post.size(); c++) {
+                        Vec2 next = post.get((c + 1) % post.size());
+                        best = Math.min(
+                                best,
+                                Math.min(toSegment(top, post.get(c), next), toSegment(bottom, post.get(c), next)));
+                    }
+                }
+            }
+        }
+        assertThat(found.gap()).isCloseTo(best, within(1e-3));
+        assertThat(best).isGreaterThan(0.01);
+    }
+
+    /** The front edge of the box goes round the pivot past the near edge of a bin. */
+    @Test
+    void edgesOfTheReceiver() throws CannotComputeException {
+        List<Clearance.Gap> all = gaps(swap(Examples.BOX, "to: 80 deg", "to: 80 deg, step: 5 deg")
+                + "receiver: {name: bin, near: [1800 mm, 200 mm], far: [3 m, 200 mm]}\n");
+        double best = Double.POSITIVE_INFINITY;
+        for (int i = 0; i <= 8000; i++) {
+            double tilt = Math.toRadians(80) * i / 8000;
+            Vec2 low = about(new Vec2(0.504, 0.496), PIVOT, tilt);
+            Vec2 high = about(new Vec2(0.504, 1.504), PIVOT, tilt);
+            best = Math.min(best, toSegment(new Vec2(1.8, 0.2), low, high));
+        }
+        assertThat(gap(all, "tank", "bin near edge").gap()).isCloseTo(best, within(5e-3));
+        assertThat(gap(all, "tank", "bin far edge").gap()).isGreaterThan(best);
+    }
+
+    @Test
+    void doorThatHingesAtItsSideIsToldAsNotLookedAt() throws CannotComputeException {
+        String yaml = DOORED.replace(
+                        "hinge: [500 mm, 1500 mm, 0 mm], latch: [500 mm, 500 mm, 0 mm]",
+                        "hinge: [500 mm, 1 m, 500 mm], hinge-axis: y, latch: [500 mm, 1 m, -500 mm]")
+                + "ground: {y: -2 m}\n";
+        Finding door = Checker.asFilled(Examples.read(yaml)).findings().stream()
+                .filter(f -> f.id().equals("clearance/rear-door"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(door.verdict()).isEqualTo(Verdict.NOT_CHECKED);
+        assertThat(door.note().metric()).contains("hinge line is not along the pivot");
+    }
 }

@@ -50,6 +50,18 @@ class LostHelperTest {
         assertThat(cold.utilisation()).isCloseTo(most, within(1e-6));
     }
 
+    /** A new spring on the hottest day: more push by the absolute temperature, which turns the actuator's push into more pull. */
+    @Test
+    void hotAndNewPressesMore() throws CannotComputeException {
+        List<Finding> mild = findings(gas("3 kN") + "site: {hottest: 60 degC}\nwhat-if: {gas-lost: 10 %}\n");
+        Finding hot = of(mild, "what-if/gas-springs-hot-and-new");
+        double most = worst(findings(gas(3000 * 333.15 / 293.15 + " N")), mild);
+        assertThat(hot.utilisation()).isCloseTo(most, within(1e-6));
+        assertThat(hot.note().metric()).contains("worst of what that makes worse");
+        List<Finding> warmer = findings(gas("3 kN") + "site: {hottest: 80 degC}\n");
+        assertThat(of(warmer, "what-if/gas-springs-hot-and-new").utilisation()).isGreaterThan(hot.utilisation());
+    }
+
     /** The largest utilisation among what is worse in one than in the other. */
     private static double worst(List<Finding> there, List<Finding> here) {
         return there.stream()

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.clearance;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.BodyPosition;
+import tipwright.design.Design;
+import tipwright.design.tank.Door;
+import tipwright.design.tank.Opening;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+import tipwright.outline.DoorSwing;
+import tipwright.outline.Form;
+import tipwright.outline.MachinePart;
+import tipwright.outline.MachinePart.Basis;
+import tipwright.outline.PartKind;
+
+/**
+ * Doors that swing in the side view. A door that opens swings from shut to where it hangs or
+ * stands open at that tilt; every place on its way counts.
+ */
+final class SwingingDoors {
+    private static final double LEVEL = 1e-6;
+    private static final double NEARLY = 1e-9;
+
+    private SwingingDoors() {}
+
+    /** The doors that hinge along the pivot, each with its way. */
+    static Map<MachinePart, Motions.Path> doors(Analysis analysis, Motions motions) {
+        Map<MachinePart, Motions.Path> all = new LinkedHashMap<>();
+        int body = analysis.mechanism().tank();
+        for (Opening opening : analysis.design().tank().openings()) {
+            Door door = opening.door();
+            if (door != null && alongPivot(door)) {
+                Form form = new Form.Pieces(List.of(DoorSwing.plate(opening)));
+                all.put(
+                        new MachinePart(PartKind.DOOR, name(opening), body, Basis.LEAST, form),
+                        swing(motions, body, opening, door));
+            }
+        }
+        return all;
+    }
+
+    /** Openings whose door hinges some other way, so that the side view does not show its swing. */
+    static List<String> aside(Design design) {
+        List<String> all = new ArrayList<>();
+        for (Opening opening : design.tank().openings()) {
+            Door door = opening.door();
+            if (door != null && !alongPivot(door)) {
+                all.add(name(opening));
+            }
+        }
+        return all;
+    }
+
+    private static boolean alongPivot(Door door) {
+        Vec3 axis = door.hingeAxis().unit();
+        return Math.hypot(axis.x(), axis.y()) < LEVEL;
+    }
+
+    private static String name(Opening opening) {
+        return opening.name().endsWith("door") ? opening.name() : opening.name() + " door";
+    }
+
+    private static Motions.Path swing(Motions motions, int body, Opening opening, Door door) {
+        Motions.Path tank = motions.body(body);
+        double opens = opening.opensAt();
+        return pose -> {
+            int i = (int) Math.min(pose, motions.last());
+            BodyPosition before = swung(tank.at(i), opening, door, i > 0 && motions.tilt(i) >= opens - NEARLY);
+            if (!(pose > i)) {
+                return before;
+            }
+            boolean open = motions.tilt(i + 1) >= opens - NEARLY;
+            return Motions.between(before, swung(tank.at(i + 1), opening, door, open), pose - i);
+        };
+    }
+
+    private static BodyPosition swung(BodyPosition tank, Opening opening, Door door, boolean open) {
+        if (!open) {
+            return tank;
+        }
+        // the hinge axis points to the reader or away; a swing about it is the other way round than a tilt
+        double turn = tank.turn() - Math.signum(door.hingeAxis().z()) * DoorSwing.open(opening, door, tank);
+        Vec2 hinge = door.hinge().xy();
+        return new BodyPosition(tank.body(), tank.place(hinge).minus(hinge.tilted(turn)), turn);
+    }
+}

@@ -1,0 +1,184 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.slurry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Pose;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.check.rule.TimedCheck;
+import tipwright.check.rule.Trait;
+import tipwright.design.Design;
+import tipwright.design.Limits;
+import tipwright.design.around.Receiver;
+import tipwright.design.tank.Opening;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+import tipwright.load.Gravity;
+import tipwright.quantity.Text;
+import tipwright.time.Cycle;
+import tipwright.time.Moment;
+import tipwright.time.Rim;
+import tipwright.time.Timing;
+
+/** Where the stream lands while the tank empties. */
+public final class StreamCheck implements TimedCheck {
+    /** Moments closer than this in tilt, rad, and in volume, as a share, are one. */
+    private static final double TURNED = Math.toRadians(0.5);
+
+    private static final double LEFT = 0.01;
+
+    @Override
+    public String id() {
+        return "stream";
+    }
+
+    @Override
+    public String title() {
+        return "Load: landing while it drains";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : title() + ", " + part;
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return "where the load lands while it drains";
+    }
+
+    @Override
+    public String rule() {
+        return "At every moment of the dump in time, what drains falls between the two edges of the receiver's mouth. Over a lip it"
+                + " passes the critical depth and leaves level, or square out of the opening where that points down, from the lip and"
+                + " from the critical depth over it; an opening under the surface throws a jet from every point of its rim.";
+    }
+
+    @Override
+    public String formula() {
+        return "Q^2 T = g A^3; v = Q/A + g (A z)/Q, at most sqrt(2 g h); p = lip + v t + g t^2/2; distance to the nearest edge of"
+                + " the mouth >= limits.landing";
+    }
+
+    @Override
+    public String source() {
+        return "critical depth and momentum of a free overfall (texts on open channels, from memory), Torricelli, free fall";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.NEEDS_TIME, Trait.ABOUT_SURROUNDINGS);
+    }
+
+    @Override
+    public Text fix(Finding finding, Limits limits) {
+        return Text.words("a wider pit, move the machine, or tilt more slowly");
+    }
+
+    @Override
+    public List<Finding> run(Analysis analysis, Timing timing) {
+        Design design = analysis.design();
+        Receiver receiver = design.receiver();
+        List<Opening> openings = design.tank().openings();
+        if (receiver == null || openings.isEmpty()) {
+            return List.of();
+        }
+        Findings make = new Findings(this, design.limits());
+        Cycle dump = timing.dump();
+        if (dump == null) {
+            return List.of(make.missing("", String.valueOf(timing.missing())));
+        }
+        List<Moment> moments = running(dump);
+        List<Finding> all = new ArrayList<>();
+        for (Opening opening : openings) {
+            LandingSpot spot = new LandingSpot(design, receiver);
+            Rim rim = new Rim(opening);
+            Jet jet = new Jet(opening);
+            moments.stream().filter(m -> rim.open(m.tilt())).forEach(m -> offer(spot, analysis, opening, rim, jet, m));
+            if (spot.any()) {
+                all.add(spot.finding(make, openings.size() == 1 ? "" : opening.name(), ""));
+            }
+        }
+        return all;
+    }
+
+    /** The moments while something runs out that differ from those before. */
+    private static List<Moment> running(Cycle dump) {
+        List<Moment> all = new ArrayList<>();
+        double start = dump.moments().get(0).volume();
+        Moment last = null;
+        for (Moment m : dump.moments()) {
+            boolean runs = m.discharge() > 0 && Double.isFinite(m.level());
+            if (runs
+                    && (last == null
+                            || Math.abs(m.tilt() - last.tilt()) > TURNED
+                            || Math.abs(m.volume() - last.volume()) > LEFT * start)) {
+                all.add(m);
+                last = m;
+            }
+        }
+        return all;
+    }
+
+    private static void offer(LandingSpot spot, Analysis analysis, Opening opening, Rim rim, Jet jet, Moment m) {
+        Design design = analysis.design();
+        Vec3 up = design.site().up().tilted(-m.tilt());
+        double density = design.slurry().mixtureDensity();
+        double level = m.level() - m.vacuum() / (density * Gravity.G);
+        double flow = rim.flow(up, level);
+        double head = rim.deepest(up, level);
+        if (!(flow > 0) || !(head > 0)) {
+            return;
+        }
+        UnaryOperator<Vec3> place = place(analysis.poses(), m.tilt());
+        String load = "draining";
+        if (rim.area() <= rim.wetArea(up, level) * (1 + 1e-9)) {
+            Jet.Standing now = new Jet.Standing(m.tilt(), m.tilt(), place, up, level);
+            jet.offer(spot, now, load, m.phase().direction());
+            return;
+        }
+        Rim.Overfall over = rim.overfall(up, flow);
+        double v = Math.min(over == null ? Double.POSITIVE_INFINITY : over.speed(), Math.sqrt(2 * Gravity.G * head));
+        double depth = over == null ? head : Math.min(over.depth(), head);
+        Vec3 lip = opening.lipPoint(up);
+        for (Vec3 from : List.of(lip, lip.plus(up.times(depth)))) {
+            for (Vec2 way :
+                    ways(opening, jet.straight(m.tilt()), design.site().up().xy(), lip, m.tilt())) {
+                spot.offer(
+                        m.tilt(),
+                        place.apply(from),
+                        way.times(v),
+                        v,
+                        load,
+                        m.phase().direction());
+            }
+        }
+    }
+
+    /** Level out over the lip; and square out of the opening, where that points down. */
+    private static List<Vec2> ways(Opening opening, Vec2 out, Vec2 up, Vec3 lip, double tilt) {
+        Vec2 level = new Vec2(up.y(), -up.x()).unit();
+        double outward = out.dot(level);
+        if (Math.abs(outward) < 1e-3) {
+            outward = lip.minus(opening.middle()).tilted(tilt).xy().dot(level);
+        }
+        Vec2 straight = level.times(outward < 0 ? -1 : 1);
+        return out.dot(up) < 0 ? List.of(straight, out) : List.of(straight);
+    }
+
+    /** Where points of the tank are at a tilt, rad, between two that were worked out. */
+    private static UnaryOperator<Vec3> place(List<Pose> poses, double tilt) {
+        int i = 1;
+        while (i < poses.size() - 1 && poses.get(i).tilt() < tilt) {
+            i++;
+        }
+        Pose before = poses.get(i - 1);
+        Pose after = poses.get(i);
+        double share = (tilt - before.tilt()) / (after.tilt() - before.tilt());
+        return p -> before.place(p).times(1 - share).plus(after.place(p).times(share));
+    }
+}
