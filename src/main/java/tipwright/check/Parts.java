@@ -42,10 +42,7 @@ public record Parts(Part normal, Part fault, List<String> skipped) {
                     .flatMap(c -> (when == Occasion.NORMAL ? fault : normal).twin(c, f))
                     .ifPresent((when == Occasion.NORMAL ? wrong : usual)::add);
         }
-        return new Parts(
-                new Part(Occasion.NORMAL, usual),
-                new Part(Occasion.FAULT, wrong),
-                skipped(analysis.design()));
+        return new Parts(new Part(Occasion.NORMAL, usual), new Part(Occasion.FAULT, wrong), skipped(analysis.design()));
     }
 
     private static List<String> skipped(Design design) {

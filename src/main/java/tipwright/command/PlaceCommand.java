@@ -71,8 +71,9 @@ final class PlaceCommand implements Callable<Integer> {
     @Option(
             names = "--map",
             paramLabel = "FILE",
-            description = "Save a map of the frame pin's zone (.svg or .png). A straight drive also gets NAME-tank for the tank"
-                    + " pin.")
+            description =
+                    "Save a map of the frame pin's zone (.svg or .png). A straight drive also gets NAME-tank for the tank"
+                            + " pin.")
     private @Nullable Path map;
 
     @Option(names = "--json", description = "Print it as JSON.")

@@ -45,8 +45,8 @@ final class MachineView {
 
     /** What letters, bar and lines mean. */
     String legend() {
-        return "P: pivot. F: frame pin. T: tank pin. The bar is " + barWords()
-                + " long. " + MachineInk.SKETCHED + (analysis.design().assists().isEmpty() ? "" : ASSISTS);
+        return "P: pivot. F: frame pin. T: tank pin. The bar is " + barWords() + " long. " + MachineInk.SKETCHED
+                + (analysis.design().assists().isEmpty() ? "" : ASSISTS);
     }
 
     private double bar() {

@@ -62,8 +62,8 @@ class ShortReportTest {
 
     @Test
     void aTroubleThatCannotHappenIsSaid() throws CannotComputeException {
-        Checked checked =
-                ShippedResults.of(ShippedResults.text("too-small") + "\nwhat-if: {never: [full-of-rainwater, wheel-sinks]}\n");
+        Checked checked = ShippedResults.of(
+                ShippedResults.text("too-small") + "\nwhat-if: {never: [full-of-rainwater, wheel-sinks]}\n");
         assertThat(checked.result().findings())
                 .noneMatch(f -> f.id().equals("what-if/full-of-rainwater") || f.id().equals("what-if/wheel-sinks"));
         assertThat(checked.result().findings()).anyMatch(f -> f.id().equals("what-if/lost-power"));
