@@ -43,7 +43,9 @@ public final class ActuatorSpeed {
             }
             return load > rated ? 0.0 : flow / t.moving(length).area();
         }
-        HydraulicActuator h = (HydraulicActuator) actuator;
+        if (!(actuator instanceof HydraulicActuator h)) {
+            return null;
+        }
         Double flow = h.flow();
         if (flow == null) {
             return null;

@@ -30,7 +30,7 @@ public final class Analyser {
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or has no arm at the first tilt
      */
     public static Analysis analyse(Design design) throws CannotComputeException {
-        return analyse(design, TiltGrid.of(design), true, tilts -> LoadTable.of(design, tilts));
+        return analyse(design, tilts -> LoadTable.of(design, tilts));
     }
 
     /**
@@ -42,10 +42,22 @@ public final class Analyser {
         Design design = analysis.design();
         double[] tilts = tilts(analysis);
         Linkage linkage = linkage(design);
-        LoadTable table = new LoadTable(tilts, LoadTable.upsets(design, tilts), analysis.emptying(), List.of());
+        LoadTable table = LoadTable.of(design, tilts, LoadTable.upsets(design, tilts), analysis.emptying(), List.of());
         List<Configuration> configurations = linkage.sweep(tilts).configurations();
         return balance(design, linkage, analysis.mechanism(), configurations, table, null, null)
                 .cases();
+    }
+
+    /** Every load case: those of the analysis, then those that come about only if something goes wrong, if friction lets them balance. */
+    public static List<CaseResult> all(Analysis analysis) {
+        List<CaseResult> all = new ArrayList<>(analysis.cases());
+        try {
+            all.addAll(upsets(analysis));
+        } catch (CannotComputeException locked) {
+            // the linkage balances the cases of a normal dump alone; those are told
+            return all;
+        }
+        return all;
     }
 
     /**
@@ -58,7 +70,7 @@ public final class Analyser {
         double[] tilts = tilts(calm);
         Linkage linkage = linkage(calm.design());
         List<LoadCase> cases = calm.cases().stream().map(CaseResult::load).toList();
-        LoadTable table = new LoadTable(tilts, cases, calm.emptying(), calm.warnings());
+        LoadTable table = LoadTable.of(calm.design(), tilts, cases, calm.emptying(), calm.warnings());
         List<Configuration> configurations = linkage.sweep(tilts).configurations();
         Analysis blown = balance(calm.design(), linkage, calm.mechanism(), configurations, table, null, wind);
         return new Analysis(
@@ -85,18 +97,28 @@ public final class Analyser {
                 .equals(old);
         return analyse(design, TiltGrid.of(design), true, tilts -> {
             LoadTable had = same ? loads(before, tilts) : null;
-            return had == null ? LoadTable.of(design, tilts) : had;
+            return had == null ? LoadTable.of(design, tilts) : had.about(design);
         });
     }
 
     /**
-     * The same, with loads that are known: they do not depend on the mechanism.
+     * The same, with loads that are known: they do not depend on the mechanism, and are told anew about another pivot.
      *
      * @param loads of the same tank at the design's tilts
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or has no arm at the first tilt
      */
     public static Analysis analyse(Design design, LoadTable loads) throws CannotComputeException {
-        return analyse(design, loads.tilts(), false, tilts -> loads);
+        return analyse(design, loads.tilts(), false, tilts -> loads.about(design));
+    }
+
+    /**
+     * The same as {@link #analyse(Design)}, with other loads than the design's own.
+     *
+     * @param loads at tilts
+     * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or has no arm at the first tilt
+     */
+    public static Analysis analyse(Design design, Function<double[], LoadTable> loads) throws CannotComputeException {
+        return analyse(design, TiltGrid.of(design), true, loads);
     }
 
     /**
@@ -158,7 +180,7 @@ public final class Analyser {
             return null;
         }
         List<LoadCase> cases = before.cases().stream().map(CaseResult::load).toList();
-        return new LoadTable(tilts, cases, before.emptying(), before.warnings());
+        return LoadTable.of(before.design(), tilts, cases, before.emptying(), before.warnings());
     }
 
     private static double[] tilts(Analysis analysis) {

@@ -35,7 +35,7 @@ public final class ClosedFormAnalyser {
 
     private ClosedFormAnalyser(Design design, Skeleton skeleton, LoadTable loads) {
         this.design = design;
-        this.loads = loads;
+        this.loads = loads.about(design);
         mechanism = Mechanism.of(skeleton);
         axis = skeleton.joints().get(0).at();
         form = new DirectForm(design, axis, skeleton.actuator());

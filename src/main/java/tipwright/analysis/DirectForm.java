@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.analysis;
 
+import java.util.List;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Sharing;
 import tipwright.design.joint.Support;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Configuration;
@@ -30,9 +32,14 @@ final class DirectForm {
     private final double rB;
     private final double r1;
     private final double r2;
-    private final double share1;
-    private final double share2;
+    private final List<PlacedActuator> actuators;
+    private final double z1;
+    private final double z2;
 
+    /** Share of bearing 2 in what the actuators push, and in what they pull. */
+    private double pushed;
+
+    private double pulled;
     private double ux;
     private double uy;
     private double arm;
@@ -44,6 +51,12 @@ final class DirectForm {
     private double g1y;
     private double g2x;
     private double g2y;
+    /** Loads of bearings 1 and 2 under the force found last, N. */
+    private double b1x;
+
+    private double b1y;
+    private double b2x;
+    private double b2y;
     private double radial1;
     private double radial2;
 
@@ -60,20 +73,14 @@ final class DirectForm {
         rB = radii.rodPin();
         r1 = radii.bearing(0);
         r2 = radii.bearing(1);
-        double z = middle(design);
-        Support one = design.pivot().bearings().get(0);
-        Support two = design.pivot().bearings().get(1);
-        share2 = (z - one.z()) / (two.z() - one.z());
-        share1 = 1 - share2;
+        actuators = design.drive().actuators();
+        List<Support> bearings = design.pivot().bearings();
+        z1 = bearings.get(0).z();
+        z2 = bearings.get(1).z();
     }
 
-    /** Place of the actuators along z, m. */
-    static double middle(Design design) {
-        double sum = 0;
-        for (PlacedActuator placed : design.drive().actuators()) {
-            sum += placed.z();
-        }
-        return sum / design.drive().actuators().size();
+    private double share2(double length, boolean push) {
+        return (Sharing.middle(actuators, length, push) - z1) / (z2 - z1);
     }
 
     /** Where the tank is at a tilt, with the rates of its motion. */
@@ -95,14 +102,20 @@ final class DirectForm {
         double x = p.onB().x() - axis.x();
         double y = p.onB().y() - axis.y();
         double length = p.length();
+        pushed = share2(length, true);
+        pulled = share2(length, false);
         ux = (p.onB().x() - p.onA().x()) / length;
         uy = (p.onB().y() - p.onA().y()) / length;
         arm = p.arm();
         double w = (uy * y + ux * x) / length;
         kappa = rA * Math.abs(w) + rB * Math.abs(1 - w);
         across = (rB * Math.signum(1 - w) - rA * Math.signum(w)) / length;
-        double most = (r1 * Math.abs(share1) + r2 * Math.abs(share2)) * (1 + Math.abs(across));
+        double most = Math.max(rubbing(pushed), rubbing(pulled)) * (1 + Math.abs(across));
         return kappa + most < SETTLES * Math.abs(arm);
+    }
+
+    private double rubbing(double share2) {
+        return r1 * Math.abs(1 - share2) + r2 * Math.abs(share2);
     }
 
     /** Takes what the load alone puts on the bearings. */
@@ -143,22 +156,23 @@ final class DirectForm {
         double side = FrictionRadii.pin(sense, across, Math.abs(f));
         driveX = f * ux + side * uy;
         driveY = f * uy - side * ux;
-        double x1 = g1x + share1 * driveX;
-        double y1 = g1y + share1 * driveY;
-        double x2 = g2x + share2 * driveX;
-        double y2 = g2y + share2 * driveY;
-        radial1 = Math.sqrt(x1 * x1 + y1 * y1);
-        radial2 = Math.sqrt(x2 * x2 + y2 * y2);
+        double share2 = f < 0 ? pulled : pushed;
+        b1x = g1x + (1 - share2) * driveX;
+        b1y = g1y + (1 - share2) * driveY;
+        b2x = g2x + share2 * driveX;
+        b2y = g2y + share2 * driveY;
+        radial1 = Math.sqrt(b1x * b1x + b1y * b1y);
+        radial2 = Math.sqrt(b2x * b2x + b2y * b2y);
     }
 
     /** Load of a bearing under the force found last along x, N. */
     double bearingX(int bearing) {
-        return bearing == 0 ? g1x + share1 * driveX : g2x + share2 * driveX;
+        return bearing == 0 ? b1x : b2x;
     }
 
     /** Load of a bearing under the force found last along y, N. */
     double bearingY(int bearing) {
-        return bearing == 0 ? g1y + share1 * driveY : g2y + share2 * driveY;
+        return bearing == 0 ? b1y : b2y;
     }
 
     double driveX() {

@@ -26,6 +26,7 @@ import tipwright.check.bearing.ShaftCheck;
 import tipwright.check.clearance.ClearanceCheck;
 import tipwright.check.fault.WhatIfCheck;
 import tipwright.check.joint.BoltCheck;
+import tipwright.check.joint.ClevisCheck;
 import tipwright.check.joint.CrossMemberCheck;
 import tipwright.check.joint.FatigueCheck;
 import tipwright.check.joint.LinkCheck;
@@ -34,10 +35,12 @@ import tipwright.check.joint.LugSideCheck;
 import tipwright.check.joint.PinCheck;
 import tipwright.check.joint.PlayCheck;
 import tipwright.check.joint.PryingCheck;
+import tipwright.check.joint.SaddleCheck;
 import tipwright.check.joint.ShellCheck;
 import tipwright.check.joint.SlideCheck;
 import tipwright.check.joint.SwingCheck;
 import tipwright.check.joint.TubeWallCheck;
+import tipwright.check.joint.TwistCheck;
 import tipwright.check.joint.WeldCheck;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
@@ -118,6 +121,9 @@ public final class Checks {
                 new TubeWallCheck(),
                 new PryingCheck(),
                 new LugSideCheck(),
+                new ClevisCheck(),
+                new TwistCheck(),
+                new SaddleCheck(),
                 new FatigueCheck(),
                 new GripCheck(),
                 new SwingCheck(),
@@ -135,28 +141,29 @@ public final class Checks {
 
     /** Runs all of them. */
     static List<Finding> run(Analysis analysis, Timing timing) {
-        Analysis worn = Worn.of(analysis);
-        return all().stream().flatMap(c -> c.run(worn, timing).stream()).toList();
+        return run(all(), analysis, timing);
     }
 
     /** Runs those that need no time. */
     static List<Finding> run(Analysis analysis) {
-        Analysis worn = Worn.of(analysis);
-        return all().stream().flatMap(c -> c.run(worn).stream()).toList();
+        return run(all(), analysis);
     }
 
-    /** The analysis as every check sees it: of a machine that has worn as far as its design allows. */
-    public static Analysis worn(Analysis analysis) {
-        return Worn.of(analysis);
+    /** Runs some that need no time, on a machine that has worn as far as its design allows. */
+    public static List<Finding> run(List<Check> some, Analysis analysis) {
+        Analysis worn = Worn.of(analysis);
+        return some.stream().flatMap(c -> c.run(worn).stream()).toList();
+    }
+
+    /** Runs some with the dump in time beside them, on a machine that has worn as far as its design allows. */
+    public static List<Finding> run(List<Check> some, Analysis analysis, Timing timing) {
+        Analysis worn = Worn.of(analysis);
+        return some.stream().flatMap(c -> c.run(worn, timing).stream()).toList();
     }
 
     /** Runs those that need no time and are quick enough to follow something that is being moved. */
     public static List<Finding> quick(Analysis analysis) {
-        Analysis worn = Worn.of(analysis);
-        return all().stream()
-                .filter(c -> !c.traits().contains(Trait.SLOW))
-                .flatMap(c -> c.run(worn).stream())
-                .toList();
+        return run(all().stream().filter(c -> !c.traits().contains(Trait.SLOW)).toList(), analysis);
     }
 
     /** Those that have a trait. */

@@ -13,7 +13,6 @@ import tipwright.analysis.OtherFills;
 import tipwright.analysis.Wind;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
-import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.around.Site;
 import tipwright.design.tank.Slurry;
@@ -26,7 +25,6 @@ import tipwright.time.CycleTimer;
  */
 final class Conditions {
     private static final int WAYS = 8;
-    private static final double SAME = 1e-6;
     private static final String[] DOWN = {
         "the dump side", "the dump side and +z", "+z", "the far side and +z",
         "the far side", "the far side and -z", "-z", "the dump side and -z"
@@ -61,9 +59,9 @@ final class Conditions {
     /** What rules find with a slurry: of each finding the worst over all conditions, which it tells. */
     List<Finding> find(Slurry slurry, List<Check> rules) throws CannotComputeException {
         Analysis calm = asStated.with(slurry);
-        List<Finding> worst = run(rules, winds.isEmpty() ? calm : blown(calm));
+        List<Finding> worst = Checks.run(rules, winds.isEmpty() ? calm : blown(calm));
         for (Map.Entry<String, OtherFills> slope : slopes.entrySet()) {
-            worst = worse(worst, run(rules, slope.getValue().with(slurry)), slope.getKey());
+            worst = worse(worst, Checks.run(rules, slope.getValue().with(slurry)), slope.getKey());
         }
         return worst;
     }
@@ -85,11 +83,6 @@ final class Conditions {
                 calm.stop(),
                 calm.warnings(),
                 null);
-    }
-
-    private static List<Finding> run(List<Check> rules, Analysis analysis) {
-        Analysis worn = Worn.of(analysis);
-        return rules.stream().flatMap(c -> c.run(worn).stream()).toList();
     }
 
     /** What needs the dump in time, in the wind that blows along it too. */
@@ -117,18 +110,8 @@ final class Conditions {
         List<Finding> all = new ArrayList<>(own.size());
         for (Finding f : own) {
             Finding other = byId.get(f.id());
-            all.add(other != null && clearly(other, f) ? other.under(condition) : f);
+            all.add(other != null && other.clearlyWorseThan(f) ? other.under(condition) : f);
         }
         return all;
-    }
-
-    /** Worse by more than rounding; what is used up alike, by what it asks for. */
-    static boolean clearly(Finding a, Finding b) {
-        if (a.verdict() != b.verdict() || a.verdict() == Verdict.NOT_CHECKED) {
-            return a.worseThan(b);
-        }
-        return a.utilisation() == b.utilisation()
-                ? a.demand() > b.demand() * (1 + SAME)
-                : a.utilisation() > b.utilisation() * (1 + SAME);
     }
 }

@@ -182,7 +182,7 @@ final class FillSweep {
             At where = null;
             for (At at : surroundings(own) ? List.<At>of() : less) {
                 for (Finding f : at.findings()) {
-                    if (f.id().equals(own.id()) && Conditions.clearly(f, worst)) {
+                    if (f.id().equals(own.id()) && f.clearlyWorseThan(worst)) {
                         worst = f;
                         where = at;
                     }
@@ -204,7 +204,7 @@ final class FillSweep {
             At at = finely(top);
             for (Finding f : at.findings()) {
                 Finding had = worse.get(f.id());
-                if (had != null && Conditions.clearly(f, had)) {
+                if (had != null && f.clearlyWorseThan(had)) {
                     worse.put(f.id(), told(f, top));
                 }
             }

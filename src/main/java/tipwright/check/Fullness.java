@@ -211,8 +211,7 @@ final class Fullness {
 
     /** What some of them find. */
     static List<Finding> timed(Analysis analysis, Timing timing, List<Check> rules) {
-        Analysis worn = Worn.of(analysis);
-        return rules.stream().flatMap(c -> c.run(worn, timing).stream()).toList();
+        return Checks.run(rules, analysis, timing);
     }
 
     private static List<Finding> counted(List<Finding> findings, Set<String> always) {

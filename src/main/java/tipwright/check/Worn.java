@@ -6,8 +6,10 @@ import tipwright.analysis.Analysis;
 import tipwright.design.Design;
 import tipwright.design.around.CrossMember;
 import tipwright.design.around.Frame;
+import tipwright.design.around.TorqueTube;
+import tipwright.design.around.Twist;
 import tipwright.design.around.Wear;
-import tipwright.design.drive.Straight;
+import tipwright.design.drive.Drive;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.joint.Shaft;
 import tipwright.design.key.Copy;
@@ -48,24 +50,25 @@ final class Worn {
             CrossMember thin = Copy.with(tube, "wall", left(tube.wall(), wear.wall()));
             less = Copy.with(less, "frame", Copy.with(frame, "crossMember", thin));
         }
+        Twist twist = design.twist();
+        less = Copy.with(less, "twist", new Twist(thin(twist.tank(), wear), thin(twist.frame(), wear)));
         Shaft shaft = design.pivot().shaft();
         if (shaft != null) {
             Shaft thin = Copy.with(shaft, "diameter", left(shaft.diameter(), wear.pin()));
             less = Copy.with(less, "pivot", Copy.with(design.pivot(), "shaft", thin));
         }
-        if (design.drive() instanceof Straight straight) {
-            less = less.withDrive(new Straight(
-                    straight.framePin(),
-                    straight.tankPin(),
-                    straight.actuators(),
-                    thin(straight.framePinJoint(), wear),
-                    thin(straight.tankPinJoint(), wear)));
+        Drive drive = design.drive();
+        for (String name : drive.pinNames(design.pivot().at())) {
+            PinJoint pin = design.drive().pinJoint(name);
+            if (pin != null) {
+                drive = drive.withPin(name, Copy.with(pin, "diameter", left(pin.diameter(), wear.pin())));
+            }
         }
-        return less;
+        return less.withDrive(drive);
     }
 
-    private static @Nullable PinJoint thin(@Nullable PinJoint pin, Wear wear) {
-        return pin == null ? null : Copy.with(pin, "diameter", left(pin.diameter(), wear.pin()));
+    private static @Nullable TorqueTube thin(@Nullable TorqueTube tube, Wear wear) {
+        return tube == null ? null : Copy.with(tube, "wall", left(tube.wall(), wear.wall()));
     }
 
     /** What is left of a thickness, m; a hair of it where more than all is taken, so that its rule fails. */

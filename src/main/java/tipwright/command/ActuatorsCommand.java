@@ -55,7 +55,8 @@ final class ActuatorsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
-        DesignSource source = DesignSource.find(asked.design());
+        DesignSource source =
+                DesignSource.find(asked.design(), spec.commandLine().getErr());
         if (source.reading() instanceof Reading.Bad bad) {
             bad.problems().stream().map(Problem::text).forEach(err::println);
             return Exit.NOT_UNDERSTOOD;

@@ -111,7 +111,8 @@ final class CheckRun {
                                 result,
                                 Boxes.of(source, good.design(), List.of()).shop(style.units()),
                                 false),
-                form == Form.CSV ? null : Doubter.ask(good, result.findings()));
+                form == Form.CSV ? null : Doubter.ask(good, result.findings()),
+                source.sizes());
         if (file == null) {
             print(checked, form, style);
         } else {

@@ -59,7 +59,9 @@ final class CompareCommand implements Callable<Integer> {
     @Override
     public Integer call() throws FailedException {
         Path to = file;
-        List<DesignSource> sources = designs.stream().map(DesignSource::find).toList();
+        List<DesignSource> sources = designs.stream()
+                .map(name -> DesignSource.find(name, spec.commandLine().getErr()))
+                .toList();
         UnitSystem units = shown.units(sources.get(0).reading());
         Outputs outputs = Outputs.sparing(sources.toArray(new DesignSource[0]));
         PageSetting paper = to == null ? null : Papers.of(to, size, units, spec.commandLine());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.command;
 
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -11,14 +12,17 @@ import tipwright.design.file.Place;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
 import tipwright.quantity.Spelling;
+import tipwright.remedy.OpenSizes;
+import tipwright.remedy.SizeAnswer;
 
 /**
  * A design as asked for on the command line.
  *
  * @param name as shown
  * @param inPlaceOfFile whether it came with the program because no file has that name
+ * @param sizes answers to the question marks in it
  */
-record DesignSource(String name, boolean inPlaceOfFile, Reading reading) {
+record DesignSource(String name, boolean inPlaceOfFile, Reading reading, List<SizeAnswer> sizes) {
     /** Checked when no design is named. */
     static final String DEMO = "silt-trailer";
 
@@ -34,13 +38,34 @@ record DesignSource(String name, boolean inPlaceOfFile, Reading reading) {
             return bad(asked, "is no name for a file");
         }
         if (Files.exists(file)) {
-            return new DesignSource(asked, false, DesignFile.read(file));
+            return answered(new DesignSource(asked, false, DesignFile.read(file), List.of()));
         }
         String bare = asked.endsWith(".yaml") ? asked.substring(0, asked.length() - ".yaml".length()) : asked;
         if (bare.matches("[a-z0-9-]+") && ShippedDesigns.has(bare)) {
             return shipped(bare, true);
         }
         return bad(asked, "there is no such file; " + instead(bare));
+    }
+
+    /** The same, telling what was taken for each question mark in it. */
+    static DesignSource find(@Nullable String asked, PrintWriter err) {
+        DesignSource source = find(asked);
+        for (SizeAnswer size : source.sizes) {
+            size.written()
+                    .forEach((path, answer) -> err.println("tipwright: " + path + ": '?' is taken as " + answer
+                            + (size.normal() == null ? ", which does not pass" : "")));
+        }
+        return source;
+    }
+
+    private static DesignSource answered(DesignSource source) {
+        Reading.Open open = source.reading instanceof Reading.Bad bad ? bad.open() : null;
+        if (open == null) {
+            return source;
+        }
+        Boxes boxes = Boxes.of(source, open.design(), List.of());
+        OpenSizes.Answered answered = OpenSizes.of(open, boxes.shop(open.units()));
+        return new DesignSource(source.name, source.inPlaceOfFile, answered.reading(), answered.answers());
     }
 
     /** Whether a file has this name. */
@@ -53,7 +78,7 @@ record DesignSource(String name, boolean inPlaceOfFile, Reading reading) {
     }
 
     private static DesignSource shipped(String name, boolean inPlaceOfFile) {
-        return new DesignSource(name, inPlaceOfFile, DesignFile.shipped(name + ".yaml"));
+        return new DesignSource(name, inPlaceOfFile, DesignFile.shipped(name + ".yaml"), List.of());
     }
 
     private static String instead(String bare) {
@@ -65,6 +90,7 @@ record DesignSource(String name, boolean inPlaceOfFile, Reading reading) {
     }
 
     private static DesignSource bad(String name, String message) {
-        return new DesignSource(name, false, new Reading.Bad(List.of(new Problem(Place.whole(name), "", message))));
+        Reading bad = new Reading.Bad(List.of(new Problem(Place.whole(name), "", message)));
+        return new DesignSource(name, false, bad, List.of());
     }
 }

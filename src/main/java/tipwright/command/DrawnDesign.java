@@ -20,7 +20,7 @@ import tipwright.viewer.start.DesignName;
 record DrawnDesign(@Nullable DesignName name, @Nullable Design design, Reading reading) {
     /** Finds and reads it; tells its problems. */
     static DrawnDesign find(@Nullable String asked, CommandLine line) {
-        DesignSource source = DesignSource.find(asked);
+        DesignSource source = DesignSource.find(asked, line.getErr());
         if (source.reading() instanceof Reading.Good good) {
             return new DrawnDesign(name(asked, source), good.design(), good);
         }

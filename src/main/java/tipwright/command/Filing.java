@@ -54,7 +54,8 @@ final class Filing {
                     remarks,
                     FixSearch.of(
                             result, Boxes.of(source, good.design(), List.of()).shop(good.units()), false),
-                    Doubter.ask(good, result.findings()));
+                    Doubter.ask(good, result.findings()),
+                    source.sizes());
             return new Filed(checked, origin, Exit.FINE);
         } catch (CannotComputeException e) {
             line.getErr().println(source.name() + ": " + e.getMessage());

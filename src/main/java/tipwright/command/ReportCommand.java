@@ -22,12 +22,13 @@ import tipwright.quantity.UnitSystem;
 @Command(
         name = "report",
         description = {
-            "Writes one document with everything about a design, for the shop, the customer and the engineer: a PDF to print, or a page for"
-                    + " a browser, by the ending of the file's name."
+            "Writes one document about a design, for the shop, the customer and the engineer, by the ending of the file's name: a PDF to"
+                    + " print, or a page for the phone on which the machine tips under your finger; it needs no network."
         },
         footer = {
             "  tipwright report my-tank.yaml --out my-tank.pdf",
             "  tipwright report my-tank.yaml --out my-tank.pdf --units us --paper letter",
+            "  tipwright report my-tank.yaml --out my-tank.pdf --full",
             "  tipwright report my-tank.yaml --out my-tank.html --no-stills"
         })
 final class ReportCommand implements Callable<Integer> {
@@ -53,19 +54,28 @@ final class ReportCommand implements Callable<Integer> {
     @Option(names = "--paper", paramLabel = "SIZE", description = "Sheet: a4 or letter. Default: by the units.")
     private PageSetting.@Nullable Size size;
 
-    @Option(names = "--no-stills", description = "Without pictures in three dimensions, which is quicker.")
+    @Option(
+            names = "--no-stills",
+            description = "A PDF without pictures in three dimensions, which is quicker; a page never has them.")
     private boolean noStills;
+
+    @Option(
+            names = "--full",
+            description =
+                    "On paper too: the engineer's part, with every formula, all inputs in both systems, all that was assumed.")
+    private boolean full;
 
     @Override
     public Integer call() throws FailedException {
         Path to = Objects.requireNonNull(file, "--out is required");
-        DesignSource source = DesignSource.find(asked.design());
+        DesignSource source =
+                DesignSource.find(asked.design(), spec.commandLine().getErr());
         UnitSystem units = shown.units(source.reading());
-        PageSetting paper = Papers.of(to, size, units, spec.commandLine());
+        PageSetting paper = Papers.of(to, size, units, spec.commandLine()).withFull(full);
         Outputs outputs = Outputs.sparing(source);
         outputs.spare(to);
         Filing filing = new Filing(spec.commandLine(), parent.terminal().environment());
-        CompletableFuture<Stills> shots = noStills
+        CompletableFuture<Stills> shots = noStills || paper.medium() == PageSetting.Medium.HTML
                 ? CompletableFuture.completedFuture(Stills.none("No pictures in this copy."))
                 : filing.stills(source, units);
         Filing.Filed filed = filing.read(source);

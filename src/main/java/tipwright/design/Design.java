@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.around.Channel;
 import tipwright.design.around.Cold;
+import tipwright.design.around.Cradle;
 import tipwright.design.around.Footing;
 import tipwright.design.around.Frame;
 import tipwright.design.around.Ground;
@@ -13,6 +14,7 @@ import tipwright.design.around.Receiver;
 import tipwright.design.around.Road;
 import tipwright.design.around.SidePart;
 import tipwright.design.around.Site;
+import tipwright.design.around.Twist;
 import tipwright.design.around.Use;
 import tipwright.design.around.Wear;
 import tipwright.design.around.WhatIf;
@@ -77,7 +79,10 @@ public record Design(
         @Note("Parts files beside this file, by name") @Counted(atMost = 20) @Preset List<String> parts,
         @Note("How it is driven about, tank stowed; left out: it stays where it is") @Nullable Road road,
         @Note("What rust and use may take away") @Preset Wear wear,
-        @Note("The coldest day that it has to work on") @Nullable Cold cold) {
+        @Note("The coldest day that it has to work on") @Nullable Cold cold,
+        @Note("Two saddles that a lying round tank rests in; left out: brackets on its wall") @Nullable Cradle cradle,
+        @Note("What keeps tank and frame from twisting where an actuator pushes beside the middle") @Preset
+                Twist twist) {
 
     /** This design with another slurry. */
     public Design withSlurry(Slurry other) {

@@ -9,9 +9,13 @@ final class FixedTable {
     /** A table with more rows may break over pages. */
     private static final int TALL = 16;
 
+    /** A table with more columns does not fit the width of a phone: its rows are stacked there. */
+    private static final int NARROW = 3;
+
     private final String caption;
     private final List<Column> columns;
     private final List<String> rows = new ArrayList<>();
+    private String style = "";
 
     FixedTable(String caption, Column... columns) {
         this.caption = caption;
@@ -40,15 +44,35 @@ final class FixedTable {
     }
 
     FixedTable row(List<String> cells) {
-        StringBuilder row = new StringBuilder("<tr>");
+        StringBuilder row = new StringBuilder("<tr" + role("row") + ">");
         for (int i = 0; i < cells.size(); i++) {
-            String tag = i == 0 ? "th scope=\"row\"" : "td";
+            String tag = i == 0 ? "th scope=\"row\"" + role("rowheader") : "td" + role("cell");
             String side = columns.get(i).number() ? " class=\"n\"" : "";
-            row.append('<').append(tag).append(side).append('>');
+            String head = " data-head=\"" + Markup.safe(columns.get(i).head()) + "\"";
+            row.append('<')
+                    .append(tag)
+                    .append(side)
+                    .append(i == 0 || !wide() ? "" : head)
+                    .append('>');
             row.append(Markup.safe(cells.get(i))).append(i == 0 ? "</th>" : "</td>");
         }
         rows.add(row.append("</tr>").toString());
         return this;
+    }
+
+    /** With a class of its own for the style sheet. */
+    FixedTable styled(String name) {
+        style = name;
+        return this;
+    }
+
+    private boolean wide() {
+        return columns.size() > NARROW;
+    }
+
+    /** Said where a table's rows may be stacked, since a browser takes them for no table then. */
+    private String role(String name) {
+        return wide() ? " role=\"" + name + "\"" : "";
     }
 
     boolean isEmpty() {
@@ -56,15 +80,17 @@ final class FixedTable {
     }
 
     void to(Markup page) {
-        page.raw(rows.size() > TALL ? "<table>" : "<table class=\"whole\">")
+        String wide = wide() ? " wide" : "";
+        String whole = rows.size() > TALL ? "" : " whole";
+        page.raw("<table" + role("table") + " class=\"" + (style + wide + whole).strip() + "\">")
                 .line("caption", caption)
                 .raw("<colgroup>");
         columns.forEach(c -> page.raw("<col style=\"width:" + c.share() + "%\"/>"));
-        page.raw("</colgroup><thead><tr>");
+        page.raw("</colgroup><thead" + role("rowgroup") + "><tr" + role("row") + ">");
         for (Column c : columns) {
-            page.line("th scope=\"col\"" + (c.number() ? " class=\"n\"" : ""), c.head());
+            page.line("th scope=\"col\"" + role("columnheader") + (c.number() ? " class=\"n\"" : ""), c.head());
         }
-        page.raw("</tr></thead><tbody>");
+        page.raw("</tr></thead><tbody" + role("rowgroup") + ">");
         rows.forEach(page::raw);
         page.raw("</tbody></table>");
     }

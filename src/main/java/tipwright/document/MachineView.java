@@ -15,6 +15,7 @@ import tipwright.outline.MachineOutline;
 import tipwright.outline.MachineOutline.Seen;
 import tipwright.outline.MachinePose;
 import tipwright.outline.View;
+import tipwright.quantity.UnitSystem;
 import tipwright.report.Scale;
 import tipwright.sheet.MachineInk;
 
@@ -28,23 +29,35 @@ final class MachineView {
     private static final double BELOW = 6;
     private static final double LETTERS = 3.25;
     private static final double BAR = 0.5;
+    private static final double BAR_US = 20 * 0.0254;
     private static final Pen LINE = Pen.line("pins", 0x000000, 0.4);
     private static final Pen TEXT = Pen.line("text", 0x000000, 0.2);
 
     private final Analysis analysis;
+    private final UnitSystem units;
     private final Scale angle = Scale.angle();
     private final Drawing.Board board = new Drawing.Board();
 
-    MachineView(Analysis analysis) {
+    MachineView(Analysis analysis, UnitSystem units) {
         this.analysis = analysis;
+        this.units = units;
     }
 
-    static final String LEGEND =
-            "P: pivot. F: actuator's pin on the frame. T: actuator's moving pin. The bar is 500 mm (19.7 in) long. "
-                    + MachineInk.SKETCHED;
+    /** What letters, bar and lines mean. */
+    String legend() {
+        return "P: pivot. F: actuator's pin on the frame. T: actuator's moving pin. The bar is " + barWords()
+                + " long. " + MachineInk.SKETCHED + (analysis.design().assists().isEmpty() ? "" : ASSISTS);
+    }
 
-    /** What is added to the legend where there are springs or weights. */
-    static final String ASSISTS =
+    private double bar() {
+        return units == UnitSystem.US ? BAR_US : BAR;
+    }
+
+    private String barWords() {
+        return units == UnitSystem.US ? "20 in" : "500 mm";
+    }
+
+    private static final String ASSISTS =
             " Springs as zigzags, gas springs as tube and rod, weights as crossed blocks or rings: their ends and centres are in"
                     + " place, their thickness is only sketched.";
 
@@ -105,12 +118,12 @@ final class MachineView {
 
     private void bar(double scale) {
         double y = 2.5;
-        double left = WIDTH / 2 - BAR * scale / 2;
-        double right = left + BAR * scale;
+        double left = WIDTH / 2 - bar() * scale / 2;
+        double right = left + bar() * scale;
         board.line(new Vec2(left, y), new Vec2(right, y), LINE);
         board.line(new Vec2(left, y - 1.25), new Vec2(left, y + 1.25), LINE);
         board.line(new Vec2(right, y - 1.25), new Vec2(right, y + 1.25), LINE);
-        board.text(new Vec2(left - 2, y - 1), LETTERS, 1, "500 mm", TEXT);
+        board.text(new Vec2(left - 2, y - 1), LETTERS, 1, barWords(), TEXT);
     }
 
     /** The room that points take. */

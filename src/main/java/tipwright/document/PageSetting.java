@@ -9,8 +9,24 @@ import tipwright.quantity.UnitSystem;
  * @param medium where it is read
  * @param size of the sheet
  * @param units that results are shown in
+ * @param full whether paper has the engineer's part too; a page for the browser always has it, folded
  */
-public record PageSetting(Medium medium, Size size, UnitSystem units) {
+public record PageSetting(Medium medium, Size size, UnitSystem units, boolean full) {
+    /** Without the engineer's part on paper. */
+    public PageSetting(Medium medium, Size size, UnitSystem units) {
+        this(medium, size, units, false);
+    }
+
+    /** The same with the engineer's part, or without. */
+    public PageSetting withFull(boolean wanted) {
+        return new PageSetting(medium, size, units, wanted);
+    }
+
+    /** Whether the engineer's part is wanted. */
+    boolean engineer() {
+        return full || !pdf();
+    }
+
     /** Where a document is read. */
     public enum Medium {
         PDF,

@@ -59,6 +59,14 @@ final class Plots {
         return all;
     }
 
+    /** The few that tell most. */
+    List<Figure> fewOverTilt() {
+        return List.of(
+                forces("Force of the actuators while raising, by load case", Row::raise),
+                forces("Force of the actuators while lowering, by load case", Row::lower),
+                bearings());
+    }
+
     private Figure forces(String caption, java.util.function.Function<Row, Balance> motion) {
         List<PlotCurve> curves =
                 new ArrayList<>(cases(r -> force.label().fromSi(motion.apply(r).force())));

@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
+import java.util.Map;
 import tipwright.analysis.Analysis;
 import tipwright.check.NotKnown;
 import tipwright.check.Result;
@@ -26,6 +27,13 @@ public final class Report {
     private static final double DIMENSIONS_WIDTH = 178;
 
     private static final double DIMENSIONS_HEIGHT = 130;
+
+    /** What the folded parts of a page are written in. */
+    private static final Map<UnitSystem, String> IN_UNITS = Map.of(
+            UnitSystem.METRIC,
+            "In metric units; inputs in both. For inches and pounds: tipwright report --units us.",
+            UnitSystem.US,
+            "In US units; inputs in both. For millimetres and kilonewtons: tipwright report --units metric.");
 
     private final Dossier dossier;
     private final PageSetting paper;
@@ -57,55 +65,84 @@ public final class Report {
 
     private String text() {
         TolerancePages tolerance = new TolerancePages(dossier.design(), units);
+        Markup page = sheet.page();
+        TiltPage tilt = paper.pdf() ? null : new TiltPage(dossier, units);
+        if (tilt == null) {
+            new FirstPage(dossier, paper).to(page);
+            sheet.contentsHere();
+        } else {
+            tilt.to(page);
+            page.line("h2", "Everything else").line("p class=\"caption\"", IN_UNITS.get(units));
+            sheet.fold();
+        }
+        parts(page, tolerance);
+        if (tilt != null) {
+            tilt.scripts(sheet.last());
+        }
+        return sheet.close();
+    }
+
+    private void parts(Markup page, TolerancePages tolerance) {
         Plots plots = new Plots(analysis, new Plot(Fonts.forPlots()), units);
         CheckPages checks = new CheckPages(dossier, units);
         LoadPages loads = new LoadPages(analysis, units);
         Result result = dossier.checked().result();
-        Style style = new Style(false, units);
-        Markup page = sheet.page();
-        new FirstPage(dossier, paper).to(page, new MachineView(analysis).figure());
-        sheet.part("Load cases and forces");
+        Cycle dump = result.timing().dump();
+        boolean engineer = paper.engineer();
+        sheet.part("Forces over the tilt");
         loads.cases(page);
         loads.envelope(page);
-        sheet.part("Plots over the tilt");
-        figures(plots.overTilt());
-        sheet.part("Does it empty?");
-        page.list(new FillSection(style).empties(result));
-        sheet.part("The dump in time");
-        page.list(new TimeSection(dossier.design(), style).sentences(result.timing()));
+        figures(engineer ? plots.overTilt() : plots.fewOverTilt());
+        sheet.part("Does it empty, and the dump in time");
+        page.list(new FillSection(new Style(false, units)).empties(result));
+        page.list(new TimeSection(dossier.design(), new Style(false, units)).sentences(result.timing()));
         loads.time(page, result.timing());
-        Cycle dump = result.timing().dump();
         if (dump != null) {
-            figures(plots.overTime(dump));
+            figures(engineer ? plots.overTime(dump) : plots.overTime(dump).subList(0, 1));
         }
         sheet.part("All checks");
         checks.table(page);
-        sheet.part("Clearances and where the load lands");
-        checks.room(page);
-        sheet.part("Tipping over and hanging");
-        checks.stand(page);
+        if (engineer) {
+            sheet.part("Clearances and where the load lands");
+            checks.room(page);
+            sheet.part("Overturning and lifting");
+            checks.stand(page);
+        }
         sheet.part("Weld tolerance");
         tolerance.to(page);
-        sheet.part("Sheet to weld from");
+        sheet.part("Where the pins go");
         dimensions().to(page, paper);
         new WeldPoints(analysis).to(page);
-        sheet.part("Pictures");
-        stills();
+        if (paper.pdf()) {
+            sheet.part("Pictures");
+            stills();
+        }
+        if (engineer) {
+            engineer(page, checks);
+        }
+        sheet.part("What this program does not look at");
+        page.list(NotKnown.all());
+        sheet.part("Cautions");
+        page.list(Cautions.all());
+        sheet.part("Files this was made from");
+        page.line(
+                "p class=\"hash\"",
+                "Made by " + dossier.origin().version() + " on "
+                        + dossier.origin().date() + " from " + dossier.origin().files() + ".");
+        dossier.origin().lines().forEach(l -> page.line("p class=\"hash\"", l));
+    }
+
+    /** The engineer's part: how each check comes about, from what. */
+    private void engineer(Markup page, CheckPages checks) {
         sheet.part("How each check was worked out");
         page.line(
                 "p",
                 "Used = needs / has, where has is what there is after the safety factor; over 100 % fails. Your numbers follow each formula.");
         checks.workings(page);
         sheet.part("Inputs as read");
-        dossier.origin().lines().forEach(l -> page.line("p class=\"hash\"", l));
         new InputTable(dossier.design()).to(page);
         sheet.part("What was assumed");
         assumptions(page);
-        sheet.part("What no check knows");
-        page.list(NotKnown.all());
-        sheet.part("Cautions");
-        page.list(Cautions.all());
-        return sheet.close();
     }
 
     private Figure dimensions() {

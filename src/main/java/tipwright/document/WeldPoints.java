@@ -3,6 +3,8 @@ package tipwright.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiConsumer;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Pose;
 import tipwright.design.Design;
@@ -14,15 +16,13 @@ import tipwright.design.joint.Support;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Marks;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.Scale;
 
 /** What to mark out by tape: every centre from the datum, and from centre to centre. */
 final class WeldPoints {
-    private static final Scale MM = Scale.length(UnitSystem.METRIC);
-    private static final Scale INCH = Scale.length(UnitSystem.US);
-
     private final Analysis analysis;
     private final Design design;
 
@@ -31,7 +31,67 @@ final class WeldPoints {
         this.design = analysis.design();
     }
 
-    private record Point(String name, Vec2 at, String hole) {}
+    private record Point(String name, Vec2 at, @Nullable Double pin) {
+        String hole() {
+            return pin == null ? "not given" : hole(UnitSystem.METRIC) + " (" + hole(UnitSystem.US) + ")";
+        }
+
+        String hole(UnitSystem units) {
+            return pin == null ? "not given" : Quantities.show(pin, Kind.LENGTH, units);
+        }
+    }
+
+    private static String mm(double m) {
+        return Marks.bare(m, UnitSystem.METRIC);
+    }
+
+    private static String inch(double m) {
+        return Marks.bare(m, UnitSystem.US);
+    }
+
+    /** The same in one system and in few columns. */
+    void brief(Markup page, UnitSystem units) {
+        String unit = units == UnitSystem.METRIC ? "mm" : "in";
+        List<Point> points = points();
+        FixedTable centres = new FixedTable(
+                "Centres from the datum, tank stowed, " + unit + ": x towards the dump side, y up",
+                FixedTable.Column.text("centre", 36),
+                FixedTable.Column.number("x", 20),
+                FixedTable.Column.number("y", 20),
+                FixedTable.Column.text("pin or shaft", 24));
+        points.forEach(p ->
+                centres.row(p.name(), Marks.bare(p.at().x(), units), Marks.bare(p.at().y(), units), p.hole(units)));
+        centres.styled("slim").to(page);
+        FixedTable tape = new FixedTable(
+                "Centre to centre, to check by tape",
+                FixedTable.Column.text("from", 36),
+                FixedTable.Column.text("to", 36),
+                FixedTable.Column.number(unit, 28));
+        pairs(
+                points,
+                (a, b) -> tape.row(
+                        a.name(), b.name(), Marks.bare(a.at().minus(b.at()).norm(), units)));
+        tape.to(page);
+        FixedTable across = new FixedTable(
+                "Along the pivot, and stops", FixedTable.Column.text("what", 60), FixedTable.Column.number(unit, 40));
+        across((name, z) -> across.row("z of " + name, Marks.bare(z, units)));
+        ends().forEach(pose -> across.row(
+                "pin to pin of the actuator at " + Scale.angle().show(pose.tilt()), Marks.bare(pose.length(), units)));
+        across.to(page);
+    }
+
+    private static void pairs(List<Point> points, BiConsumer<Point, Point> each) {
+        for (int i = 0; i < points.size(); i++) {
+            for (int j = i + 1; j < points.size(); j++) {
+                each.accept(points.get(i), points.get(j));
+            }
+        }
+    }
+
+    private List<Pose> ends() {
+        List<Pose> poses = analysis.poses();
+        return List.of(poses.get(0), poses.get(poses.size() - 1));
+    }
 
     void to(Markup page) {
         List<Point> points = points();
@@ -44,13 +104,7 @@ final class WeldPoints {
                 FixedTable.Column.number("y, in", 12),
                 FixedTable.Column.text("pin or shaft", 24));
         for (Point p : points) {
-            centres.row(
-                    p.name(),
-                    MM.number(p.at().x()),
-                    MM.number(p.at().y()),
-                    INCH.number(p.at().x()),
-                    INCH.number(p.at().y()),
-                    p.hole());
+            centres.row(p.name(), mm(p.at().x()), mm(p.at().y()), inch(p.at().x()), inch(p.at().y()), p.hole());
         }
         centres.to(page);
         FixedTable tape = new FixedTable(
@@ -59,12 +113,10 @@ final class WeldPoints {
                 FixedTable.Column.text("to", 32),
                 FixedTable.Column.number("mm", 18),
                 FixedTable.Column.number("in", 18));
-        for (int i = 0; i < points.size(); i++) {
-            for (int j = i + 1; j < points.size(); j++) {
-                double apart = points.get(i).at().minus(points.get(j).at()).norm();
-                tape.row(points.get(i).name(), points.get(j).name(), MM.number(apart), INCH.number(apart));
-            }
-        }
+        pairs(points, (a, b) -> {
+            double apart = a.at().minus(b.at()).norm();
+            tape.row(a.name(), b.name(), mm(apart), inch(apart));
+        });
         tape.to(page);
         across(page);
         stops(page);
@@ -77,7 +129,7 @@ final class WeldPoints {
             boolean known = points.stream().anyMatch(p -> p.at().minus(at).norm() < 1e-6);
             if (name.equals(Skeleton.PIVOT)) {
                 Shaft shaft = design.pivot().shaft();
-                points.add(new Point("P, pivot", at, shaft == null ? "not given" : hole(shaft.diameter())));
+                points.add(new Point("P, pivot", at, shaft == null ? null : shaft.diameter()));
             } else if (name.equals(Drive.FRAME_PIN)) {
                 points.add(new Point("F, actuator at the frame", at, hole(drive.framePinJoint())));
             } else if (name.equals(drive.rodPinName())) {
@@ -89,13 +141,8 @@ final class WeldPoints {
         return points;
     }
 
-    private static String hole(@org.jspecify.annotations.Nullable PinJoint joint) {
-        return joint == null ? "not given" : hole(joint.diameter());
-    }
-
-    private static String hole(double diameter) {
-        return Quantities.show(diameter, Kind.LENGTH, UnitSystem.METRIC) + " ("
-                + Quantities.show(diameter, Kind.LENGTH, UnitSystem.US) + ")";
+    private static @Nullable Double hole(@Nullable PinJoint joint) {
+        return joint == null ? null : joint.diameter();
     }
 
     private void across(Markup page) {
@@ -104,15 +151,19 @@ final class WeldPoints {
                 FixedTable.Column.text("part", 40),
                 FixedTable.Column.number("z, mm", 30),
                 FixedTable.Column.number("z, in", 30));
+        across((name, z) -> grid.row(name, mm(z), inch(z)));
+        grid.to(page);
+    }
+
+    private void across(BiConsumer<String, Double> each) {
         int number = 1;
         for (Support support : design.pivot().bearings()) {
-            grid.row("bearing " + number++, MM.number(support.z()), INCH.number(support.z()));
+            each.accept("bearing " + number++, support.z());
         }
         number = 1;
         for (PlacedActuator placed : design.drive().actuators()) {
-            grid.row("actuator " + number++, MM.number(placed.z()), INCH.number(placed.z()));
+            each.accept("actuator " + number++, placed.z());
         }
-        grid.to(page);
     }
 
     private void stops(Markup page) {
@@ -121,9 +172,8 @@ final class WeldPoints {
                 FixedTable.Column.text("tilt", 40),
                 FixedTable.Column.number("mm", 30),
                 FixedTable.Column.number("in", 30));
-        List<Pose> poses = analysis.poses();
-        for (Pose pose : List.of(poses.get(0), poses.get(poses.size() - 1))) {
-            grid.row(Scale.angle().show(pose.tilt()), MM.number(pose.length()), INCH.number(pose.length()));
+        for (Pose pose : ends()) {
+            grid.row(Scale.angle().show(pose.tilt()), mm(pose.length()), inch(pose.length()));
         }
         grid.to(page);
         page.line(

@@ -15,13 +15,13 @@ public record SampledShare(double low, double high) {
     private static final double OUTSIDE = 0.05;
 
     /**
-     * The interval of a count.
+     * The interval of a count; of no samples at all nothing is known.
      *
-     * @throws IllegalArgumentException when the count is not from 0 to the samples, or there are none
+     * @throws IllegalArgumentException when the count is not from 0 to the samples
      */
     public static SampledShare of(long count, int samples) {
-        if (samples < 1 || count < 0 || count > samples) {
-            throw new IllegalArgumentException("count must be from 0 to samples, and samples 1 or more");
+        if (count < 0 || count > samples) {
+            throw new IllegalArgumentException("count must be from 0 to samples");
         }
         double low = count == 0
                 ? 0

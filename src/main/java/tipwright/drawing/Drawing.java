@@ -100,6 +100,20 @@ public record Drawing(String title, Vec2 low, Vec2 high, List<Mark> marks) {
             marks.add(new Mark.Label(corner, height, -1, 0, text, pen));
         }
 
+        /** A number in a ring beside a point, where it covers the least of what is drawn so far. */
+        public void balloon(Vec2 point, double height, String number, Pen pen) {
+            ClearPlace clear = new ClearPlace(marks, 1.7 * height, "00", page);
+            Vec2 corner = clear.beside(point);
+            Vec2 middle = corner.plus(new Vec2(0.9 * height, 0.85 * height));
+            double radius = 0.85 * height;
+            Vec2 way = middle.minus(point);
+            if (way.norm() > radius) {
+                line(point, middle.minus(way.unit().times(radius)), Pen.line("leaders", 0x606060, 0.13));
+            }
+            ring(middle, radius, pen.filled(0xffffff));
+            marks.add(new Mark.Label(middle.minus(new Vec2(0, 0.36 * height)), height, 0, 0, number, pen));
+        }
+
         /** Text turned by degrees against the clock. */
         public void text(Vec2 at, double height, int anchor, double turn, String text, Pen pen) {
             marks.add(new Mark.Label(at, height, anchor, turn, text, pen));

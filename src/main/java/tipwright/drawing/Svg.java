@@ -11,7 +11,7 @@ public final class Svg {
      * @param sized whether width and height in mm are given; not for a figure inside a page
      */
     public static String of(Drawing drawing, boolean sized) {
-        SvgCanvas canvas = new SvgCanvas(drawing.width(), drawing.height(), "");
+        SvgCanvas canvas = new SvgCanvas(drawing.width(), drawing.height(), "", SvgCanvas.FINE);
         new Painter(canvas.pen(), 1, text -> text, 0).paint(drawing);
         return canvas.element(Signs.plain(drawing.title()), sized) + "\n";
     }

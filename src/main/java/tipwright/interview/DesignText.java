@@ -119,31 +119,19 @@ final class DesignText {
         }
         line("    - {name: cradle and the rest, mass: " + value("carried")
                 + ", centre: {above: {carried: 0 mm}, z: 0 mm}}");
-        line("  openings:");
         if (is("round")) {
+            line("  openings:");
             line("    # opens-at: the tilt at which the door is let go.");
             line("    - {name: door, rim: circle, diameter: " + value("door", 0) + ", centre: " + dumpEnd()
                     + ", normal: x, opens-at: 0 deg}");
-        } else if (is("drum")) {
-            line("    # Its diameter is the tape around it over pi, less the wall on both sides.");
-            double inside = a.metres(a.text("around")) / Math.PI - 2 * a.metres(a.text("wall"));
-            line("    - {name: rim, rim: circle, diameter: " + a.length(inside)
-                    + ", centre: {above: {tank-high: 0 mm}, towards-dump: {tank-middle: 0 mm}, z: 0 mm}, normal: y}");
         } else {
-            line("    # Half of " + a.text("width") + ", less the wall, to either side of the middle.");
-            String z = a.length(a.metres(a.text("width")) / 2 - a.metres(a.text("wall")));
-            line("    - {name: rim, rim: polygon, points: [" + corner("top-front", "-" + z) + ", "
-                    + corner("top-dump", "-" + z) + ", " + corner("top-dump", z) + ", " + corner("top-front", z)
-                    + "]}");
+            line("  # No wall there; the load leaves over its rim.");
+            line("  open: top");
         }
     }
 
     private static String dumpEnd() {
         return "{above: {tank-middle: 0 mm}, towards-dump: {tank-high: 0 mm}, z: 0 mm}";
-    }
-
-    private static String corner(String place, String z) {
-        return "{above: {" + place + ": 0 mm}, z: " + z + "}";
     }
 
     private void slurry() {
@@ -181,9 +169,9 @@ final class DesignText {
         }
         String force = value("rating");
         if (a.is("drive", "winch")) {
-            line("      # A rope cannot push; what it holds at rest is taken as what it pulls.");
-            line("      - {z: 0 mm, actuator: {kind: electric, " + lengths + ", push: 0.001 N, pull: " + force
-                    + ", hold: " + force + "}}");
+            line("      # What the winch holds at rest is taken as what it pulls; look at its plate.");
+            line("      - {z: 0 mm, actuator: {kind: rope, " + lengths + ", pull: " + force + ", hold: " + force
+                    + "}}");
             line("");
             line("supply: {kind: hand-winch, travel-per-turn: " + value("turn") + "}");
         } else {

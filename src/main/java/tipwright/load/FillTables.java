@@ -37,6 +37,6 @@ public final class FillTables {
     /** The load cases of a normal dump with this slurry. */
     public LoadTable of(Slurry slurry) {
         CaseMaker maker = new CaseMaker(design.withSlurry(slurry), vessel, tilts);
-        return new LoadTable(tilts, LoadTable.cases(maker, maker.normal()), emptying, List.of());
+        return LoadTable.of(design, tilts, LoadTable.cases(maker, maker.normal()), emptying, List.of());
     }
 }

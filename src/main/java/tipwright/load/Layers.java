@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import tipwright.design.Design;
 import tipwright.geometry.Filled;
-import tipwright.geometry.Vec3;
 
 /**
  * Settled solids with the liquid still on top, the outlet shut: stuck where they settled, or run against the dump end. Pore water
@@ -62,7 +61,7 @@ final class Layers {
             LoadState one = at(tilt, run(tilt, flat, guess), guess);
             if (tilt - contents.start() > flat) {
                 LoadState two = at(tilt, run(tilt, steep, other), other);
-                one = Math.abs(moment(two, tilt)) > Math.abs(moment(one, tilt)) ? two : one;
+                one = LoadState.worse(one, two, design.pivot().at(), contents.up(tilt));
             }
             states.add(one);
         }
@@ -94,17 +93,5 @@ final class Layers {
         Filled over = bed.water(cake, contents.up(tilt), water, guess.water.at(tilt));
         guess.water.found(tilt, over.plane().level());
         return weights.layers(cake, over, design.slurry().liquidDensity());
-    }
-
-    private double moment(LoadState state, double tilt) {
-        return moment(design, contents, state, tilt);
-    }
-
-    /** Mass times its arm about the pivot in the side view, kg m; positive: to the dump side. */
-    static double moment(Design design, Contents contents, LoadState state, double tilt) {
-        Vec3 up = contents.up(tilt);
-        double x = state.centroid().x() - design.pivot().at().x();
-        double y = state.centroid().y() - design.pivot().at().y();
-        return state.mass() * (x * up.y() - y * up.x());
     }
 }

@@ -30,6 +30,11 @@ public record LoadCase(String name, String about, double normalTo, List<LoadStat
         return new LoadCase(other, about, normalTo, states, contents);
     }
 
+    /** The same with other states. */
+    LoadCase with(List<LoadState> others) {
+        return new LoadCase(name, about, normalTo, others, contents);
+    }
+
     /** Volume left at the last tilt, m3. */
     public double residual() {
         return states.get(states.size() - 1).volume();

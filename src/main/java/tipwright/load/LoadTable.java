@@ -4,22 +4,34 @@ package tipwright.load;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.design.tank.Cases;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
 
 /**
  * The load cases of a design over its tilts that belong to the normal dump, at some tilt at least. They depend on the tank, the
- * slurry, the site and the tilts, not on where the mounts are ('slid' looks at the pivot, to tell which of two is worse).
+ * slurry, the site and the tilts, not on where the mounts are, but for the pivot: about it, the worse of two ways to lie is told, and a
+ * hook scale's pulls tell the centre of the empty tank. {@link #about} tells both anew.
  *
  * @param tilts rad, rising
  * @param cases those that the design does not skip
  * @param emptying what stays behind
  * @param notes what was left out and why, in plain words
+ * @param pivot that they are told about, m
+ * @param drawn the empty tank by its wall and parts alone; null: no hook scale has held it
  */
 @SuppressWarnings("ArrayRecordComponent")
-public record LoadTable(double[] tilts, List<LoadCase> cases, Emptying emptying, List<String> notes) {
+public record LoadTable(
+        double[] tilts,
+        List<LoadCase> cases,
+        Emptying emptying,
+        List<String> notes,
+        Vec2 pivot,
+        @Nullable EmptyTank drawn) {
     /** Copies the lists. */
     public LoadTable {
         cases = List.copyOf(cases);
@@ -34,7 +46,36 @@ public record LoadTable(double[] tilts, List<LoadCase> cases, Emptying emptying,
     public static LoadTable of(Design design, double[] tilts) {
         CaseMaker maker = new CaseMaker(design, Vessel.of(design), tilts);
         CaseMaker.Normal normal = maker.normal();
-        return new LoadTable(tilts.clone(), cases(maker, normal), maker.emptying(normal), notes(design, maker));
+        return of(design, tilts, cases(maker, normal), maker.emptying(normal), notes(design, maker));
+    }
+
+    /** Of a design, with cases that are known. */
+    public static LoadTable of(
+            Design design, double[] tilts, List<LoadCase> cases, Emptying emptying, List<String> notes) {
+        EmptyTank drawn = design.tank().weighed().isEmpty()
+                ? null
+                : EmptyTank.drawn(design.tank(), design.tank().interior().solid());
+        return new LoadTable(
+                tilts.clone(), cases, emptying, notes, design.pivot().at(), drawn);
+    }
+
+    /**
+     * The same about the pivot of a design.
+     *
+     * @param moved the same tank
+     */
+    public LoadTable about(Design moved) {
+        Vec2 at = moved.pivot().at();
+        if (at.equals(pivot)) {
+            return this;
+        }
+        double mass = drawn == null ? 0 : drawn.mass();
+        Vec3 by = drawn == null ? Vec3.ZERO : centre(drawn, moved, at).minus(centre(drawn, moved, pivot));
+        return changed(moved, at, s -> mass > 0 ? s.shifted(mass, by) : s);
+    }
+
+    private static Vec3 centre(EmptyTank drawn, Design design, Vec2 pivot) {
+        return HookScale.corrected(drawn, design.tank().weighed(), pivot).centroid();
     }
 
     /**
@@ -55,8 +96,10 @@ public record LoadTable(double[] tilts, List<LoadCase> cases, Emptying emptying,
     public LoadTable at(int[] which) {
         double[] some = new double[which.length];
         Arrays.setAll(some, i -> tilts[which[i]]);
-        return new LoadTable(
-                some, changed(c -> IntStream.of(which).mapToObj(c.states()::get).toList()), emptying, notes);
+        List<LoadCase> fewer = cases.stream()
+                .map(c -> c.with(IntStream.of(which).mapToObj(c.states()::get).toList()))
+                .toList();
+        return new LoadTable(some, fewer, emptying, notes, pivot, drawn);
     }
 
     /**
@@ -67,19 +110,21 @@ public record LoadTable(double[] tilts, List<LoadCase> cases, Emptying emptying,
     public LoadTable withHeavierTank(Design design, double share) {
         EmptyTank empty = EmptyTank.of(design, new Contents(design).solid());
         double more = share * empty.mass();
-        return new LoadTable(
-                tilts,
-                changed(c -> c.states().stream()
-                        .map(s -> s.plus(more, empty.centroid()))
-                        .toList()),
-                emptying,
-                notes);
+        return changed(design, pivot, s -> s.plus(more, empty.centroid()));
     }
 
-    private List<LoadCase> changed(Function<LoadCase, List<LoadState>> states) {
-        return cases.stream()
-                .map(c -> new LoadCase(c.name(), c.about(), c.normalTo(), states.apply(c), c.contents()))
-                .toList();
+    /** Every state changed, and told anew which of two weighs more about a pivot. */
+    private LoadTable changed(Design design, Vec2 about, UnaryOperator<LoadState> state) {
+        Vec3 up = design.site().up();
+        List<LoadCase> all = new ArrayList<>(cases.size());
+        for (LoadCase load : cases) {
+            List<LoadState> states = new ArrayList<>(tilts.length);
+            for (int i = 0; i < tilts.length; i++) {
+                states.add(state.apply(load.states().get(i)).about(about, up.tilted(-tilts[i])));
+            }
+            all.add(load.with(states));
+        }
+        return new LoadTable(tilts, all, emptying, notes, about, drawn);
     }
 
     static List<LoadCase> cases(CaseMaker maker, CaseMaker.Normal normal) {

@@ -156,6 +156,6 @@ final class Upsets {
     }
 
     private double moment(LoadState state, double tilt) {
-        return Layers.moment(design, contents, state, tilt);
+        return state.moment(design.pivot().at(), contents.up(tilt));
     }
 }

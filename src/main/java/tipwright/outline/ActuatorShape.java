@@ -6,6 +6,7 @@ import java.util.List;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.HydraulicActuator;
 import tipwright.design.actuator.Rod;
+import tipwright.design.actuator.Rope;
 import tipwright.design.actuator.TelescopicCylinder;
 import tipwright.design.actuator.Tube;
 
@@ -30,6 +31,9 @@ public final class ActuatorShape {
     /** Length of the tube from the pin, m. */
     public static double tubeLength(Actuator actuator) {
         Tube tube = actuator.tube();
+        if (actuator instanceof Rope) {
+            return 0;
+        }
         return tube != null ? Math.min(tube.length(), actuator.closed()) : USUAL_BODY * actuator.closed();
     }
 
@@ -42,6 +46,9 @@ public final class ActuatorShape {
         if (actuator instanceof TelescopicCylinder t) {
             return t.stages().get(0).diameter() / 2 + STAGE_WALL;
         }
+        if (actuator instanceof Rope rope) {
+            return rope.diameter() / 2;
+        }
         if (actuator instanceof HydraulicActuator h) {
             return h.bore() / 2 + WALL;
         }
@@ -52,6 +59,9 @@ public final class ActuatorShape {
     public static double rodRadius(Actuator actuator) {
         if (actuator instanceof TelescopicCylinder t) {
             return t.stages().get(t.stages().size() - 1).diameter() / 2;
+        }
+        if (actuator instanceof Rope rope) {
+            return rope.diameter() / 2;
         }
         Rod rod = actuator.rod();
         return rod != null ? rod.diameter() / 2 : USUAL_ROD;

@@ -12,11 +12,19 @@ public sealed interface Contour {
     /** Whether it encloses an area, which hides what is behind it. */
     boolean closed();
 
+    /** The same with no more corners than it needs to stay within a tolerance, m. */
+    Contour simpler(double tolerance);
+
     /** Straight lines from point to point. */
     record Polyline(List<Vec2> corners, boolean closed) implements Contour {
         /** Copies the list. */
         public Polyline {
             corners = List.copyOf(corners);
+        }
+
+        @Override
+        public Polyline simpler(double tolerance) {
+            return new Polyline(OutlineGeometry.simpler(corners, closed, tolerance), closed);
         }
     }
 
@@ -34,6 +42,11 @@ public sealed interface Contour {
         @Override
         public boolean closed() {
             return true;
+        }
+
+        @Override
+        public Circle simpler(double tolerance) {
+            return this;
         }
     }
 }

@@ -195,6 +195,7 @@ final class FittingParts {
             Vec2 b = receiver.far();
             List<Vec3> mouth = List.of(new Vec3(a.x(), a.y(), 0), new Vec3(b.x(), b.y(), 0));
             add(PartKind.RECEIVER, receiver.name(), 0, Basis.GIVEN, new Form.Wire(mouth, false));
+            all.addAll(ReceiverEdges.of(design));
         }
         Mounts mounts = design.mounts();
         if (mounts == null) {

@@ -4,6 +4,7 @@ package tipwright.outline;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.design.Design;
@@ -94,18 +95,43 @@ public final class MachineOutline {
         List<Seen> all = new ArrayList<>();
         for (MachinePart part : parts) {
             if (part.basis() != Basis.LEAST) {
-                List<Contour> lines = part.form().seen(view, p -> now.place(part, p), across);
-                all.add(new Seen(part.kind(), part.name(), part.body(), part.basis(), lines));
+                all.add(seen(part, view, p -> now.place(part, p)));
             }
         }
+        all.addAll(changing(now, view));
+        return layered(all);
+    }
+
+    /** The parts that keep their shape, from the side, each in its own axes: the actuator's halves in theirs, those behind first. */
+    public List<Seen> fixed() {
+        return layered(parts.stream()
+                .filter(part -> part.basis() != Basis.LEAST)
+                .map(part -> seen(part, View.SIDE, p -> p))
+                .toList());
+    }
+
+    /** The parts whose shape changes with the tilt: contents, doors, stages, springs; those behind first. */
+    public List<Seen> changing(MachinePose now, View view) {
+        List<Seen> all = new ArrayList<>();
         contents(now, view, all);
         doors(now, view, all);
         stages(now, view, all);
         for (Assist assist : design.assists()) {
             assist(assist, now, view, all);
         }
-        all.sort(Comparator.comparingInt(seen -> LAYERS.indexOf(seen.kind())));
-        return List.copyOf(all);
+        return layered(all);
+    }
+
+    private Seen seen(MachinePart part, View view, UnaryOperator<Vec3> place) {
+        List<Contour> lines = part.form().seen(view, place, across);
+        return new Seen(part.kind(), part.name(), part.body(), part.basis(), lines);
+    }
+
+    /** Those behind first. */
+    private static List<Seen> layered(List<Seen> parts) {
+        return parts.stream()
+                .sorted(Comparator.comparingInt(seen -> seen.kind().layer()))
+                .toList();
     }
 
     /** The tank's outline at a tilt, seen from the side, m; its holes after it. */
@@ -116,34 +142,6 @@ public final class MachineOutline {
                 .map(Contour::corners)
                 .toList();
     }
-
-    /** From behind to the front. */
-    private static final List<PartKind> LAYERS = List.of(
-            PartKind.GROUND,
-            PartKind.ZONE,
-            PartKind.STAND,
-            PartKind.FOOT,
-            PartKind.CROSS_MEMBER,
-            PartKind.FRAME,
-            PartKind.REST,
-            PartKind.OBSTACLE,
-            PartKind.RECEIVER,
-            PartKind.CRADLE,
-            PartKind.TANK,
-            PartKind.CONTENTS,
-            PartKind.ATTACHED,
-            PartKind.OPENING,
-            PartKind.DOOR,
-            PartKind.LUG,
-            PartKind.LINK,
-            PartKind.WEIGHT,
-            PartKind.SPRING,
-            PartKind.ROD,
-            PartKind.TUBE,
-            PartKind.BEARING,
-            PartKind.SHAFT,
-            PartKind.PIN,
-            PartKind.KEEP_OUT);
 
     private ZRange width() {
         ZRange all = new ZRange(-MARGIN, MARGIN);

@@ -14,6 +14,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 import tipwright.analysis.BodyPosition;
 import tipwright.geometry.Hull;
 import tipwright.geometry.Mesh;
@@ -143,6 +144,26 @@ public final class OutlineGeometry {
             }
         }
         return pieces.isEmpty() ? nothing() : OverlayNGRobust.union(pieces);
+    }
+
+    /** Corners without those that the line needs not to stay within a tolerance, m. */
+    static List<Vec2> simpler(List<Vec2> corners, boolean closed, double tolerance) {
+        int n = corners.size();
+        if (n < 3) {
+            return corners;
+        }
+        Coordinate[] line = new Coordinate[closed ? n + 1 : n];
+        for (int i = 0; i < line.length; i++) {
+            Vec2 p = corners.get(i % n);
+            line[i] = new Coordinate(p.x(), p.y());
+        }
+        Coordinate[] kept = DouglasPeuckerSimplifier.simplify(FACTORY.createLineString(line), tolerance)
+                .getCoordinates();
+        List<Vec2> all = new ArrayList<>();
+        for (int i = 0; i < (closed ? kept.length - 1 : kept.length); i++) {
+            all.add(new Vec2(kept[i].x, kept[i].y));
+        }
+        return all;
     }
 
     /** Several areas as one. */

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.outline;
 
+import java.util.List;
+
 /** What a part of the machine is. Those that move come first, those that stand still from the frame on. */
 public enum PartKind {
     TANK,
@@ -49,4 +51,36 @@ public enum PartKind {
     public boolean limit() {
         return this == KEEP_OUT || this == ZONE;
     }
+
+    /** Place from behind to the front. */
+    public int layer() {
+        return LAYERS.indexOf(this);
+    }
+
+    private static final List<PartKind> LAYERS = List.of(
+            GROUND,
+            ZONE,
+            STAND,
+            FOOT,
+            CROSS_MEMBER,
+            FRAME,
+            REST,
+            OBSTACLE,
+            RECEIVER,
+            CRADLE,
+            TANK,
+            CONTENTS,
+            ATTACHED,
+            OPENING,
+            DOOR,
+            LUG,
+            LINK,
+            WEIGHT,
+            SPRING,
+            ROD,
+            TUBE,
+            BEARING,
+            SHAFT,
+            PIN,
+            KEEP_OUT);
 }

@@ -6,7 +6,6 @@ import tipwright.analysis.Analysis;
 import tipwright.check.Checks;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
-import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 
 /** What bounds the mounts, by the checks themselves. */
@@ -15,23 +14,17 @@ final class BoundingChecks {
     static final double PASSED = 2;
 
     private static final List<Check> CHECKS =
-            Checks.all().stream().filter(BoundingChecks::bounds).toList();
+            Checks.all().stream().filter(Limit::bounds).toList();
     private static final List<Check> OTHERS =
-            Checks.all().stream().filter(c -> !bounds(c)).toList();
+            Checks.all().stream().filter(c -> !Limit.bounds(c)).toList();
 
     private BoundingChecks() {}
-
-    /** Whether the search works it out as a limit; a check that bounds mounts otherwise is one of the others. */
-    private static boolean bounds(Check check) {
-        return check.traits().contains(Trait.BOUNDS_MOUNTS) && Limit.of(check, check.id()) != null;
-    }
 
     /** Utilisations of all limits but the time wanted [limit]. */
     static double[] utilisations(Analysis analysis) {
         double[] all = new double[Limit.COUNT];
-        Analysis worn = Checks.worn(analysis);
         for (Check check : CHECKS) {
-            take(check, check.run(worn), all);
+            take(check, Checks.run(List.of(check), analysis), all);
         }
         return all;
     }
@@ -71,8 +64,7 @@ final class BoundingChecks {
 
     /** The other checks that fail, those in time left out. */
     static List<Finding> otherFailures(Analysis analysis) {
-        return OTHERS.stream()
-                .flatMap(c -> c.run(analysis).stream())
+        return Checks.run(OTHERS, analysis).stream()
                 .filter(f -> f.verdict() == Verdict.FAIL)
                 .toList();
     }

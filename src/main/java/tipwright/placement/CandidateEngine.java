@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.placement;
 
+import java.util.function.Function;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
@@ -60,26 +61,42 @@ enum CandidateEngine {
 
     /**
      * What the checks say of a candidate, at the tilts of the loads and, where something about the mechanism changes at once between
-     * them, on both sides of that too, as the check does.
+     * them, on both sides of that too, as the check does. Where it does not get to the last tilt, what is left in the tank on the way
+     * back is what is left where it stops.
      */
     Judgement judged(Design candidate, LoadTable loads) {
-        return judged(candidate, loads, true);
+        return judged(candidate, loads, true, tilts -> LoadTable.of(candidate, tilts));
     }
 
     /**
-     * The same, but at the tilts of the loads alone where the stroke is not kept: that fails anyhow, and both sides of an end of the
-     * stroke cost the loads anew.
+     * The same with loads that are not the design's own.
+     *
+     * @param loads at the design's tilts
+     * @param anew the same at other tilts
      */
-    Judgement judgedWithinStroke(Design candidate, LoadTable loads) {
-        return judged(candidate, loads, false);
+    Judgement judged(Design candidate, LoadTable loads, Function<double[], LoadTable> anew) {
+        return judged(candidate, loads, true, anew);
     }
 
-    private Judgement judged(Design candidate, LoadTable loads, boolean beyondStroke) {
+    /**
+     * The same, but with the loads as they are where the stroke or the tilt is not kept: that fails anyhow, and other tilts cost the
+     * loads anew.
+     */
+    Judgement judgedWithinStroke(Design candidate, LoadTable loads) {
+        return judged(candidate, loads, false, tilts -> LoadTable.of(candidate, tilts));
+    }
+
+    private Judgement judged(
+            Design candidate, LoadTable loads, boolean beyondStroke, Function<double[], LoadTable> anew) {
         try {
             Analysis analysis = analyse(candidate, loads);
             Judgement judged = Judgement.of(analysis);
-            boolean wanted = beyondStroke || (judged.of(Limit.STROKE_IN) <= 1 && judged.of(Limit.STROKE_OUT) <= 1);
-            return wanted && Analyser.changes(analysis) ? Judgement.of(Analyser.analyse(candidate)) : judged;
+            boolean wanted = beyondStroke
+                    || (judged.of(Limit.REACH) <= 1
+                            && judged.of(Limit.STROKE_IN) <= 1
+                            && judged.of(Limit.STROKE_OUT) <= 1);
+            boolean otherwise = Analyser.changes(analysis) || analysis.stop() != null;
+            return wanted && otherwise ? Judgement.of(Analyser.analyse(candidate, anew)) : judged;
         } catch (CannotComputeException impossible) {
             return Judgement.impossible();
         }

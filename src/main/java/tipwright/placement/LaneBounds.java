@@ -5,7 +5,15 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.ActuatorSpeed;
 import tipwright.analysis.FrictionRadii;
+import tipwright.check.actuator.HoldCheck;
+import tipwright.check.actuator.PushCheck;
 import tipwright.check.actuator.Ratings;
+import tipwright.check.actuator.TransmissionCheck;
+import tipwright.check.bearing.BearingStaticCheck;
+import tipwright.check.bearing.BushCheck;
+import tipwright.check.bearing.ShaftCheck;
+import tipwright.check.joint.PinCheck;
+import tipwright.check.rule.Usage;
 import tipwright.design.Design;
 import tipwright.design.Factors;
 import tipwright.design.actuator.Actuator;
@@ -16,8 +24,8 @@ import tipwright.design.joint.HousingStrength;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.joint.PlainBush;
 import tipwright.design.joint.Shaft;
-import tipwright.strength.EquivalentLoad;
-import tipwright.strength.PinStress;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
 
 /**
  * What the peaks of a block tell of its candidates with one actuator: a utilisation that no candidate stays under. It may turn a
@@ -84,7 +92,7 @@ final class LaneBounds {
         double rest = Math.max(Math.abs(l.restMost[j]), Math.abs(l.restLeast[j]));
         double most = Math.max(lengths(l.shortest[j], l.longest[j]), forces(push, pull, rest));
         double angle = Math.asin(Math.min(1, l.arm[j] / l.reach(j)));
-        most = Math.max(most, design.limits().transmissionFail() / angle);
+        most = Math.max(most, TransmissionCheck.utilisation(angle, design.limits()));
         most = Math.max(most, bearing(0, Math.sqrt(l.bearing1[j])));
         return (1 - SLACK) * Math.max(most, bearing(1, Math.sqrt(l.bearing2[j])));
     }
@@ -107,23 +115,23 @@ final class LaneBounds {
 
     private double forces(double push, double pull, double rest) {
         Factors factors = design.factors();
-        double most = over(push * factors.service(), mostPush);
-        most = Math.max(most, over(pull * factors.service(), mostPull));
+        double most = used(PushCheck.usage(push, mostPush, factors));
+        most = Math.max(most, used(PushCheck.usage(pull, mostPull, factors)));
         Double hold = actuator.ratedHold();
-        most = hold == null ? most : Math.max(most, over(rest * factors.service(), hold * sharing));
+        most = hold == null ? most : Math.max(most, used(HoldCheck.usage(rest, hold * sharing, factors)));
         double one = Math.max(push, pull) / sharing;
         most = Math.max(most, pin(design.drive().framePinJoint(), one));
         return Math.max(most, pin(design.drive().tankPinJoint(), one));
     }
 
-    private static double over(double demand, double rated) {
-        return demand > 0 ? demand / rated : 0;
+    private static double used(Usage usage) {
+        return usage.demand() > 0 ? usage.utilisation() : 0;
     }
 
     private double pin(@Nullable PinJoint joint, double force) {
         return joint == null
                 ? 0
-                : PinStress.combined(joint, force) * design.factors().pin() / joint.yield();
+                : PinCheck.usage(force, joint, design.factors()).utilisation();
     }
 
     private double bearing(int k, double radial) {
@@ -133,19 +141,24 @@ final class LaneBounds {
         if (bearing instanceof BallInsert insert) {
             Double c0 = insert.c0();
             // The load along the pivot need not be there together with the largest across it.
-            most = c0 == null ? 0 : EquivalentLoad.ofRest(radial, 0) * factors.bearingStatic() / c0;
+            most = c0 == null
+                    ? 0
+                    : BearingStaticCheck.usage(new Vec3(radial, 0, 0), c0, factors)
+                            .utilisation();
             double strongest = strongest(insert.housing());
             most = Math.max(most, strongest > 0 ? radial * factors.bearingHousing() / strongest : 0);
         } else if (bearing instanceof PlainBush bush) {
             Double pressure = bush.pressure();
-            most = pressure == null ? 0 : radial / (bush.bore() * bush.length()) * factors.bush() / pressure;
+            most = pressure == null
+                    ? 0
+                    : BushCheck.usage(new Vec2(radial, 0), bush, pressure, factors)
+                            .utilisation();
         }
         Shaft shaft = design.pivot().shaft();
         if (shaft == null || !shaft.carriedAt().isEmpty()) {
             return most;
         }
-        double stress = PinStress.combined(shaft.diameter(), radial * shaft.overhang(), radial);
-        return Math.max(most, stress * factors.shaft() / shaft.yield());
+        return Math.max(most, ShaftCheck.usage(radial, shaft, factors).utilisation());
     }
 
     private static double strongest(List<HousingStrength> figures) {

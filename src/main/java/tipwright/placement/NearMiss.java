@@ -24,23 +24,8 @@ record NearMiss(double size, String words) {
      * @param name of the actuator
      */
     static @Nullable NearMiss past(Limit limit, double over, String name) {
-        String more = percent(over - 1) + " % more ";
-        String words =
-                switch (limit) {
-                    case PUSH -> more + "push than " + name + " has";
-                    case PULL -> Double.isFinite(over) ? more + "pull than " + name + " has" : null;
-                    case HOLD -> more + "holding force than " + name + " has";
-                    case BUCKLING -> "a rod that bears " + more.replace(" more ", "")
-                            + " more in buckling than that of " + name;
-                    case BEARING -> more + "C0 in the pivot bearings, with " + name;
-                    case HOUSING -> more + "strength of the bearing housings, with " + name;
-                    case BUSH -> more + "area of the plain bushes, with " + name;
-                    case SHAFT -> more + "strength of the pivot shaft, with " + name;
-                    case PIN -> more + "strength of the actuator's pins, with " + name;
-                    case TIME -> percent(over - 1) + " % more time, with " + name;
-                    default -> null;
-                };
-        return words == null ? null : new NearMiss(over - 1, words);
+        String words = limit.opener(over, name);
+        return words.isEmpty() ? null : new NearMiss(over - 1, words);
     }
 
     /**
@@ -80,10 +65,6 @@ record NearMiss(double size, String words) {
             }
         }
         return words;
-    }
-
-    private static String percent(double share) {
-        return String.format(Locale.ROOT, "%.0f", Math.ceil(100 * share));
     }
 
     /** Whole millimetres, rounded up. */

@@ -16,6 +16,7 @@ import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.ElectricActuator;
 import tipwright.design.actuator.ListedActuator;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Rope;
 import tipwright.design.around.Mounts;
 import tipwright.design.supply.Battery;
 import tipwright.quantity.Kind;
@@ -96,6 +97,9 @@ public final class PartsBox {
     public static String misfit(Design design, Actuator part) {
         Double machine = design.supply() instanceof Battery battery ? Double.valueOf(battery.voltage()) : null;
         for (PlacedActuator placed : design.drive().actuators()) {
+            if (placed.actuator() instanceof Rope || part instanceof Rope) {
+                return "a rope and a rod do not take each other's place";
+            }
             boolean electric = placed.actuator() instanceof ElectricActuator;
             if (electric != (part instanceof ElectricActuator)) {
                 return electric ? "hydraulic, and this machine is electric" : "electric, and this machine is hydraulic";

@@ -6,9 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import tipwright.analysis.Analyser;
-import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
+import tipwright.check.rule.Finding;
 import tipwright.design.Design;
 import tipwright.design.tank.Slurry;
 import tipwright.geometry.Vec2;
@@ -33,10 +33,15 @@ final class Trial {
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn
      */
     Trial(Design design) throws CannotComputeException {
-        this(design, CandidateEngine.of(design));
+        this(design, CandidateEngine.of(design), Checker.findings(design));
     }
 
     Trial(Design design, CandidateEngine engine) throws CannotComputeException {
+        this(design, engine, Checker.findings(design));
+    }
+
+    /** With what the whole check finds in it as drawn. */
+    Trial(Design design, CandidateEngine engine, List<Finding> checked) throws CannotComputeException {
         this.design = design;
         this.engine = engine;
         loads = Analyser.loads(design);
@@ -44,7 +49,7 @@ final class Trial {
         design.drive().places(design.pivot().at()).forEach((name, at) -> named.putIfAbsent(at, name.replace('-', ' ')));
         points = List.copyOf(named.keySet());
         named.values().forEach(name -> places.addAll(List.of(name + " x", name + " y")));
-        fills = partFills();
+        fills = partFills(checked);
         quick = engine == CandidateEngine.CLOSED_FORM && !Analyser.changes(engine.analyse(design, loads));
     }
 
@@ -52,13 +57,11 @@ final class Trial {
      * What part fills add to the stated fill, as drawn [limit]. A try looks at the stated fill alone and adds this, so that it tells as
      * drawn what the whole check tells.
      */
-    private double[] partFills() throws CannotComputeException {
-        Analysis drawn = engine.analyse(design, loads);
-        double[] more = BoundingChecks.utilisations(
-                Checker.asFilled(Analyser.analyse(design)).findings());
-        double[] stated = Judgement.of(drawn).utilisations();
+    private double[] partFills(List<Finding> checked) {
+        double[] more = BoundingChecks.utilisations(checked);
+        double[] stated = engine.judged(design, loads).utilisations();
         for (int i = 0; i < more.length; i++) {
-            more[i] = Math.max(0, more[i] - stated[i]);
+            more[i] = more[i] > stated[i] ? more[i] - stated[i] : 0;
         }
         more[Limit.TIME.index()] = 0;
         return more;
@@ -88,10 +91,18 @@ final class Trial {
      * @param off by how much each coordinate is off, m, as in {@link #places()}
      */
     Judgement at(double... off) {
-        return withPartFills(engine.judged(
-                design.withPivot(design.pivot().movedTo(place(design.pivot().at(), off)))
-                        .withDrive(design.drive().moved(p -> place(p, off))),
-                loads));
+        return withPartFills(asStated(off));
+    }
+
+    /** The same with the stated fill alone. */
+    Judgement asStated(double... off) {
+        return engine.judged(moved(off), loads);
+    }
+
+    /** The design then. */
+    Design moved(double... off) {
+        return design.withPivot(design.pivot().movedTo(place(design.pivot().at(), off)))
+                .withDrive(design.drive().moved(p -> place(p, off)));
     }
 
     private Vec2 place(Vec2 drawn, double... off) {
@@ -115,14 +126,8 @@ final class Trial {
      * @param share of its weight that is added
      */
     Judgement heavier(double share) {
-        return judgedUnder(loads.withHeavierTank(design, share));
-    }
-
-    private Judgement judgedUnder(LoadTable other) {
-        try {
-            return withPartFills(Judgement.of(engine.analyse(design, other)));
-        } catch (CannotComputeException impossible) {
-            return Judgement.impossible();
-        }
+        return withPartFills(
+                engine.judged(design, loads.withHeavierTank(design, share), tilts -> LoadTable.of(design, tilts)
+                        .withHeavierTank(design, share)));
     }
 }

@@ -4,10 +4,10 @@ package tipwright.placement;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
 import tipwright.design.tank.Slurry;
@@ -74,7 +74,7 @@ public final class Welder {
         loads(swings);
         swings.sort(Comparator.comparingDouble((Tolerance.Swing s) -> -s.reach(drawnMost)));
         Corner corner = worst(corners, tolerance);
-        EnumMap<Limit, Double> chances = new EnumMap<>(Limit.class);
+        Map<Limit, Double> chances = new TreeMap<>();
         double chance = monteCarlo(tolerance, runs, seed, chances);
         return new Tolerance(
                 tolerance,
@@ -107,7 +107,7 @@ public final class Welder {
     }
 
     private static Tolerance.Swing swing(String name, double size, boolean place, Judgement low, Judgement high) {
-        Map<Limit, Double> slopes = new EnumMap<>(Limit.class);
+        Map<Limit, Double> slopes = new TreeMap<>();
         for (Limit limit : Limit.values()) {
             slopes.put(limit, (Math.min(MOST, high.of(limit)) - Math.min(MOST, low.of(limit))) / (2 * size));
         }
@@ -175,7 +175,7 @@ public final class Welder {
 
     private Corner worst(List<double[]> corners, double tolerance) {
         double most = 0;
-        Limit limit = Limit.REACH;
+        Limit limit = Limit.at(0);
         for (double[] signs : corners) {
             double[] off = new double[coordinates];
             Arrays.setAll(off, i -> signs[i] * tolerance);

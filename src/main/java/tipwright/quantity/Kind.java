@@ -24,6 +24,7 @@ public enum Kind {
     TEMPERATURE("temperature", "K", "40 degC"),
     STIFFNESS("stiffness", "N/m", "12 N/mm"),
     ANGULAR_STIFFNESS("angular stiffness", "N m/rad", "4 N m/deg"),
+    VISCOSITY("viscosity", "m2/s", "46 mm2/s"),
     PRESSURE_VELOCITY("pressure times speed", "Pa m/s", "1.75 MPa m/s"),
     RATIO("share or factor", "1", "25 %");
 

@@ -15,6 +15,13 @@ public final class Marks {
         return Math.rint(m / step) * step;
     }
 
+    /** Whether a length lies on a mark of the tape, to a thousandth of the way to the next. */
+    static boolean on(double m, UnitSystem units) {
+        double step = units == UnitSystem.METRIC ? MM : INCH / PARTS;
+        double marks = m / step;
+        return Math.abs(marks - Math.rint(marks)) < 1e-3;
+    }
+
     /** As on the tape, with its unit: '412 mm', '16 1/4 in'. */
     public static String show(double m, UnitSystem units) {
         return bare(m, units) + (units == UnitSystem.METRIC ? " mm" : " in");

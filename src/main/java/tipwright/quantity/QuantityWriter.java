@@ -89,6 +89,7 @@ final class QuantityWriter {
                     case TEMPERATURE -> us ? "degF" : "degC";
                     case STIFFNESS -> us ? "lbf/in" : "N/mm";
                     case ANGULAR_STIFFNESS -> us ? "lbf ft/deg" : "N m/deg";
+                    case VISCOSITY -> "mm2/s";
                     case PRESSURE_VELOCITY -> us ? "psi ft/min" : "MPa m/s";
                     case RATIO -> "%";
                 };

@@ -23,7 +23,7 @@ public record Text(List<Piece> pieces) {
     }
 
     /** Words or a quantity. */
-    public sealed interface Piece permits Words, Amount, Rounded, Marked {
+    public sealed interface Piece permits Words, Amount, Rounded, Marked, Sized {
         String show(UnitSystem units);
     }
 
@@ -72,6 +72,16 @@ public record Text(List<Piece> pieces) {
         }
     }
 
+    /** A length as a shop says it, m: '37.5 mm', '3/8 in', and '0.03 in' where no mark of the tape is that long. */
+    public record Sized(double si) implements Piece {
+        @Override
+        public String show(UnitSystem units) {
+            return units == UnitSystem.US && Marks.on(si, units)
+                    ? Marks.show(si, units)
+                    : Quantities.show(si, Kind.LENGTH, units);
+        }
+    }
+
     /** Words alone; a quantity in them would not follow the reader's units. */
     public static Text words(String words) {
         return words.isEmpty() ? NONE : new Text(List.of(new Words(words)));
@@ -90,6 +100,11 @@ public record Text(List<Piece> pieces) {
     /** A length to the nearest mark of the reader's tape. */
     public static Text mark(double si) {
         return new Text(List.of(new Marked(si)));
+    }
+
+    /** A length as a shop says it. */
+    public static Text size(double si) {
+        return new Text(List.of(new Sized(si)));
     }
 
     /** An angle in degrees. */

@@ -177,6 +177,9 @@ final class UnitTable {
             put(Kind.ANGULAR_STIFFNESS, turning, "N m/deg", newton.multiply(m).divide(deg), "Nm/deg");
             put(Kind.ANGULAR_STIFFNESS, turning, "N m/rad", turning, "Nm/rad");
             put(Kind.ANGULAR_STIFFNESS, turning, "lbf ft/deg", lbf.multiply(ft).divide(deg));
+            Unit<?> spreading = m.pow(2).divide(s);
+            put(Kind.VISCOSITY, spreading, "mm2/s", spreading.divide(1e6), "mm^2/s", "cSt");
+            put(Kind.VISCOSITY, spreading, "m2/s", spreading, "m^2/s");
             Unit<?> sliding = pa.multiply(m).divide(s);
             put(Kind.PRESSURE_VELOCITY, sliding, "MPa m/s", sliding.multiply(1e6));
             put(Kind.PRESSURE_VELOCITY, sliding, "Pa m/s", sliding);

@@ -86,6 +86,19 @@ final class Joints {
         return Math.abs(a - b) < SAME;
     }
 
+    /** How much smaller than its hole a pin is, over what is allowed: 10 % of it or 1.5 mm; 0 where no hole is given. */
+    static double slack(Design design, String joint) {
+        PinJoint pin = pin(design, joint);
+        double most = 0;
+        for (Fastening f : design.fastenings()) {
+            if (pin != null && f.lug() != null && name(design, f.joint()).equals(name(design, joint))) {
+                double allowed = Math.max(0.1 * pin.diameter(), 1.5e-3);
+                most = Math.max(most, (lug(f).hole() - pin.diameter()) / allowed);
+            }
+        }
+        return most;
+    }
+
     /** A straight drive's tank pin is the actuator's moving end. */
     private static String name(Design design, String joint) {
         return design.drive() instanceof Straight && joint.equals(Drive.TANK_PIN) ? Drive.ROD_PIN : joint;

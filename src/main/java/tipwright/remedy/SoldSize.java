@@ -19,11 +19,11 @@ import tipwright.quantity.UnitSystem;
  * @param label as the shop says it: 'M12', '5/16 in'
  * @param size SI; of AWG cables the gauge
  */
-record SoldSize(String label, double size) {
+public record SoldSize(String label, double size) {
     private static final String TABLE = "sold-sizes.csv";
 
     /** What is sold in sizes. The table tells the source of each. */
-    enum Series {
+    public enum Series {
         PIN(Kind.LENGTH),
         BORE(Kind.LENGTH),
         LEG(Kind.LENGTH),
@@ -42,7 +42,7 @@ record SoldSize(String label, double size) {
     }
 
     /** All of a series in the shops of a system, in the order of the table: the next does more. */
-    static List<SoldSize> of(Series series, UnitSystem units) {
+    public static List<SoldSize> of(Series series, UnitSystem units) {
         String name = series.name().toLowerCase(Locale.ROOT);
         String system = units.name().toLowerCase(Locale.ROOT);
         return text().lines()
@@ -51,6 +51,13 @@ record SoldSize(String label, double size) {
                 .filter(cells -> cells[0].equals(name) && (cells[1].equals("-") || cells[1].equals(system)))
                 .map(cells -> new SoldSize(cells[2], read(cells[3], series.kind)))
                 .toList();
+    }
+
+    /** As a builder would write it in a design file. */
+    String text(Series series) {
+        return series.kind == Kind.AREA && label.startsWith("AWG")
+                ? String.valueOf(Math.round(size))
+                : label.startsWith("M") ? label.substring(1) + " mm" : label;
     }
 
     private static double read(String cell, Kind kind) {

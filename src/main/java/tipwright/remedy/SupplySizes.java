@@ -91,7 +91,7 @@ final class SupplySizes implements Proposer {
      * The largest fuse that cable and actuators bear, A: no more than the cable's rating and the rated current of all actuators
      * together. Not a number where one of them is not known. Source: common practice, no source.
      */
-    private static double bears(Design design, @Nullable Cable cable) {
+    static double bears(Design design, @Nullable Cable cable) {
         Double rating = cable == null ? null : cable.rating();
         double rated = 0;
         for (PlacedActuator p : design.drive().actuators()) {

@@ -85,16 +85,13 @@ final class Trials {
         left -= 1;
         try {
             Analysis analysis = Analyser.again(coarse(design), coarse);
-            List<Finding> findings = new ArrayList<>();
-            for (Check c : atRest) {
-                findings.addAll(c.run(analysis));
-            }
+            List<Finding> findings = new ArrayList<>(Checks.run(atRest, analysis));
             boolean promising =
                     atRest.isEmpty() || findings.stream().anyMatch(f -> wanted.contains(f.id()) && passes(f));
             if (!inTime.isEmpty() && promising) {
                 left -= TIMED;
                 Timing timing = CycleTimer.time(analysis);
-                inTime.forEach(c -> findings.addAll(c.run(analysis, timing)));
+                findings.addAll(Checks.run(inTime, analysis, timing));
             }
             Set<String> fixes = new HashSet<>();
             double worst = 0;
@@ -205,7 +202,8 @@ final class Trials {
         return old != null && f.verdict().compareTo(old.verdict()) < 0;
     }
 
-    private static Design coarse(Design design) {
+    /** The same at tilts that are further apart. */
+    static Design coarse(Design design) {
         TiltRange t = design.tilt();
         return design.withTilt(
                 new TiltRange(t.from(), t.to(), Math.max(t.step(), Math.min(COARSEST, t.to() - t.from()))));

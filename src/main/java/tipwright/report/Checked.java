@@ -12,6 +12,7 @@ import tipwright.design.Design;
 import tipwright.design.file.Assumption;
 import tipwright.doubt.Sureness;
 import tipwright.quantity.Text;
+import tipwright.remedy.SizeAnswer;
 import tipwright.remedy.TriedFixes;
 
 /**
@@ -22,18 +23,25 @@ import tipwright.remedy.TriedFixes;
  * @param remarks on what the file says, in plain words
  * @param fixes changes that were tried and fix what fails
  * @param sure how sure the verdict is; null when no value may be off, or when it was not asked for
+ * @param sizes answers to the question marks of the file
  */
 public record Checked(
-        Result result, List<Assumption> assumptions, List<String> remarks, TriedFixes fixes, @Nullable Sureness sure) {
+        Result result,
+        List<Assumption> assumptions,
+        List<String> remarks,
+        TriedFixes fixes,
+        @Nullable Sureness sure,
+        List<SizeAnswer> sizes) {
     /** Without asking how sure it is, and what would fix it. */
     public Checked(Result result, List<Assumption> assumptions, List<String> remarks) {
-        this(result, assumptions, remarks, TriedFixes.NONE, null);
+        this(result, assumptions, remarks, TriedFixes.NONE, null, List.of());
     }
 
     /** Copies the lists. */
     public Checked {
         assumptions = List.copyOf(assumptions);
         remarks = List.copyOf(remarks);
+        sizes = List.copyOf(sizes);
     }
 
     /** The assumptions, with the friction that follows from the kind of bearing where the file gives none. */

@@ -6,8 +6,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analysis;
 import tipwright.analysis.Pose;
 import tipwright.check.Checks;
+import tipwright.check.Early;
 import tipwright.check.HowFull;
 import tipwright.check.Result;
 import tipwright.check.rule.Finding;
@@ -18,28 +20,61 @@ import tipwright.design.tank.CaseName;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.time.Cycle;
+import tipwright.time.Timing;
 
 /** The five numbers that everybody asks for: force, stroke, bearing, fill and time, each with what there is. */
-final class FiveNumbers {
+public final class FiveNumbers {
     private static final int WIDTH = 96;
     private static final int COLUMN = 15;
 
-    private final Result result;
+    private final Analysis analysis;
+    private final List<Finding> findings;
     private final Style style;
 
-    FiveNumbers(Result result, Style style) {
-        this.result = result;
+    private FiveNumbers(Analysis analysis, List<Finding> findings, Style style) {
+        this.analysis = analysis;
+        this.findings = findings;
         this.style = style;
     }
 
-    List<String> lines() {
+    /**
+     * One of them.
+     *
+     * @param name what it is
+     * @param says how much, of how much, and where
+     */
+    public record Line(String name, String says) {}
+
+    /** All five. */
+    public static List<Line> all(Result result, Style style) {
+        FiveNumbers numbers = new FiveNumbers(result.analysis(), result.findings(), style);
+        List<Line> all = new ArrayList<>(numbers.known());
+        all.add(new Line("Fill", numbers.fill(result.howFull())));
+        all.add(new Line("Time", numbers.time(result.timing())));
+        return all;
+    }
+
+    /** All five, as lines of text. */
+    static List<String> of(Result result, Style style) {
+        return wrapped(all(result, style));
+    }
+
+    /** Those that are known before the dump in time is, as lines of text. */
+    static List<String> of(Early early, Style style) {
+        return wrapped(new FiveNumbers(early.analysis(), early.findings(), style).known());
+    }
+
+    private List<Line> known() {
+        return List.of(
+                new Line("Push", force("push", true)),
+                new Line("Pull", force("pull", false)),
+                new Line("Stroke left", stroke()),
+                new Line("Bearing", bearing()));
+    }
+
+    private static List<String> wrapped(List<Line> lines) {
         Table table = new Table("ll");
-        table.row("Push", force("push", true));
-        table.row("Pull", force("pull", false));
-        table.row("Stroke left", stroke());
-        table.row("Bearing", bearing());
-        table.row("Fill", fill(result.howFull()));
-        table.row("Time", time());
+        lines.forEach(line -> table.row(line.name(), line.says()));
         return table.lines("  ").stream()
                 .flatMap(line -> wrapped(line).stream())
                 .toList();
@@ -51,14 +86,11 @@ final class FiveNumbers {
     }
 
     private @Nullable Finding found(String id) {
-        return result.findings().stream()
-                .filter(f -> f.id().equals(id))
-                .findFirst()
-                .orElse(null);
+        return findings.stream().filter(f -> f.id().equals(id)).findFirst().orElse(null);
     }
 
     private String force(String id, boolean push) {
-        Peak peak = Peak.force(result, push);
+        Peak peak = Peak.force(analysis, findings, push);
         if (peak == null) {
             return "none";
         }
@@ -77,12 +109,10 @@ final class FiveNumbers {
     }
 
     private String stroke() {
-        Design design = result.analysis().design();
+        Design design = analysis.design();
         Actuator actuator = design.drive().actuators().get(0).actuator();
-        double[] lengths = result.analysis().poses().stream()
-                .mapToDouble(Pose::length)
-                .sorted()
-                .toArray();
+        double[] lengths =
+                analysis.poses().stream().mapToDouble(Pose::length).sorted().toArray();
         double longest = lengths[lengths.length - 1];
         return left(lengths[0] - actuator.closed(), " before it is closed")
                 + ", "
@@ -99,12 +129,12 @@ final class FiveNumbers {
     }
 
     private String bearing() {
-        int n = result.analysis().design().pivot().bearings().size();
-        Peak.OnBearing worst = Peak.bearing(result.analysis().cases(), Peak.Tilts.ALL, 0, n);
+        int n = analysis.design().pivot().bearings().size();
+        Peak.OnBearing worst = Peak.bearing(analysis.cases(), Peak.Tilts.ALL, 0, n);
         if (worst == null) {
             return "-";
         }
-        Finding rating = result.findings().stream()
+        Finding rating = findings.stream()
                 .filter(f -> Checks.of(f)
                         .map(c -> c.ratesBearing(worst.bearing(), f))
                         .orElse(false))
@@ -130,10 +160,9 @@ final class FiveNumbers {
                                 + Prose.safe(Objects.requireNonNull(most.limit()));
     }
 
-    private String time() {
-        Cycle dump = result.timing().dump();
-        List<String> all =
-                new ArrayList<>(new TimeSection(result.analysis().design(), style).sentences(result.timing()));
-        return dump == null || all.isEmpty() ? "cannot tell: " + result.timing().missing() : all.get(0);
+    private String time(Timing timing) {
+        Cycle dump = timing.dump();
+        List<String> all = new ArrayList<>(new TimeSection(analysis.design(), style).sentences(timing));
+        return dump == null || all.isEmpty() ? "cannot tell: " + timing.missing() : all.get(0);
     }
 }

@@ -40,7 +40,7 @@ public final class FixText {
     }
 
     /** The changes with which nothing fails any more, the least first; none when there is none. */
-    static List<String> everything(TriedFixes fixes, UnitSystem units) {
+    public static List<String> everything(TriedFixes fixes, UnitSystem units) {
         return fixes.ofEverything().stream()
                 .limit(MOST)
                 .map(f -> "With this change alone every check passes: "

@@ -3,7 +3,6 @@ package tipwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import tipwright.check.Part;
 import tipwright.check.Result;
 import tipwright.check.rule.Verdict;
@@ -71,17 +70,7 @@ final class HeadSection {
 
     /** '+ VERDICT: PASSES SO FAR, 2 checks cannot tell: sizes missing'. */
     static String verdictLine(Result result, Style style) {
-        long skipped = result.findings().stream()
-                .filter(f -> f.verdict() == Verdict.NOT_CHECKED)
-                .count();
         Verdict verdict = result.verdict();
-        String word = verdict.says().toUpperCase(Locale.ROOT);
-        String line = CheckSection.sign(verdict) + " VERDICT: " + word;
-        String missing = skipped == 1 ? "1 check cannot tell" : skipped + " checks cannot tell";
-        return style.verdict(
-                verdict,
-                skipped == 0
-                        ? line
-                        : line + (verdict == Verdict.FAIL ? "" : " SO FAR") + ", " + missing + ": sizes missing");
+        return style.verdict(verdict, CheckSection.sign(verdict) + " VERDICT: " + VerdictText.word(result));
     }
 }

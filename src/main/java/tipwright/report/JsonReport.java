@@ -24,6 +24,7 @@ import tipwright.doubt.Sureness;
 import tipwright.load.Emptying;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
+import tipwright.remedy.TriedFixes;
 
 /** A result as JSON under names that stay. Source of the form: RFC 8259. */
 public final class JsonReport {
@@ -91,8 +92,10 @@ public final class JsonReport {
                         .toList());
         sureness(checked.sure());
         new JsonRows(json).write(analysis);
-        new JsonPeaks(json).write(analysis);
+        new JsonPeaks(json).write(result);
         json.each("checks", result.findings(), this::check);
+        fixes();
+        toBuy();
         new JsonCycle(json).write(result.timing());
         json.list(
                 "not_checked",
@@ -154,6 +157,44 @@ public final class JsonReport {
                 f.verdict() == Verdict.NOT_CHECKED
                         ? "not checked: " + f.note().metric()
                         : "not defined for this check");
+    }
+
+    /** What was tried and fixes something; null when nothing was looked for. */
+    private void fixes() throws IOException {
+        TriedFixes fixes = checked.fixes();
+        if (!fixes.looked()) {
+            json.nothing("fixes");
+            return;
+        }
+        json.start("fixes");
+        json.flag("complete", fixes.complete());
+        json.each("tried", fixes.all(), fix -> {
+            json.text("change", fix.words().metric());
+            json.list("fixes", fix.fixes().stream().sorted().toList());
+            json.list("then_close", fix.close().stream().sorted().toList());
+            json.flag("then_every_check_passes", fix.everything());
+        });
+        json.end();
+    }
+
+    private void toBuy() throws IOException {
+        ShoppingList list = new ShoppingList(result);
+        json.each("to_buy", checked.sizes(), a -> {
+            json.text("what", list.what(a));
+            json.list("keys", a.written().keySet().stream().sorted().toList());
+            json.text("size", a.taken());
+            json.text("passes_in_normal_dump", a.normal());
+            json.text("passes_if_something_goes_wrong_too", a.always());
+            json.text("because", a.because().isEmpty() ? null : a.because().metric());
+            json.list("cannot_tell", a.unknown());
+            json.each("seller_must_state", list.figures(a), figure -> {
+                JsonUnit unit = JsonUnit.of(figure.kind());
+                json.text("figure", figure.name());
+                json.text("bound", figure.bound().word());
+                json.number("value", unit.of(figure.si()));
+                json.text("unit", unit.name());
+            });
+        });
     }
 
     private void bearing(Support support) throws IOException {

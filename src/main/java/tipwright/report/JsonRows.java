@@ -2,13 +2,10 @@
 package tipwright.report;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.CannotComputeException;
-import tipwright.analysis.CaseResult;
 import tipwright.analysis.Row;
 
 /** The load cases with all their rows. */
@@ -22,7 +19,7 @@ final class JsonRows {
     }
 
     void write(Analysis analysis) throws IOException {
-        json.each("cases", all(analysis), c -> {
+        json.each("cases", Analyser.all(analysis), c -> {
             json.text("name", c.name());
             json.text("about", c.load().about());
             json.text("counts_as", c.load().upset() ? "if something goes wrong" : "normal dump");
@@ -33,17 +30,6 @@ final class JsonRows {
             json.each("rows", c.rows(), this::row);
             json.number("residual_l", c.load().residual() * LITRES);
         });
-    }
-
-    private static List<CaseResult> all(Analysis analysis) {
-        List<CaseResult> all = new ArrayList<>(analysis.cases());
-        try {
-            all.addAll(Analyser.upsets(analysis));
-        } catch (CannotComputeException locked) {
-            // the linkage balances the cases of a normal dump alone; those are told
-            return all;
-        }
-        return all;
     }
 
     private void row(Row row) throws IOException {

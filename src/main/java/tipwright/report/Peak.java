@@ -4,6 +4,7 @@ package tipwright.report;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Extreme;
@@ -39,9 +40,13 @@ public record Peak(double value, String loadCase, double tilt, String motion) {
 
     /** The same with every fill up to the stated one and in every condition that was checked. */
     public static @Nullable Peak force(Result result, boolean push) {
-        Peak own = force(result.analysis().cases(), Tilts.ALL, push);
+        return force(result.analysis(), result.findings(), push);
+    }
+
+    static @Nullable Peak force(Analysis analysis, List<Finding> findings, boolean push) {
+        Peak own = force(analysis.cases(), Tilts.ALL, push);
         String id = push ? "push" : "pull";
-        for (Finding f : result.findings()) {
+        for (Finding f : findings) {
             String load = f.loadCase();
             MotionDirection direction = f.worst().direction();
             if (f.id().equals(id)

@@ -43,12 +43,17 @@ public final class ShortReport {
         lines.add("");
         lines.addAll(head.verdict());
         List<String> tail = tail();
-        List<String> numbers = new FiveNumbers(result, style).lines();
+        List<String> numbers = FiveNumbers.of(result, style);
         List<String> remarks = head.remarks();
         int room = SCREEN - lines.size() - tail.size() - numbers.size() - 2;
         lines.addAll(remarks.subList(0, Math.min(remarks.size(), Math.max(0, room / 3))));
         lines.add("");
         lines.addAll(numbers);
+        List<String> toBuy = ShoppingList.lines(checked, style);
+        if (!toBuy.isEmpty()) {
+            lines.add("");
+            lines.addAll(toBuy);
+        }
         lines.addAll(bad(SCREEN - lines.size() - tail.size()));
         lines.addAll(tail);
         return lines;
@@ -75,8 +80,11 @@ public final class ShortReport {
         lines.add("");
         lines.add(style.heading("What fails or is close, and how to fix it"));
         int shown = 0;
+        String before = "";
         for (Bad bad : all) {
-            List<String> next = told(bad);
+            String fix = FixText.least(bad.finding, checked.fixes(), style.units());
+            List<String> next = told(bad, !fix.isEmpty() && fix.equals(before) ? "Fix, tried: the same." : fix);
+            before = fix;
             boolean last = shown == all.size() - 1;
             if (lines.size() + next.size() + (last ? 0 : 1) > room) {
                 break;
@@ -91,11 +99,10 @@ public final class ShortReport {
         return lines;
     }
 
-    private List<String> told(Bad bad) {
+    private List<String> told(Bad bad, String fix) {
         Finding f = bad.finding;
         String near = verdict.near(f, result.analysis().design().limits().close());
         String said = verdict.says(f, bad.occasion) + (near.isEmpty() ? "" : "; " + near);
-        String fix = FixText.least(f, checked.fixes(), style.units());
         List<String> lines = new ArrayList<>(Prose.wrap(
                 " " + CheckSection.sign(f.verdict()) + " " + CheckSection.word(f.verdict()) + "  ",
                 VerdictText.capital(said) + "."));

@@ -38,6 +38,19 @@ public record Term(String word, List<String> also, String meaning) {
                     "The outlet stays shut, one actuator carries everything, a hose bursts, power is lost, a wheel sinks.",
                     "what-if",
                     "something goes wrong"),
+            of(
+                    "?",
+                    "In a design file: which size or part do I need? 'check' finds the smallest that is sold and passes, and prints"
+                            + " it under 'To buy'. It may stand for actuator, bearing, the bore of a cylinder or bush, the"
+                            + " diameter of a pin or shaft, the leg of a weld, the section or awg of a cable, and the fuse.",
+                    "to buy",
+                    "shopping list",
+                    "question mark"),
+            of(
+                    "the seller must state",
+                    "Figures that have to stand in the maker's list or on the part's plate: at least as much, or at most, as"
+                            + " printed beside them.",
+                    "seller"),
             of("fix", "What to change so that the check passes.", "to mend", "mend"),
             of("needs", "What the job asks of the part.", "demand"),
             of("has", "What the part gives, after the safety factor. More is always better.", "capacity"),
@@ -85,6 +98,17 @@ public record Term(String word, List<String> also, String meaning) {
             of("most loaded bearing", "The bearing that carries most."),
             of("pillow-block bearing", "A ball bearing in a housing with a foot.", "ball insert"),
             of("C0", "Static load rating of a bearing, from its maker's list.", "static load rating"),
+            of("C", "Dynamic load rating of a bearing, from its maker's list.", "dynamic load rating"),
+            of("shock factor", "What lands all at once counts as this many times its weight.", "shock"),
+            of(
+                    "seat",
+                    "Where a bracket or the cradle sits on the tank's wall: 'seat' of a fastening in the design file.",
+                    "bracket on the tank"),
+            of(
+                    "dished end",
+                    "A rounded end of a tank. Its crown is the middle part, its knuckle the tight bend at the rim.",
+                    "crown",
+                    "knuckle"),
             of("fill", "How much may be in the tank with every check passing."),
             of("rim", "The highest level at which nothing runs over, tank stowed.", "brim"),
             of("time", "From stowed up to full tilt, drained, and back down."),
@@ -92,6 +116,8 @@ public record Term(String word, List<String> also, String meaning) {
             of("vent", "The opening through which air gets in while the tank drains."),
             of("grit", "The solids of the slurry, once settled.", "settled solids", "cake", "solids"),
             of("slurry", "What is in the tank: water with solids in it."),
+            of("cradle", "What the tank lies in, and which turns with it."),
+            of("saddle", "A rest that reaches round a round tank from below.", "saddles"),
             of("frame pin", "The pin that holds the actuator to the frame."),
             of("tank pin", "The pin that holds the actuator to the tank.", "moving pin", "rod pin"));
 

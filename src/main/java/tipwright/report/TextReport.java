@@ -24,6 +24,11 @@ public final class TextReport {
         Result result = checked.result();
         Analysis analysis = result.analysis();
         List<String> lines = new ArrayList<>(new HeadSection(checked, style).lines());
+        List<String> toBuy = ShoppingList.lines(checked, style);
+        if (!toBuy.isEmpty()) {
+            lines.add("");
+            lines.addAll(toBuy);
+        }
         lines.add("");
         lines.addAll(
                 new CheckSection(style, result.analysis().design().limits(), checked.fixes()).lines(result.findings()));

@@ -59,7 +59,7 @@ public final class ToleranceText {
     }
 
     private static Limit most(Tolerance.Swing s) {
-        Limit most = Limit.REACH;
+        Limit most = Limit.values().get(0);
         for (Limit limit : Limit.values()) {
             if (Math.abs(s.slopes().getOrDefault(limit, 0.0))
                     > Math.abs(s.slopes().getOrDefault(most, 0.0))) {

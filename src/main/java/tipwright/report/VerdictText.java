@@ -7,6 +7,7 @@ import java.util.Locale;
 import tipwright.check.Checks;
 import tipwright.check.Part;
 import tipwright.check.Parts;
+import tipwright.check.Result;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Occasion;
@@ -59,7 +60,7 @@ public final class VerdictText {
         }
         String text = failed == 0
                 ? (made - close) + " of " + made + (made == 1 ? " check passes" : " checks pass")
-                : failed + " of " + made + (made == 1 ? " check fails" : " checks fail");
+                : failed + " of " + made + (made == 1 ? " check" : " checks") + (failed == 1 ? " fails" : " fail");
         return text + (close == 0 ? "" : ", " + close + (close == 1 ? " is close" : " are close")) + ".";
     }
 
@@ -98,6 +99,19 @@ public final class VerdictText {
         }
         String tilt = Double.isNaN(f.tilt()) ? "" : "at " + Scale.angle().show(f.tilt());
         return load.isEmpty() ? tilt : tilt.isEmpty() ? load : load + ", " + tilt;
+    }
+
+    /** 'PASSES SO FAR, 2 checks cannot tell: sizes missing'. */
+    public static String word(Result result) {
+        long skipped = result.findings().stream()
+                .filter(f -> f.verdict() == Verdict.NOT_CHECKED)
+                .count();
+        Verdict verdict = result.verdict();
+        String word = verdict.says().toUpperCase(Locale.ROOT);
+        String missing = skipped == 1 ? "1 check cannot tell" : skipped + " checks cannot tell";
+        return skipped == 0
+                ? word
+                : word + (verdict == Verdict.FAIL ? "" : " SO FAR") + ", " + missing + ": sizes missing";
     }
 
     /** Every sentence, the normal dump first. */

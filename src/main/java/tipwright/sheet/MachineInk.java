@@ -83,6 +83,33 @@ public final class MachineInk {
         }
     }
 
+    /** All parts from above: the tank is seen through, what it hides stands out. */
+    void plan(List<Seen> parts) {
+        for (boolean mechanism : new boolean[] {false, true}) {
+            for (Seen part : parts) {
+                boolean late =
+                        switch (part.kind()) {
+                            case LINK, TUBE, ROD, SHAFT, BEARING, PIN, SPRING, WEIGHT -> true;
+                            default -> false;
+                        };
+                if (late == mechanism
+                        && part.kind() != PartKind.GROUND
+                        && !part.kind().limit()) {
+                    part.lines().forEach(line -> line(line, fromAbove(part)));
+                }
+            }
+        }
+    }
+
+    private static Pen fromAbove(Seen part) {
+        return switch (part.kind()) {
+            case TANK -> Pen.line("tank-above", Ink.GREY, 0.3).dashed(3);
+            case ATTACHED, OPENING, DOOR -> Pen.line("attached-above", FAINT, 0.18)
+                    .dashed(1.5);
+            default -> part.sketched() ? sketched(part) : pen(part.kind());
+        };
+    }
+
     /** Only what moves, without fill and dashed, where the machine is at another tilt. */
     public void ghost(List<Seen> parts) {
         for (Seen part : parts) {

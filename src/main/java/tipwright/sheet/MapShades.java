@@ -3,9 +3,9 @@ package tipwright.sheet;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import tipwright.placement.Limit;
 import tipwright.placement.PlacementMap;
 
@@ -20,7 +20,7 @@ public final class MapShades {
 
     private static final List<Double> ENDS = List.of(0.5, 0.6, 0.7, 0.8, 0.9);
     private static final List<Integer> RAMP = List.of(0xffe945, 0xcbba69, 0x958f78, 0x666970, 0x31446b, 0x00204c);
-    private static final List<Limit> LIMITS = List.of(Limit.values());
+    private static final List<Limit> LIMITS = Limit.values();
     private static final int LARGE = 50;
 
     private MapShades() {}
@@ -64,7 +64,7 @@ public final class MapShades {
 
     /** The limits that stand against some cell. */
     public static Set<Limit> against(PlacementMap map) {
-        Set<Limit> found = EnumSet.noneOf(Limit.class);
+        Set<Limit> found = new TreeSet<>();
         for (int r = 0; r < map.utilisation().length; r++) {
             for (int c = 0; c < map.utilisation()[0].length; c++) {
                 int kind = kind(map, r, c);

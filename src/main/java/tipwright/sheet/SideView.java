@@ -67,11 +67,16 @@ public final class SideView {
                 all.stream().mapToDouble(Vec2::y).max().orElse(0));
         Vec2 size = high.minus(low).times(1000);
         double least = Math.max(size.x() / (width - 2 * EDGE), size.y() / (height - 2 * EDGE));
+        scale = scale(least);
+    }
+
+    /** The next usual scale from so many mm for a mm on. */
+    static double scale(double least) {
         int i = 0;
         while (i < SCALES.length - 1 && SCALES[i] < least) {
             i++;
         }
-        scale = SCALES[i];
+        return SCALES[i];
     }
 
     /**
@@ -138,15 +143,8 @@ public final class SideView {
     }
 
     private void datum() {
-        Vec2 o = at(Vec2.ZERO);
-        Pen pen = Pen.line("datum", Ink.BLACK, 0.3);
-        board.line(o, o.plus(new Vec2(10, 0)), pen);
-        board.line(o, o.plus(new Vec2(0, 10)), pen);
-        board.path(List.of(o.plus(new Vec2(8, 1)), o.plus(new Vec2(10, 0)), o.plus(new Vec2(8, -1))), pen);
-        board.path(List.of(o.plus(new Vec2(1, 8)), o.plus(new Vec2(0, 10)), o.plus(new Vec2(-1, 8))), pen);
-        board.text(o.plus(new Vec2(11, -1)), 2.8, -1, "x", Ink.TEXT);
-        board.text(o.plus(new Vec2(-1, 11)), 2.8, -1, "y", Ink.TEXT);
-        labels.put("datum", o);
+        DatumView.cross(board, at(Vec2.ZERO));
+        labels.put("datum", at(Vec2.ZERO));
     }
 
     private Vec2 stowedEnd() {
@@ -179,24 +177,7 @@ public final class SideView {
     /** A dimension from centre to centre, beside the line and away from the third pin. */
     private void across(Vec2 a, Vec2 b, Vec2 third) {
         int side = b.minus(a).cross(third.minus(a)) > 0 ? -1 : 1;
-        Vec2 p = at(a);
-        Vec2 q = at(b);
-        Vec2 u = q.minus(p).unit();
-        Vec2 n = new Vec2(-u.y(), u.x()).times(side);
-        Pen pen = Pen.line("dimensions", Ink.GREY, 0.2);
-        Vec2 shift = n.times(5);
-        board.line(p.plus(n.times(1.8)), p.plus(n.times(6)), pen);
-        board.line(q.plus(n.times(1.8)), q.plus(n.times(6)), pen);
-        board.line(p.plus(shift), q.plus(shift), pen);
-        for (int end = -1; end <= 1; end += 2) {
-            Vec2 tip = (end < 0 ? p : q).plus(shift);
-            Vec2 back = tip.minus(u.times(2.0 * end));
-            board.path(List.of(back.plus(n.times(0.6)), tip, back.minus(n.times(0.6))), pen);
-        }
-        double turn = Math.toDegrees(Math.atan2(u.y(), u.x()));
-        turn = turn > 90 ? turn - 180 : turn <= -90 ? turn + 180 : turn;
-        Vec2 above = new Vec2(-Math.sin(Math.toRadians(turn)), Math.cos(Math.toRadians(turn)));
-        Vec2 middle = p.plus(q).times(0.5).plus(shift).plus(above.times(0.8));
-        board.text(middle, 2.8, 0, turn, Lengths.bare(b.minus(a).norm(), units), Ink.TEXT);
+        Dimension.between(
+                board, at(a), at(b), 5.0 * side, Lengths.bare(b.minus(a).norm(), units));
     }
 }

@@ -12,7 +12,9 @@ import tipwright.geometry.Vec3;
  * Structures, from memory); allowed 0.30 of the electrode's strength on a throat of 0.707 of the leg (AISC ASD, AWS D1.1).
  */
 public final class WeldGroup {
-    private static final double THROAT = 0.707;
+    /** Throat of a fillet over its leg. */
+    public static final double THROAT = 0.707;
+
     private static final double ALLOWED = 0.30;
 
     private final FilletWeld weld;

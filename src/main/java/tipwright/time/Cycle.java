@@ -34,6 +34,9 @@ public record Cycle(
         Spent spent,
         List<DumpEvent> happenings,
         List<Moment> moments) {
+    /** A change of tilt that is none, rad. */
+    private static final double STILL = 1e-12;
+
     /** Copies the lists. */
     public Cycle {
         happenings = List.copyOf(happenings);
@@ -52,6 +55,58 @@ public record Cycle(
      */
     public boolean shortOf(double wanted) {
         return highest() < wanted - Math.toRadians(0.05);
+    }
+
+    /**
+     * When it first gets to a tilt on its way up, between two moments by a straight line.
+     *
+     * @param tilt rad
+     * @return s from the start; NaN when it never does
+     */
+    public double upTo(double tilt) {
+        if (shortOf(tilt)) {
+            return Double.NaN;
+        }
+        double there = Math.min(tilt, highest());
+        Moment before = null;
+        for (Moment m : moments) {
+            if (m.phase() == Moment.Phase.LOWER) {
+                break;
+            }
+            if (m.tilt() >= there) {
+                return before == null ? m.time() : between(before, m, there);
+            }
+            before = m;
+        }
+        return Double.NaN;
+    }
+
+    /**
+     * How long it takes from a tilt down to stowed, between two moments by a straight line.
+     *
+     * @param tilt rad
+     * @return s; NaN when it never comes back, or was never there
+     */
+    public double downFrom(double tilt) {
+        if (!complete() || shortOf(tilt)) {
+            return Double.NaN;
+        }
+        double end = moments.get(moments.size() - 1).time();
+        Moment after = null;
+        for (int i = moments.size() - 1; i >= 0 && moments.get(i).phase() == Moment.Phase.LOWER; i--) {
+            Moment m = moments.get(i);
+            if (m.tilt() >= tilt) {
+                return end - (after == null ? m.time() : between(m, after, tilt));
+            }
+            after = m;
+        }
+        return after == null ? Double.NaN : end - after.time();
+    }
+
+    private static double between(Moment a, Moment b, double tilt) {
+        double way = b.tilt() - a.tilt();
+        double share = Math.abs(way) < STILL ? 1 : Math.max(0, Math.min(1, (tilt - a.tilt()) / way));
+        return a.time() + share * (b.time() - a.time());
     }
 
     /** Whether it gets up and back. */

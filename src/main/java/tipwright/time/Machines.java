@@ -8,6 +8,7 @@ import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.ElectricActuator;
 import tipwright.design.actuator.HydraulicActuator;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Rope;
 import tipwright.design.actuator.TelescopicCylinder;
 import tipwright.design.supply.Battery;
 import tipwright.design.supply.HandPump;
@@ -36,6 +37,9 @@ final class Machines {
         double kelvin = design.site().temperature();
         if (supply instanceof HandWinch winch) {
             return new WinchMachine(winch, all);
+        }
+        if (all.stream().anyMatch(a -> a instanceof Rope)) {
+            throw new MissingException("a rope needs a supply of kind: hand-winch");
         }
         List<ElectricActuator> electric = new ArrayList<>();
         List<HydraulicActuator> hydraulic = new ArrayList<>();

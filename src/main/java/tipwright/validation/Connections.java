@@ -83,6 +83,10 @@ final class Connections {
             figures.add(
                     "torsion-" + ratio, () -> TorsionSection.rectangle(ratio, 1).constant() / ratio);
         }
+        // Thinnest wall 3 mm; the area within the middle of the walls is 35 by 57 mm; net torque 35 N m.
+        figures.add(
+                "torsion-tube",
+                () -> TorsionSection.closed(0.035 * 0.057, 2 * 0.092, 0.003).stress(35) / 1e6);
         figures.add("torsion-stress-1", () -> TorsionSection.rectangle(1, 1).modulus());
         figures.add("torsion-stress-2", () -> TorsionSection.rectangle(2, 1).modulus() / 2);
     }

@@ -2,6 +2,7 @@
 package tipwright.validation;
 
 import java.util.function.ToDoubleFunction;
+import tipwright.strength.CircularPlate;
 import tipwright.strength.CylinderShell;
 import tipwright.strength.OutsidePressure;
 import tipwright.strength.PatchLoad;
@@ -67,6 +68,10 @@ final class Walls {
         figures.add("zick-k5-120", () -> saddle(120, 0.2).k5());
         figures.add("zick-k2-152", () -> saddle(152, 0.2).k2());
         figures.add("zick-k5-152", () -> saddle(152, 0.2).k5());
+        figures.add("zick-k2-130", () -> saddle(130, 0.2).k2());
+        figures.add("zick-k5-130", () -> saddle(130, 0.2).k5());
+        figures.add("zick-k3-152", () -> saddle(152, 0.2).k3());
+        figures.add("zick-k4-152", () -> saddle(152, 0.2).k4());
         figures.add("horn-near", () -> saddle(120, 0.3).horn(20_000, false) / 1e6);
         figures.add("horn-far", () -> saddle(120, 0.6).horn(20_000, false) / 1e6);
     }
@@ -101,6 +106,10 @@ final class Walls {
                 () -> 98.425 * Math.sqrt(beta(1, 0.5, held, held, held, 0) * 47.244 * 0.036 / 20_000) * 25.4);
         figures.add("lid", () -> lid(PlateBending::direct) / PSI);
         figures.add("lid-sag", () -> lid(PlateBending::moved) / INCH);
+        figures.add("flat-end-free", () -> end(false).direct());
+        figures.add("flat-end-held", () -> end(true).direct());
+        // Deflection in q a4 over the plate's stiffness, E t3 / (12 (1 - 0.3^2)).
+        figures.add("flat-end-sag", () -> end(false).moved() * 200e9 / (12 * 0.91));
         figures.add("stiffener-inertia", () -> stiffened().inertia() * 1e12);
         figures.add("stiffener-moment", () -> stiffened().moment(0, 10_000));
     }
@@ -120,6 +129,11 @@ final class Walls {
                         .moved()
                 * 200e9
                 * 1e-6;
+    }
+
+    /** A round plate as thick as its radius under 1 Pa: figures over q a2/t2. */
+    private static PlateBending end(boolean held) {
+        return CircularPlate.steel(1, 1, held).under(1);
     }
 
     private static double lid(ToDoubleFunction<PlateBending> figure) {

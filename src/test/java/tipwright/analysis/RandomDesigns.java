@@ -12,6 +12,7 @@ import tipwright.design.actuator.ElectricActuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.actuator.Rod;
 import tipwright.design.around.Site;
+import tipwright.design.around.Twist;
 import tipwright.design.around.Use;
 import tipwright.design.around.Wear;
 import tipwright.design.around.WhatIf;
@@ -126,7 +127,9 @@ public final class RandomDesigns {
                 List.of(),
                 null,
                 new Wear(0, 0, 0.001, 0.02),
-                null);
+                null,
+                null,
+                Twist.NONE);
     }
 
     private Interior interior(Vec3 middle) {

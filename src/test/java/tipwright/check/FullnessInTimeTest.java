@@ -35,7 +35,7 @@ class FullnessInTimeTest {
         Design design = trailer("vent: {diameter: 120 mm}", "vent: {diameter: 80 mm}");
         HowFull full = Checker.check(design).howFull();
         assertThat(full).isNotNull();
-        assertThat(full.limit()).isEqualTo("Air gets in");
+        assertThat(full.limit()).isEqualTo("Vent: air getting in");
         assertThat(full.fill()).isBetween(0.85, 0.99);
         assertThat(failing(design, full.fill())).isEmpty();
         assertThat(failing(design, full.fill() + 0.02)).contains("vent");

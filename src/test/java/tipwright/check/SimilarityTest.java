@@ -124,7 +124,8 @@ class SimilarityTest {
             Finding b = large.get(i);
             assertThat(b.id()).isEqualTo(a.id());
             assertThat(b.verdict()).as(a.id()).isEqualTo(a.verdict());
-            if (a.verdict() == Verdict.NOT_CHECKED) {
+            // how thick a door is, and how far it stands off, no design gives: it is the same on each
+            if (a.verdict() == Verdict.NOT_CHECKED || a.id().endsWith("-door")) {
                 continue;
             }
             double grows = Math.pow(k, GROWS.get(a.kind()));

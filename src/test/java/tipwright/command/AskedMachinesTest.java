@@ -46,7 +46,7 @@ class AskedMachinesTest {
             "53 7/8 in from mark, 34 1/16 in from pivot, below",
             "45 5/8 in from mark, 27 1/4 in from frame-pin, above",
             "26 3/4, 21",
-            "4000 lbf",
+            "4500 lbf",
             "45 deg");
 
     private static final List<String> TUB = List.of(

@@ -56,7 +56,10 @@ class CheckCommandTest {
                 "actuator: {kind: electric, closed: 430 mm, stroke: 400 mm, push: 2 kN, pull: 2 kN}");
         Cli.Outcome outcome = Cli.run("check", file.toString());
         assertThat(outcome.code()).isEqualTo(1);
-        assertThat(outcome.out()).contains("X VERDICT: FAIL").containsPattern("X FAILS");
+        assertThat(outcome.out()).contains("X VERDICT: FAILS").containsPattern("(?m)^ X FAILS  ");
+        Cli.Outcome full = Cli.run("check", file.toString(), "--full");
+        assertThat(full.code()).isEqualTo(1);
+        assertThat(full.out()).contains("X VERDICT: FAILS").contains("X FAILS   [##########>");
     }
 
     @Test

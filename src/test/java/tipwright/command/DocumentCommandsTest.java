@@ -29,7 +29,7 @@ class DocumentCommandsTest {
         Path pdf = folder.resolve("trailer.pdf");
         Cli.Outcome outcome = Cli.run("report", "silt-trailer", "--no-stills", "--out", pdf.toString());
         assertThat(outcome.code()).isZero();
-        assertThat(outcome.out()).isEqualTo("pass: written to " + pdf + "\n");
+        assertThat(outcome.out()).isEqualTo("close: written to " + pdf + "\n");
         assertThat(outcome.err()).isEmpty();
         assertThat(text(pdf)).contains("Silt trailer", "Weld tolerance", "Sheet to weld from", "Cautions");
     }
@@ -68,7 +68,7 @@ class DocumentCommandsTest {
     void compareSetsDesignsSideBySide() {
         Cli.Outcome outcome = Cli.run("compare", "silt-trailer", "too-small");
         assertThat(outcome.code()).isZero();
-        assertThat(outcome.out()).contains("Silt trailer", "pass", "fail");
+        assertThat(outcome.out()).contains("Silt trailer", "close", "fail");
         assertThat(outcome.out().lines().mapToInt(String::length).max().orElse(0))
                 .isLessThanOrEqualTo(110);
     }

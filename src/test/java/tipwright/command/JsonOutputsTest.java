@@ -25,7 +25,9 @@ class JsonOutputsTest {
         "tolerance, silt-trailer, --runs 50",
         "tolerance, too-small, --runs 0",
         "tolerance, six-link, --runs 5",
-        "place, silt-trailer, --candidates 20000"
+        "place, silt-trailer, --candidates 20000",
+        "check, too-small, ''",
+        "check, yard-tub, ''"
     })
     void isAsTheSchemaSays(String command, String design, String more) throws IOException {
         JsonNode printed = printed(command, design, more);
@@ -33,7 +35,23 @@ class JsonOutputsTest {
         JsonSchema rules =
                 JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(schema);
         assertThat(rules.validate(printed)).isEmpty();
-        assertThat(printed.get("format").asInt()).isEqualTo(1);
+        assertThat(printed.get("format").asInt()).isEqualTo(command.equals("check") ? 2 : 1);
+    }
+
+    @Test
+    void theFixesThatWereTriedAreTold() throws IOException {
+        JsonNode fixes = printed("check", "too-small", "").get("fixes");
+        assertThat(fixes.get("complete").asBoolean()).isTrue();
+        JsonNode first = null;
+        for (JsonNode fix : fixes.get("tried")) {
+            if (fix.get("then_every_check_passes").asBoolean()) {
+                first = fix;
+                break;
+            }
+        }
+        assertThat(first).isNotNull();
+        assertThat(first.get("change").asText()).contains("mid-12-long");
+        assertThat(first.get("fixes")).extracting(JsonNode::asText).contains("push", "stroke/drawn-out");
     }
 
     @Test

@@ -3,8 +3,11 @@ package tipwright.document;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import tipwright.analysis.Analysis;
@@ -31,9 +34,17 @@ public final class Dossiers {
     static final PageSetting LETTER = new PageSetting(PageSetting.Medium.PDF, PageSetting.Size.LETTER, UnitSystem.US);
     static final PageSetting SCREEN = new PageSetting(PageSetting.Medium.HTML, PageSetting.Size.A4, UnitSystem.METRIC);
 
+    private static final Map<String, Dossier> MADE = new ConcurrentHashMap<>();
+    private static final Map<String, byte[]> WRITTEN = new ConcurrentHashMap<>();
+
     private Dossiers() {}
 
+    /** About a shipped design; made once, whoever asks. */
     static Dossier of(String design) {
+        return MADE.computeIfAbsent(design, Dossiers::make);
+    }
+
+    private static Dossier make(String design) {
         Reading.Good good = (Reading.Good) DesignFile.shipped(design + ".yaml");
         try {
             Checked checked = new Checked(Checker.check(good.design()), good.assumptions(), List.of());
@@ -78,11 +89,25 @@ public final class Dossiers {
 
     /** The tank's outlines on the first page: stowed and tipped, mm. */
     public static List<List<Vec2>> tanks(Analysis analysis) {
-        return new MachineView(analysis)
+        return new MachineView(analysis, UnitSystem.METRIC)
                 .drawing().marks().stream()
                         .filter(m -> m instanceof Mark.Path && m.pen().layer().equals("tank"))
                         .map(m -> ((Mark.Path) m).points())
                         .toList();
+    }
+
+    /** The document about a shipped design; written once, whoever asks. */
+    static byte[] shared(String design, PageSetting paper) {
+        return WRITTEN.computeIfAbsent(design + paper, k -> written(of(design), paper));
+    }
+
+    /** Its page for the browser. */
+    static String page(String design) {
+        return new String(shared(design, SCREEN), StandardCharsets.UTF_8);
+    }
+
+    static PDDocument pdf(String design, PageSetting paper) throws IOException {
+        return Loader.loadPDF(shared(design, paper));
     }
 
     static byte[] written(Dossier dossier, PageSetting paper) {

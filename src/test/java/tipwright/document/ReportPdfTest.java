@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -26,7 +28,7 @@ class ReportPdfTest {
     /** Margins of the sheet, points. */
     private static final double MARGIN = 15 / 25.4 * 72;
 
-    private static final Dossier DEMO = Dossiers.of("silt-trailer");
+    private static final String DEMO = "silt-trailer";
 
     @Test
     void isTaggedBookmarkedAndInALanguage() throws IOException {
@@ -36,10 +38,48 @@ class ReportPdfTest {
             assertThat(pdf.getDocumentCatalog().getLanguage()).isEqualTo("en");
             assertThat(pdf.getDocumentInformation().getTitle()).startsWith("Silt trailer");
             assertThat(bookmarks(pdf))
-                    .startsWith("Silt trailer", "Load cases and forces", "Plots over the tilt")
-                    .endsWith("Inputs as read", "What was assumed", "What no check knows", "Cautions");
-            assertThat(text(pdf)).contains(DEMO.origin().hash(), "page 1 of " + pdf.getNumberOfPages());
+                    .startsWith("Silt trailer", "Forces over the tilt", "Does it empty, and the dump in time")
+                    .endsWith("What this program does not look at", "Cautions", "Files this was made from");
+            assertThat(text(pdf)).contains(Dossiers.of(DEMO).origin().hash(), "page 1 of " + pdf.getNumberOfPages());
         }
+    }
+
+    /** Twelve pages at most; none is empty; the list of contents tells the pages on which the parts begin. */
+    @Test
+    void isShortAndTellsWhereItsPartsAre() throws IOException {
+        try (PDDocument pdf = Dossiers.pdf(DEMO, Dossiers.A4)) {
+            assertThat(pdf.getNumberOfPages()).isLessThanOrEqualTo(12);
+            assertThat(page(pdf, 1))
+                    .contains("Normal dump:", "If something goes wrong:", "Push", "What to change", "Never go under");
+            assertThat(page(pdf, 1)).doesNotContain(Dossiers.of(DEMO).origin().hash());
+            String contents = page(pdf, 2);
+            List<String> parts = bookmarks(pdf);
+            for (String part : parts.subList(1, parts.size())) {
+                Matcher line =
+                        Pattern.compile(Pattern.quote(part) + "[ .]*(\\d+)\\s").matcher(contents);
+                assertThat(line.find()).as(part).isTrue();
+                assertThat(page(pdf, Integer.parseInt(line.group(1)))).contains(part);
+            }
+            for (int i = 1; i <= pdf.getNumberOfPages(); i++) {
+                assertThat(page(pdf, i).strip()).as("page " + i).hasSizeGreaterThan(300);
+            }
+        }
+    }
+
+    /** What the short one leaves out. */
+    @Test
+    void theEngineersPartComesWithFull() throws IOException {
+        try (PDDocument pdf = Dossiers.pdf("saw-skid", Dossiers.LETTER.withFull(true))) {
+            assertThat(bookmarks(pdf)).contains("How each check was worked out", "Inputs as read", "What was assumed");
+            assertThat(text(pdf)).contains("Put in:", "Source: ", "metric US");
+        }
+    }
+
+    private static String page(PDDocument pdf, int number) throws IOException {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setStartPage(number);
+        stripper.setEndPage(number);
+        return stripper.getText(pdf);
     }
 
     @Test
@@ -86,8 +126,7 @@ class ReportPdfTest {
     @ParameterizedTest
     @ValueSource(strings = {"saw-skid", "too-small", "six-link"})
     void nothingRunsOverTheMargin(String design) throws IOException {
-        Dossier dossier = Dossiers.of(design);
-        assertInside(dossier, design.equals("saw-skid") ? Dossiers.LETTER : Dossiers.A4);
+        assertInside(Dossiers.of(design), design.equals("saw-skid") ? Dossiers.LETTER.withFull(true) : Dossiers.A4);
     }
 
     @Test

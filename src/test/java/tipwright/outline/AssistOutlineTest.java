@@ -75,7 +75,8 @@ class AssistOutlineTest {
     /** The weld sheet tells where each end goes: the numbers of the design file. */
     @Test
     void sheetListsTheEndsOfTheSprings() throws CannotComputeException {
-        List<String> words = WeldSheet.pages(read("twin-rams"), UnitSystem.METRIC, Paper.A4).get(0).marks().stream()
+        List<String> words = WeldSheet.pages(read("twin-rams"), UnitSystem.METRIC, Paper.A4, List.of("take care")).stream()
+                .flatMap(page -> page.marks().stream())
                 .filter(m -> m instanceof Mark.Label)
                 .map(m -> ((Mark.Label) m).text())
                 .toList();

@@ -174,7 +174,7 @@ class SearchTest {
         Tolerance drawn = new Welder(thin).tolerance(0.003, 20, 1);
         assertThat(check).isGreaterThan(1);
         assertThat(drawn.utilisation()).isCloseTo(check, within(1e-9));
-        assertThat(drawn.governing()).isEqualTo(Limit.SHAFT);
+        assertThat(drawn.governing()).isEqualTo(Limit.of("shaft"));
         assertThat(drawn.chance()).isEqualTo(1);
         Placement found = placer(2, 3_000).place(thin);
         assertThat(found.answers()).isEmpty();

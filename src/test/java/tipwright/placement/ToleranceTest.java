@@ -41,7 +41,7 @@ class ToleranceTest {
         double variance = 0;
         for (Tolerance.Swing s : wide.swings()) {
             if (s.place()) {
-                double slope = 40_000 * s.slopes().getOrDefault(Limit.PUSH, 0.0);
+                double slope = 40_000 * s.slopes().getOrDefault(Limit.of("push"), 0.0);
                 variance += Math.pow(slope * TOL, 2) / 3;
             }
         }
@@ -51,13 +51,13 @@ class ToleranceTest {
         double spread = Math.sqrt(0.158655 * (1 - 0.158655) / runs);
         // Six uniform errors of unlike size are normal but for about a hundredth; the rest is four standard errors of
         // the runs.
-        assertThat(tight.chances().get(Limit.PUSH)).isCloseTo(0.158655, within(4 * spread + 0.012));
-        assertThat(tight.chance()).isCloseTo(tight.chances().get(Limit.PUSH), within(1e-12));
+        assertThat(tight.chances().get(Limit.of("push"))).isCloseTo(0.158655, within(4 * spread + 0.012));
+        assertThat(tight.chance()).isCloseTo(tight.chances().get(Limit.of("push")), within(1e-12));
     }
 
     /** Largest push as drawn, N. */
     private static double push() throws CannotComputeException {
-        return 40_000 * new Welder(design(40_000)).at(new double[6]).of(Limit.PUSH);
+        return 40_000 * new Welder(design(40_000)).at(new double[6]).of(Limit.of("push"));
     }
 
     @Test
@@ -71,7 +71,7 @@ class ToleranceTest {
     void movedPinsGiveWhatTheFullCheckGives() throws CannotComputeException {
         Design design = design(30_000);
         double[] off = {0.003, -0.004, 0.002, 0.001, -0.003, 0.004};
-        double quick = new Welder(design).at(off).of(Limit.PUSH);
+        double quick = new Welder(design).at(off).of(Limit.of("push"));
         Straight drawn = (Straight) design.drive();
         Design moved = design.withPivot(
                         design.pivot().movedTo(design.pivot().at().plus(new Vec2(off[0], off[1]))))
@@ -107,7 +107,7 @@ class ToleranceTest {
                 .utilisation();
         double down = find(design.withSlurry(design.slurry().withDensity(1400 * 0.95)), "push")
                 .utilisation();
-        assertThat(swing.slopes().get(Limit.PUSH)).isCloseTo((up - down) / 0.1, within(1e-6));
+        assertThat(swing.slopes().get(Limit.of("push"))).isCloseTo((up - down) / 0.1, within(1e-6));
     }
 
     private static Finding find(Design design, String id) throws CannotComputeException {

@@ -10,7 +10,9 @@ import tipwright.design.actuator.ElectricActuator;
 import tipwright.design.actuator.HydraulicActuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.actuator.Rod;
+import tipwright.design.around.Wear;
 import tipwright.design.drive.Counterweight;
+import tipwright.design.drive.Drive;
 import tipwright.design.drive.Straight;
 import tipwright.design.joint.BallInsert;
 import tipwright.design.joint.Friction;
@@ -23,16 +25,20 @@ import tipwright.design.joint.Support;
 import tipwright.design.key.Copy;
 import tipwright.design.supply.Pump;
 import tipwright.design.tank.Cases;
+import tipwright.design.tank.HookReading;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 
-/** A straight drive with one optional key after another switched on. */
+/** A design with one optional key after another switched on. */
 final class Variants {
+    /** How many there are; the first is the design as it is. */
+    static final int COUNT = 17;
+
     private Variants() {}
 
-    /** One of the variants of a design, by number. */
+    /** One of the variants of a design, by number; those of a straight drive leave another as it is. */
     static Design of(Design d, int number) {
-        return switch (number % 10) {
+        return switch (number % COUNT) {
             case 1 -> shaft(d, List.of(-0.2, 0.2));
             case 2 -> shaft(d, List.of());
             case 3 -> bearings(d, (k, s) -> new BallInsert(0.04, 40_000.0, 60_000.0, housing(), null, null));
@@ -44,6 +50,16 @@ final class Variants {
             case 8 -> Copy.with(
                     d, "assists", List.of(new Counterweight("back weight", "tank", 60, new Vec3(0.9, 0.3, 0.1))));
             case 9 -> d.withFriction(new Friction(0.12, 0.25)).withDrive(pins(d));
+            case 10 -> Copy.with(d, "wear", new Wear(0.001, 0.002, 0.001, 0.02));
+            case 11 -> d.withSite(Copy.with(d.site(), "windPressure", 400.0));
+            case 12 -> d.withSite(Copy.with(d.site(), "anyWay", Math.toRadians(4)));
+            case 13 -> Copy.with(d, "tank", Copy.with(d.tank(), "weighed", held(d)));
+            case 14 -> Copy.with(
+                    d,
+                    "factors",
+                    Copy.with(Copy.with(Copy.with(d.factors(), "service", 1.3), "shaft", 3.0), "bearingStatic", 2.6));
+            case 15 -> Copy.with(d, "limits", Copy.with(d.limits(), "strokeMargin", 0.011));
+            case 16 -> d.withSlurry(d.slurry().withFill(0.45));
             default -> d;
         };
     }
@@ -87,6 +103,12 @@ final class Variants {
         tipwright.design.joint.Bearing at(int number, Support support);
     }
 
+    /** Two pulls of a hook scale at the tank. */
+    private static List<HookReading> held(Design d) {
+        Vec2 at = d.pivot().at().plus(new Vec2(-0.8, 0.3));
+        return List.of(new HookReading(at, 700, new Vec2(0, 1), 0), new HookReading(at, 500, new Vec2(0.1, 1), 0.5));
+    }
+
     private static Design shaft(Design d, List<Double> carriedAt) {
         Pivot p = d.pivot();
         return d.withPivot(new Pivot(p.at(), p.bearings(), new Shaft(0.04, 355e6, 0.06, carriedAt)));
@@ -106,15 +128,17 @@ final class Variants {
                 new HousingStrength(0, 30_000), new HousingStrength(1.5, 20_000), new HousingStrength(3.1416, 12_000));
     }
 
-    private static Straight drive(Design d, List<PlacedActuator> actuators) {
-        Straight s = (Straight) d.drive();
-        return new Straight(s.framePin(), s.tankPin(), actuators, s.framePinJoint(), s.tankPinJoint());
+    private static Drive drive(Design d, List<PlacedActuator> actuators) {
+        return !(d.drive() instanceof Straight s)
+                ? d.drive()
+                : new Straight(s.framePin(), s.tankPin(), actuators, s.framePinJoint(), s.tankPinJoint());
     }
 
-    private static Straight pins(Design d) {
-        Straight s = (Straight) d.drive();
+    private static Drive pins(Design d) {
         PinJoint pin = new PinJoint(0.025, PinJoint.Shear.DOUBLE, 0.03, 0.012, 0.002, 235e6);
-        return new Straight(s.framePin(), s.tankPin(), s.actuators(), pin, pin);
+        return !(d.drive() instanceof Straight s)
+                ? d.drive()
+                : new Straight(s.framePin(), s.tankPin(), s.actuators(), pin, pin);
     }
 
     /** Two unlike cylinders side by side. */

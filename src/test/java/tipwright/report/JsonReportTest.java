@@ -54,6 +54,8 @@ class JsonReportTest {
                         "peaks",
                         "envelope",
                         "checks",
+                        "fixes",
+                        "to_buy",
                         "cycle",
                         "not_checked",
                         "how_full",

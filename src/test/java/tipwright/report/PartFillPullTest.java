@@ -30,7 +30,7 @@ class PartFillPullTest {
         double full = own == null ? 0 : own.value();
         Peak told = Objects.requireNonNull(Peak.force(result, false));
         assertThat(told.value()).isEqualTo(pull.demand()).isGreaterThan(full);
-        List<String> lines = new FiveNumbers(result, new Style(false, UnitSystem.METRIC)).lines();
+        List<String> lines = FiveNumbers.of(result, new Style(false, UnitSystem.METRIC));
         assertThat(lines.get(1)).contains("Pull").contains("% full").doesNotContain("none");
     }
 }

@@ -5,13 +5,20 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.actuator.ListedActuator;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.NamedFiles;
+import tipwright.design.file.PartsFile;
 import tipwright.design.file.Reading;
+import tipwright.quantity.UnitSystem;
+import tipwright.remedy.FixSearch;
+import tipwright.remedy.Shop;
 
 /** The designs that come with the program, checked. */
 final class ShippedResults {
@@ -42,6 +49,25 @@ final class ShippedResults {
     static Checked checked(String name) throws CannotComputeException {
         Reading.Good good = (Reading.Good) DesignFile.shipped(name + ".yaml");
         return new Checked(Checker.check(good.design()), good.assumptions(), List.of());
+    }
+
+    /** With the changes that were tried on it. */
+    static Checked withFixes(String name) throws CannotComputeException {
+        Checked checked = checked(name);
+        List<ListedActuator> actuators = new ArrayList<>();
+        for (PartsFile.Part part : PartsFile.shipped().parts()) {
+            if (part.part() instanceof Actuator actuator) {
+                actuators.add(new ListedActuator(part.name(), actuator));
+            }
+        }
+        Shop shop = new Shop(UnitSystem.METRIC, actuators, List.of());
+        return new Checked(
+                checked.result(),
+                checked.assumptions(),
+                checked.remarks(),
+                FixSearch.of(checked.result(), shop, false),
+                null,
+                List.of());
     }
 
     static Checked of(String text) throws CannotComputeException {

@@ -32,16 +32,25 @@ class ShortReportTest {
 
     @Test
     void tellsBothHalvesTheNumbersAndTheFix() throws CannotComputeException {
-        String text = ShortReport.of(ShippedResults.checked("too-small"), Style.PLAIN);
+        String text = ShortReport.of(ShippedResults.withFixes("too-small"), Style.PLAIN);
         assertThat(text)
                 .contains("X VERDICT: FAILS")
                 .contains("X Normal dump: fails. ")
                 .contains("X If something goes wrong: fails. ")
-                .contains("the actuator must push 9.142 kN and is good for 6 kN")
+                .contains("it is 467 mm short", "Fix, tried: the same.")
                 .contains("Push         9.14 kN of 6 kN")
-                .doesNotContain("Fix")
+                .containsPattern(
+                        "With this change alone every check passes: the actuator\\s+'mid-12-long' of the parts box")
+                .containsPattern("Fix, tried: the actuator\\s+'mid-12-long' of the parts box \\(push\\s+12 kN")
                 .contains("? Cannot tell: welds, bolts, lugs")
                 .contains("Never go under a raised tank");
+    }
+
+    @Test
+    void saysNothingOfFixesThatWereNotTried() throws CannotComputeException {
+        assertThat(ShortReport.of(ShippedResults.checked("too-small"), Style.PLAIN))
+                .contains("the actuator must push 9.142 kN and is good for 6 kN")
+                .doesNotContain("Fix");
     }
 
     @Test

@@ -3,8 +3,13 @@ package tipwright.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -31,6 +36,19 @@ class SoundNumbersTest {
             Pattern.compile("(?i)(?<![a-z])(nan|inf|infinity|-?1\\.#\\w+)(?![a-z])|\u221e|\ufffd");
     private static final Style US = new Style(false, UnitSystem.US);
     private static final int EACH = 25;
+
+    /** What 'check --json' says of itself. */
+    private static final JsonSchema SCHEMA = schema();
+
+    private static JsonSchema schema() {
+        try {
+            String text = Files.readString(Path.of("geometry/tipwright-check-output.schema.json"));
+            return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                    .getSchema(text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
 
     static List<Path> shipped() throws IOException {
         try (Stream<Path> list = Files.list(Path.of("geometry"))) {
@@ -80,6 +98,8 @@ class SoundNumbersTest {
         Checked checked = new Checked(result, List.of(), List.of());
         StringWriter json = new StringWriter();
         JsonReport.write(checked, json);
+        assertThat(SCHEMA.validate(new ObjectMapper().readTree(json.toString())))
+                .isEmpty();
         StringWriter time = new StringWriter();
         JsonTime.write(result.analysis().design().name(), result.timing(), time);
         String text = TextReport.of(checked, Style.PLAIN);

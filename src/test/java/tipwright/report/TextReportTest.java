@@ -48,7 +48,7 @@ class TextReportTest {
                         "! VERDICT: CLOSE\n",
                         "1 of 2 checks pass, 1 is close.",
                         "Closest to failing: full, outlet shut,");
-        assertThat(text(fail)).contains("X VERDICT: FAILS\n", "1 of 2 checks fail, 1 is close. Worst: full, outlet");
+        assertThat(text(fail)).contains("X VERDICT: FAILS\n", "1 of 2 checks fails, 1 is close. Worst: full, outlet");
     }
 
     @Test

@@ -18,6 +18,7 @@ import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Rope;
 import tipwright.design.actuator.Sharing;
 import tipwright.design.actuator.TelescopicCylinder;
 import tipwright.quantity.Kind;
@@ -87,6 +88,11 @@ public final class BucklingCheck implements Check {
     }
 
     @Override
+    public String opener() {
+        return "a rod that bears {more} in buckling than that of {actuator}";
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         int index = Findings.number(finding);
         Actuator actuator = analysis.design().drive().actuators().get(index).actuator();
@@ -101,7 +107,9 @@ public final class BucklingCheck implements Check {
         List<Finding> all = new ArrayList<>();
         for (int i = 0; i < actuators.size(); i++) {
             String part = actuators.size() == 1 ? "" : "actuator " + (i + 1);
-            all.add(one(make, part, analysis, i));
+            if (!(actuators.get(i).actuator() instanceof Rope)) {
+                all.add(one(make, part, analysis, i));
+            }
         }
         return all;
     }

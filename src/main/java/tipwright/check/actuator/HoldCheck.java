@@ -78,6 +78,11 @@ public final class HoldCheck implements Check {
     }
 
     @Override
+    public String opener() {
+        return "{more} holding force than {actuator} has";
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         return new WorkedFormula(analysis, finding, units).force();
     }

@@ -100,19 +100,28 @@ public final class OverCentreCheck implements Check {
             return List.of(make.given("", force, rated, 1, Kind.FORCE, 0, Extreme.NOWHERE, Verdict.PASS, note));
         }
         boolean holds = rated > 0;
-        double utilisation = holds ? force / rated : 2;
+        double utilisation = utilisation(force, rated);
         Verdict verdict = holds ? Verdict.CLOSE : Verdict.FAIL;
+        String word = Ratings.byRope(analysis.design()) ? "rope" : "cylinder";
+        Text list = Text.join(", ", crossings);
         Text note = crossings.isEmpty()
-                ? Text.words(leaving(push, pull, holds))
-                : passing(Text.join(", ", crossings), toPull, crossings.size(), holds);
+                ? Text.words(leaving(push, pull)
+                        + (holds
+                                ? "; slack in the pins lets the tank jump as the load leaves, let it leave slowly"
+                                : ", which this " + word + " cannot hold back"))
+                : holds
+                        ? passing(list, toPull, crossings.size())
+                        : Text.words("this " + word + " cannot hold back a tank that goes over by itself: ")
+                                .plus(list);
         return List.of(make.given("", force, rated, 1, Kind.FORCE, utilisation, back, verdict, note));
     }
 
-    private static Text passing(Text list, int toPull, int all, boolean holds) {
-        if (!holds) {
-            return Text.words("this cylinder cannot hold back a tank that goes over by itself: ")
-                    .plus(list);
-        }
+    /** A force in N that turned round, against what is rated that way, N; 2 where nothing is. */
+    static double utilisation(double force, double rated) {
+        return rated > 0 ? force / rated : 2;
+    }
+
+    private static Text passing(Text list, int toPull, int all) {
         String from = toPull == all
                 ? "the push turns into a pull: "
                 : toPull == 0 ? "the pull turns into a push: " : "the force changes direction: ";
@@ -120,11 +129,8 @@ public final class OverCentreCheck implements Check {
     }
 
     /** No load passes over the pivot as it tips, but one leaves and the other is on the other side of it. */
-    private static String leaving(Extreme push, Extreme pull, boolean holds) {
-        String what = "it pushes with the load '" + name(push) + "' and pulls with the load '" + name(pull) + "'";
-        return holds
-                ? what + "; slack in the pins lets the tank jump as the load leaves, let it leave slowly"
-                : what + ", which this cylinder cannot hold back";
+    private static String leaving(Extreme push, Extreme pull) {
+        return "it pushes with the load '" + name(push) + "' and pulls with the load '" + name(pull) + "'";
     }
 
     private static String name(Extreme extreme) {

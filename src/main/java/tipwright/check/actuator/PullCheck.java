@@ -10,6 +10,7 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
+import tipwright.check.rule.Usage;
 import tipwright.check.rule.Verdict;
 import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Limits;
@@ -71,6 +72,11 @@ public final class PullCheck implements Check {
     }
 
     @Override
+    public String opener() {
+        return "{more} pull than {actuator} has";
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         return new WorkedFormula(analysis, finding, units).force();
     }
@@ -79,14 +85,23 @@ public final class PullCheck implements Check {
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
         Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> -b.force());
-        double demand = Math.max(0, worst.value());
-        double rated = Ratings.pull(analysis.design());
-        double factor = analysis.design().factors().service();
-        if (demand == 0) {
+        Usage usage = PushCheck.usage(
+                worst.value(),
+                Ratings.pull(analysis.design()),
+                analysis.design().factors());
+        if (usage.demand() == 0) {
             return List.of(make.given(
-                    "", 0, rated, factor, Kind.FORCE, 0, Extreme.NOWHERE, Verdict.PASS, "the actuator never pulls"));
+                    "",
+                    0,
+                    usage.capacity(),
+                    usage.factor(),
+                    usage.kind(),
+                    0,
+                    Extreme.NOWHERE,
+                    Verdict.PASS,
+                    "the actuator never pulls"));
         }
-        String note = rated > 0 ? "rod in tension" : "rod in tension, but this cylinder cannot pull";
-        return List.of(make.compare("", demand, rated, factor, Kind.FORCE, worst, note));
+        String note = usage.capacity() > 0 ? "rod in tension" : "rod in tension, but this cylinder cannot pull";
+        return List.of(make.compare("", usage, worst, Text.words(note)));
     }
 }

@@ -11,8 +11,10 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
+import tipwright.check.rule.Verdict;
 import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Design;
+import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -60,7 +62,7 @@ public final class PushCheck implements Check {
     @Override
     public Text says(Finding finding) {
         return !(finding.demand() > 0)
-                ? Text.words("the actuator never pushs")
+                ? Text.words("the actuator never pushes")
                 : Text.of(
                         "the actuator must push {} and is good for {}",
                         Text.amount(finding.needs(), Kind.FORCE),
@@ -73,6 +75,11 @@ public final class PushCheck implements Check {
     }
 
     @Override
+    public String opener() {
+        return "{more} push than {actuator} has";
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         return new WorkedFormula(analysis, finding, units).force();
     }
@@ -80,13 +87,20 @@ public final class PushCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
+        Extreme most = Extreme.largest(analysis.cases(), (row, b) -> b.force());
+        if (!(most.value() > 0) && Ratings.byRope(analysis.design())) {
+            return List.of(make.given(
+                    "", 0, 0, 1, Kind.FORCE, 0, Extreme.NOWHERE, Verdict.PASS, "the rope is never asked to push"));
+        }
         Extreme worst = Extreme.largest(
                 analysis.cases(),
                 (row, b) ->
                         b.force() / Ratings.push(analysis.design(), row.pose().length()));
         Usage usage = Findings.at(
                 analysis, worst, (row, b) -> usage(b.force(), row.pose().length(), analysis.design()));
-        String note = worst.value() > 0 ? "largest push, going up" : "the actuator never pushes";
+        String note = Ratings.byRope(analysis.design())
+                ? "a rope cannot push: it goes slack and the tank falls into it"
+                : worst.value() > 0 ? "largest push, going up" : "the actuator never pushes";
         return List.of(make.compare("", usage, worst, Text.words(note)));
     }
 
@@ -96,10 +110,11 @@ public final class PushCheck implements Check {
      * @param length pin to pin, m
      */
     static Usage usage(double force, double length, Design design) {
-        return new Usage(
-                Math.max(0, force),
-                Ratings.push(design, length),
-                design.factors().service(),
-                Kind.FORCE);
+        return usage(force, Ratings.push(design, length), design.factors());
+    }
+
+    /** Actuators that push with a force in N against what they are rated for together, N; or that pull. */
+    public static Usage usage(double force, double rated, Factors factors) {
+        return new Usage(Math.max(0, force), rated, factors.service(), Kind.FORCE);
     }
 }

@@ -8,6 +8,7 @@ import tipwright.design.Design;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.Cylinder;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Rope;
 import tipwright.design.actuator.Sharing;
 import tipwright.design.supply.HandPump;
 import tipwright.design.supply.Pump;
@@ -16,6 +17,11 @@ import tipwright.design.supply.Supply;
 /** Ratings of actuators that share the load. */
 public final class Ratings {
     private Ratings() {}
+
+    /** Whether a rope moves the tank, which cannot push. */
+    static boolean byRope(Design design) {
+        return design.drive().actuators().stream().anyMatch(p -> p.actuator() instanceof Rope);
+    }
 
     /** Rated push of all while moving at a length in m, N: no more than the pump's relief valve lets the cylinders give. */
     public static double push(Design design, double length) {

@@ -23,6 +23,9 @@ import tipwright.quantity.UnitSystem;
 
 /** Stroke and closed length. */
 public final class StrokeCheck implements Check {
+    private static final String IN = "drawn-in";
+    private static final String OUT = "drawn-out";
+
     @Override
     public String id() {
         return "stroke";
@@ -37,9 +40,7 @@ public final class StrokeCheck implements Check {
     public String title(String part) {
         return part.isEmpty()
                 ? title()
-                : part.equals("drawn-in")
-                        ? "Actuator: stroke left when closed"
-                        : "Actuator: stroke left when fully out";
+                : part.equals(IN) ? "Actuator: stroke left when closed" : "Actuator: stroke left when fully out";
     }
 
     @Override
@@ -95,6 +96,11 @@ public final class StrokeCheck implements Check {
     }
 
     @Override
+    public List<String> bounding() {
+        return List.of(id() + "/" + IN, id() + "/" + OUT);
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         double length = finding.worst().pose(analysis).length();
         WorkedFormula worked = new WorkedFormula(analysis, finding, units);
@@ -115,14 +121,14 @@ public final class StrokeCheck implements Check {
         List<Finding> all = new ArrayList<>();
         for (PlacedActuator placed : distinct(analysis)) {
             Actuator a = placed.actuator();
-            all.add(end(make, "drawn-in", margin, shortest.value() - a.closed(), shortest));
-            all.add(end(make, "drawn-out", margin, a.closed() + a.stroke() - longest.value(), longest));
+            all.add(end(make, IN, margin, shortest.value() - a.closed(), shortest));
+            all.add(end(make, OUT, margin, a.closed() + a.stroke() - longest.value(), longest));
         }
         return all;
     }
 
     private static boolean drawnIn(String id) {
-        return id.endsWith("drawn-in");
+        return id.endsWith(IN);
     }
 
     private static List<PlacedActuator> distinct(Analysis analysis) {
@@ -148,7 +154,7 @@ public final class StrokeCheck implements Check {
         double utilisation = used(left, margin);
         Extreme worst = Extreme.at(left, at.tilt());
         String note = left < 0
-                ? "the actuator is too " + ("drawn-in".equals(part) ? "long" : "short") + " by this much"
+                ? "the actuator is too " + (IN.equals(part) ? "long" : "short") + " by this much"
                 : "stroke left at this end, against the margin wanted";
         return make.atLeast(
                 part, left, margin, Kind.LENGTH, utilisation, worst, make.verdict(utilisation), Text.words(note));

@@ -79,7 +79,6 @@ public final class TransmissionCheck implements Check {
         Limits limits = analysis.design().limits();
         Extreme worst = Extreme.smallest(analysis, ALIKE, Pose::transmission);
         double angle = worst.value();
-        double utilisation = limits.transmissionFail() / angle;
         Verdict verdict = angle < limits.transmissionFail()
                 ? Verdict.FAIL
                 : angle < limits.transmissionWarn() ? Verdict.CLOSE : Verdict.PASS;
@@ -92,9 +91,14 @@ public final class TransmissionCheck implements Check {
                         angle,
                         limits.transmissionFail(),
                         Kind.ANGLE,
-                        utilisation,
+                        utilisation(angle, limits),
                         worst,
                         verdict,
                         Text.words(note)));
+    }
+
+    /** What an angle in rad makes of the limit: over 1 it is too small. */
+    public static double utilisation(double angle, Limits limits) {
+        return limits.transmissionFail() / angle;
     }
 }

@@ -80,6 +80,11 @@ public final class BearingHousingCheck implements Check {
     }
 
     @Override
+    public String opener() {
+        return "{more} strength of the bearing housings, with {actuator}";
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         List<Finding> all = new ArrayList<>(BearingParts.each(
                 this, analysis, BallInsert.class, (make, part, i, bearing) -> one(make, part, analysis, i, bearing)));

@@ -87,6 +87,11 @@ public final class BearingStaticCheck implements Check {
     }
 
     @Override
+    public String opener() {
+        return "{more} C0 in the pivot bearings, with {actuator}";
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         return new WorkedFormula(analysis, finding, units).bearing(Findings.number(finding));
     }

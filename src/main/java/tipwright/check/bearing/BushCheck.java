@@ -89,6 +89,11 @@ public final class BushCheck implements Check {
     }
 
     @Override
+    public String opener() {
+        return "{more} area of the plain bushes, with {actuator}";
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         if (finding.id().endsWith(SPEED)) {
             return "";
@@ -190,7 +195,7 @@ public final class BushCheck implements Check {
     }
 
     /** A bush under a load in N; the pressure that it bears in Pa. */
-    static Usage usage(Vec2 load, PlainBush bush, double allowed, Factors factors) {
+    public static Usage usage(Vec2 load, PlainBush bush, double allowed, Factors factors) {
         return new Usage(load.norm() / (bush.bore() * bush.length()), allowed, factors.bush(), Kind.PRESSURE);
     }
 

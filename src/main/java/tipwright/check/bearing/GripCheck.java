@@ -44,7 +44,7 @@ public final class GripCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.ASKED_LATE);
     }
 
     @Override
@@ -86,6 +86,8 @@ public final class GripCheck implements Check {
                 1,
                 Kind.FORCE,
                 most,
-                insert.axial() == null ? "along the shaft, against a fifth of C" : "along the shaft");
+                insert.axial() == null
+                        ? "along the shaft, against 20 % of C, since its maker gives no rating that way"
+                        : "along the shaft");
     }
 }

@@ -72,6 +72,11 @@ public final class ShaftCheck implements Check {
     }
 
     @Override
+    public String opener() {
+        return "{more} strength of the pivot shaft, with {actuator}";
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         Shaft shaft = analysis.design().pivot().shaft();
         if (shaft == null || !shaft.carriedAt().isEmpty()) {
@@ -125,7 +130,7 @@ public final class ShaftCheck implements Check {
     }
 
     /** A stub that bears a load in N over its overhang. */
-    static Usage usage(double load, Shaft shaft, Factors factors) {
+    public static Usage usage(double load, Shaft shaft, Factors factors) {
         return usage(load * shaft.overhang(), load, shaft, factors);
     }
 

@@ -15,6 +15,7 @@ import tipwright.outline.MachinePart;
 import tipwright.outline.MachineParts;
 import tipwright.outline.OutlineGeometry;
 import tipwright.outline.PartKind;
+import tipwright.outline.ReceiverEdges;
 import tipwright.outline.ZRange;
 
 /**
@@ -38,7 +39,7 @@ public final class Clearance {
     private Clearance(Analysis analysis) {
         this.analysis = analysis;
         motions = new Motions(analysis);
-        doors = DoorAndPit.doors(analysis, motions);
+        doors = SwingingDoors.doors(analysis, motions);
         wanted = analysis.design().limits().clearance();
         pinZone = analysis.design().limits().pinZone();
     }
@@ -71,7 +72,7 @@ public final class Clearance {
     private List<Gap> all() {
         List<MachinePart> parts = new ArrayList<>(doors.keySet());
         MachineParts.of(analysis).stream().filter(MachinePart::solid).forEach(parts::add);
-        parts.addAll(DoorAndPit.edges(analysis.design()));
+        parts.addAll(ReceiverEdges.of(analysis.design()));
         List<Gap> gaps = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
             for (int j = i + 1; j < parts.size(); j++) {

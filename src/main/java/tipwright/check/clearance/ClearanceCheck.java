@@ -87,7 +87,7 @@ public final class ClearanceCheck implements Check {
         List<Finding> all = new ArrayList<>();
         double wanted = design.limits().clearance();
         byMover.forEach((mover, gaps) -> all.addAll(mover(make, mover, gaps, wanted)));
-        for (String door : DoorAndPit.aside(design)) {
+        for (String door : SwingingDoors.aside(design)) {
             all.add(make.missing(door, "its hinge line is not along the pivot: its swing is not looked at"));
         }
         if (all.isEmpty()) {

@@ -134,6 +134,7 @@ public final class WhatIfCheck implements Check {
             case "lands-on-the-saddle" -> Text.words("softer pads, a stronger saddle, or let it down more slowly");
             case "wheel-sinks", "frozen-solid", "full-of-rainwater", "outlet-blocks-on-the-way" -> Text.words(
                     "same as under the check that is named");
+            case "gas-springs-hot-and-new" -> Text.words("gas springs that push less, or that are nearer to the pivot");
             default -> Fix.part(finding, limits);
         };
     }

@@ -106,6 +106,6 @@ final class WhatIfHelper {
 
     private boolean isWorse(Finding now) {
         Finding then = before.get(now.id());
-        return now.verdict() != Verdict.NOT_CHECKED && (then == null || now.worseThan(then));
+        return now.verdict() != Verdict.NOT_CHECKED && (then == null || now.clearlyWorseThan(then));
     }
 }

@@ -31,7 +31,7 @@ final class WhatIfJam {
         return new DrivePath(make, analysis, rules)
                 .under(
                         PART,
-                        "held fast, the drive",
+                        "stuck fast, the drive",
                         row -> most(design, row.pose().length(), true),
                         row -> most(design, row.pose().length(), false));
     }

@@ -2,13 +2,14 @@
 package tipwright.check.fault;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.Extreme;
@@ -131,11 +132,12 @@ final class WhatIfShare {
                 for (Analysis one : alone) {
                     check.run(one).forEach(f -> worst.merge(f.id(), f, (a, b) -> b.worseThan(a) ? b : a));
                 }
-                Set<Finding> shared = new HashSet<>(check.run(analysis));
+                Map<String, Finding> shared =
+                        check.run(analysis).stream().collect(Collectors.toMap(Finding::id, f -> f, (a, b) -> a));
                 for (Finding f : worst.values()) {
                     if (f.verdict() == Verdict.NOT_CHECKED) {
                         unknown.add(check.part(f));
-                    } else if (!shared.contains(f)) {
+                    } else if (differs(f, shared.get(f.id()))) {
                         all.add(make.of(check.part(f) + ALL, f));
                     }
                 }
@@ -146,6 +148,10 @@ final class WhatIfShare {
                     "other parts" + ALL, "what their own checks cannot tell: " + String.join(", ", unknown)));
         }
         return all;
+    }
+
+    private static boolean differs(Finding f, @Nullable Finding other) {
+        return other == null || f.clearlyWorseThan(other) || other.clearlyWorseThan(f);
     }
 
     private Finding ahead() {

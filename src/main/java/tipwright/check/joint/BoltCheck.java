@@ -10,6 +10,8 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
+import tipwright.check.rule.Usage;
+import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.joint.Bolts;
 import tipwright.design.joint.Fastening;
@@ -63,17 +65,17 @@ public final class BoltCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
-        double factor = analysis.design().factors().bolt();
+        Factors factors = analysis.design().factors();
         return FasteningParts.each(
                 make,
                 analysis,
                 "bolts",
                 Fastening::bolts,
                 b -> b.at().z(),
-                (name, bolts, load) -> List.of(one(make, name, bolts, load, factor)));
+                (name, bolts, load) -> List.of(one(make, name, bolts, load, factors)));
     }
 
-    private static Finding one(Findings make, String name, Bolts bolts, JointLoad load, double factor) {
+    private static Finding one(Findings make, String name, Bolts bolts, JointLoad load, Factors factors) {
         BoltGroup group = new BoltGroup(bolts);
         Extreme worst = load.worst(held -> group.share(held.force(), held.at()));
         Text note = Text.words("bolts in one line cannot bear a moment about that line");
@@ -90,6 +92,11 @@ public final class BoltCheck implements Check {
                     Text.amount(shear, Kind.FORCE, "kN", 1),
                     Text.amount(pull, Kind.FORCE, "kN", 1));
         }
-        return make.compare(name, worst.value(), 1, factor, Kind.RATIO, worst, note);
+        return make.compare(name, usage(worst.value(), factors), worst, note);
+    }
+
+    /** The worst bolt of a group under a share of its design strength. */
+    static Usage usage(double share, Factors factors) {
+        return new Usage(share, 1, factors.bolt(), Kind.RATIO);
     }
 }

@@ -11,7 +11,9 @@ import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Trait;
+import tipwright.check.rule.Usage;
 import tipwright.design.Design;
+import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.actuator.Sharing;
@@ -103,14 +105,20 @@ public final class CrossMemberCheck implements Check {
         return List.of(
                 make.compare(
                         "stress",
-                        stress.value(),
-                        tube.yield(),
-                        design.factors().crossMember(),
-                        Kind.PRESSURE,
+                        stressed(stress.value(), tube, design.factors()),
                         stress,
-                        "combined stress against yield"),
-                make.compare(
-                        "bending", sag.value(), design.limits().deflection() * tube.span(), 1, Kind.LENGTH, sag, note));
+                        Text.words("combined stress against yield")),
+                make.compare("bending", bent(sag.value(), tube, design.limits()), sag, note));
+    }
+
+    /** A tube under a combined stress in Pa. */
+    static Usage stressed(double stress, CrossMember tube, Factors factors) {
+        return new Usage(stress, tube.yield(), factors.crossMember(), Kind.PRESSURE);
+    }
+
+    /** A tube that bends by so many m. */
+    static Usage bent(double sag, CrossMember tube, Limits limits) {
+        return new Usage(sag, limits.deflection() * tube.span(), 1, Kind.LENGTH);
     }
 
     /** The tube under the actuators' shares of their force. */

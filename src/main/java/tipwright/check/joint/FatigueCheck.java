@@ -130,7 +130,7 @@ public final class FatigueCheck implements Check {
         for (Box end : ends) {
             most = Math.max(most, end.span().norm());
         }
-        return most / (0.707 * weld.leg());
+        return most / (WeldGroup.THROAT * weld.leg());
     }
 
     private @Nullable Finding wall(Findings make, Analysis analysis, Fastening f, double dumps) {

@@ -16,8 +16,10 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
+import tipwright.check.rule.Usage;
 import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Design;
+import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.drive.Assist;
 import tipwright.design.drive.LineSpring;
@@ -148,12 +150,9 @@ public final class LinkCheck implements Check {
         if (drawn.value() > 0) {
             found.add(make.compare(
                     name + TENSION,
-                    drawn.value(),
-                    made.yield(),
-                    analysis.design().factors().lug(),
-                    Kind.PRESSURE,
+                    drawn(drawn.value(), made, analysis.design().factors()),
                     drawn,
-                    "pull across the hole, against yield"));
+                    Text.words("pull across the hole, against yield")));
         }
         found.add(eye(make, analysis, name, load, made));
         return found;
@@ -210,6 +209,11 @@ public final class LinkCheck implements Check {
                 worst,
                 make.verdict(worst.value()),
                 note);
+    }
+
+    /** A link that is drawn, under a stress beside its hole in Pa. */
+    static Usage drawn(double stress, LinkSection made, Factors factors) {
+        return new Usage(stress, made.yield(), factors.lug(), Kind.PRESSURE);
     }
 
     private static boolean springs(Assist assist, Mechanism mechanism, int body) {

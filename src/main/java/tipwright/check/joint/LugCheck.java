@@ -10,6 +10,8 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
+import tipwright.check.rule.Usage;
+import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.joint.Fastening;
 import tipwright.design.joint.Lug;
@@ -75,44 +77,49 @@ public final class LugCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
-        double factor = analysis.design().factors().lug();
+        Factors factors = analysis.design().factors();
         return FasteningParts.each(
                 make,
                 analysis,
                 "lug",
                 Fastening::lug,
                 l -> 0.0,
-                (name, lug, load) -> all(make, name, lug, load, factor));
+                (name, lug, load) -> all(make, name, lug, load, factors));
     }
 
-    private static List<Finding> all(Findings make, String name, Lug lug, JointLoad load, double factor) {
+    private static List<Finding> all(Findings make, String name, Lug lug, JointLoad load, Factors factors) {
         Extreme most = load.worst(held -> held.force().xy().norm());
         double force = most.value();
-        double tear = SHEAR_YIELD * lug.yield();
         return List.of(
                 make.compare(
                         name + " bearing",
-                        LugStress.bearing(lug, force),
-                        lug.yield(),
-                        factor,
-                        Kind.PRESSURE,
+                        crushing(force, lug, factors),
                         most,
-                        "the pin pressing in its hole"),
+                        Text.words("the pin pressing in its hole")),
                 make.compare(
                         name + " tear-out",
-                        LugStress.tearOut(lug, force),
-                        tear,
-                        factor,
-                        Kind.PRESSURE,
+                        tearingOut(force, lug, factors),
                         most,
-                        "shear on the two planes in front of the pin"),
+                        Text.words("shear on the two planes in front of the pin")),
                 make.compare(
                         name + " net section",
-                        LugStress.netSection(lug, force),
-                        lug.yield(),
-                        factor,
-                        Kind.PRESSURE,
+                        pulledApart(force, lug, factors),
                         most,
-                        "pull beside the hole"));
+                        Text.words("pull beside the hole")));
+    }
+
+    /** The hole of a lug under a force in N. */
+    static Usage crushing(double force, Lug lug, Factors factors) {
+        return new Usage(LugStress.bearing(lug, force), lug.yield(), factors.lug(), Kind.PRESSURE);
+    }
+
+    /** The metal in front of the pin under a force in N. */
+    static Usage tearingOut(double force, Lug lug, Factors factors) {
+        return new Usage(LugStress.tearOut(lug, force), SHEAR_YIELD * lug.yield(), factors.lug(), Kind.PRESSURE);
+    }
+
+    /** The metal beside the hole under a force in N. */
+    static Usage pulledApart(double force, Lug lug, Factors factors) {
+        return new Usage(LugStress.netSection(lug, force), lug.yield(), factors.lug(), Kind.PRESSURE);
     }
 }

@@ -15,6 +15,7 @@ import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.joint.Fastening;
 import tipwright.design.joint.Lug;
+import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -35,17 +36,17 @@ public final class LugSideCheck implements Check {
 
     @Override
     public String rule() {
-        return "Nothing is built quite true: a twentieth of the joint's force is taken to push sideways on the lug at the hole, which bends each plate about its thin way where it is welded on; pull and bending together stay below yield.";
+        return "Nothing is built quite true: a twentieth of the joint's force is taken to push sideways on the lug at the hole. An actuator whose two brackets are out of line along the pivot pushes sideways by as much more as it leans, and on ground that slopes across the locating bearing's lug takes all the push along the pivot. This bends each plate about its thin way where it is welded on; pull and bending together stay below yield.";
     }
 
     @Override
     public String formula() {
-        return "F/(n w t) + 6 (0.05 F h/n)/(w t^2) <= yield / factor";
+        return "F/(n w t) + 6 (S h/n)/(w t^2) <= yield / factor; S = (0.05 + lean) F + push along the pivot";
     }
 
     @Override
     public String source() {
-        return "elementary bending; a twentieth from the side: common practice, no source";
+        return "elementary bending; statics; a twentieth from the side: common practice, no source";
     }
 
     @Override
@@ -67,25 +68,38 @@ public final class LugSideCheck implements Check {
             JointLoad load = lug == null ? null : JointLoad.of(analysis, f, 0);
             if (lug != null && load != null) {
                 double height = f.height() == null ? lug.end() : f.height();
-                Extreme most = load.worst(held -> held.force().xy().norm());
-                Usage usage = usage(most.value(), lug, height, analysis.design().factors());
+                double share = SHARE + BracketLine.lean(analysis, f);
+                Factors factors = analysis.design().factors();
+                Extreme most = load.worst(
+                        held -> usage(held.force(), share, lug, height, factors).utilisation());
+                JointLoad.Held held = load.at(most);
+                Vec3 force = held == null ? Vec3.ZERO : held.force();
                 all.add(make.compare(
                         f.joint(),
-                        usage,
+                        usage(force, share, lug, height, factors),
                         most,
                         Text.of(
                                 "with {} from the side, {} above the weld",
-                                Text.amount(SHARE * most.value(), Kind.FORCE, "N", 0),
+                                Text.amount(side(force, share), Kind.FORCE, "N", 0),
                                 Text.amount(height, Kind.LENGTH, "mm", 0))));
             }
         }
         return all;
     }
 
-    /** A lug under a joint's force in N, its hole so high above where it is held, m. */
-    static Usage usage(double force, Lug lug, double height, Factors factors) {
+    /** Force from the side, N. */
+    private static double side(Vec3 force, double share) {
+        return share * force.xy().norm() + Math.abs(force.z());
+    }
+
+    /**
+     * A lug under a joint's force in N, its hole so high above where it is held, m.
+     *
+     * @param share of the force in the side view that comes from the side
+     */
+    static Usage usage(Vec3 force, double share, Lug lug, double height, Factors factors) {
         double area = lug.plates() * lug.width() * lug.thickness();
-        double stress = force / area + 6 * SHARE * force * height / (area * lug.thickness());
+        double stress = force.xy().norm() / area + 6 * side(force, share) * height / (area * lug.thickness());
         return new Usage(stress, lug.yield(), factors.lug(), Kind.PRESSURE);
     }
 }

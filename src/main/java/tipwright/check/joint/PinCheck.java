@@ -84,6 +84,11 @@ public final class PinCheck implements Check {
     }
 
     @Override
+    public String opener() {
+        return "{more} strength of the actuator's pins, with {actuator}";
+    }
+
+    @Override
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         for (Part part : parts(analysis)) {
             PinJoint joint = analysis.design().drive().pinJoint(part.name());
@@ -158,7 +163,7 @@ public final class PinCheck implements Check {
     }
 
     /** A pin under a force in N. */
-    static Usage usage(double force, PinJoint joint, Factors factors) {
+    public static Usage usage(double force, PinJoint joint, Factors factors) {
         return new Usage(PinStress.combined(joint, force), joint.yield(), factors.pin(), Kind.PRESSURE);
     }
 }

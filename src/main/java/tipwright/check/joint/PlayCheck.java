@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check.joint;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import tipwright.analysis.Analysis;
@@ -38,13 +39,18 @@ public final class PlayCheck implements Check {
     }
 
     @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : "Drop through the play of worn pins";
+    }
+
+    @Override
     public String rule() {
-        return "With pins and holes worn as far as they may be, the play at both ends of the actuator lets the tank rattle at its rim; where the force changes from push to pull, it drops through that play.";
+        return "With pins and holes worn as far as they may be, the play at both ends of the actuator lets the tank rattle at its rim; where the force changes from push to pull, it drops through that play, and no further than it may rattle.";
     }
 
     @Override
     public String formula() {
-        return "rattle = (play at frame pin + play at moving pin) / lever arm x distance of the furthest rim from the pivot";
+        return "rattle = (play at frame pin + play at moving pin) / lever arm x distance of the furthest rim from the pivot; drop: the same with the lever arm where the force changes its sign";
     }
 
     @Override
@@ -54,7 +60,7 @@ public final class PlayCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.BOUNDS_MOUNTS);
+        return Set.of(Trait.BOUNDS_MOUNTS, Trait.ASKED_LATE);
     }
 
     @Override
@@ -79,13 +85,22 @@ public final class PlayCheck implements Check {
                 "at the rim, {} from the pivot, with {} of play in the actuator's pins",
                 Text.amount(rim, Kind.LENGTH, "mm", 0),
                 Text.amount(play, Kind.LENGTH, "mm", 1));
-        Extreme turns = turn(analysis);
-        if (!Double.isNaN(turns.tilt())) {
-            note = note.plus(Text.of(
-                    "; it drops through that play where push and pull change, about {}",
-                    Text.degrees(turns.tilt(), 0)));
+        List<Finding> all = new ArrayList<>();
+        all.add(make.compare("", worst.value(), limit, 1, Kind.LENGTH, worst, note));
+        Extreme drops = drop(analysis, play * rim);
+        if (!Double.isNaN(drops.tilt())) {
+            all.add(make.compare(
+                    "drop",
+                    drops.value(),
+                    limit,
+                    1,
+                    Kind.LENGTH,
+                    drops,
+                    Text.of(
+                            "at the rim, through the play, where push and pull change, at {}",
+                            Text.degrees(drops.tilt(), 0))));
         }
-        return List.of(make.compare("", worst.value(), limit, 1, Kind.LENGTH, worst, note));
+        return all;
     }
 
     /** Play at one end of the actuator, m: as drilled, or as worn if that is more. */
@@ -116,19 +131,24 @@ public final class PlayCheck implements Check {
         return most;
     }
 
-    /** First tilt at which the force at rest has changed its sign in a load case; nowhere if it never does. */
-    private static Extreme turn(Analysis analysis) {
-        Extreme.Search first = Extreme.Search.smallest();
+    /** Largest drop at the rim where the force at rest changes its sign in a normal dump, m; nowhere if it never does. */
+    private static Extreme drop(Analysis analysis, double playTimesRim) {
+        Extreme.Search most = Extreme.Search.largest();
         for (CaseResult load : analysis.cases()) {
             for (int i = 1; i < load.rows().size(); i++) {
+                Row before = load.rows().get(i - 1);
                 Row row = load.rows().get(i);
-                boolean turned =
-                        row.rest().force() * load.rows().get(i - 1).rest().force() < 0;
-                if (turned && load.load().normalAt(row.tilt())) {
-                    first.offer(row.tilt(), row.tilt(), load.name(), null);
+                double one = before.rest().force();
+                double other = row.rest().force();
+                if (one * other < 0 && load.load().normalAt(row.tilt())) {
+                    double share = one / (one - other);
+                    double arm = before.pose().arm()
+                            + share * (row.pose().arm() - before.pose().arm());
+                    double tilt = before.tilt() + share * (row.tilt() - before.tilt());
+                    most.offer(playTimesRim / Math.abs(arm), tilt, load.name(), null);
                 }
             }
         }
-        return first.found();
+        return most.found();
     }
 }

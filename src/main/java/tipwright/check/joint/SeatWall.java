@@ -72,6 +72,9 @@ final class SeatWall {
         if (across.norm() < radius / 2) {
             throw new IllegalArgumentException("seat.at must lie on the wall, not near the tank's axis");
         }
+        if (Math.abs(along) + seat.along() / 2 > tank.length() / 2) {
+            throw new IllegalArgumentException("it reaches over the end of the round wall");
+        }
         Vec3 out = across.unit();
         ShellPatch patch = new ShellPatch(shell, along + tank.length() / 2, seat.along() / 2, seat.around() / 2);
         Vec3 middle = tank.centre().plus(axis.times(along)).plus(out.times(radius));

@@ -49,7 +49,7 @@ public final class ShellCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE, Trait.BOUNDS_MOUNTS);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE, Trait.BOUNDS_MOUNTS, Trait.ASKED_LATE);
     }
 
     @Override
@@ -72,9 +72,12 @@ public final class ShellCheck implements Check {
                     ? List.of(make.missing("", "the tank is not round; a flat wall under a bracket is not worked out"))
                     : List.of();
         }
+        if (!any && analysis.design().cradle() != null) {
+            return List.of();
+        }
         if (!any) {
-            return List.of(
-                    make.missing("", "fastenings: seat missing (where brackets and cradle sit on the tank's wall)"));
+            return List.of(make.missing(
+                    "", "fastenings: seat missing (where brackets and cradle sit on the tank's wall), or cradle"));
         }
         Wall wall = analysis.design().tank().wall();
         if (wall == null) {

@@ -126,7 +126,8 @@ public final class SlideCheck implements Check {
             bearings.addAll(forces.bearings(at, total, centroid));
         }
         Extreme worst = new Extreme(most, tilt, "one slide", MotionDirection.RESTING);
-        Text note = Text.words("all of the cake slides at once, its weight taken with the shock factor");
+        Text note =
+                Text.words("all of the cake slides at once and lands hard: its weight is taken times the shock factor");
         Double hold = HoldCheck.rated(design);
         all.add(
                 hold == null

@@ -56,7 +56,7 @@ public final class SwingCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.BOUNDS_MOUNTS);
+        return Set.of(Trait.BOUNDS_MOUNTS, Trait.ASKED_LATE);
     }
 
     @Override

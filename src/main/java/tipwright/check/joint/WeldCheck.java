@@ -10,6 +10,8 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
+import tipwright.check.rule.Usage;
+import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.joint.Fastening;
 import tipwright.design.joint.FilletWeld;
@@ -64,27 +66,32 @@ public final class WeldCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design().limits());
-        double factor = analysis.design().factors().weld();
+        Factors factors = analysis.design().factors();
         return FasteningParts.each(
                 make,
                 analysis,
                 "weld",
                 Fastening::weld,
                 w -> w.at().z(),
-                (name, weld, load) -> List.of(one(make, name, weld, load, factor)));
+                (name, weld, load) -> List.of(one(make, name, weld, load, factors)));
     }
 
-    private static Finding one(Findings make, String name, FilletWeld weld, JointLoad load, double factor) {
+    private static Finding one(Findings make, String name, FilletWeld weld, JointLoad load, Factors factors) {
         WeldGroup group = new WeldGroup(weld);
         Extreme worst = load.worst(held -> group.most(held.force(), held.at()));
-        double throat = 0.707 * weld.leg();
-        double capacity = WeldGroup.allowed(weld.leg(), weld.electrode()) / throat;
         Text note = Double.isFinite(worst.value())
                 ? Text.of(
                         "stress on the throat; {} on {} of weld",
                         Text.amount(worst.value(), Kind.STIFFNESS, "N/mm", 0),
                         Text.amount(group.length(), Kind.LENGTH, "mm", 0))
                 : Text.words("a single seam cannot bear bending about itself; weld both sides");
-        return make.compare(name, worst.value() / throat, capacity, factor, Kind.PRESSURE, worst, note);
+        return make.compare(name, usage(worst.value(), weld, factors), worst, note);
+    }
+
+    /** A seam under a force along it in N/m. */
+    static Usage usage(double along, FilletWeld weld, Factors factors) {
+        double throat = WeldGroup.THROAT * weld.leg();
+        double allowed = WeldGroup.allowed(weld.leg(), weld.electrode());
+        return new Usage(along / throat, allowed / throat, factors.weld(), Kind.PRESSURE);
     }
 }

@@ -15,7 +15,6 @@ import tipwright.design.tank.Wall;
 import tipwright.geometry.Range;
 import tipwright.geometry.Solid;
 import tipwright.geometry.Vec3;
-import tipwright.linkage.Skeleton;
 import tipwright.load.Contents;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -42,9 +41,7 @@ final class WrongUnit {
 
     /** The actuator is far too long or too short for its pins, and would fit in another unit. */
     private static void actuators(Design design, List<Text> all) {
-        Skeleton skeleton = design.drive().skeleton(design.pivot().at());
-        double length =
-                skeleton.actuator().onB().minus(skeleton.actuator().onA()).norm();
+        double length = design.drive().stowedLength(design.pivot().at());
         Actuator a = design.drive().actuators().get(0).actuator();
         double least = a.closed();
         double most = a.closed() + a.stroke();

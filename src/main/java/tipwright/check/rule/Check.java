@@ -51,6 +51,19 @@ public interface Check {
         return "";
     }
 
+    /** Ids of findings of this check's that each bound the mounts in another way. */
+    default List<String> bounding() {
+        return List.of(id());
+    }
+
+    /**
+     * What of a part would open a place that this check alone forbids, with '{more}' ('12 % more') and '{actuator}' put in; empty when
+     * no change of a part does.
+     */
+    default String opener() {
+        return "";
+    }
+
     /**
      * The title of a finding: 'part: what can go wrong'.
      *

@@ -35,6 +35,7 @@ public record Finding(
         Verdict verdict,
         String source,
         Text note) {
+    /** Two figures nearer than this, as a share, are one. */
     private static final double ROUNDING = 1e-6;
 
     /** What the job asks for, SI; NaN when not checked. */
@@ -122,5 +123,15 @@ public record Finding(
         return other.verdict == Verdict.NOT_CHECKED
                 || verdicts > 0
                 || (verdicts == 0 && utilisation > other.utilisation);
+    }
+
+    /** The same by more than rounding; of what is used up alike, by what it asks for. */
+    public boolean clearlyWorseThan(Finding other) {
+        if (verdict != other.verdict || verdict == Verdict.NOT_CHECKED) {
+            return worseThan(other);
+        }
+        return utilisation == other.utilisation
+                ? demand - other.demand > ROUNDING * Math.abs(other.demand)
+                : utilisation > other.utilisation * (1 + ROUNDING);
     }
 }

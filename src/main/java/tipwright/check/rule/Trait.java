@@ -7,6 +7,8 @@ public enum Trait {
     DEPENDS_ON_FILL,
     /** Where the mounts are may make it fail: it counts when they are looked for. */
     BOUNDS_MOUNTS,
+    /** It bounds the mounts, but so seldom or at such cost that only those candidates are asked that would be the best. */
+    ASKED_LATE,
     /** Its part bears the actuators' force: it is made anew for the case that one of several carries all. */
     BEARS_DRIVE,
     /** It finds nothing without the dump in time. */

@@ -30,6 +30,15 @@ record FlatWall(String name, List<Vec3> bottom, List<Vec3> top, boolean free) {
 
     /** The walls of a box or a hopper that hold slurry; empty for other tanks. */
     static List<FlatWall> of(Tank tank) {
+        return of(tank, tank.vent() == null, LID);
+    }
+
+    /** All walls of a box or a hopper that is closed, its lid with them, every edge of them held by the next wall. */
+    static List<FlatWall> closed(Tank tank) {
+        return of(tank, false, Double.POSITIVE_INFINITY);
+    }
+
+    private static List<FlatWall> of(Tank tank, boolean open, double lid) {
         List<Vec2> outline;
         double half;
         double z;
@@ -51,10 +60,10 @@ record FlatWall(String name, List<Vec3> bottom, List<Vec3> top, boolean free) {
         } else {
             return List.of();
         }
-        return walls(outline, half, z, tank.vent() == null);
+        return walls(outline, half, z, open, lid);
     }
 
-    private static List<FlatWall> walls(List<Vec2> outline, double half, double z, boolean open) {
+    private static List<FlatWall> walls(List<Vec2> outline, double half, double z, boolean open, double lid) {
         double turned = 0;
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
@@ -74,12 +83,15 @@ record FlatWall(String name, List<Vec3> bottom, List<Vec3> top, boolean free) {
             Vec2 q = outline.get((i + 1) % outline.size());
             Vec2 along = q.minus(p);
             double up = -along.x() / along.norm() * Math.signum(turned);
-            if (up < LID) {
+            if (up < lid) {
                 Vec2 a = p.y() <= q.y() ? p : q;
                 Vec2 b = p.y() <= q.y() ? q : p;
                 boolean free = open && b.y() > high - 1e-6 && up > -LID;
                 all.add(new FlatWall(
-                        up < -LID ? "bottom " + (i + 1) : "wall " + (i + 1), line(a, half, z), line(b, half, z), free));
+                        (up < -LID ? "bottom " : up < LID ? "wall " : "lid ") + (i + 1),
+                        line(a, half, z),
+                        line(b, half, z),
+                        free));
             }
         }
         // Both sides are alike; the deeper of the two counts.

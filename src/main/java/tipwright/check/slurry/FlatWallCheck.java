@@ -111,10 +111,7 @@ public final class FlatWallCheck implements Check {
         double[] p = row == null ? new double[2] : flat.pressures(row, weight);
         double moved = p[0] * unit[2] + p[1] * unit[3];
         double factor = analysis.design().factors().wall();
-        Text note = Text.of("bends by {}", Text.amount(moved, Kind.LENGTH, "mm", 1));
-        note = moved <= wall.thickness() / 2
-                ? note
-                : note.plus(", more than half its thickness: it hangs like a skin then, and bears more than told");
+        Text note = bends(moved, wall);
         List<Finding> all = new ArrayList<>();
         Usage usage = new Usage(Math.max(0, worst.value()), wall.yield(), factor, Kind.PRESSURE);
         all.add(make.compare(flat.name(), usage, worst, note));
@@ -131,6 +128,15 @@ public final class FlatWallCheck implements Check {
                     Text.words("bending of a stiffener with the wall beside it")));
         }
         return all;
+    }
+
+    /** How far a flat wall gives way, m, and whether the rule holds there. */
+    static Text bends(double moved, Wall wall) {
+        Text note = Text.of("bends by {}", Text.amount(moved, Kind.LENGTH, "mm", 1));
+        return moved <= wall.thickness() / 2
+                ? note
+                : note.plus(
+                        ", more than half its thickness: it then also carries by stretching, so it is stronger than shown here");
     }
 
     private static Extreme normal(Analysis analysis, ToDoubleFunction<Row> value) {
@@ -153,7 +159,7 @@ public final class FlatWallCheck implements Check {
     }
 
     /** The safe one of the two stresses that a wall tells. */
-    private static double governing(PlateBending bent) {
+    static double governing(PlateBending bent) {
         return Math.max(bent.direct(), bent.equivalent());
     }
 }

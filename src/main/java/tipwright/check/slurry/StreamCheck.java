@@ -38,7 +38,7 @@ public final class StreamCheck implements TimedCheck {
 
     @Override
     public String title() {
-        return "Load: landing while it runs out";
+        return "Load: landing while it drains";
     }
 
     @Override
@@ -48,12 +48,12 @@ public final class StreamCheck implements TimedCheck {
 
     @Override
     public String shortly(Finding finding) {
-        return "where the load lands while it runs out";
+        return "where the load lands while it drains";
     }
 
     @Override
     public String rule() {
-        return "At every moment of the dump in time, what runs out falls between the two edges of the receiver's mouth. Over a lip it"
+        return "At every moment of the dump in time, what drains falls between the two edges of the receiver's mouth. Over a lip it"
                 + " passes the critical depth and leaves level, or square out of the opening where that points down, from the lip and"
                 + " from the critical depth over it; an opening under the surface throws a jet from every point of its rim.";
     }

@@ -21,6 +21,8 @@ import tipwright.quantity.Text;
 import tipwright.strength.CircularPlate;
 import tipwright.strength.OutsidePressure;
 import tipwright.strength.PlateBending;
+import tipwright.strength.PlateUnderPressure;
+import tipwright.strength.StiffenedWall;
 import tipwright.time.Cycle;
 import tipwright.time.Moment;
 import tipwright.time.Timing;
@@ -39,12 +41,12 @@ public final class VacuumCheck implements TimedCheck {
 
     @Override
     public String rule() {
-        return "A closed tank that drains faster than air gets in, or that is filled by suction, is pressed in from outside. The shell caves in at the larger of the short and the long form, of which a third may act; flat ends bend and stay below yield; dished ends by their crown radius. A tank filled by suction needs a way for air to get in, or the vacuum holds its door shut. Round within 1 % of the diameter, without dents.";
+        return "A closed tank that drains faster than air gets in, or that is filled by suction, is pressed in from outside. The shell caves in at the larger of the short and the long form, of which a third may act; flat ends, and the flat walls and lid of a box or hopper, bend and stay below yield as if nothing held against it from inside; dished ends by their crown radius. A tank filled by suction needs a way for air to get in, or the vacuum holds its door shut. Round within 1 % of the diameter, without dents.";
     }
 
     @Override
     public String formula() {
-        return "p = 2.42 E (t/D)^2.5 / ((1 - nu^2)^0.75 (L/D - 0.45 sqrt(t/D))) or 2 E/(1 - nu^2) (t/D)^3, a third allowed; dished 0.0625 E (t/R)^2";
+        return "p = 2.42 E (t/D)^2.5 / ((1 - nu^2)^0.75 (L/D - 0.45 sqrt(t/D))) or 2 E/(1 - nu^2) (t/D)^3, a third allowed; dished 0.0625 E (t/R)^2; flat walls by Ritz's method for thin plates";
     }
 
     @Override
@@ -79,10 +81,10 @@ public final class VacuumCheck implements TimedCheck {
             all.add(door(make, design, suction));
         }
         Wall wall = design.tank().wall();
-        if (!(design.tank().interior() instanceof CylinderInterior tank)) {
-            all.add(make.missing("wall", "the tank is not round; flat walls under vacuum are not worked out"));
-        } else if (wall == null) {
+        if (wall == null) {
             all.add(make.missing("wall", "tank.wall missing"));
+        } else if (!(design.tank().interior() instanceof CylinderInterior tank)) {
+            all.addAll(flat(make, design, wall, worst));
         } else {
             String when = pumped ? "while it is filled by suction" : "while it drains";
             all.add(shell(make, tank, wall, worst, when));
@@ -135,7 +137,45 @@ public final class VacuumCheck implements TimedCheck {
                         1,
                         Kind.PRESSURE,
                         worst,
-                        "what may press on the crown from outside"));
+                        "outside pressure that the middle of the dished end can take"));
+            }
+        }
+        return all;
+    }
+
+    /** Flat walls as if nothing inside held against the vacuum, which is so above the slurry and everywhere once it is out. */
+    private static List<Finding> flat(Findings make, Design design, Wall wall, Extreme worst) {
+        List<FlatWall> walls = FlatWall.closed(design.tank());
+        if (walls.isEmpty()) {
+            return List.of(make.missing("wall", "the inside is a mesh; its walls are not known one by one"));
+        }
+        double pressure = Math.max(0, worst.value());
+        double factor = design.factors().wall();
+        List<Finding> all = new ArrayList<>();
+        for (FlatWall flat : walls) {
+            try {
+                double stress = 0;
+                double moved = 0;
+                for (PlateUnderPressure plate : flat.plates(wall)) {
+                    PlateBending bent = plate.under(pressure, pressure);
+                    stress = Math.max(stress, FlatWallCheck.governing(bent));
+                    moved = Math.max(moved, bent.moved());
+                }
+                all.add(make.compare(
+                        flat.name(),
+                        new Usage(stress, wall.yield(), factor, Kind.PRESSURE),
+                        worst,
+                        Text.words("pressed in by the vacuum; ").plus(FlatWallCheck.bends(moved, wall))));
+            } catch (IllegalArgumentException e) {
+                all.add(make.missing(flat.name(), "out of the rule's range: " + e.getMessage()));
+            }
+            StiffenedWall beam = flat.stiffened(wall);
+            if (beam != null) {
+                all.add(make.compare(
+                        flat.name() + " stiffener",
+                        new Usage(beam.stress(pressure, pressure), wall.yield(), factor, Kind.PRESSURE),
+                        worst,
+                        Text.words("a stiffener with the wall beside it, bent inwards by the vacuum")));
             }
         }
         return all;

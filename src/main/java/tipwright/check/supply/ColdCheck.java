@@ -133,16 +133,16 @@ public final class ColdCheck implements TimedCheck {
                 viscosity(grade, cold.lowest()),
                 cold.thickest(),
                 1,
-                Kind.RATIO,
+                Kind.VISCOSITY,
                 Extreme.NOWHERE,
                 Text.of(
-                        "mm2/s of VG {} at {}, viscosity index 100",
+                        "VG {} at {}, viscosity index 100",
                         Text.number(grade, 0),
                         Text.amount(cold.lowest(), Kind.TEMPERATURE)));
     }
 
-    /** Of a grade at a temperature in K, mm2/s. */
+    /** Of a grade at a temperature in K, m2/s. */
     static double viscosity(double grade, double kelvin) {
-        return OilViscosity.ofGrade(grade * 1e-6, 100).at(kelvin) * 1e6;
+        return OilViscosity.ofGrade(grade * 1e-6, 100).at(kelvin);
     }
 }

@@ -6,7 +6,7 @@ import tipwright.design.key.Choice;
 
 /** An actuator. Adding a kind: one record and its name in the permits clause. */
 @Choice("kind")
-public sealed interface Actuator permits ElectricActuator, HydraulicActuator, TelescopicCylinder {
+public sealed interface Actuator permits ElectricActuator, HydraulicActuator, Rope, TelescopicCylinder {
     /** Pin to pin when closed, m. */
     double closed();
 

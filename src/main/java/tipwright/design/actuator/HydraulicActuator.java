@@ -6,6 +6,7 @@ import tipwright.design.key.Choice;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
 import tipwright.design.key.Preset;
+import tipwright.design.key.Sold;
 import tipwright.quantity.Kind;
 
 /**
@@ -19,7 +20,10 @@ import tipwright.quantity.Kind;
  */
 @Choice("hydraulic")
 public record HydraulicActuator(
-        @Note("Inside diameter of the cylinder") @Measured(value = Kind.LENGTH, above = "0 mm") double bore,
+        @Note("Inside diameter of the cylinder")
+                @Measured(value = Kind.LENGTH, above = "0 mm")
+                @Sold(value = "cylinder", usual = "50 mm")
+                double bore,
         @Note("The rod or screw tube, to check buckling") Rod rod,
         @Note("Pin to pin when closed") @Measured(value = Kind.LENGTH, above = "0 mm") double closed,
         @Note("How far it goes out") @Measured(value = Kind.LENGTH, above = "0 mm") double stroke,

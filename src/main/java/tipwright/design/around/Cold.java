@@ -11,7 +11,7 @@ import tipwright.quantity.Kind;
  *
  * @param lowest temperature of the day, K
  * @param oil viscosity grade of the oil, m2/s at 40 C over 1e-6; null when not known
- * @param thickest oil that the pump may start with, mm2/s
+ * @param thickest oil that the pump may start with, m2/s
  */
 public record Cold(
         @Note("Coldest that it has to work at")
@@ -19,6 +19,6 @@ public record Cold(
                 double lowest,
         @Note("Grade of the oil: 32 for VG 32") @Measured(value = Kind.RATIO, atLeast = "5", atMost = "1000") @Nullable
                 Double oil,
-        @Note("Thickest oil that the pump may start with, in mm2/s, from its maker")
-                @Measured(value = Kind.RATIO, preset = "1000", atLeast = "50", atMost = "10000")
+        @Note("Thickest oil that the pump may start with, from its maker")
+                @Measured(value = Kind.VISCOSITY, preset = "1000 mm2/s", atLeast = "50 mm2/s", atMost = "10000 mm2/s")
                 double thickest) {}

@@ -2,12 +2,9 @@
 package tipwright.design.drive;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.NamedPin;
-import tipwright.design.joint.PinJoint;
 import tipwright.design.key.Choice;
-import tipwright.design.key.Copy;
 import tipwright.design.key.Counted;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
@@ -31,7 +28,7 @@ public record BellCrank(
         @Note("Where the link is pinned to the tank") @Measured(Kind.LENGTH) Vec2 tankPin,
         @Note("The actuators, side by side") @Counted(atLeast = 1, atMost = 8) List<PlacedActuator> actuators,
         @Note("The pins by name, to check them") @Preset List<NamedPin> pins)
-        implements Drive {
+        implements LinkedDrive {
     @Override
     public Skeleton skeleton(Vec2 pivot) {
         return new Skeleton(
@@ -43,15 +40,5 @@ public record BellCrank(
                         new Joint.Pin("link-pin", 2, 3, linkPin),
                         new Joint.Pin("tank-pin", 3, 1, tankPin)),
                 new Strut("actuator", 0, framePin, 2, rodPin));
-    }
-
-    @Override
-    public @Nullable PinJoint pinJoint(String name) {
-        return NamedPin.find(pins, name);
-    }
-
-    @Override
-    public Drive withPin(String name, PinJoint joint) {
-        return Copy.with(this, "pins", NamedPin.put(pins, name, joint));
     }
 }

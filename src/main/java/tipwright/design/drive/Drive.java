@@ -2,8 +2,10 @@
 package tipwright.design.drive;
 
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.actuator.Actuator;
@@ -23,7 +25,7 @@ import tipwright.linkage.Skeleton;
  * ends.
  */
 @Choice("")
-public sealed interface Drive permits Straight, BellCrank, FourBar, Knuckle, SlidingPin, SlidingBase, Free {
+public sealed interface Drive permits Straight, LinkedDrive, Free {
     String FRAME_PIN = "frame-pin";
     String ROD_PIN = "rod-pin";
     String TANK_PIN = "tank-pin";
@@ -34,6 +36,16 @@ public sealed interface Drive permits Straight, BellCrank, FourBar, Knuckle, Sli
      * @param pivot the axis of the two bearings, m
      */
     Skeleton skeleton(Vec2 pivot);
+
+    /**
+     * How far apart the actuator's two pins are, stowed, m.
+     *
+     * @param pivot the axis of the two bearings, m
+     */
+    default double stowedLength(Vec2 pivot) {
+        Skeleton skeleton = skeleton(pivot);
+        return skeleton.actuator().onB().minus(skeleton.actuator().onA()).norm();
+    }
 
     /** The same parts with every pin, carriage and end of the actuator where the operator puts it. */
     default Drive moved(UnaryOperator<Vec2> places) {
@@ -94,8 +106,15 @@ public sealed interface Drive permits Straight, BellCrank, FourBar, Knuckle, Sli
     @Nullable
     PinJoint pinJoint(String name);
 
-    /** The same with other dimensions of a pin whose dimensions are known. */
+    /** The same with these dimensions of a pin. */
     Drive withPin(String name, PinJoint joint);
+
+    /** The names of all pins of a place in {@link #places}, and of the actuator's ends. */
+    default Set<String> pinNames(Vec2 pivot) {
+        Set<String> names = new LinkedHashSet<>(List.of(FRAME_PIN, ROD_PIN));
+        names.addAll(places(pivot).keySet());
+        return names;
+    }
 
     /** Where a pin's data belong in the file, for messages. */
     default String pinKey(String name) {

@@ -2,12 +2,9 @@
 package tipwright.design.drive;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.NamedPin;
-import tipwright.design.joint.PinJoint;
 import tipwright.design.key.Choice;
-import tipwright.design.key.Copy;
 import tipwright.design.key.Counted;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
@@ -33,7 +30,7 @@ public record FourBar(
         @Note("What the actuator pushes: the tank, the main or the second links") @Preset("tank") Pushes pushes,
         @Note("The actuators, side by side") @Counted(atLeast = 1, atMost = 8) List<PlacedActuator> actuators,
         @Note("The pins by name, to check them") @Preset List<NamedPin> pins)
-        implements Drive {
+        implements LinkedDrive {
     /** The body at the actuator's moving end. */
     public enum Pushes {
         TANK(1),
@@ -63,15 +60,5 @@ public record FourBar(
     @Override
     public boolean paired(String joint) {
         return joint.startsWith("main-") || joint.startsWith("second-");
-    }
-
-    @Override
-    public @Nullable PinJoint pinJoint(String name) {
-        return NamedPin.find(pins, name);
-    }
-
-    @Override
-    public Drive withPin(String name, PinJoint joint) {
-        return Copy.with(this, "pins", NamedPin.put(pins, name, joint));
     }
 }

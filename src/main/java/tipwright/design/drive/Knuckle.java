@@ -3,12 +3,9 @@ package tipwright.design.drive;
 
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.NamedPin;
-import tipwright.design.joint.PinJoint;
 import tipwright.design.key.Choice;
-import tipwright.design.key.Copy;
 import tipwright.design.key.Counted;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
@@ -31,7 +28,7 @@ public record Knuckle(
         @Note("Where the upper link is pinned to the tank") @Measured(Kind.LENGTH) Vec2 tankPin,
         @Note("The actuators, side by side") @Counted(atLeast = 1, atMost = 8) List<PlacedActuator> actuators,
         @Note("The pins by name, to check them") @Preset List<NamedPin> pins)
-        implements Drive {
+        implements LinkedDrive {
     @Override
     public Skeleton skeleton(Vec2 pivot) {
         return new Skeleton(
@@ -47,18 +44,8 @@ public record Knuckle(
 
     @Override
     public Map<String, Vec2> places(Vec2 pivot) {
-        Map<String, Vec2> places = Drive.super.places(pivot);
+        Map<String, Vec2> places = LinkedDrive.super.places(pivot);
         places.remove(ROD_PIN);
         return places;
-    }
-
-    @Override
-    public @Nullable PinJoint pinJoint(String name) {
-        return NamedPin.find(pins, name);
-    }
-
-    @Override
-    public Drive withPin(String name, PinJoint joint) {
-        return Copy.with(this, "pins", NamedPin.put(pins, name, joint));
     }
 }

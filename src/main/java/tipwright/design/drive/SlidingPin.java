@@ -6,9 +6,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.Guide;
 import tipwright.design.joint.NamedPin;
-import tipwright.design.joint.PinJoint;
 import tipwright.design.key.Choice;
-import tipwright.design.key.Copy;
 import tipwright.design.key.Counted;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
@@ -36,7 +34,7 @@ public record SlidingPin(
         @Note("The rail that the carriage slides on") Guide guide,
         @Note("The actuators, side by side") @Counted(atLeast = 1, atMost = 8) List<PlacedActuator> actuators,
         @Note("The pins by name, to check them") @Preset List<NamedPin> pins)
-        implements Drive {
+        implements LinkedDrive {
     private static final String RAIL = "rail";
 
     @Override
@@ -50,16 +48,6 @@ public record SlidingPin(
                         new Joint.Pin("slider-pin", 2, 3, sliderPin),
                         new Joint.Pin("tank-pin", 3, 1, tankPin)),
                 new Strut("actuator", 0, framePin, 2, rodPin));
-    }
-
-    @Override
-    public @Nullable PinJoint pinJoint(String name) {
-        return NamedPin.find(pins, name);
-    }
-
-    @Override
-    public Drive withPin(String name, PinJoint joint) {
-        return Copy.with(this, "pins", NamedPin.put(pins, name, joint));
     }
 
     @Override

@@ -4,10 +4,12 @@ package tipwright.design.file;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tipwright.design.around.Cradle;
 import tipwright.design.around.CrossMember;
 import tipwright.design.around.Footing;
 import tipwright.design.around.Receiver;
 import tipwright.design.around.SidePart;
+import tipwright.design.around.TorqueTube;
 import tipwright.design.drive.LinkPart;
 import tipwright.design.joint.Fastening;
 import tipwright.design.joint.FilletWeld;
@@ -39,6 +41,8 @@ final class AroundRules {
         List<LinkPart> links = facts.bound().list("links", LinkPart.class);
         rules.zones("links", links.stream().map(LinkPart::z).toList());
         rules.crossMember();
+        rules.twist();
+        rules.cradle();
         rules.receiver();
         rules.supports();
         List<Fastening> fastenings = facts.bound().list("fastenings", Fastening.class);
@@ -75,12 +79,35 @@ final class AroundRules {
             return;
         }
         zone("frame.cross-member.z", tube.z());
-        double least = Math.min(tube.height(), tube.width());
-        if (!(2 * tube.wall() < least)) {
+        hollow("frame.cross-member", tube.height(), tube.width(), tube.wall());
+    }
+
+    private void twist() {
+        for (String path : List.of("twist.tank", "twist.frame")) {
+            TorqueTube tube = facts.bound().get(path, TorqueTube.class);
+            if (tube != null) {
+                hollow(path, tube.height(), tube.width(), tube.wall());
+            }
+        }
+    }
+
+    private void hollow(String path, double height, double width, double wall) {
+        double least = Math.min(height, width);
+        if (!(2 * wall < least)) {
             facts.wrong(
-                    "frame.cross-member.wall",
-                    "two walls of " + Facts.say(tube.wall(), Kind.LENGTH) + " leave no hollow in "
+                    path + ".wall",
+                    "two walls of " + Facts.say(wall, Kind.LENGTH) + " leave no hollow in "
                             + Facts.say(least, Kind.LENGTH));
+        }
+    }
+
+    /** Two saddles in one place are one. */
+    private void cradle() {
+        Cradle cradle = facts.bound().get("cradle", Cradle.class);
+        if (cradle != null
+                && cradle.at().size() == 2
+                && cradle.at().get(1).minus(cradle.at().get(0)).norm() < cradle.width()) {
+            facts.wrong("cradle.at", "the two saddles are nearer to each other than one is wide; give both places");
         }
     }
 

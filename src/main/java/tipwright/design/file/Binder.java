@@ -12,6 +12,7 @@ import tipwright.design.actuator.ListedActuator;
 import tipwright.design.key.Counted;
 import tipwright.design.key.FromParts;
 import tipwright.design.key.Measured;
+import tipwright.design.key.Sold;
 import tipwright.design.tank.UsualSlurry;
 import tipwright.design.tape.NamedPoints;
 import tipwright.geometry.Vec2;
@@ -161,6 +162,29 @@ final class Binder {
     }
 
     private @Nullable Object one(Shape.Key key, Node node, String path, Place at) {
+        if (!Question.isMark(node) || key.type() == String.class) {
+            return plain(key, node, path, at);
+        }
+        Question question = Question.of(key, node.place(), path);
+        if (question == null) {
+            problems.add(node.place(), path, Question.notHere(key.name()));
+            return null;
+        }
+        return plain(key, reader.answer(question, usual(key)), path, at);
+    }
+
+    /** What stands for a size that is asked for until it is known. */
+    private String usual(Shape.Key key) {
+        Sold sold = key.mark(Sold.class);
+        FromParts section = key.mark(FromParts.class);
+        return sold != null
+                ? sold.usual()
+                : reader.shelf().names(section == null ? "" : section.value()).stream()
+                        .findFirst()
+                        .orElse("");
+    }
+
+    private @Nullable Object plain(Shape.Key key, Node node, String path, Place at) {
         Measured measured = key.mark(Measured.class);
         FromParts section = key.mark(FromParts.class);
         Class<?> type = key.type();

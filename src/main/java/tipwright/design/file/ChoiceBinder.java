@@ -78,11 +78,15 @@ final class ChoiceBinder {
         return binder.record(chosen, field.value(), Paths.key(path, word), field.key(), Set.of());
     }
 
-    /** The records of a sealed interface by their words, in the order of its permits clause. */
+    /** The records of a sealed interface, and of those in its permits clause, by their words, in the order of that clause. */
     static Map<String, Class<?>> words(Class<?> type) {
         Map<String, Class<?>> all = new LinkedHashMap<>();
         for (Class<?> permitted : type.getPermittedSubclasses()) {
-            all.put(Shape.choiceWord(permitted), permitted);
+            if (permitted.isInterface()) {
+                all.putAll(words(permitted));
+            } else {
+                all.put(Shape.choiceWord(permitted), permitted);
+            }
         }
         return all;
     }

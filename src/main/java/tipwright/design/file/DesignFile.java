@@ -8,7 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
+import tipwright.quantity.UnitSystem;
 
 /** Reads design files. Whatever a file holds, the answer is a design or a list of problems, never an exception. */
 public final class DesignFile {
@@ -45,7 +48,7 @@ public final class DesignFile {
         String text = TextBytes.decode(name, bytes, problems);
         return text == null
                 ? new Reading.Bad(problems.inOrder())
-                : read(new SourceFile(name, beside instanceof ShippedFiles, bytes), text, beside, Map.of());
+                : read(new SourceFile(name, beside instanceof ShippedFiles, bytes), text, beside, Map.of(), Map.of());
     }
 
     /**
@@ -59,12 +62,13 @@ public final class DesignFile {
             return bad(name, FolderFiles.tooLarge(LARGEST));
         }
         SourceFile file = new SourceFile(name, false, text.getBytes(StandardCharsets.UTF_8));
-        return read(file, text, beside, Map.of());
+        return read(file, text, beside, Map.of(), Map.of());
     }
 
-    private static Reading read(SourceFile file, String text, NamedFiles beside, Map<String, Double> changed) {
+    private static Reading read(
+            SourceFile file, String text, NamedFiles beside, Map<String, Double> changed, Map<String, String> answers) {
         String name = file.name();
-        Reader reader = new Reader(beside, changed);
+        Reader reader = new Reader(beside, changed, answers);
         Problems problems = reader.problems();
         Node root = YamlText.read(name, text, problems);
         if (root == null) {
@@ -81,6 +85,10 @@ public final class DesignFile {
         reader.start(root, () -> TapeUnit.system(text, sources));
         ownParts(top, reader);
         Object read = new Binder(reader, sources).record(Design.class, top, "", root.place(), Set.of());
+        if (!reader.questions().isEmpty()) {
+            return asking(
+                    read, reader, TapeUnit.system(text, sources), other -> read(file, text, beside, changed, other));
+        }
         Problems warnings = new Problems();
         reader.points().tell(warnings);
         Rules.check(reader.bound(), sources, problems, warnings);
@@ -96,9 +104,22 @@ public final class DesignFile {
                     sources,
                     files,
                     reader.uncertain(),
-                    other -> read(file, text, beside, other));
+                    other -> read(file, text, beside, other, answers));
         }
         return new Reading.Bad(problems.inOrder());
+    }
+
+    /** What stands open, or what else is wrong. */
+    private static Reading asking(
+            @Nullable Object read, Reader reader, UnitSystem units, Function<Map<String, String>, Reading> with) {
+        Problems problems = reader.problems();
+        if (!(read instanceof Design design) || !problems.isEmpty()) {
+            return new Reading.Bad(problems.inOrder());
+        }
+        for (Question q : reader.questions()) {
+            problems.add(q.place(), q.path(), Question.UNANSWERED);
+        }
+        return new Reading.Bad(problems.inOrder(), new Reading.Open(design, units, reader.questions(), with));
     }
 
     private static void ownParts(Node.Fields top, Reader reader) {

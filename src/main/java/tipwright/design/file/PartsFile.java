@@ -34,14 +34,14 @@ public final class PartsFile {
 
     /** The parts that came with the program. */
     public static Contents shipped() {
-        return contents(new Reader(NamedFiles.shipped(), Map.of()));
+        return contents(new Reader(NamedFiles.shipped(), Map.of(), Map.of()));
     }
 
     /** The parts of a file on disk and, after them, those that came with the program. */
     public static Contents read(Path file) {
         Path folder = file.toAbsolutePath().getParent();
         Path name = file.getFileName();
-        Reader reader = new Reader(NamedFiles.folder(folder == null ? file : folder), Map.of());
+        Reader reader = new Reader(NamedFiles.folder(folder == null ? file : folder), Map.of(), Map.of());
         String own = name == null ? file.toString() : name.toString();
         reader.shelf().addOwn(own, Place.whole(file.toString()), "");
         return contents(reader);
@@ -58,6 +58,9 @@ public final class PartsFile {
             }
         }
         Problems problems = reader.problems();
+        for (Question q : reader.questions()) {
+            problems.add(q.place(), q.path(), "'?' asks for a size; only a design file can ask, so write a value here");
+        }
         Rules.check(reader.bound(), new SourceMap("", null), problems, new Problems());
         return new Contents(parts, problems.inOrder());
     }

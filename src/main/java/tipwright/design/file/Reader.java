@@ -21,6 +21,8 @@ final class Reader {
     private final Map<Class<?>, Shape> shapes = new HashMap<>();
     private final PartsShelf shelf;
     private final Map<String, Double> changed;
+    private final Map<String, String> answers;
+    private final List<Question> questions = new ArrayList<>();
     private final List<Uncertain> uncertain = new ArrayList<>();
     private final NamedPlaces points = new NamedPlaces(this);
     private @Nullable Node root;
@@ -32,10 +34,12 @@ final class Reader {
      * For one reading.
      *
      * @param changed values to take in place of those written, SI, by path; only values with a doubt
+     * @param answers what to take in place of question marks, by path
      */
-    Reader(NamedFiles beside, Map<String, Double> changed) {
+    Reader(NamedFiles beside, Map<String, Double> changed, Map<String, String> answers) {
         this.beside = beside;
         this.changed = changed;
+        this.answers = answers;
         shelf = new PartsShelf(this);
     }
 
@@ -99,6 +103,20 @@ final class Reader {
     /** All values that may be off, in the order in which they were met. */
     List<Uncertain> uncertain() {
         return uncertain;
+    }
+
+    /** The answer to a question mark; while there is none, the question is noted and a usual size stands for it. */
+    Node answer(Question question, String usual) {
+        String answer = answers.get(question.path());
+        if (answer == null) {
+            questions.add(question);
+        }
+        return new Node.Scalar(question.place(), answer == null ? usual : answer, true);
+    }
+
+    /** The question marks without an answer, in the order of the file. */
+    List<Question> questions() {
+        return questions;
     }
 
     /** Points by name. */

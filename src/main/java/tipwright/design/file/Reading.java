@@ -3,6 +3,8 @@ package tipwright.design.file;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.quantity.UnitSystem;
 
@@ -52,6 +54,28 @@ public sealed interface Reading permits Reading.Good, Reading.Bad {
      * No design.
      *
      * @param problems all of them, in the order of the file; at most 100
+     * @param open what the file asks, when nothing else stands in the way; null: there is more that is wrong
      */
-    record Bad(List<Problem> problems) implements Reading {}
+    record Bad(List<Problem> problems, @Nullable Open open) implements Reading {
+        /** What is wrong. */
+        public Bad(List<Problem> problems) {
+            this(problems, null);
+        }
+    }
+
+    /**
+     * A design with a question mark where a size is to be found.
+     *
+     * @param design with a usual size in each such place; it need not make sense
+     * @param units in which most of its lengths are written
+     * @param questions in the order of the file
+     * @param with reads the file with answers, as a builder would write them, by the path of a {@link Question}
+     */
+    record Open(
+            Design design, UnitSystem units, List<Question> questions, Function<Map<String, String>, Reading> with) {
+        /** Copies the list. */
+        public Open {
+            questions = List.copyOf(questions);
+        }
+    }
 }

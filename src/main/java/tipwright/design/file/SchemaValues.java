@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.key.Counted;
 import tipwright.design.key.FromParts;
 import tipwright.design.key.Measured;
+import tipwright.design.key.Sold;
 import tipwright.design.tank.UsualSlurry;
 import tipwright.design.tape.NamedPoints;
 import tipwright.geometry.Vec2;
@@ -111,7 +112,8 @@ final class SchemaValues {
             }
             Map<String, Object> quantity =
                     reference(measured.sheet() ? SchemaPoints.THICKNESS : name(measured.value()));
-            return measured.orWord().isEmpty() ? quantity : any(List.of(quantity, Map.of("const", measured.orWord())));
+            String other = key.mark(Sold.class) != null ? "?" : measured.orWord();
+            return other.isEmpty() ? quantity : any(List.of(quantity, Map.of("const", other)));
         }
         if (type == NamedPoints.class) {
             return SchemaPoints.named();

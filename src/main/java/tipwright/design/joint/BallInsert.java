@@ -33,7 +33,7 @@ public record BallInsert(
                 @Preset
                 List<HousingStrength> housing,
         @Note("Price, in any currency, number only") @Nullable Double price,
-        @Note("What it holds along the shaft, from the maker; left out: a fifth of C")
+        @Note("What it holds along the shaft, from the maker; left out: 20 % of C")
                 @Measured(value = Kind.FORCE, above = "0 N")
                 @Nullable
                 Double axial)

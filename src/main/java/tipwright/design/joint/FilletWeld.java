@@ -8,6 +8,7 @@ import tipwright.design.key.ExactlyOne;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
 import tipwright.design.key.Preset;
+import tipwright.design.key.Sold;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
@@ -26,7 +27,8 @@ public record FilletWeld(
         @Note("Middle of the weld group, tank stowed") @Measured(Kind.LENGTH) Vec3 at,
         @Note("Direction square to the plate that it is welded to") @Measured(Kind.RATIO) @Preset("[0, 1, 0]")
                 Vec3 normal,
-        @Note("Leg of the fillet") @Measured(value = Kind.LENGTH, above = "0 mm") double leg,
+        @Note("Leg of the fillet") @Measured(value = Kind.LENGTH, above = "0 mm") @Sold(value = "leg", usual = "6 mm")
+                double leg,
         @Note("Tensile strength of the weld metal; 70 ksi is E70")
                 @Measured(value = Kind.PRESSURE, preset = "70 ksi", above = "0 Pa")
                 double electrode,

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design.joint;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.key.Note;
@@ -22,10 +23,17 @@ public record NamedPin(@Note("Name of the pin, such as frame-pin") String pin, @
         return null;
     }
 
-    /** The list with other dimensions of a pin that is in it. */
+    /** The list with these dimensions of a pin, in place of those that it had. */
     public static List<NamedPin> put(List<NamedPin> pins, String name, PinJoint joint) {
-        return pins.stream()
-                .map(p -> p.pin().equals(name) ? new NamedPin(name, joint) : p)
-                .toList();
+        List<NamedPin> all = new ArrayList<>();
+        boolean there = false;
+        for (NamedPin p : pins) {
+            there |= p.pin().equals(name);
+            all.add(p.pin().equals(name) ? new NamedPin(name, joint) : p);
+        }
+        if (!there) {
+            all.add(new NamedPin(name, joint));
+        }
+        return List.copyOf(all);
     }
 }

@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.key.Choice;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
+import tipwright.design.key.Sold;
 import tipwright.quantity.Kind;
 
 /**
@@ -16,7 +17,8 @@ import tipwright.quantity.Kind;
  */
 @Choice("bush")
 public record PlainBush(
-        @Note("For the shaft") @Measured(value = Kind.LENGTH, above = "0 mm") double bore,
+        @Note("For the shaft") @Measured(value = Kind.LENGTH, above = "0 mm") @Sold(value = "bore", usual = "40 mm")
+                double bore,
         @Note("Along the shaft") @Measured(value = Kind.LENGTH, above = "0 mm") double length,
         @Note("Mean pressure that it bears") @Measured(value = Kind.PRESSURE, above = "0 Pa") @Nullable Double pressure,
         @Note("Pressure times sliding speed that it bears")

@@ -6,6 +6,7 @@ import tipwright.design.key.Counted;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
 import tipwright.design.key.Preset;
+import tipwright.design.key.Sold;
 import tipwright.quantity.Kind;
 
 /**
@@ -17,7 +18,10 @@ import tipwright.quantity.Kind;
  * @param carriedAt where the tank grips a shaft that goes through both bearings, z, m; empty: stubs with an overhang
  */
 public record Shaft(
-        @Note("Of the shaft or stubs") @Measured(value = Kind.LENGTH, above = "0 mm") double diameter,
+        @Note("Of the shaft or stubs")
+                @Measured(value = Kind.LENGTH, above = "0 mm")
+                @Sold(value = "bore", usual = "40 mm")
+                double diameter,
         @Note("Yield strength of its steel") @Measured(value = Kind.PRESSURE, preset = "235 MPa", above = "0 Pa")
                 double yield,
         @Note("From the middle of a bearing to where the tank grips the shaft")

@@ -6,7 +6,6 @@ import tipwright.design.key.Choice;
 import tipwright.design.key.Counted;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
-import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
 
@@ -28,33 +27,14 @@ public record Angle(
                 double thickness,
         @Note("One end, at the middle of the section, tank stowed") @Measured(Kind.LENGTH) Vec3 from,
         @Note("The other end") @Measured(Kind.LENGTH) Vec3 to)
-        implements Steel {
-    private Stretched stretched() {
+        implements LongSteel {
+    @Override
+    public Stretched stretched() {
         return new Stretched(from, to, legs.get(0), legs.get(legs.size() - 1));
     }
 
-    /** Area of the section, m2. */
+    @Override
     public double area() {
         return (legs.get(0) + legs.get(legs.size() - 1) - thickness) * thickness;
-    }
-
-    @Override
-    public double mass() {
-        return DENSITY * area() * stretched().length();
-    }
-
-    @Override
-    public Vec3 centre() {
-        return stretched().middle();
-    }
-
-    @Override
-    public List<Vec2> outline() {
-        return stretched().outline();
-    }
-
-    @Override
-    public List<Double> across() {
-        return stretched().across();
     }
 }

@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design.steel;
 
-import java.util.List;
 import tipwright.design.key.Choice;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
-import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
 
@@ -24,33 +22,14 @@ public record Flat(
                 double thickness,
         @Note("One end, at the middle of the section, tank stowed") @Measured(Kind.LENGTH) Vec3 from,
         @Note("The other end") @Measured(Kind.LENGTH) Vec3 to)
-        implements Steel {
-    private Stretched stretched() {
+        implements LongSteel {
+    @Override
+    public Stretched stretched() {
         return new Stretched(from, to, width, thickness);
     }
 
-    /** Area of the section, m2. */
+    @Override
     public double area() {
         return width * thickness;
-    }
-
-    @Override
-    public double mass() {
-        return DENSITY * area() * stretched().length();
-    }
-
-    @Override
-    public Vec3 centre() {
-        return stretched().middle();
-    }
-
-    @Override
-    public List<Vec2> outline() {
-        return stretched().outline();
-    }
-
-    @Override
-    public List<Double> across() {
-        return stretched().across();
     }
 }

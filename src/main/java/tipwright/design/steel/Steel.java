@@ -8,7 +8,7 @@ import tipwright.geometry.Vec3;
 
 /** A piece of steel as it is bought, in its place. Adding one: a record here and its name in the permits clause. */
 @Choice
-public sealed interface Steel permits Plate, Disc, WireMesh, Flat, Angle, TubePiece, Pipe, Bar {
+public sealed interface Steel permits Plate, Disc, WireMesh, LongSteel {
     /** Density of steel, kg/m3. Source: EN 1991-1-1 annex A, nominal. */
     double DENSITY = 7850;
 

@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design.steel;
 
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.key.Choice;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
-import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.geometry.stock.RoundedTube;
 import tipwright.quantity.Kind;
@@ -29,12 +27,13 @@ public record TubePiece(
                 double wall,
         @Note("One end, at the middle of the section, tank stowed") @Measured(Kind.LENGTH) Vec3 from,
         @Note("The other end") @Measured(Kind.LENGTH) Vec3 to)
-        implements Steel {
-    private Stretched stretched() {
+        implements LongSteel {
+    @Override
+    public Stretched stretched() {
         return new Stretched(from, to, height, wide());
     }
 
-    /** Area of the section, m2. */
+    @Override
     public double area() {
         return isSound() ? new RoundedTube(height, wide(), wall).area() : Double.NaN;
     }
@@ -46,25 +45,5 @@ public record TubePiece(
 
     private double wide() {
         return width == null ? height : width;
-    }
-
-    @Override
-    public double mass() {
-        return DENSITY * area() * stretched().length();
-    }
-
-    @Override
-    public Vec3 centre() {
-        return stretched().middle();
-    }
-
-    @Override
-    public List<Vec2> outline() {
-        return stretched().outline();
-    }
-
-    @Override
-    public List<Double> across() {
-        return stretched().across();
     }
 }

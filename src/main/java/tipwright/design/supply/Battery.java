@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.key.Choice;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
+import tipwright.design.key.Sold;
 import tipwright.quantity.Kind;
 
 /**
@@ -27,7 +28,11 @@ public record Battery(
                 @Measured(value = Kind.RESISTANCE, preset = "0 ohm", atLeast = "0 ohm")
                 double resistance,
         @Note("The cable to the actuators, one for all of them") @Nullable Cable cable,
-        @Note("The fuse in that cable") @Measured(value = Kind.CURRENT, above = "0 A") @Nullable Double fuse)
+        @Note("The fuse in that cable")
+                @Measured(value = Kind.CURRENT, above = "0 A")
+                @Sold(value = "fuse", usual = "40 A")
+                @Nullable
+                Double fuse)
         implements Supply {
 
     /** Resistance from the battery's cells to the motors and back, ohm. */

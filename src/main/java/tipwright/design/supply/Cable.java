@@ -6,6 +6,7 @@ import tipwright.design.key.ExactlyOne;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
 import tipwright.design.key.Preset;
+import tipwright.design.key.Sold;
 import tipwright.quantity.Kind;
 
 /**
@@ -22,9 +23,14 @@ import tipwright.quantity.Kind;
 public record Cable(
         @Note("Wire gauge as a number: 6 for AWG 6, 0 for 1/0, -1 for 2/0")
                 @Measured(value = Kind.RATIO, atLeast = "-3", atMost = "40")
+                @Sold(value = "gauge", usual = "6")
                 @Nullable
                 Double awg,
-        @Note("Section of one core") @Measured(value = Kind.AREA, above = "0 mm2") @Nullable Double section,
+        @Note("Section of one core")
+                @Measured(value = Kind.AREA, above = "0 mm2")
+                @Sold(value = "cable", usual = "16 mm2")
+                @Nullable
+                Double section,
         @Note("One way; the way back is added by the program") @Measured(value = Kind.LENGTH, atLeast = "0 m")
                 double length,
         @Note("Of the conductor when it is warm")

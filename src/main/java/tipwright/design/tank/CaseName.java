@@ -53,6 +53,14 @@ public enum CaseName {
         return about;
     }
 
+    /** Whether the outlet stays shut all the while. */
+    public boolean outletShut() {
+        return switch (this) {
+            case HELD, SETTLED, SLID, BRIM -> true;
+            default -> false;
+        };
+    }
+
     /** All names of the design file. */
     public static List<String> keys() {
         return Arrays.stream(values()).map(CaseName::key).toList();

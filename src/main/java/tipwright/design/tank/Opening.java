@@ -62,6 +62,16 @@ public record Opening(
         return open(side, Rim.CIRCLE, diameter, null, null, centre);
     }
 
+    /** An open side that is not square to the way that it faces: its corners, in order, m, stowed. */
+    static Opening corners(Tank.Open side, List<Vec3> corners) {
+        return new Opening(
+                name(side), Rim.POLYGON, null, null, null, corners, null, null, 0, null, new Outflow(SHARP, 1));
+    }
+
+    private static String name(Tank.Open side) {
+        return side == Tank.Open.TOP ? "open top" : "open front";
+    }
+
     private static Opening open(
             Tank.Open side,
             Rim rim,
@@ -69,9 +79,8 @@ public record Opening(
             @Nullable Double width,
             @Nullable Double height,
             Vec3 centre) {
-        String name = side == Tank.Open.TOP ? "open top" : "open front";
         Outflow sharp = new Outflow(SHARP, 1);
-        return new Opening(name, rim, diameter, width, height, List.of(), centre, out(side), 0, null, sharp);
+        return new Opening(name(side), rim, diameter, width, height, List.of(), centre, out(side), 0, null, sharp);
     }
 
     /** Share of the ideal flow over a sharp edge, as of every opening that tells nothing else. */

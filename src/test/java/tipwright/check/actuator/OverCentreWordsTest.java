@@ -31,7 +31,9 @@ class OverCentreWordsTest {
                 "stroke: 900 mm",
                 "stroke: 1500 mm"));
         assertThat(f.verdict()).isEqualTo(Verdict.CLOSE);
-        assertThat(f.note().metric()).startsWith("from pull to push at: held").doesNotContain("push to pull");
+        assertThat(f.note().metric())
+                .startsWith("the pull turns into a push: full, outlet shut at")
+                .doesNotContain("the push turns into a pull");
         // past the crossing it is the push that holds the tank back
         assertThat(f.demand()).isPositive();
         assertThat(f.capacity()).isCloseTo(12_000, within(1e-6));
@@ -50,7 +52,9 @@ class OverCentreWordsTest {
                 + "cases: {skip: [draining, heaped, caked, heel]}\n";
         Finding f = of(yaml);
         assertThat(f.verdict()).isEqualTo(Verdict.CLOSE);
-        assertThat(f.note().metric()).contains("pushes with the held load").contains("pulls with the empty load");
+        assertThat(f.note().metric())
+                .contains("pushes with the load 'full, outlet shut'")
+                .contains("pulls with the load 'empty'");
     }
 
     /** Springs may hold a load back that has long passed over the pivot: what is said is what the rod does. */
@@ -58,7 +62,8 @@ class OverCentreWordsTest {
     void oneThatPushesAllTheWaySaysSo() throws CannotComputeException {
         Finding f = of(swap(Examples.BOX, "80 deg", "10 deg"));
         assertThat(f.verdict()).isEqualTo(Verdict.PASS);
-        assertThat(f.note().metric()).isEqualTo("it pushes all the way; nothing falls through");
+        assertThat(f.note().metric())
+                .isEqualTo("the actuator pushes at every tilt; the load never goes over by itself");
     }
 
     /** No figure is no pass. */

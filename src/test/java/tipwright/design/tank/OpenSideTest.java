@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import tipwright.Swap;
 import tipwright.analysis.Examples;
 import tipwright.design.Design;
+import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.load.Contents;
 import tipwright.load.EmptyTank;
@@ -74,6 +75,33 @@ class OpenSideTest {
                         List.of(),
                         null,
                         tank.open()));
+    }
+
+    /**
+     * A rim that the tape shows 10 mm out of level is open all the same: the slanting side has no wall, and its corners are the rim.
+     * Outside, the sides stand straight, so the rim's corners lie 5 mm farther in. Own sum.
+     */
+    @Test
+    void aRimThatIsALittleOutOfLevelIsOpen() {
+        List<Vec2> outside = List.of(new Vec2(0, 0), new Vec2(1, 0), new Vec2(1, 0.6), new Vec2(0, 0.61));
+        Tank tank = tank(new PrismInterior(outside, 0.8, 0), Tank.Open.TOP, Tank.Sizes.OUTSIDE);
+        PrismInterior inside = (PrismInterior) tank.interior();
+        assertThat(inside.width()).isCloseTo(0.79, within(1e-12));
+        List<Vec3> rim = tank.openings().get(0).rimPoints();
+        double[] xs = {0.995, 0.005, 0.005, 0.995};
+        for (int i = 0; i < 4; i++) {
+            assertThat(rim.get(i).x()).isCloseTo(xs[i], within(1e-12));
+            assertThat(rim.get(i).y()).isCloseTo(0.61 - 0.01 * xs[i], within(1e-12));
+            assertThat(Math.abs(rim.get(i).z())).isCloseTo(0.395, within(1e-12));
+        }
+        assertThat(inside.outline().get(0).minus(new Vec2(0.005, 0.005)).norm()).isLessThan(1e-12);
+    }
+
+    /** Nothing at the top of a ridge faces up; what is open there cannot be told. */
+    @Test
+    void aRidgeHasNoOpenTop() {
+        List<Vec2> ridge = List.of(new Vec2(0, 0), new Vec2(1, 0), new Vec2(0.5, 0.6));
+        assertThat(new PrismInterior(ridge, 0.8, 0).open(Tank.Open.TOP)).isNull();
     }
 
     private static Tank tank(Interior interior, Tank.Open side, Tank.Sizes sizes) {

@@ -15,12 +15,13 @@ import org.testfx.util.WaitForAsyncUtils;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.UnitSystem;
+import tipwright.viewer.OneScreen;
 import tipwright.viewer.Trial;
 import tipwright.viewer.dump.MachineState;
 import tipwright.viewer.still.StillCamera;
 
 /** What is drawn is where it should be: pixels at projected points, seen from the side, at three tilts. */
-@ExtendWith(ApplicationExtension.class)
+@ExtendWith({OneScreen.class, ApplicationExtension.class})
 @EnabledIfEnvironmentVariable(
         named = "DISPLAY",
         matches = ".+",

@@ -21,11 +21,12 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.util.WaitForAsyncUtils;
+import tipwright.viewer.OneScreen;
 import tipwright.viewer.Trial;
 import tipwright.viewer.start.DesignName;
 
 /** Opens and closes the window again and again: {@code -Dtest.windows=100}, with a display. */
-@ExtendWith(ApplicationExtension.class)
+@ExtendWith({OneScreen.class, ApplicationExtension.class})
 @EnabledIfSystemProperty(
         named = "test.windows",
         matches = "[0-9]+",

@@ -28,12 +28,13 @@ import tipwright.geometry.Vec3;
 import tipwright.placement.Pin;
 import tipwright.placement.PlacementMap;
 import tipwright.sheet.MapShades;
+import tipwright.viewer.OneScreen;
 import tipwright.viewer.Trial;
 import tipwright.viewer.scene.Picture;
 import tipwright.viewer.start.DesignName;
 
 /** The map of where a pin may go, in the window. */
-@ExtendWith(ApplicationExtension.class)
+@ExtendWith({OneScreen.class, ApplicationExtension.class})
 @EnabledIfEnvironmentVariable(
         named = "DISPLAY",
         matches = ".+",

@@ -29,12 +29,13 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
+import tipwright.viewer.OneScreen;
 import tipwright.viewer.Trial;
 import tipwright.viewer.scene.Camera;
 import tipwright.viewer.start.DesignName;
 
 /** The window, used as a person would. */
-@ExtendWith(ApplicationExtension.class)
+@ExtendWith({OneScreen.class, ApplicationExtension.class})
 @EnabledIfEnvironmentVariable(
         named = "DISPLAY",
         matches = ".+",

@@ -5,11 +5,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.BodyPosition;
 import tipwright.design.Design;
-import tipwright.design.around.Receiver;
 import tipwright.design.tank.Door;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec2;
@@ -19,19 +17,16 @@ import tipwright.outline.Form;
 import tipwright.outline.MachinePart;
 import tipwright.outline.MachinePart.Basis;
 import tipwright.outline.PartKind;
-import tipwright.outline.ZRange;
 
 /**
- * Doors that swing in the side view, and the edges of the receiver's mouth. A door that opens swings from shut to where it hangs or
+ * Doors that swing in the side view. A door that opens swings from shut to where it hangs or
  * stands open at that tilt; every place on its way counts.
  */
-final class DoorAndPit {
+final class SwingingDoors {
     private static final double LEVEL = 1e-6;
     private static final double NEARLY = 1e-9;
-    /** Thickness of an edge, on the far side of it, m. */
-    private static final double THIN = 1e-3;
 
-    private DoorAndPit() {}
+    private SwingingDoors() {}
 
     /** The doors that hinge along the pivot, each with its way. */
     static Map<MachinePart, Motions.Path> doors(Analysis analysis, Motions motions) {
@@ -92,26 +87,5 @@ final class DoorAndPit {
         double turn = tank.turn() - Math.signum(door.hingeAxis().z()) * DoorSwing.open(opening, door, tank);
         Vec2 hinge = door.hinge().xy();
         return new BodyPosition(tank.body(), tank.place(hinge).minus(hinge.tilted(turn)), turn);
-    }
-
-    /** The two edges of the receiver's mouth, down to the ground where they stand above it. */
-    static List<MachinePart> edges(Design design) {
-        Receiver receiver = design.receiver();
-        if (receiver == null) {
-            return List.of();
-        }
-        Vec2 along = receiver.far().minus(receiver.near()).unit();
-        return List.of(
-                edge(design, receiver.name() + " near edge", receiver.near(), along.times(-THIN)),
-                edge(design, receiver.name() + " far edge", receiver.far(), along.times(THIN)));
-    }
-
-    private static MachinePart edge(Design design, String name, Vec2 at, Vec2 away) {
-        @Nullable
-        Double ground = design.ground() == null ? null : design.ground().y();
-        double foot = Math.min(at.y() - THIN, ground == null ? at.y() - THIN : ground);
-        Vec2 down = new Vec2(0, foot - at.y());
-        List<Vec2> outline = List.of(at, at.plus(down), at.plus(down).plus(away), at.plus(away));
-        return new MachinePart(PartKind.RECEIVER, name, 0, Basis.GIVEN, Form.Drawn.of(outline, ZRange.ALL));
     }
 }

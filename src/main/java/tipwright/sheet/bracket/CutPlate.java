@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.sheet.bracket;
+
+import java.util.List;
+import tipwright.design.steel.Steel;
+import tipwright.geometry.Vec2;
+
+/**
+ * A flat plate as it is cut, in its own axes.
+ *
+ * @param outline corners, counter-clockwise, m; the first is not repeated
+ * @param holes in it
+ * @param thickness m; NaN where the design does not tell it
+ */
+public record CutPlate(List<Vec2> outline, List<PlateHole> holes, double thickness) {
+    /** Copies the lists. */
+    public CutPlate {
+        outline = List.copyOf(outline);
+        holes = List.copyOf(holes);
+    }
+
+    /**
+     * A round hole.
+     *
+     * @param at middle, m
+     * @param diameter m
+     * @param pin whether a pin of the mechanism goes through it
+     */
+    public record PlateHole(Vec2 at, double diameter, boolean pin) {}
+
+    /** A rectangle about its middle, m. */
+    static List<Vec2> rectangle(double width, double height) {
+        double w = width / 2;
+        double h = height / 2;
+        return List.of(new Vec2(-w, -h), new Vec2(w, -h), new Vec2(w, h), new Vec2(-w, h));
+    }
+
+    /** Lowest corner of the box around it, m. */
+    public Vec2 low() {
+        return new Vec2(
+                outline.stream().mapToDouble(Vec2::x).min().orElse(0),
+                outline.stream().mapToDouble(Vec2::y).min().orElse(0));
+    }
+
+    /** Highest corner of the box around it, m. */
+    public Vec2 high() {
+        return new Vec2(
+                outline.stream().mapToDouble(Vec2::x).max().orElse(0),
+                outline.stream().mapToDouble(Vec2::y).max().orElse(0));
+    }
+
+    /** Of one side, holes taken off, m2. */
+    public double area() {
+        double twice = 0;
+        for (int i = 0; i < outline.size(); i++) {
+            twice += outline.get(i).cross(outline.get((i + 1) % outline.size()));
+        }
+        double all = Math.abs(twice) / 2;
+        for (PlateHole hole : holes) {
+            all -= Math.PI * hole.diameter() * hole.diameter() / 4;
+        }
+        return all;
+    }
+
+    /** Of steel, kg; NaN where its thickness is not known. */
+    public double mass() {
+        return area() * thickness * Steel.DENSITY;
+    }
+}
