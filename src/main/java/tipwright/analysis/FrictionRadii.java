@@ -78,7 +78,7 @@ public final class FrictionRadii {
      * @param rub N or N m, not negative
      * @param sense +1 while tipping, -1 on the way back, 0 at rest without friction
      */
-    static double braking(double rub, int sense) {
+    public static double braking(double rub, int sense) {
         return sense * rub;
     }
 

@@ -69,10 +69,10 @@ final class LaneBounds {
         return most;
     }
 
-    /** Friction radii of frame pin and tank pin, m. */
+    /** Friction radii of frame pin and tank pin while tipping, m. */
     double[] pinRadii() {
         FrictionRadii radii = FrictionRadii.of(design, actuator);
-        return new double[] {radii.framePin(), radii.rodPin()};
+        return new double[] {FrictionRadii.braking(radii.framePin(), 1), FrictionRadii.braking(radii.rodPin(), 1)};
     }
 
     /** Whether the lengths fit the actuator, its margins included; the quick first look. */

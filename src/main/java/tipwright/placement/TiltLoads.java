@@ -25,7 +25,7 @@ import tipwright.load.LoadTable;
  * @param loads [case][tilt][way: 0 rest, 1 raise, 2 lower][moment N m against tipping; G1x G1y G2x G2y, load of bearings 1 and
  *     2 without the actuator, N]
  * @param share of the actuator's force that goes to bearings 1 and 2
- * @param radius friction radius of bearings 1 and 2, m
+ * @param radius friction radius of bearings 1 and 2 while tipping, m
  */
 @SuppressWarnings("ArrayRecordComponent")
 record TiltLoads(Vec2 pivot, double[] tilts, double[][][][] loads, double[] share, double[] radius) {
@@ -68,7 +68,9 @@ record TiltLoads(Vec2 pivot, double[] tilts, double[][][][] loads, double[] shar
             }
         }
         FrictionRadii radii = FrictionRadii.of(design);
-        return new TiltLoads(pivot, table.tilts(), loads, share, new double[] {radii.bearing(0), radii.bearing(1)});
+        return new TiltLoads(pivot, table.tilts(), loads, share, new double[] {
+            FrictionRadii.braking(radii.bearing(0), 1), FrictionRadii.braking(radii.bearing(1), 1)
+        });
     }
 
     private static double[] shares(Design design) {

@@ -5,9 +5,10 @@ import java.io.IOException;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Pose;
+import tipwright.check.Result;
 import tipwright.design.actuator.Actuator;
 
-/** The worst of all load cases, friction included: over all tilts, and at each. */
+/** The worst of all load cases, friction included: over all tilts, push and pull in part fills too, and at each tilt as filled. */
 final class JsonPeaks {
     private static final double MM = 1000;
 
@@ -17,11 +18,12 @@ final class JsonPeaks {
         this.json = json;
     }
 
-    void write(Analysis analysis) throws IOException {
+    void write(Result result) throws IOException {
+        Analysis analysis = result.analysis();
         int bearings = analysis.design().pivot().bearings().size();
         json.start("peaks");
-        peak("push", Peak.force(analysis.cases(), Peak.Tilts.ALL, true));
-        peak("pull", Peak.force(analysis.cases(), Peak.Tilts.ALL, false));
+        peak("push", Peak.force(result, true));
+        peak("pull", Peak.force(result, false));
         for (int b = 0; b < bearings; b++) {
             Peak.OnBearing worst = Peak.bearing(analysis.cases(), Peak.Tilts.ALL, b, b + 1);
             peak("bearing_" + (b + 1), worst == null ? null : worst.peak());

@@ -92,7 +92,7 @@ public final class JsonReport {
                         .toList());
         sureness(checked.sure());
         new JsonRows(json).write(analysis);
-        new JsonPeaks(json).write(analysis);
+        new JsonPeaks(json).write(result);
         json.each("checks", result.findings(), this::check);
         fixes();
         toBuy();

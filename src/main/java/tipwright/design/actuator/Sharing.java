@@ -19,6 +19,9 @@ public final class Sharing {
      * @param push whether they push, else they pull
      */
     public static double[] shares(List<PlacedActuator> all, double length, boolean push) {
+        if (all.size() == 1) {
+            return new double[] {1};
+        }
         Actuator first = all.get(0).actuator();
         boolean alike = all.stream().allMatch(p -> p.actuator().equals(first));
         double[] areas = new double[all.size()];
