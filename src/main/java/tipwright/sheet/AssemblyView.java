@@ -65,7 +65,7 @@ final class AssemblyView {
                 .filter(p -> shown(p) && p.kind() != PartKind.PIN)
                 .toList();
         tipped = machine.at(MachinePose.of(poses.get(poses.size() - 1)), View.SIDE).stream()
-                .filter(p -> p.kind() == PartKind.TANK || p.kind() == PartKind.LINK && !p.sketched())
+                .filter(p -> p.kind() == PartKind.TANK || (p.kind() == PartKind.LINK && !p.sketched()))
                 .toList();
         List<Vec2> side = new ArrayList<>(List.of(Vec2.ZERO));
         side.addAll(MachineInk.room(stowed));

@@ -65,6 +65,11 @@ final class Pager {
 
     private static final String MORE = ", continued";
 
+    /** Starts a page where a heading and so many rows do not fit. */
+    void keep(int rows) {
+        room((rows + 3) * LINE + HEADING);
+    }
+
     void down(double by) {
         y -= by;
     }
