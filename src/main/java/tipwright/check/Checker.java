@@ -2,12 +2,12 @@
 package tipwright.check;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
@@ -37,20 +37,22 @@ public final class Checker {
      */
     public static Result check(Design design, Early.Listener listener) throws CannotComputeException {
         Analysis analysis = Analyser.analyse(design);
-        FutureTask<InTime> inTime =
-                started(() -> InTime.of(analysis, listener.timer().apply(analysis)));
-        FutureTask<Fills> fills = started(() -> {
-            FillSweep sweep = FillSweep.of(analysis);
-            return new Fills(sweep, Fullness.of(sweep, design));
+        FutureTask<Sweeps> sweeps = new FutureTask<>(() -> Sweeps.of(analysis));
+        FutureTask<InTime> inTime = started(() -> {
+            InTime found = InTime.of(analysis, listener.timer().apply(analysis));
+            return new InTime(found.timing(), result(sweeps, design).second().worst(found.findings()));
+        });
+        FutureTask<Optional<HowFull>> fills = started(() -> {
+            sweeps.run();
+            return Optional.ofNullable(Fullness.of(result(sweeps, design).first(), design));
         });
         long end = System.nanoTime() + listener.patience().toNanos();
         if (!done(inTime, end) || !done(fills, end)) {
             listener.told().accept(new Early(analysis, Checks.run(analysis)));
         }
         InTime found = result(inTime, design);
-        Fills full = result(fills, design);
-        return converged(
-                design, () -> new Result(analysis, full.sweep().worst(found.findings()), full.most(), found.timing()));
+        HowFull most = result(fills, design).orElse(null);
+        return new Result(analysis, found.findings(), most, found.timing());
     }
 
     /**
@@ -102,7 +104,13 @@ public final class Checker {
         }
     }
 
-    private record Fills(FillSweep sweep, @Nullable HowFull most) {}
+    /** The same sweep for two threads. */
+    private record Sweeps(FillSweep first, FillSweep second) {
+        static Sweeps of(Analysis analysis) throws CannotComputeException {
+            FillSweep first = FillSweep.of(analysis);
+            return new Sweeps(first, first.copy());
+        }
+    }
 
     /** Begins work on a thread of its own, which does not keep the program alive. */
     private static <T> FutureTask<T> started(Callable<T> work) {

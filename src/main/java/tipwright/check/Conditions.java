@@ -87,11 +87,17 @@ final class Conditions {
 
     /** What needs the dump in time, in the wind that blows along it too. */
     static List<Finding> inTheWind(Analysis analysis, List<Finding> calm) throws CannotComputeException {
+        return inTheWind(analysis, calm, Fullness.TIMED);
+    }
+
+    /** The same of some of these rules. */
+    static List<Finding> inTheWind(Analysis analysis, List<Finding> calm, List<Check> rules)
+            throws CannotComputeException {
         List<Finding> worst = calm;
         for (Wind wind : Wind.of(analysis.design())) {
             if (wind.alongSideView()) {
                 Analysis blown = Analyser.blown(analysis, wind);
-                worst = worse(worst, Fullness.timed(blown, CycleTimer.time(blown)), wind.words());
+                worst = worse(worst, Checks.run(rules, blown, CycleTimer.time(blown)), wind.words());
             }
         }
         return worst;

@@ -36,17 +36,35 @@ final class FillSweep {
 
     private final Analysis stated;
     private final Design design;
-    private final Conditions coarse;
+    private final Design rough;
     private final double fill;
     private final TreeMap<Double, At> known = new TreeMap<>();
     private Set<String> always = Set.of();
+    private @Nullable Conditions coarse;
     private @Nullable Conditions fine;
 
-    private FillSweep(Analysis stated, Conditions coarse) {
+    private FillSweep(Analysis stated, Design rough, double fill) {
         this.stated = stated;
         this.design = stated.design();
-        this.coarse = coarse;
-        this.fill = Math.min(1, coarse.stated());
+        this.rough = rough;
+        this.fill = fill;
+    }
+
+    /** One that knows the same, for another thread. */
+    FillSweep copy() {
+        FillSweep copy = new FillSweep(stated, rough, fill);
+        copy.known.putAll(known);
+        copy.always = always;
+        return copy;
+    }
+
+    private Conditions coarse() throws CannotComputeException {
+        Conditions made = coarse;
+        if (made == null) {
+            made = new Conditions(rough, stated.emptying());
+            coarse = made;
+        }
+        return made;
     }
 
     /**
@@ -89,7 +107,9 @@ final class FillSweep {
         TiltRange t = design.tilt();
         double step = Math.max(t.step(), Math.min(COARSEST, t.to() - t.from()));
         Design rough = design.withTilt(new TiltRange(t.from(), t.to(), step));
-        FillSweep sweep = new FillSweep(stated, new Conditions(rough, stated.emptying()));
+        Conditions coarse = new Conditions(rough, stated.emptying());
+        FillSweep sweep = new FillSweep(stated, rough, Math.min(1, coarse.stated()));
+        sweep.coarse = coarse;
         // What no load governs and fails empty too (where it runs over) is not for the fill to mend.
         List<Finding> empty = sweep.at(0).findings();
         sweep.known.clear();
@@ -116,7 +136,7 @@ final class FillSweep {
         if (near != null && near.getKey() <= share + SAME) {
             return near.getValue();
         }
-        At made = new At(share, counted(coarse.find(slurry(share), RULES)));
+        At made = new At(share, counted(coarse().find(slurry(share), RULES)));
         known.put(share, made);
         return made;
     }
@@ -133,7 +153,7 @@ final class FillSweep {
 
     /** What rules find with another slurry at some of the tilts. */
     List<Finding> with(Slurry slurry) throws CannotComputeException {
-        return counted(coarse.find(slurry, RULES));
+        return counted(coarse().find(slurry, RULES));
     }
 
     private List<Finding> counted(List<Finding> found) {

@@ -3,6 +3,7 @@ package tipwright.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -34,7 +35,8 @@ final class Fullness {
     private static final double CLOSE_BAND = 0.01;
     private static final double DENSITY_CLOSE = 5;
     private static final double DENSITY_CLOSE_IN_TIME = 15;
-    private static final List<Check> TIMED = Checks.with(Trait.DEPENDS_ON_FILL).stream()
+    private static final int ROUNDS = 4;
+    static final List<Check> TIMED = Checks.with(Trait.DEPENDS_ON_FILL).stream()
             .filter(c -> c.traits().contains(Trait.NEEDS_TIME) || c.traits().contains(Trait.BETTER_IN_TIME))
             .toList();
 
@@ -132,15 +134,24 @@ final class Fullness {
         double fill = most;
         String stops = limit;
         List<Finding> counted = counted(filled, always);
-        Finding late = FillSweep.failure(counted);
         List<HowFull.Band> told = bands;
-        if (late != null) {
-            Border border = Border.between(
-                    0, List.of(), most, counted, CLOSE_IN_TIME, s -> counted(timed(full.withFill(s)), always));
-            fill = border.good();
-            stops = late.title();
+        List<Finding> found = counted;
+        for (int i = 0; i < ROUNDS && FillSweep.failure(found) != null; i++) {
+            List<Check> deciding = deciding(found);
+            stops = Objects.requireNonNull(FillSweep.failure(found)).title();
+            fill = Border.between(
+                            0,
+                            List.of(),
+                            fill,
+                            found,
+                            CLOSE_IN_TIME,
+                            s -> counted(timed(full.withFill(s), deciding), always))
+                    .good();
             told = List.of(new HowFull.Band(fill, 1, stops));
+            // with less in it another check may fail
+            found = counted(timed(full.withFill(fill)), always);
         }
+        fill = FillSweep.failure(found) == null ? fill : 0;
         if (!Double.isNaN(density)) {
             density = denseInTime(full, density, most == 1 ? counted : List.of(), always);
         }
@@ -154,10 +165,11 @@ final class Fullness {
         if (FillSweep.failure(found) == null) {
             return atRest;
         }
+        List<Check> deciding = deciding(found);
         double own = full.mixtureDensity();
         boolean passes = own < atRest && !asItIs.isEmpty() && FillSweep.failure(asItIs) == null;
         double good = passes ? own : full.liquidDensity();
-        List<Finding> low = passes ? asItIs : counted(timed(full.withDensity(good)), always);
+        List<Finding> low = passes ? asItIs : counted(timed(full.withDensity(good), deciding), always);
         if (FillSweep.failure(low) != null) {
             return Double.NaN;
         }
@@ -167,17 +179,29 @@ final class Fullness {
                         atRest,
                         found,
                         DENSITY_CLOSE_IN_TIME,
-                        d -> counted(timed(full.withDensity(d)), always))
+                        d -> counted(timed(full.withDensity(d), deciding), always))
                 .good();
     }
 
-    /** At steps that are no finer than needed. */
+    /** Checks of which something fails: while a border is looked for, the others have no say. */
+    private static List<Check> deciding(List<Finding> found) {
+        return TIMED.stream()
+                .filter(c -> found.stream().anyMatch(f -> f.verdict() == Verdict.FAIL && c.owns(f)))
+                .toList();
+    }
+
     private List<Finding> timed(Slurry slurry) throws CannotComputeException {
+        return timed(slurry, TIMED);
+    }
+
+    /** At steps that are no finer than needed. */
+    private List<Finding> timed(Slurry slurry, List<Check> rules) throws CannotComputeException {
         TiltRange t = design.tilt();
         double step = Math.max(t.step(), Math.min(COARSEST, t.to() - t.from()));
         Design there = design.withSlurry(slurry).withTilt(new TiltRange(t.from(), t.to(), step));
         Analysis analysis = Analyser.analyse(there);
-        return Conditions.inTheWind(analysis, timed(analysis, CycleTimer.time(analysis)));
+        Timing timing = CycleTimer.time(analysis);
+        return Conditions.inTheWind(analysis, Checks.run(rules, analysis, timing), rules);
     }
 
     /** What the checks that need the dump in time find. */

@@ -12,6 +12,7 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Occasion;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Design;
 
 /**
  * A verdict in its two halves. A finding that depends on the load is in both: each half has it where it is worst among the loads and tilts
@@ -19,7 +20,7 @@ import tipwright.check.rule.Verdict;
  *
  * @param normal all goes as meant
  * @param fault something goes wrong
- * @param skipped load cases that the design says do not arise
+ * @param skipped load cases by name, and troubles in words, that the design says do not happen
  */
 public record Parts(Part normal, Part fault, List<String> skipped) {
     /** Copies the list. */
@@ -41,10 +42,13 @@ public record Parts(Part normal, Part fault, List<String> skipped) {
                     .flatMap(c -> (when == Occasion.NORMAL ? fault : normal).twin(c, f))
                     .ifPresent((when == Occasion.NORMAL ? wrong : usual)::add);
         }
-        return new Parts(
-                new Part(Occasion.NORMAL, usual),
-                new Part(Occasion.FAULT, wrong),
-                analysis.design().cases().skip());
+        return new Parts(new Part(Occasion.NORMAL, usual), new Part(Occasion.FAULT, wrong), skipped(analysis.design()));
+    }
+
+    private static List<String> skipped(Design design) {
+        List<String> all = new ArrayList<>(design.cases().skip());
+        design.whatIf().never().forEach(t -> all.add(t.words()));
+        return all;
     }
 
     /** Both. */

@@ -110,7 +110,7 @@ final class CheckRun {
                         : FixSearch.of(
                                 result,
                                 Boxes.of(source, good.design(), List.of()).shop(style.units()),
-                                false),
+                                form == Form.FULL),
                 form == Form.CSV ? null : Doubter.ask(good, result.findings()),
                 source.sizes());
         if (file == null) {

@@ -15,6 +15,7 @@ public final class Main {
     public static void main(String[] args) {
         // Pictures and texts are drawn without a display; the programs that do show something are started apart.
         System.setProperty("java.awt.headless", "true");
+        Headstart.begin(args);
         PrintWriter out = OutputPipe.writer(FileDescriptor.out);
         PrintWriter err = OutputPipe.writer(FileDescriptor.err);
         Terminal terminal = new Terminal(

@@ -6,7 +6,7 @@ import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -14,9 +14,12 @@ import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
+import tipwright.design.around.Mounts;
 import tipwright.drawing.Drawing;
 import tipwright.drawing.Png;
 import tipwright.drawing.Svg;
+import tipwright.geometry.Vec2;
+import tipwright.linkage.Skeleton;
 import tipwright.placement.Pin;
 import tipwright.placement.PlacementMap;
 import tipwright.quantity.UnitSystem;
@@ -45,29 +48,42 @@ final class MapFiles {
         return name.substring(Math.max(0, name.lastIndexOf('.'))).toLowerCase(Locale.ROOT);
     }
 
-    /** The file of each pin that has a map. */
-    static Map<Pin, Path> targets(Design design, Path file) {
+    /** The file of each pin that has a map, by the pin's name: the actuator's ends, and every pin of a mechanism that has a zone. */
+    static Map<String, Path> targets(Design design, Path file) {
         String name = String.valueOf(file.getFileName());
         String end = end(file);
         String stem = name.substring(0, name.length() - end.length());
-        Map<Pin, Path> all = new EnumMap<>(Pin.class);
-        all.put(Pin.FRAME, file);
+        Map<String, Path> all = new LinkedHashMap<>();
+        all.put(PlacementMap.name(design, Pin.FRAME), file);
         if (design.drive().direct()) {
-            all.put(Pin.TANK, file.resolveSibling(stem + "-tank" + end));
+            all.put(PlacementMap.name(design, Pin.TANK), file.resolveSibling(stem + "-tank" + end));
+        }
+        Mounts mounts = design.mounts();
+        for (String pin : design.drive().places(design.pivot().at()).keySet()) {
+            if (mounts != null && mounts.zone(pin) != null && !pin.equals(Skeleton.PIVOT)) {
+                all.putIfAbsent(pin, file.resolveSibling(stem + "-" + pin + end));
+            }
         }
         return all;
     }
 
-    static void write(Design design, Path file, UnitSystem units, Outputs outputs, PrintWriter out)
+    /**
+     * Draws and writes them.
+     *
+     * @param best the best answer; what was drawn, when there is none
+     * @param drawn the design as drawn
+     */
+    static void write(Design best, Design drawn, Path file, UnitSystem units, Outputs outputs, PrintWriter out)
             throws CannotComputeException, FailedException {
         String end = end(file);
-        Analysis analysis = Analyser.analyse(design);
-        boolean straight = design.drive().direct();
-        for (Map.Entry<Pin, Path> target : targets(design, file).entrySet()) {
-            Pin pin = target.getKey();
+        Analysis analysis = Analyser.analyse(best);
+        int cells = best.drive().direct() ? CELLS : FEW_CELLS;
+        Map<String, Vec2> places = drawn.drive().places(drawn.pivot().at());
+        for (Map.Entry<String, Path> target : targets(drawn, file).entrySet()) {
             Path to = target.getValue();
-            Drawing drawing =
-                    MapPicture.of(PlacementMap.of(design, pin, straight ? CELLS : FEW_CELLS), analysis, units);
+            PlacementMap map = PlacementMap.whole(best, target.getKey(), cells);
+            Vec2 before = places.getOrDefault(target.getKey(), map.drawn());
+            Drawing drawing = MapPicture.of(map, analysis, units, before);
             outputs.write(to, stream -> write(drawing, end, stream));
             out.println("map: written to " + to);
         }

@@ -71,8 +71,9 @@ final class PlaceCommand implements Callable<Integer> {
     @Option(
             names = "--map",
             paramLabel = "FILE",
-            description = "Draw the frame pin's zone around the first answer to this file, .svg or .png;"
-                    + " of a straight drive the tank pin's zone goes beside it as ...-tank.")
+            description =
+                    "Save a map of the frame pin's zone (.svg or .png). A straight drive also gets NAME-tank for the tank"
+                            + " pin.")
     private @Nullable Path map;
 
     @Option(names = "--json", description = "Print it as JSON.")
@@ -131,14 +132,14 @@ final class PlaceCommand implements Callable<Integer> {
             throws CannotComputeException, FailedException {
         ProgressLine line =
                 new ProgressLine(parent.progress(), parent.terminal().interactive());
-        Placement found = new Placer(threads, seed, candidates, stop::get, line::show).place(what);
+        Placement found = new Placer(threads, seed, candidates, stop::get, line::show).place(what, units);
         line.clear();
         Style style = new Style(parent.terminal().colour(), units);
         spec.commandLine().getOut().print(json ? JsonMounts.place(what, found) : PlacementText.of(what, found, style));
         if (map != null) {
             Design best =
                     found.answers().isEmpty() ? what : found.answers().get(0).design();
-            MapFiles.write(best, map, units, outputs, spec.commandLine().getOut());
+            MapFiles.write(best, what, map, units, outputs, spec.commandLine().getOut());
         }
         if (found.unknown()) {
             return Exit.CANNOT_COMPUTE;

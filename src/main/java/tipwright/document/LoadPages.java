@@ -79,7 +79,7 @@ final class LoadPages {
 
     void envelope(Markup page) {
         FixedTable grid = new FixedTable(
-                "Over the tilt: the worst of all load cases, friction included",
+                "Tilt by tilt: the worst load, with friction",
                 FixedTable.Column.number("tilt, deg", 9),
                 FixedTable.Column.number("length, " + length.unit(), 11),
                 FixedTable.Column.number("stroke used", 10),
@@ -132,7 +132,7 @@ final class LoadPages {
                     ? "stalls at " + angle.show(c.stalledAt())
                     : Double.isNaN(c.stuckAt()) ? "" : "does not come back from " + angle.show(c.stuckAt());
             loads.row(
-                    c.load(),
+                    CaseName.shown(c.load()),
                     Words.seconds(c.raise()),
                     Words.seconds(c.empty()),
                     Words.seconds(c.lower()),

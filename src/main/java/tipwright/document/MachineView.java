@@ -24,7 +24,7 @@ final class MachineView {
     /** Of the drawing, mm. */
     private static final double WIDTH = 190;
 
-    private static final double HIGHEST = 68;
+    private static final double HIGHEST = 78;
     private static final double MARGIN = 6.5;
     private static final double BELOW = 6;
     private static final double LETTERS = 3.25;
@@ -45,8 +45,8 @@ final class MachineView {
 
     /** What letters, bar and lines mean. */
     String legend() {
-        return "P: pivot. F: actuator's pin on the frame. T: actuator's moving pin. The bar is " + barWords()
-                + " long. " + MachineInk.SKETCHED + (analysis.design().assists().isEmpty() ? "" : ASSISTS);
+        return "P: pivot. F: frame pin. T: tank pin. The bar is " + barWords() + " long. " + MachineInk.SKETCHED
+                + (analysis.design().assists().isEmpty() ? "" : ASSISTS);
     }
 
     private double bar() {

@@ -21,6 +21,7 @@ final class Bed {
 
     private final Solid solid;
     private @Nullable Polyhedron mesh;
+    private @Nullable Polyhedron finer;
     private @Nullable Plane lastOver;
     private Moments lastRough = Moments.NOTHING;
 
@@ -34,6 +35,20 @@ final class Bed {
             double size = solid.extent(new Vec3(0, 1, 0)).span();
             made = solid.faceted(SAG_SHARE * size);
             mesh = made;
+        }
+        return made;
+    }
+
+    /**
+     * The inside with flat faces that are near enough for a heap that is cut twice.
+     *
+     * @param sag largest distance of the mesh from the true surface, m
+     */
+    Polyhedron finer(double sag) {
+        Polyhedron made = finer;
+        if (made == null) {
+            made = solid.faceted(sag);
+            finer = made;
         }
         return made;
     }

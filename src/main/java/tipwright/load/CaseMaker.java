@@ -28,7 +28,7 @@ final class CaseMaker {
         this.tilts = tilts;
         this.vessel = vessel;
         this.contents = new Contents(design, vessel.solid());
-        this.heap = new Heap(design, contents);
+        this.heap = new Heap(design, contents, vessel.bed());
         this.weights = new Weights(design, contents, vessel.empty());
         this.settler = new CaseSolver(design, contents, heap, weights, tilts);
     }

@@ -26,6 +26,7 @@ public final class Heap {
 
     private final Design design;
     private final Contents contents;
+    private final Bed bed;
     private final double repose;
     private final Filled settled;
     /** The tank's inside with flat faces, and the volume of the settled solids in that. */
@@ -35,6 +36,12 @@ public final class Heap {
 
     /** The solids that settle out of all the slurry of a design. */
     public Heap(Design design, Contents contents) {
+        this(design, contents, new Bed(contents.solid()));
+    }
+
+    /** The same with the inside as it is cut for other slurries too. */
+    Heap(Design design, Contents contents, Bed bed) {
+        this.bed = bed;
         this.design = design;
         this.contents = contents;
         this.repose = design.slurry().repose();
@@ -123,7 +130,7 @@ public final class Heap {
         Body made = body;
         if (made == null) {
             Range reach = contents.solid().extent(contents.up(0));
-            Polyhedron inside = contents.solid().faceted(SAG_SHARE * reach.span());
+            Polyhedron inside = bed.finer(SAG_SHARE * reach.span());
             made = new Body(inside, inside.below(settled.plane()).volume());
             body = made;
         }

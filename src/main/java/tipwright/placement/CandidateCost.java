@@ -19,7 +19,6 @@ final class CandidateCost {
     private static final double REACH = 1e6;
     private static final double OUTSIDE = 1e7;
     private static final double OVER = 20;
-    private static final double ROUND = 1e-4;
 
     private final Task task;
     private final CandidateEvaluator evaluator;
@@ -86,7 +85,7 @@ final class CandidateCost {
         };
     }
 
-    /** The places of coordinates, on their holes; rounded: on whole tenths of a millimetre. */
+    /** The places of coordinates, on their holes; rounded: on whole marks. */
     List<Vec2> places(double[] p, boolean rounded) {
         List<Vec2> at = new ArrayList<>();
         for (int i = 0; i < task.grounds().size(); i++) {
@@ -96,8 +95,8 @@ final class CandidateCost {
         return at;
     }
 
-    private static double round(double x) {
-        return Math.rint(x / ROUND) * ROUND;
+    private double round(double x) {
+        return Math.rint(x / task.mark()) * task.mark();
     }
 
     static double[] coordinates(List<Vec2> at) {

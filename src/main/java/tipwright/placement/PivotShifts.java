@@ -72,7 +72,7 @@ final class PivotShifts {
         PlacedPoint seat = new PlacedPoint(Skeleton.PIVOT, pivot, pivot.plus(by));
         Design shifted = PlacedPoint.moved(
                 drawn, List.of(seat), drawn.drive().actuators().get(0).actuator());
-        Task there = new Task(shifted, task.wants(), task.names(), task.grounds(), task.listed());
+        Task there = new Task(shifted, task.wants(), task.names(), task.grounds(), task.listed(), task.mark());
         CandidateEvaluator judge = evaluator.on(there);
         CandidateCost cost = new CandidateCost(there, judge, () -> false);
         for (int a = 0; a < task.listed().size(); a++) {

@@ -18,9 +18,10 @@ import tipwright.linkage.Strut;
 /**
  * The largest utilisation over the zone of one pin, the other pins where they are drawn.
  *
- * @param pin that is moved
+ * @param place name of the pin that is moved, as in the design file
+ * @param pin the end of the actuator that it is; null: another pin of the mechanism
  * @param drawn where it is drawn, m
- * @param other the other pin of the actuator, m
+ * @param other the other pin of the actuator, m; of another pin the actuator's pin on the frame
  * @param pivot m
  * @param zone its outline, m
  * @param keepOuts where no pin may be
@@ -28,11 +29,14 @@ import tipwright.linkage.Strut;
  * @param cell side of a cell, m; each number is taken in the middle of its cell
  * @param utilisation [row up][column across]; NaN outside the zone
  * @param governing [row up][column across]; null outside the zone
+ * @param barred [row up][column across]: where every limit is kept, but another check fails there, gaps among them, that does not
+ *     fail as drawn; false everywhere where that was not asked for
  * @param allowed largest utilisation that is wanted
  */
 @SuppressWarnings("ArrayRecordComponent")
 public record PlacementMap(
-        Pin pin,
+        String place,
+        @Nullable Pin pin,
         Vec2 drawn,
         Vec2 other,
         Vec2 pivot,
@@ -42,6 +46,7 @@ public record PlacementMap(
         double cell,
         double[][] utilisation,
         @Nullable Limit[][] governing,
+        boolean[][] barred,
         double allowed) {
     private static final double AROUND = 0.25;
 
@@ -65,14 +70,41 @@ public record PlacementMap(
      */
     public static PlacementMap of(Design design, Pin pin, int across, BooleanSupplier wanted)
             throws CannotComputeException {
+        if (pin != Pin.FRAME && !ClosedFormAnalyser.suits(design)) {
+            throw new CannotComputeException(
+                    design.name() + ": of a mechanism only the frame pin's zone can be drawn as a map");
+        }
+        return of(design, name(design, pin), across, wanted, false);
+    }
+
+    /**
+     * The map of any pin of the mechanism by its name, gaps and all other checks included, which takes longer.
+     *
+     * @param across about how many cells there are along the longer side
+     * @throws CannotComputeException when it cannot be computed, or there is no such pin
+     */
+    public static PlacementMap whole(Design design, String place, int across) throws CannotComputeException {
+        return of(design, place, across, () -> true, true);
+    }
+
+    /** Name of an end of the actuator, as in the design file. */
+    public static String name(Design design, Pin pin) {
+        return pin == Pin.FRAME ? Drive.FRAME_PIN : design.drive().rodPinName();
+    }
+
+    private static PlacementMap of(Design design, String place, int across, BooleanSupplier wanted, boolean gaps)
+            throws CannotComputeException {
         Strut actuator = design.drive().skeleton(design.pivot().at()).actuator();
-        Vec2 drawn = pin == Pin.FRAME ? actuator.onA() : actuator.onB();
+        Pin pin = place.equals(Drive.FRAME_PIN)
+                ? Pin.FRAME
+                : place.equals(design.drive().rodPinName()) ? Pin.TANK : null;
+        Vec2 drawn = design.drive().places(design.pivot().at()).get(place);
+        if (drawn == null) {
+            throw new CannotComputeException(design.name() + ": there is no pin '" + place + "'");
+        }
         Vec2 other = pin == Pin.FRAME ? actuator.onB() : actuator.onA();
         Mounts mounts = design.mounts();
-        Zone given = mounts == null
-                ? null
-                : mounts.zone(
-                        pin == Pin.FRAME ? Drive.FRAME_PIN : design.drive().rodPinName());
+        Zone given = mounts == null ? null : mounts.zone(place);
         List<Vec2> outline = given == null ? box(drawn) : given.outline();
         List<KeepOut> keepOuts = mounts == null ? List.of() : mounts.keepOuts();
         double clearance = mounts == null ? 0 : mounts.wants().clearance();
@@ -84,7 +116,8 @@ public record PlacementMap(
         int rows = Math.max(1, (int) Math.ceil(size.y() / cell - 1e-9));
         double[][] utilisation = new double[rows][columns];
         @Nullable Limit[][] governing = new @Nullable Limit[rows][columns];
-        CandidateEvaluator evaluator = evaluator(design, pin, ground);
+        boolean[][] barred = new boolean[rows][columns];
+        CandidateEvaluator evaluator = evaluator(design, place, ground);
         for (int r = 0; r < rows; r++) {
             if (!wanted.getAsBoolean()) {
                 throw new CancellationException("the map is not wanted any more");
@@ -95,9 +128,11 @@ public record PlacementMap(
                 Judgement judged = allowedHere ? evaluator.judged(List.of(p), 0) : null;
                 utilisation[r][c] = judged == null ? Double.NaN : judged.utilisation();
                 governing[r][c] = judged == null ? null : judged.governing();
+                barred[r][c] = gaps && utilisation[r][c] <= allowed && evaluator.violation(List.of(p), 0) > 0;
             }
         }
         return new PlacementMap(
+                place,
                 pin,
                 drawn,
                 other,
@@ -108,16 +143,17 @@ public record PlacementMap(
                 cell,
                 utilisation,
                 governing,
+                barred,
                 allowed);
     }
 
     /** Tells what one pin of the actuator, elsewhere, comes to; the list has that one place. */
     static CandidateEvaluator evaluator(Design design, Pin pin, PinRegion ground) throws CannotComputeException {
-        if (pin != Pin.FRAME && !ClosedFormAnalyser.suits(design)) {
-            throw new CannotComputeException(
-                    design.name() + ": of a mechanism only the frame pin's zone can be drawn as a map");
-        }
-        String place = pin == Pin.FRAME ? Drive.FRAME_PIN : design.drive().rodPinName();
+        return evaluator(design, name(design, pin), ground);
+    }
+
+    private static CandidateEvaluator evaluator(Design design, String place, PinRegion ground)
+            throws CannotComputeException {
         return CandidateEvaluator.of(Task.alone(design, place, ground), CandidateEngine.of(design));
     }
 
@@ -129,8 +165,8 @@ public record PlacementMap(
                 p.plus(new Vec2(-AROUND, AROUND)));
     }
 
-    /** Whether a cell lies in the zone and every limit is kept there. */
+    /** Whether a cell lies in the zone, every limit is kept there and nothing else is known to fail. */
     public boolean fits(int row, int column) {
-        return utilisation[row][column] <= allowed;
+        return utilisation[row][column] <= allowed && !barred[row][column];
     }
 }

@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
+import tipwright.quantity.UnitSystem;
 
 /**
  * Searches the zones of a design for the best mounts, then refines to 0.1 mm and checks every answer in full. The result depends on
@@ -45,10 +46,23 @@ public final class Placer {
         return place(design, CandidateEngine.of(design));
     }
 
+    /**
+     * The best mounts on whole marks of a tape, and checked there.
+     *
+     * @throws CannotComputeException when the design gives no zones, or cannot be computed
+     */
+    public Placement place(Design design, UnitSystem tape) throws CannotComputeException {
+        return place(Task.of(design).onMarks(tape), CandidateEngine.of(design));
+    }
+
+    private Placement place(Task task, CandidateEngine engine) throws CannotComputeException {
+        try (WorkerPool pool = new WorkerPool(threads, stop)) {
+            return new Search(pool, task, engine, seed, candidates, watcher).place();
+        }
+    }
+
     /** The best mounts by one of the engines. */
     Placement place(Design design, CandidateEngine engine) throws CannotComputeException {
-        try (WorkerPool pool = new WorkerPool(threads, stop)) {
-            return new Search(pool, Task.of(design), engine, seed, candidates, watcher).place();
-        }
+        return place(Task.of(design), engine);
     }
 }

@@ -3,10 +3,13 @@ package tipwright.placement;
 
 import org.jspecify.annotations.Nullable;
 
-/** Moves the places of a good candidate to the best near it, to 0.1 mm or to holes. Immutable: several threads may use it. */
+/** Moves the places of a good candidate to the best near it, on whole marks of the tape or on holes. Immutable: several threads may use it. */
 final class Refiner {
     /** Parts of the way to what few tilts call the best; where every tilt turns it down, less is tried. */
     private static final double[] PARTS = {1, 0.995, 0.98, 0.95, 0.9, 0.75, 0.5};
+
+    /** Coordinates whose next marks are tried too. */
+    private static final int CORNERS = 4;
 
     private final Task task;
     private final CandidateCost coarse;
@@ -42,7 +45,7 @@ final class Refiner {
         this.others = others;
     }
 
-    /** A place at least as good for the aim; the pins are on whole tenths of a millimetre, or on holes. */
+    /** A place at least as good for the aim; the pins are on whole marks, or on holes. */
     Candidate refine(Candidate start, Aim aim) {
         double[] from = CandidateCost.coordinates(Task.places(start));
         Candidate first = at(from, start);
@@ -69,14 +72,33 @@ final class Refiner {
         return point;
     }
 
-    /** The same on whole tenths of a millimetre, or as it is when that is not allowed. */
+    /** The same on whole marks, or as it is when none near it is allowed. */
     Candidate rounded(Candidate candidate) {
         Candidate rounded = at(CandidateCost.coordinates(Task.places(candidate)), candidate);
         return rounded == null ? candidate : rounded;
     }
 
+    /** On the nearest marks; where that is not allowed, the best on marks around it. */
     private @Nullable Candidate at(double[] p, Candidate like) {
-        return fine.candidate(fine.places(p, true), actuator(like));
+        Candidate nearest = fine.candidate(fine.places(p, true), actuator(like));
+        if (nearest != null) {
+            return nearest;
+        }
+        Candidate best = null;
+        for (int way = 1; way < 1 << Math.min(p.length, CORNERS); way++) {
+            double[] near = p.clone();
+            for (int i = 0; i < Math.min(p.length, CORNERS); i++) {
+                if ((way >> i & 1) == 1) {
+                    double mark = Math.rint(p[i] / task.mark()) * task.mark();
+                    near[i] = mark + (p[i] < mark ? -task.mark() : task.mark());
+                }
+            }
+            Candidate found = fine.candidate(fine.places(near, true), actuator(like));
+            if (found != null && (best == null || found.utilisation() < best.utilisation())) {
+                best = found;
+            }
+        }
+        return best;
     }
 
     private int actuator(Candidate candidate) {

@@ -13,14 +13,25 @@ import tipwright.design.around.Wants;
 import tipwright.design.around.Zone;
 import tipwright.design.drive.TiltRange;
 import tipwright.geometry.Vec2;
+import tipwright.quantity.Marks;
+import tipwright.quantity.UnitSystem;
 
 /**
  * What is searched: the design with the tilt that is wanted, the grounds of the places that have a zone, and the actuators.
  *
  * @param names of the places, as in the design file
  * @param grounds [place]
+ * @param mark the answers are on whole marks of the tape, this far apart, m
  */
-record Task(Design design, Wants wants, List<String> names, List<PinRegion> grounds, List<ListedActuator> listed) {
+record Task(
+        Design design,
+        Wants wants,
+        List<String> names,
+        List<PinRegion> grounds,
+        List<ListedActuator> listed,
+        double mark) {
+    /** Finer than any tape, m. */
+    private static final double FINE = 1e-4;
 
     /**
      * The task that a design sets.
@@ -55,7 +66,13 @@ record Task(Design design, Wants wants, List<String> names, List<PinRegion> grou
                 mounts.wants(),
                 List.copyOf(free.keySet()),
                 List.copyOf(free.values()),
-                listed(design, mounts.actuators()));
+                listed(design, mounts.actuators()),
+                FINE);
+    }
+
+    /** The same with its answers on the marks of a tape. */
+    Task onMarks(UnitSystem tape) {
+        return new Task(design, wants, names, grounds, listed, Marks.step(tape));
     }
 
     /** The design as drawn, all of it but one place fixed. */
@@ -66,7 +83,8 @@ record Task(Design design, Wants wants, List<String> names, List<PinRegion> grou
                 mounts == null ? new Wants(null, null, 1, 0, 0) : mounts.wants(),
                 List.of(place),
                 List.of(ground),
-                listed(design, List.of()));
+                listed(design, List.of()),
+                FINE);
     }
 
     private static Design tilted(Design given, Mounts mounts) {

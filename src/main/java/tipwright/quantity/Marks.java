@@ -1,17 +1,30 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.quantity;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
 /** Lengths as a tape shows them: whole millimetres, or sixteenths of an inch. */
 public final class Marks {
     private static final double INCH = 0.0254;
     private static final double MM = 0.001;
     private static final int PARTS = 16;
+    private static final int FINE_PARTS = 32;
+    private static final double FOOT = 12;
+    private static final double QUARTER = 0.25;
+    /** As near to a mark as this, in parts of 1/32 in, a length is on it. */
+    private static final double ON_MARK = 0.016;
 
     private Marks() {}
 
+    /** From one mark of the tape to the next, m. */
+    public static double step(UnitSystem units) {
+        return units == UnitSystem.METRIC ? MM : INCH / PARTS;
+    }
+
     /** The nearest mark of the tape, m. */
     public static double rounded(double m, UnitSystem units) {
-        double step = units == UnitSystem.METRIC ? MM : INCH / PARTS;
+        double step = step(units);
         return Math.rint(m / step) * step;
     }
 
@@ -32,17 +45,37 @@ public final class Marks {
         if (units == UnitSystem.METRIC) {
             return Long.toString(Math.round(m / MM));
         }
-        long sixteenths = Math.round(Math.abs(m) / INCH * PARTS);
-        long part = sixteenths % PARTS;
-        String text = Long.toString(sixteenths / PARTS);
+        return fraction(m, PARTS);
+    }
+
+    /**
+     * Inches as a shop says them, without unit: to the nearest 1/16, under a foot to the nearest 1/32, under a quarter to a thousandth
+     * where it is on no mark. Source: common practice, no source.
+     */
+    static String inches(double m) {
+        double size = Math.abs(m) / INCH;
+        double marks = size * FINE_PARTS;
+        if (size < QUARTER && Math.abs(marks - Math.rint(marks)) > ON_MARK) {
+            return new BigDecimal(m / INCH)
+                    .setScale(3, RoundingMode.HALF_UP)
+                    .stripTrailingZeros()
+                    .toPlainString();
+        }
+        return fraction(m, size < FOOT ? FINE_PARTS : PARTS);
+    }
+
+    private static String fraction(double m, int parts) {
+        long all = Math.round(Math.abs(m) / INCH * parts);
+        long part = all % parts;
+        String text = Long.toString(all / parts);
         if (part > 0) {
-            long over = PARTS;
+            long over = parts;
             while (part % 2 == 0) {
                 part /= 2;
                 over /= 2;
             }
-            text = (sixteenths < PARTS ? "" : text + " ") + part + "/" + over;
+            text = (all < parts ? "" : text + " ") + part + "/" + over;
         }
-        return m < 0 && sixteenths > 0 ? "-" + text : text;
+        return m < 0 && all > 0 ? "-" + text : text;
     }
 }

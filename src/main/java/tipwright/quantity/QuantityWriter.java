@@ -12,7 +12,11 @@ final class QuantityWriter {
     private QuantityWriter() {}
 
     static String show(double si, Kind kind, UnitSystem system) {
-        return kind == Kind.RATIO ? number(si) : show(si, suited(si, kind, system));
+        return kind == Kind.RATIO
+                ? number(si)
+                : kind == Kind.LENGTH && system == UnitSystem.US && Double.isFinite(si)
+                        ? Marks.inches(si) + " in"
+                        : show(si, suited(si, kind, system));
     }
 
     /** Two significant digits below ten, else three. */

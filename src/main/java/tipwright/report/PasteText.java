@@ -18,10 +18,13 @@ import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
 import tipwright.placement.Answer;
 import tipwright.placement.PlacedPoint;
+import tipwright.quantity.Marks;
 import tipwright.quantity.UnitSystem;
 
 /** Lines of a design file that make an answer of the search the design. */
 final class PasteText {
+    private static final double ON_MARK = 1e-6;
+
     private final Design design;
     private final Answer answer;
     private final UnitSystem units;
@@ -147,9 +150,12 @@ final class PasteText {
         return "[" + length(p.x(), units) + ", " + length(p.y(), units) + "]";
     }
 
-    /** To a tenth of a millimetre or a thousandth of an inch, in one unit whatever the size. */
+    /** As on the tape where it is on a mark; else to a tenth of a millimetre or a thousandth of an inch. */
     static String length(double m, UnitSystem units) {
         boolean metric = units == UnitSystem.METRIC;
+        if (Math.abs(m - Marks.rounded(m, units)) < ON_MARK) {
+            return Marks.show(m, units);
+        }
         BigDecimal value = BigDecimal.valueOf(m / (metric ? 0.001 : 0.0254))
                 .setScale(metric ? 1 : 3, RoundingMode.HALF_EVEN)
                 .stripTrailingZeros();

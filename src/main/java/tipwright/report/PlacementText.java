@@ -9,12 +9,15 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.drive.Drive;
 import tipwright.design.tank.CaseName;
+import tipwright.geometry.Vec2;
+import tipwright.linkage.Skeleton;
 import tipwright.placement.Aim;
 import tipwright.placement.Answer;
 import tipwright.placement.Candidate;
 import tipwright.placement.PlacedPoint;
 import tipwright.placement.Placement;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Marks;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
 
@@ -40,7 +43,7 @@ public final class PlacementText {
         } else {
             answers(design, placement.answers(), style, lines);
             lines.add("");
-            lines.add(style.heading("To take number 1, put this into the design file"));
+            lines.add(style.heading("To use number 1, put this into your design file"));
             lines.addAll(PasteText.lines(design, placement.answers().get(0), style.units()));
         }
         return String.join("\n", lines) + "\n";
@@ -52,6 +55,7 @@ public final class PlacementText {
             places(answers, style, lines);
         }
         table(answers, straight, style, lines);
+        apart(answers, style, lines);
         governing(answers, style, lines);
     }
 
@@ -136,6 +140,29 @@ public final class PlacementText {
         }
         lines.addAll(table.lines("  "));
         lines.add("  up: time to raise against the heaviest load at each tilt, at the actuator's own voltage or flow");
+    }
+
+    /** What the tape reads from pin to pin, tank stowed. */
+    private static void apart(List<Answer> answers, Style style, List<String> lines) {
+        lines.add("");
+        lines.add(style.heading("Pin to pin, tank stowed"));
+        Table table = new Table("rlll");
+        table.row("", "the actuator's two pins", "pivot to frame pin", "pivot to tank pin");
+        int number = 0;
+        for (Answer answer : answers) {
+            Design put = answer.design();
+            Vec2 pivot = put.pivot().at();
+            Skeleton skeleton = put.drive().skeleton(pivot);
+            Vec2 frame = skeleton.actuator().onA();
+            Vec2 tank = skeleton.actuator().onB();
+            number++;
+            table.row(
+                    Integer.toString(number),
+                    Marks.show(tank.minus(frame).norm(), style.units()),
+                    Marks.show(frame.minus(pivot).norm(), style.units()),
+                    Marks.show(tank.minus(pivot).norm(), style.units()));
+        }
+        lines.addAll(table.lines("  "));
     }
 
     private static void governing(List<Answer> answers, Style style, List<String> lines) {

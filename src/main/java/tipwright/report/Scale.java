@@ -4,6 +4,7 @@ package tipwright.report;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Marks;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitLabel;
 import tipwright.quantity.UnitSystem;
@@ -15,7 +16,7 @@ import tipwright.quantity.UnitSystem;
  * @param decimals that are shown
  */
 public record Scale(UnitLabel label, int decimals) {
-    /** Whole millimetres, or inches with two decimals. */
+    /** Whole millimetres, or sixteenths of an inch. */
     public static Scale length(UnitSystem system) {
         return system == UnitSystem.US ? of("in", Kind.LENGTH, 2) : of("mm", Kind.LENGTH, 0);
     }
@@ -48,10 +49,13 @@ public record Scale(UnitLabel label, int decimals) {
         return label.name();
     }
 
-    /** The number alone, rounded; '-' where there is none. Zeros after the point stay, so that columns line up. */
+    /** The number alone, rounded; '-' where there is none. Zeros after the point stay, so that columns line up; inches are on marks. */
     public String number(double si) {
         if (!Double.isFinite(si)) {
             return "-";
+        }
+        if (label.name().equals("in")) {
+            return Marks.bare(si, UnitSystem.US);
         }
         return new BigDecimal(label.fromSi(si))
                 .setScale(decimals, RoundingMode.HALF_UP)

@@ -75,6 +75,10 @@ public final class VerdictText {
         Text says = Checks.of(f).map(c -> c.says(f)).orElse(Text.words(f.title()));
         String where = where(f, occasion);
         String said = Prose.safe(says.show(units));
+        String load = f.loadCase() == null ? "" : CaseName.shown(f.loadCase());
+        if (!load.isEmpty() && said.regionMatches(true, 0, load + ": ", 0, load.length() + 2)) {
+            said = said.substring(load.length() + 2);
+        }
         return where.isEmpty() ? said : f.loadCase() == null ? said + " (" + where + ")" : where + ": " + said;
     }
 

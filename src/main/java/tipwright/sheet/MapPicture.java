@@ -11,8 +11,8 @@ import tipwright.geometry.Vec2;
 import tipwright.outline.MachineOutline;
 import tipwright.outline.MachineOutline.Seen;
 import tipwright.outline.MachinePose;
+import tipwright.outline.PartKind;
 import tipwright.outline.View;
-import tipwright.placement.Limit;
 import tipwright.placement.Pin;
 import tipwright.placement.PlacementMap;
 import tipwright.quantity.UnitSystem;
@@ -23,21 +23,24 @@ import tipwright.quantity.UnitSystem;
  */
 public final class MapPicture {
     private static final double LONG = 150;
+    private static final double SAME = 1e-6;
     private static final double LEFT = 22;
     private static final double TOP = 20;
     private static final double BELOW = 16;
-    private static final double LEGEND = 58;
+    private static final double LEGEND = 84;
 
     private final PlacementMap map;
     private final List<Seen> machine;
     private final UnitSystem units;
+    private final Vec2 drawn;
     private final Drawing.Board board = new Drawing.Board();
     private final double cell;
     private final int rows;
     private final int columns;
 
-    private MapPicture(PlacementMap map, List<Seen> machine, UnitSystem units) {
+    private MapPicture(PlacementMap map, List<Seen> machine, UnitSystem units, Vec2 drawn) {
         this.map = map;
+        this.drawn = drawn;
         this.machine = machine;
         this.units = units;
         rows = map.utilisation().length;
@@ -45,37 +48,62 @@ public final class MapPicture {
         cell = LONG / Math.max(rows, columns);
     }
 
-    /** The picture, with the stowed machine in thin lines. */
+    /** The picture of a design as drawn, with the stowed machine in thin lines. */
     public static Drawing of(PlacementMap map, Analysis analysis, UnitSystem units) {
+        return of(map, analysis, units, map.drawn());
+    }
+
+    /**
+     * The picture of the best answer of a search.
+     *
+     * @param analysis of the answer
+     * @param drawn where the pin is in the design file, m; where the map's own design has it, when nothing was found
+     */
+    public static Drawing of(PlacementMap map, Analysis analysis, UnitSystem units, Vec2 drawn) {
         MachinePose stowed = MachinePose.of(analysis.poses().get(0));
-        return new MapPicture(map, new MachineOutline(analysis).at(stowed, View.SIDE), units).draw();
+        return new MapPicture(map, new MachineOutline(analysis).at(stowed, View.SIDE), units, drawn).draw();
     }
 
     private Drawing draw() {
         double w = columns * cell;
-        double listed = 40 + 5.5 * MapShades.against(map).size();
-        double h = Math.max(rows * cell, Math.max(70, listed));
         cells();
         boundaries();
         new MachineInk(board, this::place, cell / map.cell()).behind(machine, new Pane(Vec2.ZERO, at(columns, rows)));
         outlines();
         axes(rows * cell);
         labels();
-        drawn();
-        legend(w + 8, rows * cell);
-        String which = map.pin() == Pin.FRAME ? "frame pin" : "tank pin";
-        String other = map.pin() == Pin.FRAME ? "the actuator's other end" : "frame pin";
-        String title = "Largest utilisation with the " + which + " here";
+        marks();
         double top = rows * cell;
+        double low = new MapKey(board, map, units).draw(w + 8, top, drawn, inside(drawn), answered());
+        String title = "Used most with the " + map.place().replace('-', ' ') + " here";
         board.text(new Vec2(-LEFT + 4, top + 12), 5, -1, title, Ink.TEXT);
-        board.text(
-                new Vec2(-LEFT + 4, top + 6),
-                3.2,
-                -1,
-                other + " at " + Lengths.point(map.other(), units) + ", pivot at " + Lengths.point(map.pivot(), units)
-                        + "; hatched: does not work. This map ignores clearances; run check for those.",
-                Ink.QUIET);
-        return board.on(title, new Vec2(-LEFT, Math.min(-BELOW, top - h - BELOW)), new Vec2(w + 8 + LEGEND, top + TOP));
+        board.text(new Vec2(-LEFT + 4, top + 6), 3.2, -1, others() + "; hatched or grey: does not work.", Ink.QUIET);
+        return board.on(title, new Vec2(-LEFT, Math.min(-BELOW, low)), new Vec2(w + 8 + LEGEND, top + TOP));
+    }
+
+    /** Where the other pins are meanwhile. */
+    private String others() {
+        String whose = answered() ? "as in answer 1" : "as drawn";
+        if (map.pin() == null || !straight()) {
+            return "All other pins " + whose + ", pivot at " + Lengths.point(map.pivot(), units);
+        }
+        String other = map.pin() == Pin.FRAME ? "The actuator's other end" : "Frame pin";
+        return other + " at " + Lengths.point(map.other(), units) + ", pivot at " + Lengths.point(map.pivot(), units)
+                + ", " + whose;
+    }
+
+    private boolean straight() {
+        return machine.stream().noneMatch(s -> s.kind() == PartKind.LINK);
+    }
+
+    /** Whether the map is of an answer of the search, in which the pin is elsewhere than in the file. */
+    private boolean answered() {
+        return map.drawn().minus(drawn).norm() > SAME;
+    }
+
+    private boolean inside(Vec2 p) {
+        Vec2 at = place(p);
+        return at.x() >= 0 && at.y() >= 0 && at.x() <= columns * cell && at.y() <= rows * cell;
     }
 
     private Vec2 at(double column, double row) {
@@ -104,7 +132,7 @@ public final class MapPicture {
                 from = to;
             }
             for (int c = 0; c < columns; c++) {
-                if (kind(r, c) > 0) {
+                if (kind(r, c) > 0 && kind(r, c) < MapShades.BARRED) {
                     Hatch.cell(board, kind(r, c) - 1, r, c, cell);
                 }
             }
@@ -112,28 +140,28 @@ public final class MapPicture {
     }
 
     private int paint(int r, int c) {
-        return kind(r, c) == 0 ? MapShades.colour(MapShades.band(map.utilisation()[r][c])) : -1;
+        return kind(r, c) == 0
+                ? MapShades.colour(MapShades.band(map.utilisation()[r][c]))
+                : kind(r, c) == MapShades.BARRED ? MapShades.GREY : -1;
     }
 
     private void boundaries() {
-        Pen thick = Pen.line("boundary", Ink.BLACK, 0.6);
-        Pen thin = Pen.line("boundary", Ink.BLACK, 0.25);
         for (int r = 0; r < rows; r++) {
             for (int c = 0; c < columns; c++) {
-                edge(kind(r, c), kind(r, c + 1), at(c + 1, r), at(c + 1, r + 1), thick, thin);
-                edge(kind(r, c), kind(r + 1, c), at(c, r + 1), at(c + 1, r + 1), thick, thin);
+                edge(kind(r, c), kind(r, c + 1), at(c + 1, r), at(c + 1, r + 1));
+                edge(kind(r, c), kind(r + 1, c), at(c, r + 1), at(c + 1, r + 1));
             }
         }
     }
 
-    private void edge(int one, int two, Vec2 a, Vec2 b, Pen thick, Pen thin) {
+    private void edge(int one, int two, Vec2 a, Vec2 b) {
         if (one != two && one >= 0 && two >= 0) {
-            board.line(a, b, one == 0 || two == 0 ? thick : thin);
+            board.line(a, b, one == 0 || two == 0 ? MapKey.EDGE : MapKey.BETWEEN);
         }
     }
 
     private void outlines() {
-        board.outline(map.zone().stream().map(this::place).toList(), Pen.line("zone", Ink.BLACK, 0.4));
+        board.outline(map.zone().stream().map(this::place).toList(), MapKey.ZONE);
         for (KeepOut k : map.keepOuts()) {
             List<Vec2> points = k.outline().stream().map(this::place).toList();
             Vec2 middle = new Vec2(
@@ -142,7 +170,7 @@ public final class MapPicture {
             Vec2 size = at(columns, rows);
             boolean near = middle.x() > 0 && middle.y() > 0 && middle.x() < size.x() && middle.y() < size.y();
             if (near) {
-                board.outline(points, Pen.line("keep-out", Ink.GREY, 0.4).dashed(1.5));
+                board.outline(points, MapKey.KEEP_OUT);
                 note(middle, k.name());
             }
         }
@@ -170,18 +198,19 @@ public final class MapPicture {
         board.text(new Vec2(-LEFT + 5.5, height / 2), 3.2, 0, 90, up + Lengths.unit(units), Ink.TEXT);
     }
 
-    private void drawn() {
-        Vec2 p = place(map.drawn());
-        Pen pen = Pen.line("pin", Ink.BLACK, 0.5).filled(Ink.WHITE);
-        board.ring(p, 1.8, pen);
-        board.line(p.plus(new Vec2(-3.2, 0)), p.plus(new Vec2(3.2, 0)), pen);
-        board.line(p.plus(new Vec2(0, -3.2)), p.plus(new Vec2(0, 3.2)), pen);
+    private void marks() {
+        if (answered()) {
+            MapKey.square(board, place(map.drawn()), 1.8);
+        }
+        if (inside(drawn)) {
+            MapKey.cross(board, place(drawn), 1.8);
+        }
     }
 
     /** A label in the middle of each large region that does not fit. */
     private void labels() {
         for (MapShades.Label label : MapShades.labels(map)) {
-            note(at(label.column() + 0.5, label.row() + 0.5), label.limit().words());
+            note(at(label.column() + 0.5, label.row() + 0.5), label.words());
         }
     }
 
@@ -194,33 +223,5 @@ public final class MapPicture {
                 at.plus(new Vec2(half, 2.6)),
                 Pen.line("label", Ink.GREY, 0.15).filled(Ink.WHITE));
         board.text(at.plus(new Vec2(0, -1)), 3.4, 0, text, Ink.TEXT);
-    }
-
-    private void legend(double x, double top) {
-        double y = top - 4;
-        board.text(new Vec2(x, y), 3.4, -1, "utilisation", Ink.TEXT);
-        y -= 7;
-        for (int b = 0; b < MapShades.WORDS.size(); b++) {
-            board.box(
-                    new Vec2(x, y),
-                    new Vec2(x + 8, y + 4.5),
-                    Pen.line("legend", Ink.BLACK, 0.2).filled(MapShades.colour(b)));
-            board.text(new Vec2(x + 10, y + 1), 3.2, -1, MapShades.WORDS.get(b), Ink.TEXT);
-            y -= 5.5;
-        }
-        y -= 2;
-        for (Limit limit : MapShades.against(map)) {
-            Hatch.swatch(board, MapShades.hatch(limit), new Vec2(x, y));
-            board.text(new Vec2(x + 10, y + 1), 3.2, -1, limit.words(), Ink.TEXT);
-            y -= 5.5;
-        }
-        Vec2 p = new Vec2(x + 4, y + 1);
-        Pen pen = Pen.line("legend", Ink.BLACK, 0.4);
-        board.ring(p, 1.5, pen);
-        board.line(p.plus(new Vec2(-2.6, 0)), p.plus(new Vec2(2.6, 0)), pen);
-        board.line(p.plus(new Vec2(0, -2.6)), p.plus(new Vec2(0, 2.6)), pen);
-        board.text(new Vec2(x + 10, y), 3.2, -1, "as drawn", Ink.TEXT);
-        board.line(p.plus(new Vec2(-4, -5.5)), p.plus(new Vec2(4, -5.5)), MachineInk.BEHIND);
-        board.text(new Vec2(x + 10, y - 5.5), 3.2, -1, "the stowed machine", Ink.TEXT);
     }
 }

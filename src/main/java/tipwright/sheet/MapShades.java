@@ -23,21 +23,34 @@ public final class MapShades {
     private static final List<Limit> LIMITS = Limit.values();
     private static final int LARGE = 50;
 
+    /** What stands where every limit is kept but another check fails. */
+    public static final String OTHER = "gap or another check";
+
+    /** Class of such a cell. */
+    static final int BARRED = 1 + Limit.values().size();
+
+    /** Colour of such a cell. */
+    static final int GREY = 0xdedede;
+
     private MapShades() {}
 
     /**
      * The name of a region that does not fit, where the region is widest.
      *
+     * @param words what stands against it
      * @param row of the cell
      * @param column of the cell
      */
-    public record Label(Limit limit, int row, int column) {}
+    public record Label(String words, int row, int column) {}
 
     /** Class of a cell: -1 outside, 0 fits, else 1 + the hatch of the limit that stands against it. */
     public static int kind(PlacementMap map, int row, int column) {
         double[][] all = map.utilisation();
         if (row < 0 || column < 0 || row >= all.length || column >= all[0].length || Double.isNaN(all[row][column])) {
             return -1;
+        }
+        if (map.barred()[row][column]) {
+            return BARRED;
         }
         Limit limit = map.governing()[row][column];
         return map.fits(row, column) || limit == null ? 0 : 1 + hatch(limit);
@@ -68,7 +81,7 @@ public final class MapShades {
         for (int r = 0; r < map.utilisation().length; r++) {
             for (int c = 0; c < map.utilisation()[0].length; c++) {
                 int kind = kind(map, r, c);
-                if (kind > 0) {
+                if (kind > 0 && kind < BARRED) {
                     found.add(LIMITS.get(kind - 1));
                 }
             }
@@ -85,7 +98,10 @@ public final class MapShades {
         regions.sort(Comparator.comparingInt(Regions.Region::size).reversed());
         for (Regions.Region region : regions) {
             if (region.kind() > 0 && region.size() > rows * columns / LARGE) {
-                all.add(new Label(LIMITS.get(region.kind() - 1), region.row(), region.column()));
+                String words = region.kind() == BARRED
+                        ? OTHER
+                        : LIMITS.get(region.kind() - 1).words();
+                all.add(new Label(words, region.row(), region.column()));
             }
         }
         return all;

@@ -43,11 +43,6 @@ final class Pager {
         return y - BOTTOM;
     }
 
-    /** Where the next line comes, mm from the foot of the paper. */
-    double y() {
-        return y;
-    }
-
     Drawing.Board board() {
         return boards.get(boards.size() - 1);
     }

@@ -26,7 +26,7 @@ public record DumpEvent(Kind kind, double time, double tilt) {
             this.words = words;
         }
 
-        /** For the builder. */
+        /** As people read it. */
         public String words() {
             return words;
         }

@@ -114,7 +114,8 @@ public final class RandomDesigns {
                 new Dump(null, 0, 0.005, Dump.Cake.STEADILY, 2),
                 null,
                 List.of(),
-                new WhatIf(false, 0.006, 5, 0.05, null, null, 0.005, 0.2, null, null, null, null, null, null),
+                new WhatIf(
+                        false, 0.006, 5, 0.05, null, null, 0.005, 0.2, null, null, null, null, null, null, List.of()),
                 null,
                 null,
                 List.of(),

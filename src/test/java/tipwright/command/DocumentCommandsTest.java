@@ -31,7 +31,7 @@ class DocumentCommandsTest {
         assertThat(outcome.code()).isZero();
         assertThat(outcome.out()).isEqualTo("close: written to " + pdf + "\n");
         assertThat(outcome.err()).isEmpty();
-        assertThat(text(pdf)).contains("Silt trailer", "Weld tolerance", "Sheet to weld from", "Cautions");
+        assertThat(text(pdf)).contains("Silt trailer", "Weld tolerance", "Where the pins go", "Cautions");
     }
 
     @Test

@@ -46,7 +46,9 @@ class MountCommandsTest {
         Path map = folder.resolve("map.svg");
         Cli.Outcome found = Cli.run("place", file.toString(), "--candidates", "300", "--map", map.toString());
         assertThat(found.code()).as(found.out() + found.err()).isZero();
-        assertThat(map).content().contains("<svg", "Largest utilisation with the frame pin here");
+        assertThat(map)
+                .content()
+                .contains("<svg", "Used most with the frame pin here", "as drawn, [", "edge of where it works");
         assertThat(folder.resolve("map-tank.svg")).doesNotExist();
         for (String key : new String[] {"frame-pin", "tank-pin"}) {
             Matcher told = Pattern.compile("\n    " + key + ": (\\[.*])\n").matcher(found.out());

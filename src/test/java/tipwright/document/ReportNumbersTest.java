@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.actuator.Actuator;
+import tipwright.design.tank.CaseName;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.report.JsonReport;
@@ -213,7 +214,7 @@ class ReportNumbersTest {
         assertThat(cases.size()).isGreaterThan(1);
         String seconds = "(?:([0-9.]+) s|-)";
         for (JsonNode c : cases) {
-            String name = Pattern.quote(c.get("case").asText());
+            String name = Pattern.quote(CaseName.shown(c.get("case").asText()));
             Matcher row = Pattern.compile(name + " " + seconds + " " + seconds + " " + seconds + " " + seconds)
                     .matcher(text);
             assertThat(row.find()).as(name).isTrue();

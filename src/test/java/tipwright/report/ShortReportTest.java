@@ -61,6 +61,17 @@ class ShortReportTest {
     }
 
     @Test
+    void aTroubleThatCannotHappenIsSaid() throws CannotComputeException {
+        Checked checked = ShippedResults.of(
+                ShippedResults.text("too-small") + "\nwhat-if: {never: [full-of-rainwater, wheel-sinks]}\n");
+        assertThat(checked.result().findings())
+                .noneMatch(f -> f.id().equals("what-if/full-of-rainwater") || f.id().equals("what-if/wheel-sinks"));
+        assertThat(checked.result().findings()).anyMatch(f -> f.id().equals("what-if/lost-power"));
+        assertThat(ShortReport.of(checked, Style.PLAIN).replaceAll("\\s+", " "))
+                .contains("the file says that it does not happen: the tank is full of rainwater; a wheel sinks.");
+    }
+
+    @Test
     void aFindingWithoutHarmHasNoPercentage() throws CannotComputeException {
         Checked checked = ShippedResults.checked("lime-barrel");
         assertThat(TextReport.of(checked, Style.PLAIN)).doesNotContainPattern("close .*1[0-9][0-9]%");

@@ -128,6 +128,10 @@ class SoundNumbersTest {
                 assertThat(f.demand()).as(f.id() + ": demand").isNotNaN();
                 assertThat(f.capacity()).as(f.id() + ": capacity").isFinite();
                 assertThat(f.utilisation()).as(f.id() + ": utilisation").isNotNaN();
+                boolean lacks = f.has() < f.needs() * (1 - 1e-9);
+                assertThat(f.verdict() == Verdict.PASS && lacks)
+                        .as(f.id() + " passes with " + f.has() + " where it needs " + f.needs())
+                        .isFalse();
             }
         }
         String headline =

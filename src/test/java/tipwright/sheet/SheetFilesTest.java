@@ -125,6 +125,32 @@ class SheetFilesTest {
         assertThat(low).as("nothing runs off the page").isGreaterThan(7);
     }
 
+    /** The cross stands where the file has the pin, the square where the map's own design has it; the key tells both places. */
+    @Test
+    void crossAndSquareOfAMapStandWhereTheySay() throws Exception {
+        PlacementMap map = PlacementMap.whole(DESIGN, "frame-pin", 12);
+        Vec2 drawn = map.drawn().plus(new Vec2(-0.03, 0.02));
+        Drawing picture = MapPicture.of(map, Analyser.analyse(DESIGN), UnitSystem.METRIC, drawn);
+        List<Mark.Ring> rings = picture.marks().stream()
+                .filter(m -> m instanceof Mark.Ring && m.pen().layer().equals("pin"))
+                .map(m -> (Mark.Ring) m)
+                .toList();
+        List<Mark.Ring> dots = picture.marks().stream()
+                .filter(m -> m instanceof Mark.Ring && m.pen().layer().equals("answer"))
+                .map(m -> (Mark.Ring) m)
+                .toList();
+        assertThat(rings).as("on the map and in the key").hasSize(2);
+        assertThat(dots).hasSize(2);
+        double side = 150.0 / Math.max(map.utilisation().length, map.utilisation()[0].length);
+        Vec2 apart = dots.get(0).centre().minus(rings.get(0).centre()).times(map.cell() / side);
+        assertThat(apart.x()).isCloseTo(0.03, within(1e-9));
+        assertThat(apart.y()).isCloseTo(-0.02, within(1e-9));
+        assertThat(picture.marks().stream().map(m -> m instanceof Mark.Label l ? l.text() : ""))
+                .contains("as drawn, " + Lengths.point(drawn, UnitSystem.METRIC))
+                .contains("answer 1, " + Lengths.point(map.drawn(), UnitSystem.METRIC))
+                .contains("edge of where it works");
+    }
+
     @Test
     void mapIsSoundXmlAndAPicture() throws Exception {
         Drawing map =

@@ -117,7 +117,7 @@ final class Motions {
         return new BodyPosition(a.body(), a.origin().tiltedAbout(pole, f * turn), a.turn() + f * turn);
     }
 
-    /** How far each point of something has moved at most since the first pose, m [pose]. */
+    /** Largest displacement of any point since the first pose, m [pose]. */
     double[] travel(Path path, Vec2 middle, double reach) {
         double[] sum = new double[poses.size()];
         BodyPosition before = path.at(0);

@@ -11,11 +11,14 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
 import tipwright.design.Limits;
+import tipwright.design.around.Trouble;
 import tipwright.quantity.Text;
+import tipwright.quantity.UnitSystem;
 import tipwright.time.Timing;
 
 /** What could go wrong: each trouble has a verdict of its own. */
 public final class WhatIfCheck implements Check {
+    private static final String WORST = ": worst check then";
     private static final String ALONE = " when one carries all";
 
     private final List<Check> rules;
@@ -111,10 +114,34 @@ public final class WhatIfCheck implements Check {
     public Text says(Finding finding) {
         Text numbers = finding.byWords();
         Text note = finding.note();
+        Text worst = worst(finding);
+        if (!worst.isEmpty()) {
+            return worst;
+        }
         return Text.words(finding.title() + ": ")
                 .plus(numbers)
                 .plus(note.isEmpty() ? "" : "; ")
                 .plus(note);
+    }
+
+    /** 'Wheel sinks: worst is Actuator: push, needs 9.1 kN, has 12 kN'; empty where it is not about the worst of many. */
+    private static Text worst(Finding finding) {
+        List<Text.Piece> note = finding.note().pieces();
+        boolean many = finding.title().endsWith(WORST)
+                && !note.isEmpty()
+                && note.get(0) instanceof Text.Words first
+                && first.words().startsWith(WorstOfAll.CLOSEST);
+        if (!many) {
+            return Text.NONE;
+        }
+        String words = note.get(0).show(UnitSystem.METRIC).substring(WorstOfAll.CLOSEST.length());
+        int end = words.indexOf("; ");
+        String title = end < 0 ? words : words.substring(0, end);
+        Text rest = Text.words(end < 0 ? "" : words.substring(end)).plus(new Text(note.subList(1, note.size())));
+        String what = finding.title().substring(0, finding.title().length() - WORST.length());
+        return Text.words(what + ": worst is " + title + ", ")
+                .plus(finding.byWords())
+                .plus(rest);
     }
 
     @Override
@@ -156,6 +183,8 @@ public final class WhatIfCheck implements Check {
         all.addAll(WhatIfStop.find(make, analysis, timing, rules));
         all.addAll(WhatIfHelper.find(make, analysis, rules));
         all.addAll(WhatIfShare.find(make, analysis, rules));
+        List<Trouble> never = analysis.design().whatIf().never();
+        all.removeIf(f -> never.stream().anyMatch(t -> t.is(f.id())));
         return all;
     }
 }

@@ -9,6 +9,8 @@ import tipwright.check.rule.Verdict;
 
 /** What many checks find when one thing goes wrong, as one finding: the worst of them, and which others fail. */
 final class WorstOfAll {
+    static final String CLOSEST = "closest to failing then: ";
+
     private static final int NAMED = 3;
 
     private WorstOfAll() {}
@@ -30,7 +32,7 @@ final class WorstOfAll {
                 .map(Finding::title)
                 .distinct()
                 .toList();
-        String note = "closest to failing then: " + worst.title();
+        String note = CLOSEST + worst.title();
         if (!others.isEmpty()) {
             String named = others.stream().limit(NAMED).collect(Collectors.joining(", "));
             int more = others.size() - Math.min(NAMED, others.size());

@@ -26,7 +26,7 @@ final class LinkLoad {
     /**
      * A load of one link.
      *
-     * @param squeeze largest compression between its pins, N; negative: it is drawn all along
+     * @param squeeze largest compression between its pins, N; negative when the link is always in tension
      * @param draw largest tension, N; negative: it is pressed all along
      * @param bend largest moment of its own weight between or beyond its pins, N m
      */

@@ -34,9 +34,11 @@ public final class WorkedFormula {
         this.units = units;
     }
 
-    /** A value in the reader's units. */
+    /** A value in the reader's units, with its decimals, since people reckon with it. */
     public String show(double si, Kind kind) {
-        return Quantities.show(si, kind, units);
+        return kind == Kind.LENGTH
+                ? Quantities.show(si, Quantities.unit(kind, units))
+                : Quantities.show(si, kind, units);
     }
 
     private Optional<Row> row() {

@@ -14,56 +14,77 @@ import tipwright.load.Gravity;
 /**
  * What shoots square out of an opening, v = sqrt(2 g h) at every point of the rim, h its depth under the surface: a point higher up is
  * slower but falls longer, and reaches farther where the head is larger than the fall. Source: Torricelli (elementary).
- *
- * @param place where a point of the tank as stowed is at the tilt, m
  */
-record Jet(Opening opening, double tilt, double turn, UnaryOperator<Vec3> place) {
+final class Jet {
     private static final int PARTS = 16;
     private static final int MANY = 32;
 
+    private final Opening opening;
+    private final Vec3 out;
+    private final List<Vec3> rim;
+
+    Jet(Opening opening) {
+        this.opening = opening;
+        out = out(opening);
+        rim = rim(opening.rimPoints());
+    }
+
     /**
-     * Offers what leaves the rim.
+     * The tank at one moment.
      *
+     * @param tilt rad
+     * @param turn of the tank, rad
+     * @param place where a point of the tank as stowed is, m
      * @param up unit vector against gravity in the tank's axes
      * @param level of the surface along it, m
      */
-    void offer(
-            LandingSpot spot, Vec3 up, double level, @Nullable String loadCase, @Nullable MotionDirection direction) {
-        Vec2 out = out(opening, turn).xy();
-        Vec3 lip = opening.lipPoint(up);
-        double deep = level - up.dot(lip);
+    record Standing(double tilt, double turn, UnaryOperator<Vec3> place, Vec3 up, double level) {}
+
+    /** Square out of the opening in the side view at a turn of the tank, rad. */
+    Vec2 straight(double turn) {
+        return out.tilted(turn).xy();
+    }
+
+    /** Offers what leaves the rim. */
+    void offer(LandingSpot spot, Standing s, @Nullable String loadCase, @Nullable MotionDirection direction) {
+        Vec3 lip = opening.lipPoint(s.up());
+        double deep = s.level() - s.up().dot(lip);
         if (!(deep > 0)) {
             return;
         }
+        Vec2 straight = straight(s.turn());
         double fast = Math.sqrt(2 * Gravity.G * deep);
-        Vec3 from = place.apply(lip);
-        spot.offer(tilt, from, out.times(fast), fast, loadCase, direction);
-        double lowest = spot.lands(from, out.times(fast));
-        List<Vec3> rim = rim();
-        boolean drowned = rim.stream().allMatch(p -> up.dot(p) < level);
-        double way = Math.signum(spot.along(out));
+        Vec3 from = s.place().apply(lip);
+        spot.offer(s.tilt(), from, straight.times(fast), fast, loadCase, direction);
+        double lowest = spot.lands(from, straight.times(fast));
+        double way = Math.signum(spot.along(straight));
+        boolean drowned = true;
         for (Vec3 p : rim) {
-            double depth = level - up.dot(p);
-            double v = Math.sqrt(2 * Gravity.G * Math.max(0, depth));
-            Vec3 there = place.apply(p);
-            // beside an open surface what is high up is drawn down over the lip: it counts where it reaches farther
-            // than that
-            if (depth > 0 && (drowned || way * (spot.lands(there, out.times(v)) - lowest) > 0)) {
-                spot.offer(tilt, there, out.times(v), v, loadCase, direction);
+            drowned &= s.up().dot(p) < s.level();
+        }
+        for (Vec3 p : rim) {
+            double depth = s.level() - s.up().dot(p);
+            if (depth > 0) {
+                double v = Math.sqrt(2 * Gravity.G * depth);
+                Vec3 there = s.place().apply(p);
+                // beside an open surface what is high up is drawn down over the lip: it counts where it reaches farther
+                // than that
+                if (drowned || way * (spot.lands(there, straight.times(v)) - lowest) > 0) {
+                    spot.offer(s.tilt(), there, straight.times(v), v, loadCase, direction);
+                }
             }
         }
     }
 
-    /** Unit vector square out of an opening at a turn of the tank, rad. */
-    static Vec3 out(Opening opening, double turn) {
+    /** Unit vector square out of an opening, tank stowed. */
+    static Vec3 out(Opening opening) {
         Vec3 area = opening.areaVector().unit();
         Vec3 normal = opening.normal();
-        return (normal == null || area.dot(normal) >= 0 ? area : area.times(-1)).tilted(turn);
+        return normal == null || area.dot(normal) >= 0 ? area : area.times(-1);
     }
 
     /** Points along the rim, close together. */
-    private List<Vec3> rim() {
-        List<Vec3> corners = opening.rimPoints();
+    private static List<Vec3> rim(List<Vec3> corners) {
         int parts = corners.size() > MANY ? 1 : PARTS;
         List<Vec3> all = new ArrayList<>();
         for (int i = 0; i < corners.size(); i++) {

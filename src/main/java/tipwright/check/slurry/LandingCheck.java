@@ -129,6 +129,7 @@ public final class LandingCheck implements Check {
             Findings make, Analysis analysis, Receiver receiver, Opening opening, List<CaseResult> shut, String name) {
         LandingSpot spot = new LandingSpot(analysis.design(), receiver);
         Vec3 up = analysis.design().site().up();
+        Jet jet = new Jet(opening);
         boolean opens = false;
         for (CaseResult load : shut) {
             boolean opened = false;
@@ -138,8 +139,8 @@ public final class LandingCheck implements Check {
                 if (fill != null && open && (!opened || opening.door() != null)) {
                     Vec3 there = up.tilted(-turn(row));
                     double level = fill.surface().level();
-                    new Jet(opening, row.tilt(), turn(row), row.pose()::place)
-                            .offer(spot, there, level, load.name(), null);
+                    Jet.Standing now = new Jet.Standing(row.tilt(), turn(row), row.pose()::place, there, level);
+                    jet.offer(spot, now, load.name(), null);
                 }
                 opened |= open;
             }

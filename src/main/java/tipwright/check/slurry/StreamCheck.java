@@ -97,7 +97,8 @@ public final class StreamCheck implements TimedCheck {
         for (Opening opening : openings) {
             LandingSpot spot = new LandingSpot(design, receiver);
             Rim rim = new Rim(opening);
-            moments.stream().filter(m -> rim.open(m.tilt())).forEach(m -> offer(spot, analysis, opening, rim, m));
+            Jet jet = new Jet(opening);
+            moments.stream().filter(m -> rim.open(m.tilt())).forEach(m -> offer(spot, analysis, opening, rim, jet, m));
             if (spot.any()) {
                 all.add(spot.finding(make, openings.size() == 1 ? "" : opening.name(), ""));
             }
@@ -123,7 +124,7 @@ public final class StreamCheck implements TimedCheck {
         return all;
     }
 
-    private static void offer(LandingSpot spot, Analysis analysis, Opening opening, Rim rim, Moment m) {
+    private static void offer(LandingSpot spot, Analysis analysis, Opening opening, Rim rim, Jet jet, Moment m) {
         Design design = analysis.design();
         Vec3 up = design.site().up().tilted(-m.tilt());
         double density = design.slurry().mixtureDensity();
@@ -136,8 +137,8 @@ public final class StreamCheck implements TimedCheck {
         UnaryOperator<Vec3> place = place(analysis.poses(), m.tilt());
         String load = "draining";
         if (rim.area() <= rim.wetArea(up, level) * (1 + 1e-9)) {
-            new Jet(opening, m.tilt(), m.tilt(), place)
-                    .offer(spot, up, level, load, m.phase().direction());
+            Jet.Standing now = new Jet.Standing(m.tilt(), m.tilt(), place, up, level);
+            jet.offer(spot, now, load, m.phase().direction());
             return;
         }
         Rim.Overfall over = rim.overfall(up, flow);
@@ -145,7 +146,8 @@ public final class StreamCheck implements TimedCheck {
         double depth = over == null ? head : Math.min(over.depth(), head);
         Vec3 lip = opening.lipPoint(up);
         for (Vec3 from : List.of(lip, lip.plus(up.times(depth)))) {
-            for (Vec2 way : ways(opening, design.site().up().xy(), lip, m.tilt())) {
+            for (Vec2 way :
+                    ways(opening, jet.straight(m.tilt()), design.site().up().xy(), lip, m.tilt())) {
                 spot.offer(
                         m.tilt(),
                         place.apply(from),
@@ -158,8 +160,7 @@ public final class StreamCheck implements TimedCheck {
     }
 
     /** Level out over the lip; and square out of the opening, where that points down. */
-    private static List<Vec2> ways(Opening opening, Vec2 up, Vec3 lip, double tilt) {
-        Vec2 out = Jet.out(opening, tilt).xy();
+    private static List<Vec2> ways(Opening opening, Vec2 out, Vec2 up, Vec3 lip, double tilt) {
         Vec2 level = new Vec2(up.y(), -up.x()).unit();
         double outward = out.dot(level);
         if (Math.abs(outward) < 1e-3) {

@@ -12,7 +12,6 @@ import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.design.around.Vehicle;
-import tipwright.geometry.Bisection;
 import tipwright.geometry.Vec3;
 import tipwright.load.Gravity;
 import tipwright.load.Leaning;
@@ -36,6 +35,7 @@ final class AnyWayRound {
     private static final double FAR = 0.5;
 
     private static final double CLOSE = 1e-8;
+    private static final int LIMIT = 100;
 
     private final Footprint footprint;
     private final double factor;
@@ -190,19 +190,41 @@ final class AnyWayRound {
     }
 
     private double steepest(Stand s, double f, double bad) {
-        if (!bears(s, f, 0)) {
+        double low = 0;
+        double atLow = spare(s, f, 0);
+        if (!(atLow >= 0)) {
             return 0;
         }
-        String what = "the steepest ground, rad, on which it stands";
-        return Bisection.between(0, bad, CLOSE, what, slope -> bears(s, f, slope))
-                .good();
+        double high = bad;
+        double atHigh = spare(s, f, bad);
+        for (int i = 0; high - low > CLOSE && i < LIMIT; i++) {
+            // Illinois' rule of the false position, a little to the bad side, and halves where that does not help
+            double aimed = (low * atHigh - high * atLow) / (atHigh - atLow) + CLOSE / 4;
+            boolean halve = i % 4 == 3 || !(aimed > low && aimed < high);
+            double next = halve ? 0.5 * (low + high) : aimed;
+            double at = spare(s, f, next);
+            if (at >= 0) {
+                low = next;
+                atLow = at;
+                atHigh *= halve ? 1 : 0.5;
+            } else {
+                high = next;
+                atHigh = at;
+                atLow *= halve ? 1 : 0.5;
+            }
+        }
+        return low;
     }
 
     private boolean bears(Stand s, double f, double slope) {
+        return spare(s, f, slope) >= 0;
+    }
+
+    /** What restoring is left over beside overturning times the factor, as a share of both; below 0: it does not bear. */
+    private double spare(Stand s, double f, double slope) {
         List<Footprint.Mass> there = s.masses().apply(Footprint.up(s.edge(), slope));
-        return about.over(s.edge(), there, Footprint.up(s.edge(), slope), s.wind())
-                                .share()
-                        * f
-                <= 1;
+        Footprint.Moments moments = about.over(s.edge(), there, Footprint.up(s.edge(), slope), s.wind());
+        double over = f * moments.overturning();
+        return moments.restoring() > 0 ? (moments.restoring() - over) / (moments.restoring() + over) : -1;
     }
 }

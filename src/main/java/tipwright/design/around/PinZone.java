@@ -9,4 +9,5 @@ import tipwright.design.key.Note;
  * @param pin its name in the mechanism
  */
 public record PinZone(
-        @Note("Name of the pin, such as crank-pivot") String pin, @Note("Where it may go, tank stowed") Zone zone) {}
+        @Note("Name of the pin, such as crank-pivot") String pin,
+        @Note("Where this pin may go, tank stowed") Zone zone) {}

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design.around;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
@@ -24,6 +25,7 @@ import tipwright.quantity.Kind;
  * @param saddleStiffness of what the stowed tank lies on, N/m
  * @param saddleRating what that bears, N
  * @param torsion stiffness of the cradle against twist about the pivot axis between its two actuators, N m/rad
+ * @param never what cannot happen on this machine
  */
 public record WhatIf(
         @Note("A lock valve screwed to the cylinder keeps the oil in when a hose bursts") @Preset("false")
@@ -67,4 +69,11 @@ public record WhatIf(
         @Note("Stiffness of the cradle against twist between two actuators")
                 @Measured(value = Kind.ANGULAR_STIFFNESS, above = "0 N m/deg")
                 @Nullable
-                Double torsion) {}
+                Double torsion,
+        @Note("What cannot happen on this machine; the verdict says that it was not looked at") @Preset
+                List<Trouble> never) {
+    /** Copies the list. */
+    public WhatIf {
+        never = List.copyOf(never);
+    }
+}

@@ -69,7 +69,7 @@ final class AroundRules {
 
     private void zone(String path, List<Double> z) {
         if (z.size() == 2 && Math.abs(z.get(1) - z.get(0)) < SHORTEST) {
-            facts.wrong(path, "begins and ends at " + Facts.say(z.get(0), Kind.LENGTH) + "; give it a width");
+            facts.wrong(path, "both ends are at " + Facts.say(z.get(0), Kind.LENGTH) + "; give it a width");
         }
     }
 
@@ -96,7 +96,7 @@ final class AroundRules {
         if (!(2 * wall < least)) {
             facts.wrong(
                     path + ".wall",
-                    "two walls of " + Facts.say(wall, Kind.LENGTH) + " leave no hollow in "
+                    "a wall of " + Facts.say(wall, Kind.LENGTH) + " leaves nothing hollow in "
                             + Facts.say(least, Kind.LENGTH));
         }
     }

@@ -70,7 +70,7 @@ final class LinkRules {
             if (!(2 * box.wall() < least)) {
                 facts.wrong(
                         path + ".section.wall",
-                        "two walls of " + Facts.say(box.wall(), Kind.LENGTH) + " leave no hollow in "
+                        "a wall of " + Facts.say(box.wall(), Kind.LENGTH) + " leaves nothing hollow in "
                                 + Facts.say(least, Kind.LENGTH));
                 return;
             }

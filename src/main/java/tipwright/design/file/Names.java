@@ -13,7 +13,7 @@ final class Names {
             if (first < i) {
                 facts.wrong(
                         Paths.item(list, i + 1) + ".name",
-                        "another one is called " + ErrorText.quoted(names.get(i)) + " (entry " + (first + 1)
+                        "another one is already named " + ErrorText.quoted(names.get(i)) + " (entry " + (first + 1)
                                 + "); give each its own name");
             }
         }

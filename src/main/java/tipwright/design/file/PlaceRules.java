@@ -72,8 +72,8 @@ final class PlaceRules {
                     path,
                     before.equals(name)
                             ? "'" + name + "' has a zone already; keep one of the two"
-                            : "'" + name + "' is in one place with '" + before
-                                    + "', which has a zone already; keep one of the two");
+                            : "'" + name + "' and '" + before
+                                    + "' are the same point; give a zone to only one of them");
         }
     }
 }

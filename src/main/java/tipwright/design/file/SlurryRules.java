@@ -81,8 +81,8 @@ final class SlurryRules {
                             : slurry.bucket() != null ? "bucket" : "density";
             facts.wrong(
                     "slurry." + key,
-                    "the solids are " + Facts.percent(share) + " of the volume, more than even a settled cake holds ("
-                            + Facts.percent(slurry.packing()) + "); lower it, or raise packing");
+                    "the solids would be " + Facts.percent(share) + " of the volume; settled grit packs to "
+                            + Facts.percent(slurry.packing()) + ". Lower it, or raise packing");
         }
     }
 

@@ -112,7 +112,7 @@ final class WordBinder {
             }
         }
         String allowed =
-                least == most ? "only " + least + " is allowed" : "allowed: a whole number, " + least + " to " + most;
+                least == most ? "only " + least + " is allowed" : "write a whole number from " + least + " to " + most;
         problems.add(place, path, ErrorText.quoted(text) + " does not fit; " + allowed);
         return null;
     }

@@ -16,7 +16,7 @@ import tipwright.time.Timing;
  * A dump in time, to be played.
  *
  * @param spots in order of time
- * @param told in words, where the times come from
+ * @param told where the times come from, as a sentence for the window
  */
 public record Timeline(List<Spot> spots, String told) {
     private static final double USUAL = 0.010;

@@ -81,7 +81,7 @@ public final class ZoneMap extends Pane {
         for (MapShades.Label label : MapShades.labels(map)) {
             Vec2 middle =
                     map.low().plus(new Vec2((label.column() + 0.5) * map.cell(), (label.row() + 0.5) * map.cell()));
-            note(all, view.of(middle), label.limit().words(), view, in);
+            note(all, view.of(middle), label.words(), view, in);
         }
         Vec2 high = map.low().plus(new Vec2(map.utilisation()[0].length, map.utilisation().length).times(map.cell()));
         for (KeepOut keepOut : map.keepOuts()) {

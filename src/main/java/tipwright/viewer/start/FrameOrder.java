@@ -19,7 +19,7 @@ import tipwright.quantity.UnitSystem;
  * @param moving whether to make an animated picture too
  * @param light whether on a light ground
  * @param units of the figures
- * @param view word of the place to look from; null: three quarters
+ * @param view word of the place to look from; null: from a corner
  */
 public record FrameOrder(
         DesignName design,

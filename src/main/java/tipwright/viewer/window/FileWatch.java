@@ -67,7 +67,7 @@ final class FileWatch {
         }
         banner.tell(
                 "disk",
-                "The file was changed on the disk while you have unsaved work.",
+                "Another program changed the file while you have unsaved work.",
                 new Banner.Choice("Load the file (Undo brings your changes back)", "take-file", this::reload),
                 new Banner.Choice("Keep my changes", "keep-mine", () -> {
                     shown.editor().stay(onDisk);

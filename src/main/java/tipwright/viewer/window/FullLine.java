@@ -96,7 +96,7 @@ final class FullLine extends Label implements Panel {
         } else {
             setText(String.format(
                     Locale.ROOT,
-                    "It may be filled to %.0f %%: %s, level switch %s above the bottom. Then this stops it: %s.",
+                    "Fill to %.0f %% at most: %s, level switch %s above the bottom. Above that fails: %s.",
                     100 * full.fill(),
                     shown.show(full.volume(), Kind.VOLUME),
                     shown.show(full.level(), Kind.LENGTH),

@@ -18,7 +18,7 @@ final class KeysPane extends StackPane {
         {"Comma, Period", "play slower, faster"},
         {"C", "next load case"},
         {"U", "millimetres or inches"},
-        {"1 2 3 4", "look from three quarters, the side, the dump end, above"},
+        {"1 2 3 4", "look from a corner, the side, the dump end, above"},
         {"F", "fit everything into the picture"},
         {"Plus, Minus", "zoom in, zoom out"},
         {"Ctrl + arrows", "turn the view"},

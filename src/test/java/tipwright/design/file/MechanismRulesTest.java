@@ -154,7 +154,7 @@ class MechanismRulesTest {
                         "box.yaml:27:12: link-sections[2].body: 'crank' is no link between two pins; allowed: link",
                         "box.yaml:27:84: link-sections[2].hole: a hole of 30 mm leaves too little of this section; make it"
                                 + " less than 30 mm",
-                        "box.yaml:28:88: link-sections[3].section.wall: two walls of 15 mm leave no hollow in 30 mm",
+                        "box.yaml:28:88: link-sections[3].section.wall: a wall of 15 mm leaves nothing hollow in 30 mm",
                         "box.yaml:29:12: link-sections[4].body: 'link' is given twice; keep one",
                         "box.yaml:29:101: link-sections[4].hole: a hole of 30 mm leaves too little of this section; make it"
                                 + " less than 30 mm");
