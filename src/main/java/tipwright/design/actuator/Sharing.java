@@ -18,6 +18,9 @@ public final class Sharing {
      * @param push whether they push, else they pull
      */
     public static double[] shares(List<PlacedActuator> all, double length, boolean push) {
+        if (all.size() == 1) {
+            return new double[] {1};
+        }
         double[] shares = new double[all.size()];
         double sum = 0;
         if (byArea(all)) {
