@@ -60,7 +60,8 @@ final class SheetCommand implements Callable<Integer> {
     @Option(
             names = "--cut",
             paramLabel = "FILE",
-            description = "A second file to write, .dxf: all plates side by side at true size in mm, layers cut, mark and text.")
+            description =
+                    "A second file to write, .dxf: all plates side by side at true size in mm, layers cut, mark and text.")
     private @Nullable Path cut;
 
     @Mixin

@@ -42,7 +42,8 @@ public final class CutDrawing {
         double top = 0;
         for (PlateCut cut : list.plates()) {
             CutPlate plate = cut.plate();
-            Vec2 shift = new Vec2(x - 1000 * plate.low().x(), -1000 * plate.low().y());
+            Vec2 shift =
+                    new Vec2(x - 1000 * plate.low().x(), -1000 * plate.low().y());
             board.outline(
                     plate.outline().stream().map(p -> p.times(1000).plus(shift)).toList(), CUT);
             for (CutPlate.PlateHole hole : plate.holes()) {
@@ -62,7 +63,10 @@ public final class CutDrawing {
                 board.text(new Vec2(x, -(i + 1.5) * 1.5 * LETTERS), LETTERS, -1, words.get(i), text);
             }
             Vec2 size = plate.high().minus(plate.low()).times(1000);
-            double wide = words.stream().mapToDouble(w -> 0.6 * LETTERS * w.length()).max().orElse(0);
+            double wide = words.stream()
+                    .mapToDouble(w -> 0.6 * LETTERS * w.length())
+                    .max()
+                    .orElse(0);
             x += Math.max(size.x(), wide) + GAP;
             top = Math.max(top, size.y());
         }

@@ -76,7 +76,8 @@ final class CutPages {
         area.forEach((t, a) -> sheets.add(size(t) + " thick: " + Quantities.rough(a, Kind.AREA, units)));
         if (!sheets.isEmpty()) {
             pager.line("Boxes around them in all, " + String.join("; ", sheets) + ". All plates together "
-                    + mass(list.plateMass()) + ". 'tipwright sheet --cut FILE.dxf' writes their outlines for the cutter.");
+                    + mass(list.plateMass())
+                    + ". 'tipwright sheet --cut FILE.dxf' writes their outlines for the cutter.");
         }
     }
 
@@ -125,7 +126,8 @@ final class CutPages {
                 rows.add(new String[] {
                     n == 1 ? group.section().show(units) : "",
                     Integer.toString(n),
-                    String.join(", ", bar.stream().map(d -> Lengths.bare(d, units)).toList()),
+                    String.join(
+                            ", ", bar.stream().map(d -> Lengths.bare(d, units)).toList()),
                     Lengths.tape(nesting.left(bar, units), units),
                     n == 1 ? Math.round(100 * nesting.waste(group)) + " %" : ""
                 });
@@ -150,7 +152,9 @@ final class CutPages {
     private void table(List<BoughtPart> parts) {
         List<String[]> rows = new ArrayList<>();
         for (BoughtPart p : parts) {
-            rows.add(new String[] {Integer.toString(p.count()), p.name(), p.figures().show(units)});
+            rows.add(new String[] {
+                Integer.toString(p.count()), p.name(), p.figures().show(units)
+            });
         }
         pager.table("rll", new String[] {"", "", ""}, rows);
     }

@@ -68,9 +68,7 @@ final class TapeBack {
         boolean upright = Math.abs(mirrored.y()) > Math.abs(mirrored.x());
         sides.put(
                 name,
-                upright
-                        ? mirrored.y() > 0 ? "above" : "below"
-                        : mirrored.x() > 0 ? "towards-dump" : "away-from-dump");
+                upright ? mirrored.y() > 0 ? "above" : "below" : mirrored.x() > 0 ? "towards-dump" : "away-from-dump");
         return List.of(
                 new Reading("from", DATUM, at.norm()),
                 new Reading("from", Skeleton.PIVOT, at.minus(pivot).norm()));
@@ -78,7 +76,8 @@ final class TapeBack {
 
     /** The lines of the design file, with what should be measured in them. */
     List<String> lines() {
-        List<String> lines = new ArrayList<>(List.of("points:", "  " + DATUM + ": " + "[" + zero() + ", " + zero() + "]"));
+        List<String> lines =
+                new ArrayList<>(List.of("points:", "  " + DATUM + ": " + "[" + zero() + ", " + zero() + "]"));
         points.forEach((name, all) -> {
             List<String> parts = new ArrayList<>();
             if (all.get(0).how().equals("from")) {

@@ -86,12 +86,13 @@ final class WorkPages {
         pager.heading("2. Measure what was tacked, and write it down");
         TapeBack back = new TapeBack(design, units);
         List<String[]> rows = new ArrayList<>();
-        back.readings().forEach((name, all) -> all.forEach(r -> rows.add(new String[] {
-            name,
-            (r.how().equals("from") ? "straight from " : r.how().replace('-', ' ') + " ") + r.to(),
-            Lengths.tape(r.length(), units),
-            ""
-        })));
+        back.readings()
+                .forEach((name, all) -> all.forEach(r -> rows.add(new String[] {
+                    name,
+                    (r.how().equals("from") ? "straight from " : r.how().replace('-', ' ') + " ") + r.to(),
+                    Lengths.tape(r.length(), units),
+                    ""
+                })));
         pager.table("llrb", new String[] {"point", "", "should be", "measured"}, rows);
         pager.line(
                 "The design file takes these readings back in this form: put what you measured in place of the numbers, and the"
@@ -113,10 +114,7 @@ final class WorkPages {
         for (String[] row : Across.diagonals(design, marking, units)) {
             square.add(new String[] {row[0], row[1], "", row[2], ""});
         }
-        pager.table(
-                "lrbrb",
-                new String[] {"bearing to", "bearing 1", "measured", "bearing 2", "measured"},
-                square);
+        pager.table("lrbrb", new String[] {"bearing to", "bearing 1", "measured", "bearing 2", "measured"}, square);
     }
 
     private void weld() {
@@ -131,11 +129,7 @@ final class WorkPages {
         List<String[]> rows = new ArrayList<>();
         run("empty", analysis, CaseName.EMPTY, rows);
         Slurry water = design.slurry();
-        run(
-                "half full of water, outlet shut",
-                wet(water.withFill(HALF).withDensity(WATER)),
-                CaseName.HELD,
-                rows);
+        run("half full of water, outlet shut", wet(water.withFill(HALF).withDensity(WATER)), CaseName.HELD, rows);
         run("full of what it is for, outlet shut", analysis, CaseName.HELD, rows);
         pager.table(
                 "lrrr", new String[] {"run", "most push of all actuators", "at a tilt of", "of what is rated"}, rows);
@@ -175,15 +169,13 @@ final class WorkPages {
     private void run(String name, @Nullable Analysis run, CaseName which, List<String[]> rows) {
         List<CaseResult> cases = run == null
                 ? List.of()
-                : run.cases().stream()
-                        .filter(c -> c.name().equals(which.key()))
-                        .toList();
+                : run.cases().stream().filter(c -> c.name().equals(which.key())).toList();
         if (cases.isEmpty()) {
             rows.add(new String[] {name, "cannot tell", "", ""});
             return;
         }
-        Extreme most = Extreme.largest(
-                cases, MotionDirection.RAISING, row -> row.balance(MotionDirection.RAISING).force());
+        Extreme most = Extreme.largest(cases, MotionDirection.RAISING, row -> row.balance(MotionDirection.RAISING)
+                .force());
         double rated = design.drive().actuators().stream()
                 .map(PlacedActuator::actuator)
                 .mapToDouble(a -> a.ratedPush())

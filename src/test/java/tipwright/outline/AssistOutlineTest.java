@@ -75,11 +75,12 @@ class AssistOutlineTest {
     /** The weld sheet tells where each end goes: the numbers of the design file. */
     @Test
     void sheetListsTheEndsOfTheSprings() throws CannotComputeException {
-        List<String> words = WeldSheet.pages(read("twin-rams"), UnitSystem.METRIC, Paper.A4, List.of("take care")).stream()
-                .flatMap(page -> page.marks().stream())
-                .filter(m -> m instanceof Mark.Label)
-                .map(m -> ((Mark.Label) m).text())
-                .toList();
+        List<String> words =
+                WeldSheet.pages(read("twin-rams"), UnitSystem.METRIC, Paper.A4, List.of("take care")).stream()
+                        .flatMap(page -> page.marks().stream())
+                        .filter(m -> m instanceof Mark.Label)
+                        .map(m -> ((Mark.Label) m).text())
+                        .toList();
         int row = words.indexOf("pull spring, on tank");
         assertThat(row).isPositive();
         assertThat(words.subList(row + 1, row + 3)).containsExactly("600 mm", "300 mm");

@@ -75,17 +75,29 @@ class CutDrawingTest {
             PlateCut cut = list.plates().get(i);
             CutPlate plate = cut.plate();
             double[] o = outlines.get(i);
-            assertThat(Math.abs(o[3] - o[1] - 1000 * (plate.high().x() - plate.low().x()))).isLessThan(TRUE);
-            assertThat(Math.abs(o[4] - o[2] - 1000 * (plate.high().y() - plate.low().y()))).isLessThan(TRUE);
+            assertThat(Math.abs(
+                            o[3] - o[1] - 1000 * (plate.high().x() - plate.low().x())))
+                    .isLessThan(TRUE);
+            assertThat(Math.abs(
+                            o[4] - o[2] - 1000 * (plate.high().y() - plate.low().y())))
+                    .isLessThan(TRUE);
             double holes = 0;
             for (CutPlate.PlateHole hole : plate.holes()) {
                 double[] c = circles.get(next++);
                 assertThat(Math.abs(2 * c[2] - 1000 * hole.diameter())).isLessThan(TRUE);
-                assertThat(Math.abs(c[0] - o[1] - 1000 * (hole.at().x() - plate.low().x()))).isLessThan(TRUE);
-                assertThat(Math.abs(c[1] - o[2] - 1000 * (hole.at().y() - plate.low().y()))).isLessThan(TRUE);
+                assertThat(Math.abs(c[0]
+                                - o[1]
+                                - 1000 * (hole.at().x() - plate.low().x())))
+                        .isLessThan(TRUE);
+                assertThat(Math.abs(c[1]
+                                - o[2]
+                                - 1000 * (hole.at().y() - plate.low().y())))
+                        .isLessThan(TRUE);
                 holes += Math.PI * c[2] * c[2];
             }
-            assertThat(Math.abs(o[5] - holes - 1e6 * plate.area())).as(cut.name() + ": area").isLessThan(1);
+            assertThat(Math.abs(o[5] - holes - 1e6 * plate.area()))
+                    .as(cut.name() + ": area")
+                    .isLessThan(1);
             assertThat(lines).anyMatch(l -> l.startsWith("text TEXT " + cut.name()));
             assertThat(lines).anyMatch(l -> l.startsWith("text TEXT") && l.endsWith("cut " + cut.count()));
         }

@@ -97,7 +97,9 @@ class SheetPagesTest {
         try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
             assertThat(new PDFTextStripper().getText(document)).contains("600 mm", "380 mm", "\u00d8");
         }
-        assertThat(Dxf.of(CutDrawing.of(named, UnitSystem.METRIC))).contains("CUT").matches("[\\n\\x20-\\x7e]*");
+        assertThat(Dxf.of(CutDrawing.of(named, UnitSystem.METRIC)))
+                .contains("CUT")
+                .matches("[\\n\\x20-\\x7e]*");
     }
 
     private static void look(Design design, UnitSystem units) throws IOException, CannotComputeException {
@@ -149,9 +151,13 @@ class SheetPagesTest {
         Analysis analysis = Analyser.analyse(design);
         for (Pose pose : List.of(
                 analysis.poses().get(0), analysis.poses().get(analysis.poses().size() - 1))) {
-            assertThat(text).contains(Marks.show(pose.length(), units), Text.degrees(pose.tilt(), 1).metric());
+            assertThat(text)
+                    .contains(
+                            Marks.show(pose.length(), units),
+                            Text.degrees(pose.tilt(), 1).metric());
         }
-        List<Vec2> places = List.copyOf(design.drive().places(design.pivot().at()).values());
+        List<Vec2> places =
+                List.copyOf(design.drive().places(design.pivot().at()).values());
         for (Vec2 place : places) {
             assertThat(text).contains(Marks.show(place.norm(), units));
             for (Support s : design.pivot().bearings()) {
@@ -169,7 +175,9 @@ class SheetPagesTest {
                 assertThat(text).contains(Text.size(hole.diameter()).show(units));
             }
             if (!Double.isNaN(bracket.plate().thickness())) {
-                assertThat(text).contains("Plate " + Text.size(bracket.plate().thickness()).show(units) + " thick");
+                assertThat(text)
+                        .contains("Plate "
+                                + Text.size(bracket.plate().thickness()).show(units) + " thick");
             }
         }
         for (CutPiece piece : CutList.of(analysis, sheet.brackets(), units).pieces()) {

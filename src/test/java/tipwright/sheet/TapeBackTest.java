@@ -25,7 +25,8 @@ class TapeBackTest {
         TapeBack back = new TapeBack(design, units);
         String points = String.join("\n", back.lines()) + "\n";
         Design read = Examples.read(Examples.BOX + points);
-        Map<String, Vec3> found = read.points() == null ? Map.of() : read.points().places();
+        Map<String, Vec3> found =
+                read.points() == null ? Map.of() : read.points().places();
         Map<String, Vec2> meant = design.drive().places(design.pivot().at());
         assertThat(found.keySet()).containsAll(meant.keySet());
         meant.forEach((pin, at) -> assertThat(found.get(pin).xy().minus(at).norm())

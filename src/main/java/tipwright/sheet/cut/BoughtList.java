@@ -62,9 +62,7 @@ public final class BoughtList {
 
     private void actuators() {
         Map<Actuator, Integer> count = new LinkedHashMap<>();
-        design.drive().actuators().stream()
-                .map(PlacedActuator::actuator)
-                .forEach(a -> count.merge(a, 1, Integer::sum));
+        design.drive().actuators().stream().map(PlacedActuator::actuator).forEach(a -> count.merge(a, 1, Integer::sum));
         count.forEach((a, n) -> all.add(new BoughtPart(kind(a) + name(a), n, figures(a))));
     }
 
@@ -98,7 +96,8 @@ public final class BoughtList {
             all.add(Text.of("bore {}, rod {}", length(h.bore()), length(h.rod().diameter())));
             all.add(Text.of("relief valve {}", Text.amount(h.reliefPressure(), Kind.PRESSURE)));
         } else if (a instanceof TelescopicCylinder t) {
-            List<Text> stages = t.stages().stream().map(s -> length(s.diameter())).toList();
+            List<Text> stages =
+                    t.stages().stream().map(s -> length(s.diameter())).toList();
             all.add(Text.words("stages ").plus(Text.join(", ", stages)));
             all.add(Text.of("relief valve {}", Text.amount(t.reliefPressure(), Kind.PRESSURE)));
         }
@@ -113,7 +112,8 @@ public final class BoughtList {
     private void eye(String pin, String end, List<Text> to) {
         PinJoint joint = design.drive().pinJoint(pin);
         if (joint != null) {
-            to.add(Text.of("eye at its " + end + " {} wide for a pin of {}", length(joint.lug()), length(joint.diameter())));
+            to.add(Text.of(
+                    "eye at its " + end + " {} wide for a pin of {}", length(joint.lug()), length(joint.diameter())));
         }
     }
 
@@ -210,11 +210,15 @@ public final class BoughtList {
                 all.add(new BoughtPart(
                         "latch: " + opening.name(),
                         door.latches(),
-                        Text.words("rated for ").plus(amount(door.latchRating(), Kind.FORCE)).plus(" each")));
+                        Text.words("rated for ")
+                                .plus(amount(door.latchRating(), Kind.FORCE))
+                                .plus(" each")));
                 all.add(new BoughtPart(
                         "hinges: " + opening.name(),
                         1,
-                        Text.words("rated for ").plus(amount(door.hingeRating(), Kind.FORCE)).plus(" together")));
+                        Text.words("rated for ")
+                                .plus(amount(door.hingeRating(), Kind.FORCE))
+                                .plus(" together")));
             }
         }
     }

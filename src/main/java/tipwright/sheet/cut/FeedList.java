@@ -40,8 +40,7 @@ public final class FeedList {
                     Text.of("{} a stroke; up to ", Text.amount(h.perStroke(), Kind.VOLUME))
                             .plus(or(h.relief(), Kind.PRESSURE, "what the cylinder says"))));
         } else if (supply instanceof HandWinch w) {
-            all.add(new BoughtPart(
-                    "hand winch", 1, Text.of("{} for each turn", Text.size(w.travelPerTurn()))));
+            all.add(new BoughtPart("hand winch", 1, Text.of("{} for each turn", Text.size(w.travelPerTurn()))));
         } else {
             boolean electric =
                     design.drive().actuators().stream().anyMatch(a -> a.actuator() instanceof ElectricActuator);
@@ -71,9 +70,7 @@ public final class FeedList {
             all.add(new BoughtPart(
                     "cable, two cores",
                     1,
-                    core.plus(Text.of(
-                                    " each, {} one way; may carry ",
-                                    Text.size(cable.length())))
+                    core.plus(Text.of(" each, {} one way; may carry ", Text.size(cable.length())))
                             .plus(or(cable.rating(), Kind.CURRENT, "not given"))));
         }
         Double fuse = b.fuse();
@@ -82,16 +79,17 @@ public final class FeedList {
                 1,
                 fuse == null
                         ? Text.words("not in the design")
-                        : Text.amount(fuse, Kind.CURRENT).plus(", in the positive cable, as near to the battery as can be")));
+                        : Text.amount(fuse, Kind.CURRENT)
+                                .plus(", in the positive cable, as near to the battery as can be")));
         Text least = fuse == null ? Text.words("the largest current") : Text.amount(fuse, Kind.CURRENT);
         all.add(new BoughtPart(
                 "switch, up - off - down, springs back to off",
                 1,
                 Text.of(
                         "reverses both poles; breaks at least {} at {} direct current",
-                        least, Text.amount(b.voltage(), Kind.VOLTAGE))));
-        all.add(new BoughtPart(
-                "main switch that can be locked off", 1, Text.of("carries at least {}", least)));
+                        least,
+                        Text.amount(b.voltage(), Kind.VOLTAGE))));
+        all.add(new BoughtPart("main switch that can be locked off", 1, Text.of("carries at least {}", least)));
     }
 
     /** 6 as 'AWG 6', -1 as 'AWG 2/0'. */

@@ -62,9 +62,7 @@ final class FrameCuts {
         double length = lies ? across : shape.length();
         double a = lies ? shape.length() : across;
         Text section = Text.of(
-                "section {} x {}",
-                Text.size(Math.max(a, shape.depth())),
-                Text.size(Math.min(a, shape.depth())));
+                "section {} x {}", Text.size(Math.max(a, shape.depth())), Text.size(Math.min(a, shape.depth())));
         Text note = placed ? NO_WALL : NO_WALL.plus("; as long as the frame is wide");
         if (Double.isNaN(across)) {
             section = Text.of("section {} deep", Text.size(shape.depth()));

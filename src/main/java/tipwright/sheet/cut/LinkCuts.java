@@ -106,15 +106,15 @@ final class LinkCuts {
                     .orElse(null);
             LinkPlan plan = mechanism.link(body);
             boolean plate = design.links().stream()
-                    .anyMatch(l -> l.body().equals(name)
-                            && !l.z().isEmpty()
-                            && FrameCuts.thin(l.outline(), thick(l)));
+                    .anyMatch(l -> l.body().equals(name) && !l.z().isEmpty() && FrameCuts.thin(l.outline(), thick(l)));
             if (plate) {
                 continue;
             }
             if (section == null || plan == null) {
-                open.add(Text.words("The link '" + name
-                        + "' is not described as plate or bar in the design: make it to its pins, and have it checked."));
+                open.add(
+                        Text.words(
+                                "The link '" + name
+                                        + "' is not described as plate or bar in the design: make it to its pins, and have it checked."));
             } else {
                 pieces.add(bar(name, section, plan, twice(body) ? 2 : 1));
             }
@@ -124,8 +124,8 @@ final class LinkCuts {
     /** Whether a link is made on both sides of the machine. */
     private boolean twice(int body) {
         return mechanism.joints().stream()
-                .anyMatch(j -> (j.a() == body || j.b() == body)
-                        && design.drive().paired(j.name()));
+                .anyMatch(
+                        j -> (j.a() == body || j.b() == body) && design.drive().paired(j.name()));
     }
 
     private static CutPiece bar(String name, LinkSection link, LinkPlan plan, int sides) {
@@ -155,10 +155,7 @@ final class LinkCuts {
         }
         RoundSection round = (RoundSection) section;
         return round.bore() > 0
-                ? Text.of(
-                        "round tube {} outside, {} inside",
-                        Text.size(round.diameter()),
-                        Text.size(round.bore()))
+                ? Text.of("round tube {} outside, {} inside", Text.size(round.diameter()), Text.size(round.bore()))
                 : RoundCuts.section(round.diameter());
     }
 

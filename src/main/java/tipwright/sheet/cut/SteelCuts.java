@@ -60,10 +60,7 @@ final class SteelCuts {
         if (steel instanceof Angle a) {
             double other = a.legs().get(a.legs().size() - 1);
             Text section = Text.of(
-                    "angle {} x {} x {}",
-                    Text.size(a.legs().get(0)),
-                    Text.size(other),
-                    Text.size(a.thickness()));
+                    "angle {} x {} x {}", Text.size(a.legs().get(0)), Text.size(other), Text.size(a.thickness()));
             return piece(name, section, a.from(), a.to(), a.area());
         }
         return null;

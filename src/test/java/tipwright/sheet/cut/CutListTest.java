@@ -27,7 +27,10 @@ class CutListTest {
     }
 
     private static CutPiece piece(CutList list, String name) {
-        return list.pieces().stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
+        return list.pieces().stream()
+                .filter(p -> p.name().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -39,10 +42,12 @@ class CutListTest {
         assertThat(rail.mass()).isNaN();
         assertThat(piece(list, "rear beam").length()).isCloseTo(0.96, within(1e-9));
         assertThat(piece(list, "saddle").length()).isCloseTo(0.4, within(1e-9));
-        assertThat(list.open().stream().map(t -> t.metric())).anyMatch(t -> t.startsWith("The left post is no straight"));
+        assertThat(list.open().stream().map(t -> t.metric()))
+                .anyMatch(t -> t.startsWith("The left post is no straight"));
         CutPiece member = piece(list, "cross member");
         assertThat(member.length()).isCloseTo(0.91, within(1e-9));
-        // EN 10219-2 for a tube of 100 x 60 x 5 (from memory): A = 2 t (B + H - 2 t) - 3 (4 - pi) t^2 = 14.36 cm2, 11.3 kg/m
+        // EN 10219-2 for a tube of 100 x 60 x 5 (from memory): A = 2 t (B + H - 2 t) - 3 (4 - pi) t^2 = 14.36 cm2, 11.3
+        // kg/m
         assertThat(member.perMetre()).isCloseTo(11.3, within(0.05));
         CutPiece pin = piece(list, "frame pin");
         assertThat(pin.length()).isCloseTo(0.025 + 2 * 0.011 + 1.5 * 0.025, within(1e-9));
@@ -50,7 +55,11 @@ class CutListTest {
         assertThat(pin.perMetre()).isCloseTo(3.85, within(0.01));
         assertThat(list.plates()).extracting(PlateCut::count).containsExactly(2, 2, 1, 2, 2);
         assertThat(BoughtList.of(read("silt-trailer")).stream().map(p -> p.count() + " " + p.name()))
-                .contains("1 electric actuator 'mid-12-long'", "2 pillow-block bearing", "8 bolt with nut and washers", "2 latch: rear door");
+                .contains(
+                        "1 electric actuator 'mid-12-long'",
+                        "2 pillow-block bearing",
+                        "8 bolt with nut and washers",
+                        "2 latch: rear door");
         List<String> feed = FeedList.of(read("silt-trailer")).stream()
                 .map(p -> p.name() + ": " + p.figures().metric())
                 .toList();
@@ -73,7 +82,10 @@ class CutListTest {
                 .mapToDouble(p -> p.mass() * p.count())
                 .sum();
         assertThat(cut).isCloseTo(cradle, within(1e-6));
-        PlateCut door = list.plates().stream().filter(p -> p.name().equals("door")).findFirst().orElseThrow();
+        PlateCut door = list.plates().stream()
+                .filter(p -> p.name().equals("door"))
+                .findFirst()
+                .orElseThrow();
         assertThat(door.plate().area()).isCloseTo(Math.PI / 4 * 0.762 * 0.762, within(2e-5));
     }
 
@@ -81,10 +93,13 @@ class CutListTest {
     @Test
     void crankCart() throws CannotComputeException {
         CutList list = list("crank-cart", UnitSystem.METRIC);
-        List<PlateCut> links = list.plates().stream().filter(p -> p.name().equals("link 'link'")).toList();
+        List<PlateCut> links = list.plates().stream()
+                .filter(p -> p.name().equals("link 'link'"))
+                .toList();
         assertThat(links).hasSize(2);
         assertThat(links.get(0).plate().thickness()).isCloseTo(0.012, within(1e-9));
         assertThat(links.get(0).plate().holes()).hasSize(2).allMatch(h -> Math.abs(h.diameter() - 0.03) < 1e-9);
-        assertThat(list.open().stream().map(t -> t.metric())).anyMatch(t -> t.startsWith("The link 'crank' is not described"));
+        assertThat(list.open().stream().map(t -> t.metric()))
+                .anyMatch(t -> t.startsWith("The link 'crank' is not described"));
     }
 }

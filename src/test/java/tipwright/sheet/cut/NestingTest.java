@@ -23,7 +23,13 @@ class NestingTest {
     @Test
     void longestFirstIntoTheFirstBarWithRoom() {
         Nesting nesting = Nesting.of(
-                List.of(piece("a", 2.4, 1), piece("a", 3.5, 1), piece("a", 0.09, 1), piece("a", 2.8, 1), piece("a", 3.1, 1), piece("b", 7, 1)),
+                List.of(
+                        piece("a", 2.4, 1),
+                        piece("a", 3.5, 1),
+                        piece("a", 0.09, 1),
+                        piece("a", 2.8, 1),
+                        piece("a", 3.1, 1),
+                        piece("b", 7, 1)),
                 UnitSystem.METRIC);
         assertThat(nesting.bars()).hasSize(1);
         Nesting.Group group = nesting.bars().get(0);
@@ -47,7 +53,8 @@ class NestingTest {
             }
             Nesting nesting = Nesting.of(pieces, UnitSystem.METRIC);
             Nesting.Group group = nesting.bars().get(0);
-            List<Double> all = group.bars().stream().flatMap(List::stream).sorted().toList();
+            List<Double> all =
+                    group.bars().stream().flatMap(List::stream).sorted().toList();
             List<Double> meant = pieces.stream()
                     .flatMap(p -> Collections.nCopies(p.count(), p.length()).stream())
                     .sorted()
@@ -63,14 +70,16 @@ class NestingTest {
     /** 1 m long over the top, 100 deep, one end cut at 45 deg (100 mm shorter below), the other square. */
     @Test
     void mitresOfAnOutline() {
-        SectionShape shape = SectionShape.of(
-                List.of(new Vec2(0.1, 0), new Vec2(1, 0), new Vec2(1, 0.1), new Vec2(0, 0.1)));
+        SectionShape shape =
+                SectionShape.of(List.of(new Vec2(0.1, 0), new Vec2(1, 0), new Vec2(1, 0.1), new Vec2(0, 0.1)));
         assertThat(shape).isNotNull();
         assertThat(shape.length()).isCloseTo(1, within(1e-12));
         assertThat(shape.depth()).isCloseTo(0.1, within(1e-12));
         assertThat(Math.toDegrees(shape.mitres().get(0))).isCloseTo(45, within(1e-9));
         assertThat(shape.mitres().get(1)).isCloseTo(0, within(1e-12));
-        assertThat(SectionShape.of(List.of(new Vec2(0, 0), new Vec2(1, 0), new Vec2(0.5, 1)))).isNull();
-        assertThat(SectionShape.of(List.of(new Vec2(0, 0), new Vec2(1, 0), new Vec2(0.9, 0.5), new Vec2(0, 0.3)))).isNull();
+        assertThat(SectionShape.of(List.of(new Vec2(0, 0), new Vec2(1, 0), new Vec2(0.5, 1))))
+                .isNull();
+        assertThat(SectionShape.of(List.of(new Vec2(0, 0), new Vec2(1, 0), new Vec2(0.9, 0.5), new Vec2(0, 0.3))))
+                .isNull();
     }
 }
