@@ -65,7 +65,7 @@ final class AssemblyView {
                 .filter(p -> shown(p) && p.kind() != PartKind.PIN)
                 .toList();
         tipped = machine.at(MachinePose.of(poses.get(poses.size() - 1)), View.SIDE).stream()
-                .filter(p -> p.kind() == PartKind.TANK || p.kind() == PartKind.LINK && !p.sketched())
+                .filter(p -> p.kind() == PartKind.TANK || (p.kind() == PartKind.LINK && !p.sketched()))
                 .toList();
         List<Vec2> side = new ArrayList<>(List.of(Vec2.ZERO));
         side.addAll(MachineInk.room(stowed));
@@ -199,9 +199,7 @@ final class AssemblyView {
         Pen pen = Pen.line("numbers", Ink.BLACK, 0.25);
         Pen cross = Pen.line("pins", Ink.BLACK, 0.35);
         List<Vec2> inPlan = new ArrayList<>();
-        int n = 0;
         for (Marking.Spot spot : marking.spots()) {
-            n++;
             Vec2 c = side(spot.at());
             board.ring(c, 1.2, cross.filled(Ink.WHITE));
             board.line(c.plus(new Vec2(-2.2, 0)), c.plus(new Vec2(2.2, 0)), cross);
@@ -212,7 +210,7 @@ final class AssemblyView {
                 board.line(p.plus(new Vec2(0, -1.6)), p.plus(new Vec2(0, 1.6)), cross);
             }
         }
-        n = 0;
+        int n = 0;
         for (Marking.Spot spot : marking.spots()) {
             n++;
             board.balloon(side(spot.at()), NUMBER, Integer.toString(n), pen);

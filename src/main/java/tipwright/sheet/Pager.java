@@ -43,11 +43,6 @@ final class Pager {
         return y - BOTTOM;
     }
 
-    /** Where the next line comes, mm from the foot of the paper. */
-    double y() {
-        return y;
-    }
-
     Drawing.Board board() {
         return boards.get(boards.size() - 1);
     }
@@ -69,6 +64,11 @@ final class Pager {
     }
 
     private static final String MORE = ", continued";
+
+    /** Starts a page where a heading and so many rows do not fit. */
+    void keep(int rows) {
+        room((rows + 3) * LINE + HEADING);
+    }
 
     void down(double by) {
         y -= by;

@@ -26,6 +26,8 @@ import tipwright.sheet.bracket.Brackets;
 
 /** Every place in the ways that a tape can take it, and the stops. */
 final class PlacePages {
+    private static final int STOPS = 7;
+
     private final Pager pager;
     private final Analysis analysis;
     private final Design design;
@@ -274,6 +276,7 @@ final class PlacePages {
     }
 
     void stops() {
+        pager.keep(STOPS);
         pager.heading("Stops and angles at both ends");
         List<Pose> poses = analysis.poses();
         Pose stowed = poses.get(0);

@@ -66,6 +66,7 @@ public final class WeldSheet {
             pages.page(bracket);
         }
         new CutPages(pager, rounded, CutList.of(analysis, brackets, units), units).all();
+        pages.open(brackets.open());
         new WorkPages(pager, analysis, units, cautions).all();
         return pager.pages();
     }
@@ -94,7 +95,6 @@ public final class WeldSheet {
         places.stops();
         places.rounding();
         effect(pager);
-        new BracketPages(pager, design.name(), units).open(brackets.open());
     }
 
     private void effect(Pager pager) throws CannotComputeException {

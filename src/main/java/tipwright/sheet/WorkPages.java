@@ -53,6 +53,7 @@ final class WorkPages {
         measure();
         weld();
         runs();
+        pager.keep(cautions.size());
         pager.heading("Cautions");
         cautions.forEach(c -> pager.item("-", c));
     }

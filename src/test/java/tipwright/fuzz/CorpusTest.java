@@ -33,12 +33,22 @@ class CorpusTest {
         };
     }
 
-    /** Every command on a design; a search, which takes longest, only on those that one has tripped over. */
+    /**
+     * The commands on a design that have tripped over one like it: a search where one has, documents and drawings where it was a name, else
+     * what works out loads and times.
+     */
+    private static boolean asked(String name, String command) {
+        boolean names = name.startsWith("name");
+        boolean drawn = command.startsWith("sheet") || command.startsWith("report") || command.startsWith("parts");
+        boolean tried = command.startsWith("tolerance") || command.startsWith("actuators");
+        return command.startsWith("place") ? name.startsWith("place") : drawn ? names : !(tried && names);
+    }
+
     private static void program(String name, byte[] data) throws IOException {
         WholeProgram program = new WholeProgram(Files.createTempDirectory("fuzz"));
         program.put(new String(data, StandardCharsets.UTF_8));
         for (String command : WholeProgram.commands()) {
-            if (!command.startsWith("place") || name.startsWith("place")) {
+            if (asked(name, command)) {
                 assertThat(program.run(command).fault()).as(command).isEmpty();
             }
         }

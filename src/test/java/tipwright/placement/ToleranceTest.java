@@ -46,7 +46,7 @@ class ToleranceTest {
             }
         }
         double limit = mean + Math.sqrt(variance);
-        int runs = 20_000;
+        int runs = 5_000;
         Tolerance tight = new Welder(design(limit)).tolerance(TOL, runs, 5);
         double spread = Math.sqrt(0.158655 * (1 - 0.158655) / runs);
         // Six uniform errors of unlike size are normal but for about a hundredth; the rest is four standard errors of

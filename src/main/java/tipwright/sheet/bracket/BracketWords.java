@@ -123,6 +123,12 @@ final class BracketWords {
                         .plus(" from the datum.");
     }
 
+    /** Of what is made more than once across the machine. */
+    static Text again(List<Double> across) {
+        List<Text> places = across.stream().map(BracketWords::length).toList();
+        return Text.words("The same at each of z ").plus(Text.join(", ", places)).plus(".");
+    }
+
     static Text pin(PinJoint pin) {
         return Text.of(
                 "Proposed with it: a pin of {} in an eye {} wide; both have to suit the actuator or link that you have.",

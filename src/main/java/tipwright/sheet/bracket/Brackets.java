@@ -117,6 +117,9 @@ public record Brackets(List<Bracket> all, Design design, List<Text> open) {
                     .count();
             int count = lug.plates() * (same > 1 ? 1 : site.across().size());
             words.add(BracketWords.stands(f, mechanism, site.body()));
+            if (same <= 1 && site.across().size() > 1) {
+                words.add(BracketWords.again(site.across()));
+            }
             return new Bracket(
                     "Lug of the " + site.words(),
                     plate,
