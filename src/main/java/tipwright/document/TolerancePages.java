@@ -72,6 +72,7 @@ final class TolerancePages {
         if (!design.drive().direct()) {
             words.add(ToleranceText.LINKS);
         }
+        words.add("Looked at: " + ToleranceText.lookedAt() + ".");
         page.list(words);
         FixedTable grid = new FixedTable(
                 "Which dimension matters most, largest first",

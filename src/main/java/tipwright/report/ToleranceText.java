@@ -3,6 +3,7 @@ package tipwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import tipwright.design.Design;
 import tipwright.doubt.SampledShare;
 import tipwright.placement.Limit;
@@ -34,12 +35,13 @@ public final class ToleranceText {
         }
         lines.add(
                 t.largest() > 0
-                        ? "  every check still passes with every pin within "
+                        ? "  all that is looked at here still passes with every pin within "
                                 + PasteText.length(t.largest(), style.units()) + " either way"
                         : "  it fails as drawn");
         if (!design.drive().direct()) {
             lines.add("  " + LINKS);
         }
+        lines.addAll(Prose.wrap("  looked at: ", lookedAt()));
         lines.add("");
         lines.add(style.heading("Which dimension matters most"));
         Table table = new Table("llrrl");
@@ -75,5 +77,11 @@ public final class ToleranceText {
 
     private static String percent(double share) {
         return Math.round(1000 * share) / 10.0 + " %";
+    }
+
+    /** What is tried with the pins off, and that other checks are not. */
+    public static String lookedAt() {
+        return Limit.values().stream().map(Limit::words).distinct().collect(Collectors.joining(", "))
+                + "; no other check is made with the pins off: check the places as welded";
     }
 }
