@@ -27,7 +27,7 @@ import tipwright.sheet.MapPicture;
 
 /** Writes the maps of both pins. */
 final class MapFiles {
-    private static final int CELLS = 150;
+    private static final int CELLS = 100;
     /** Of a mechanism, of which each cell takes a millisecond or two. */
     private static final int FEW_CELLS = 48;
 

@@ -125,16 +125,6 @@ public final class Limit implements Comparable<Limit> {
     }
 
     @Override
-    public boolean equals(@Nullable Object other) {
-        return this == other;
-    }
-
-    @Override
-    public int hashCode() {
-        return index;
-    }
-
-    @Override
     public String toString() {
         return words;
     }

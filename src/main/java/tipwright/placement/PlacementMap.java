@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.placement;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
@@ -30,7 +32,7 @@ import tipwright.linkage.Strut;
  * @param utilisation [row up][column across]; NaN outside the zone
  * @param governing [row up][column across]; null outside the zone
  * @param barred [row up][column across]: where every limit is kept, but another check fails there, gaps among them, that does not
- *     fail as drawn; false everywhere where that was not asked for
+ *     fail as drawn; looked at once for a few cells side by side; false everywhere where that was not asked for
  * @param allowed largest utilisation that is wanted
  */
 @SuppressWarnings("ArrayRecordComponent")
@@ -49,6 +51,9 @@ public record PlacementMap(
         boolean[][] barred,
         double allowed) {
     private static final double AROUND = 0.25;
+
+    /** Gaps take ten times as long as all limits: they are looked at in about so many squares along the longer side. */
+    private static final int SQUARES = 50;
 
     /**
      * The map of a design.
@@ -117,6 +122,8 @@ public record PlacementMap(
         double[][] utilisation = new double[rows][columns];
         @Nullable Limit[][] governing = new @Nullable Limit[rows][columns];
         boolean[][] barred = new boolean[rows][columns];
+        int every = Math.max(1, across / SQUARES);
+        Map<Vec2, Boolean> looked = new HashMap<>();
         CandidateEvaluator evaluator = evaluator(design, place, ground);
         for (int r = 0; r < rows; r++) {
             if (!wanted.getAsBoolean()) {
@@ -128,7 +135,10 @@ public record PlacementMap(
                 Judgement judged = allowedHere ? evaluator.judged(List.of(p), 0) : null;
                 utilisation[r][c] = judged == null ? Double.NaN : judged.utilisation();
                 governing[r][c] = judged == null ? null : judged.governing();
-                barred[r][c] = gaps && utilisation[r][c] <= allowed && evaluator.violation(List.of(p), 0) > 0;
+                if (gaps && utilisation[r][c] <= allowed) {
+                    Vec2 square = new Vec2(Math.floorDiv(r, every), Math.floorDiv(c, every));
+                    barred[r][c] = looked.computeIfAbsent(square, s -> evaluator.violation(List.of(p), 0) > 0);
+                }
             }
         }
         return new PlacementMap(

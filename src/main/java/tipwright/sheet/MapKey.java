@@ -59,11 +59,11 @@ final class MapKey {
         }
         line(x, MachineInk.BEHIND, "the stowed machine");
         if (shown) {
-            cross(board, new Vec2(x + 4, y + 1), 1.5);
+            cross(board, new Vec2(x + 4, y + 2), 1.5);
         }
         words(x, "as drawn, " + Lengths.point(drawn, units) + (shown ? "" : ": off this map"));
         if (answered) {
-            square(board, new Vec2(x + 4, y + 1), 1.5);
+            square(board, new Vec2(x + 4, y + 2), 1.5);
             words(x, "answer 1, " + Lengths.point(map.drawn(), units));
         }
         return y - 2;

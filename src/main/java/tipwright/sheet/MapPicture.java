@@ -77,7 +77,8 @@ public final class MapPicture {
         double low = new MapKey(board, map, units).draw(w + 8, top, drawn, inside(drawn), answered());
         String title = "Used most with the " + map.place().replace('-', ' ') + " here";
         board.text(new Vec2(-LEFT + 4, top + 12), 5, -1, title, Ink.TEXT);
-        board.text(new Vec2(-LEFT + 4, top + 6), 3.2, -1, others() + "; hatched or grey: does not work.", Ink.QUIET);
+        String under = others() + ". Hatched or grey: does not work. Check the place that you choose.";
+        board.text(new Vec2(-LEFT + 4, top + 6), 3.2, -1, under, Ink.QUIET);
         return board.on(title, new Vec2(-LEFT, Math.min(-BELOW, low)), new Vec2(w + 8 + LEGEND, top + TOP));
     }
 

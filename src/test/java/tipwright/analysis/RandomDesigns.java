@@ -130,7 +130,7 @@ public final class RandomDesigns {
                 new Wear(0, 0, 0.001, 0.02),
                 null,
                 null,
-                Twist.NONE);
+                new Twist(null, null));
     }
 
     private Interior interior(Vec3 middle) {

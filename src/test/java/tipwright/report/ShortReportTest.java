@@ -56,8 +56,8 @@ class ShortReportTest {
     @Test
     void whatIsSkippedIsSaid() throws CannotComputeException {
         Checked checked = ShippedResults.of(ShippedResults.text("too-small") + "\ncases: {skip: [held]}\n");
-        assertThat(ShortReport.of(checked, Style.PLAIN))
-                .containsPattern("the file says that it does not\\s+happen:\\s+full, outlet\\s+shut");
+        assertThat(ShortReport.of(checked, Style.PLAIN).replaceAll("\\s+", " "))
+                .contains("the file says that it does not happen: full, outlet shut");
     }
 
     @Test

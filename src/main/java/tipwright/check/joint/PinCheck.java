@@ -2,7 +2,6 @@
 package tipwright.check.joint;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -126,9 +125,7 @@ public final class PinCheck implements Check {
     private static List<Part> parts(Analysis analysis) {
         Drive drive = analysis.design().drive();
         Load push = (row, b) -> Math.abs(b.force())
-                * Arrays.stream(Sharing.shares(drive.actuators(), row.pose().length(), b.force() > 0))
-                        .max()
-                        .orElse(1);
+                * Sharing.largest(drive.actuators(), row.pose().length(), b.force() > 0);
         List<Part> all = new ArrayList<>();
         all.add(new Part("frame pin", Drive.FRAME_PIN, push));
         all.add(new Part(drive.rodPinName().replace('-', ' '), Drive.ROD_PIN, push));

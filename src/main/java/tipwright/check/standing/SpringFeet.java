@@ -34,7 +34,12 @@ record SpringFeet(List<Vec2> feet, List<Double> springs, double y) {
      * @param up unit vector against gravity in its own axes
      * @param loads on each foot, N
      */
-    record Rest(Vec3 up, double[] loads) {}
+    record Rest(Vec3 up, List<Double> loads) {
+        /** Copies the list. */
+        Rest {
+            loads = List.copyOf(loads);
+        }
+    }
 
     /**
      * Where it comes to rest; null when it tips over.

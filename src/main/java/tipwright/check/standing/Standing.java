@@ -185,7 +185,9 @@ record Standing(
         }
 
         private static double[] onSprings(SpringFeet.@Nullable Rest rest) {
-            return rest == null ? new double[] {Double.NaN} : rest.loads();
+            return rest == null
+                    ? new double[] {Double.NaN}
+                    : rest.loads().stream().mapToDouble(load -> load).toArray();
         }
 
         private static Text words(Footprint.Edge edge) {

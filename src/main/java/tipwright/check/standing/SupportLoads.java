@@ -58,7 +58,12 @@ public final class SupportLoads {
      * @param loads on each, N
      * @param lean how much more they sink for each metre along x and along z
      */
-    record OnSprings(double[] loads, Vec2 lean) {}
+    record OnSprings(List<Double> loads, Vec2 lean) {
+        /** Copies the list. */
+        OnSprings {
+            loads = List.copyOf(loads);
+        }
+    }
 
     /**
      * The same on springs of their own; null when it tips over.
@@ -73,7 +78,7 @@ public final class SupportLoads {
         if (found == null) {
             return null;
         }
-        double[] all = loads.shares(found).map(s -> s * force).toArray();
+        List<Double> all = loads.shares(found).map(s -> s * force).boxed().toList();
         double sinks = force / mean / loads.far;
         return new OnSprings(all, new Vec2(found.y(), found.z()).times(sinks));
     }

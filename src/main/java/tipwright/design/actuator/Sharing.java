@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design.actuator;
 
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -22,15 +21,41 @@ public final class Sharing {
         if (all.size() == 1) {
             return new double[] {1};
         }
-        Actuator first = all.get(0).actuator();
-        boolean alike = all.stream().allMatch(p -> p.actuator().equals(first));
-        double[] areas = new double[all.size()];
-        if (!alike && all.stream().allMatch(p -> p.actuator() instanceof Cylinder)) {
-            Arrays.setAll(areas, i -> ((Cylinder) all.get(i).actuator()).oilArea(length, push));
+        double[] shares = new double[all.size()];
+        double sum = 0;
+        if (byArea(all)) {
+            for (int i = 0; i < shares.length; i++) {
+                shares[i] = ((Cylinder) all.get(i).actuator()).oilArea(length, push);
+                sum += shares[i];
+            }
         }
-        double sum = Arrays.stream(areas).sum();
-        Arrays.setAll(areas, i -> sum > 0 ? areas[i] / sum : 1.0 / areas.length);
-        return areas;
+        for (int i = 0; i < shares.length; i++) {
+            shares[i] = sum > 0 ? shares[i] / sum : 1.0 / shares.length;
+        }
+        return shares;
+    }
+
+    /** Largest share of one of them, with the same parameters. */
+    public static double largest(List<PlacedActuator> all, double length, boolean push) {
+        double most = 0;
+        for (double share : shares(all, length, push)) {
+            most = Math.max(most, share);
+        }
+        return most;
+    }
+
+    /** Whether they are cylinders that are not alike. */
+    private static boolean byArea(List<PlacedActuator> all) {
+        Actuator first = all.get(0).actuator();
+        boolean alike = true;
+        for (int i = 0; i < all.size(); i++) {
+            Actuator a = all.get(i).actuator();
+            if (!(a instanceof Cylinder)) {
+                return false;
+            }
+            alike &= a == first || a.equals(first);
+        }
+        return !alike;
     }
 
     /** Place along z at which the force of all acts, m. */

@@ -31,6 +31,6 @@ public enum Trouble {
     /** Whether the finding of a what-if is about it, by its id. */
     public boolean is(String id) {
         String name = name().toLowerCase(Locale.ROOT).replace('_', '-');
-        return id.equals("what-if/" + name) || id.startsWith("what-if/") && id.endsWith("-when-" + name);
+        return id.equals("what-if/" + name) || (id.startsWith("what-if/") && id.endsWith("-when-" + name));
     }
 }

@@ -12,7 +12,4 @@ import tipwright.design.key.Note;
  */
 public record Twist(
         @Note("Tube of the cradle that runs from the actuator's bracket to the pivot") @Nullable TorqueTube tank,
-        @Note("Tube of the frame that runs from the frame pin to the pivot's posts") @Nullable TorqueTube frame) {
-    /** Nothing known. */
-    public static final Twist NONE = new Twist(null, null);
-}
+        @Note("Tube of the frame that runs from the frame pin to the pivot's posts") @Nullable TorqueTube frame) {}

@@ -47,8 +47,8 @@ class SpringFeetTest {
         assertThat(Math.atan2(-rest.up().z(), rest.up().y())).isCloseTo(lean, within(1e-8));
         double press = kg * G * Math.cos(lean);
         double softer = press * (out + high * Math.tan(lean) + 0.75) / 1.5 / 2;
-        assertThat(rest.loads()[2]).isCloseTo(softer, within(1e-6 * softer));
-        assertThat(rest.loads()[0]).isCloseTo(press / 2 - softer, within(1e-6 * softer));
+        assertThat(rest.loads().get(2)).isCloseTo(softer, within(1e-6 * softer));
+        assertThat(rest.loads().get(0)).isCloseTo(press / 2 - softer, within(1e-6 * softer));
     }
 
     /** The lean runs away where the weight's moment grows faster than that of the springs: W h over 4 k b^2 of more than 1. */
