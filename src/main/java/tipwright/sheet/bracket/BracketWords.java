@@ -126,7 +126,9 @@ final class BracketWords {
     /** Of what is made more than once across the machine. */
     static Text again(List<Double> across) {
         List<Text> places = across.stream().map(BracketWords::length).toList();
-        return Text.words("The same at each of z ").plus(Text.join(", ", places)).plus(".");
+        return Text.words("The same at each of z ")
+                .plus(Text.join(", ", places))
+                .plus(".");
     }
 
     static Text pin(PinJoint pin) {

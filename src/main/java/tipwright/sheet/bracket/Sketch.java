@@ -66,8 +66,9 @@ record Sketch(PinJoint pin, double width, double thickness, double leg, double f
     /** Smallest leg on a plate, m. Source: AISC 360 table J2.4, minimum size of fillet welds (from memory). */
     private static double least(LugProposal.SoldSizes sold, double thickness) {
         double inch = 0.0254;
-        double least =
-                thickness <= inch / 4 ? inch / 8 : thickness <= inch / 2 ? 3 * inch / 16 : thickness <= 3 * inch / 4 ? inch / 4 : 5 * inch / 16;
+        double least = thickness <= inch / 4
+                ? inch / 8
+                : thickness <= inch / 2 ? 3 * inch / 16 : thickness <= 3 * inch / 4 ? inch / 4 : 5 * inch / 16;
         return next(sold.legs(), least - 0.0004, least);
     }
 
