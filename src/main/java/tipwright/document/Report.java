@@ -6,7 +6,6 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
-import java.util.Map;
 import tipwright.analysis.Analysis;
 import tipwright.check.NotKnown;
 import tipwright.check.Result;
@@ -29,13 +28,8 @@ public final class Report {
     private static final double DIMENSIONS_HEIGHT = 130;
 
     /** What the folded parts of a page are written in. */
-    private static final Map<UnitSystem, String> IN_UNITS = Map.of(
-            UnitSystem.METRIC,
-            "In metric units; inputs in both. For inches and pounds: tipwright report --units us.",
-            UnitSystem.US,
-            "In US units; inputs in both. For millimetres and kilonewtons: tipwright report --units metric.");
-
     private final Dossier dossier;
+
     private final PageSetting paper;
     private final UnitSystem units;
     private final Analysis analysis;
@@ -72,7 +66,7 @@ public final class Report {
             sheet.contentsHere();
         } else {
             tilt.to(page);
-            page.line("h2", "Everything else").line("p class=\"caption\"", IN_UNITS.get(units));
+            page.line("h2", "Everything else").line("p class=\"caption\"", inUnits(units));
             sheet.fold();
         }
         parts(page, tolerance);
@@ -186,5 +180,12 @@ public final class Report {
             grid.to(page);
         }
         page.line("p", "What was not checked is listed under 'All checks'.");
+    }
+
+    private static String inUnits(UnitSystem units) {
+        return switch (units) {
+            case METRIC -> "In metric units; inputs in both. For inches and pounds: tipwright report --units us.";
+            case US -> "In US units; inputs in both. For millimetres and kilonewtons: tipwright report --units metric.";
+        };
     }
 }

@@ -43,7 +43,6 @@ final class TiltPicture {
     private final Analysis analysis;
     private final MachineOutline machine;
     private final List<Seen> fixed;
-    private final List<Map<String, Seen>> changing = new ArrayList<>();
     private final Map<String, Integer> slots = new LinkedHashMap<>();
     private final Map<String, PartKind> kinds = new HashMap<>();
     private final Map<String, Integer> shapes = new LinkedHashMap<>();
