@@ -22,6 +22,7 @@ import tipwright.design.key.Choice;
 import tipwright.design.key.Measured;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.Prose;
 
@@ -94,7 +95,11 @@ final class PartsCommand implements Callable<Integer> {
     }
 
     private String show(double si, Kind kind) {
-        return kind == Kind.RATIO ? Quantities.show(si, Quantities.unit(kind, "%")) : Quantities.show(si, kind, units);
+        return switch (kind) {
+            case RATIO -> Quantities.show(si, Quantities.unit(kind, "%"));
+            case LENGTH -> Text.size(si).show(units);
+            default -> Quantities.show(si, kind, units);
+        };
     }
 
     private static Object value(RecordComponent component, Object part) {

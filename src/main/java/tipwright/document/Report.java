@@ -20,7 +20,7 @@ import tipwright.report.TimeSection;
 import tipwright.sheet.SideView;
 import tipwright.time.Cycle;
 
-/** One document about one design, to take to the shop, the boss and the engineer. */
+/** One document about one design, for the shop, the owner and the engineer. */
 public final class Report {
     /** Room of the dimensioned side view, mm. */
     private static final double DIMENSIONS_WIDTH = 178;

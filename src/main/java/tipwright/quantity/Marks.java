@@ -2,6 +2,7 @@
 package tipwright.quantity;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Lengths as a tape shows them: whole millimetres, or sixteenths of an inch. */
@@ -10,6 +11,7 @@ public final class Marks {
     private static final double MM = 0.001;
     private static final int PARTS = 16;
     private static final int FINE_PARTS = 32;
+    private static final int FIGURES = 4;
     private static final double FOOT = 12;
     private static final double QUARTER = 0.25;
     /** As near to a mark as this, in parts of 1/32 in, a length is on it. */
@@ -26,13 +28,6 @@ public final class Marks {
     public static double rounded(double m, UnitSystem units) {
         double step = step(units);
         return Math.rint(m / step) * step;
-    }
-
-    /** Whether a length lies on a mark of the tape, to a thousandth of the way to the next. */
-    static boolean on(double m, UnitSystem units) {
-        double step = units == UnitSystem.METRIC ? MM : INCH / PARTS;
-        double marks = m / step;
-        return Math.abs(marks - Math.rint(marks)) < 1e-3;
     }
 
     /** As on the tape, with its unit: '412 mm', '16 1/4 in'. */
@@ -62,6 +57,22 @@ public final class Marks {
                     .toPlainString();
         }
         return fraction(m, size < FOOT ? FINE_PARTS : PARTS);
+    }
+
+    /**
+     * A size that something else must fit, with its unit: inches on a mark of 1/32 as a fraction, others with four digits, since a bore of
+     * 25 mm is none of 31/32 in.
+     */
+    static String fitting(double m, UnitSystem units) {
+        double marks = Math.abs(m) / INCH * FINE_PARTS;
+        if (units == UnitSystem.METRIC || Math.abs(marks - Math.rint(marks)) < 1e-3) {
+            return Quantities.show(m, Kind.LENGTH, units);
+        }
+        return new BigDecimal(m / INCH)
+                        .round(new MathContext(FIGURES, RoundingMode.HALF_UP))
+                        .stripTrailingZeros()
+                        .toPlainString()
+                + " in";
     }
 
     private static String fraction(double m, int parts) {

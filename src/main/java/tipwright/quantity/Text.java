@@ -76,9 +76,7 @@ public record Text(List<Piece> pieces) {
     public record Sized(double si) implements Piece {
         @Override
         public String show(UnitSystem units) {
-            return units == UnitSystem.US && Marks.on(si, units)
-                    ? Marks.show(si, units)
-                    : Quantities.show(si, Kind.LENGTH, units);
+            return Marks.fitting(si, units);
         }
     }
 

@@ -68,7 +68,7 @@ final class WorkPages {
     private void reachIn() {
         steps(
                 "Every time before anyone reaches in",
-                "Lower the tank until it rests, or stand it on a fixed prop that carries its full weight. The actuator is no prop.",
+                "Lower the tank until it rests, or stand it on a fixed prop that carries its full weight. An actuator is not a prop.",
                 "Lock the main switch off, or shut the pump down and lock its valve; the key goes into the pocket of whoever"
                         + " reaches in. Let stored pressure down.",
                 "Try the switch: nothing may move. Let pressure or vacuum out of the tank before a door or latch is undone.");
@@ -97,7 +97,7 @@ final class WorkPages {
         pager.table("llrb", new String[] {"point", "", "should be", "measured"}, rows);
         pager.line(
                 "The design file takes these readings back in this form: put what you measured in place of the numbers, and the"
-                        + " names in place of the coordinates (at: pivot). The check then counts with the machine as it stands.");
+                        + " names in place of the coordinates (at: pivot). The check then uses the machine that you built.");
         NamedPoints old = design.points();
         if (old != null && !old.places().isEmpty()) {
             pager.line("These lines take the place of the 'points:' that the file has.");
