@@ -3,9 +3,7 @@ package tipwright.remedy;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
@@ -95,11 +93,16 @@ final class SizeTrial {
         }
         try {
             Analysis analysis = Analyser.analyse(Trials.coarse(design));
-            Map<Boolean, List<Check>> timed = SizeChecks.quick(series).stream()
-                    .collect(Collectors.partitioningBy(c -> c.traits().contains(Trait.NEEDS_TIME)));
-            List<Finding> findings = new ArrayList<>(Checks.run(timed.get(false), analysis));
+            List<Check> quick = SizeChecks.quick(series);
+            List<Check> atRest = quick.stream()
+                    .filter(c -> !c.traits().contains(Trait.NEEDS_TIME))
+                    .toList();
+            List<Check> inTime = quick.stream()
+                    .filter(c -> c.traits().contains(Trait.NEEDS_TIME))
+                    .toList();
+            List<Finding> findings = new ArrayList<>(Checks.run(atRest, analysis));
             if (SizeChecks.ofSupply(series)) {
-                findings.addAll(Checks.run(timed.get(true), analysis, CycleTimer.time(analysis)));
+                findings.addAll(Checks.run(inTime, analysis, CycleTimer.time(analysis)));
             }
             return Parts.of(analysis, findings);
         } catch (CannotComputeException | NotConvergedException e) {
