@@ -158,8 +158,8 @@ final class TiltTable {
         return "[" + String.join(",", all) + "]";
     }
 
-    /** A number as JSON has it; '-' is none. */
+    /** A number as JSON has it, one with a fraction as text; '-' is none. */
     private static String number(String shown) {
-        return shown.equals("-") ? "null" : shown;
+        return shown.equals("-") ? "null" : shown.contains("/") ? '"' + shown + '"' : shown;
     }
 }

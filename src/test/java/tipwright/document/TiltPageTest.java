@@ -264,8 +264,9 @@ class TiltPageTest {
                 held += force(shown.get("rest"), i, row.get("actuator_force_n").asDouble());
                 double length = row.get("actuator_length_mm").asDouble() / 1000;
                 assertThat(table.at("/length/metric").get(i).asDouble()).isCloseTo(length * 1000, within(0.501));
-                assertThat(table.at("/length/us").get(i).asDouble())
-                        .isCloseTo(length / Quantities.unit(Kind.LENGTH, "in").toSi(1), within(0.00501));
+                // on a mark of the tape, 1/16 in from the next
+                String tape = table.at("/length/us").get(i).asText() + " in";
+                assertThat(Quantities.parse(tape, Kind.LENGTH)).isCloseTo(length, within(0.0254 / 32 + 1e-6));
                 double resting = 0;
                 for (JsonNode bearing : row.get("bearing_loads_n")) {
                     double norm = 0;
