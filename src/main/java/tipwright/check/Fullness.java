@@ -204,11 +204,6 @@ final class Fullness {
         return Conditions.inTheWind(analysis, Checks.run(rules, analysis, timing), rules);
     }
 
-    /** What the checks that need the dump in time find. */
-    static List<Finding> timed(Analysis analysis, Timing timing) {
-        return Checks.run(TIMED, analysis, timing);
-    }
-
     private static List<Finding> counted(List<Finding> findings, Set<String> always) {
         return findings.stream().filter(f -> !always.contains(f.id())).toList();
     }

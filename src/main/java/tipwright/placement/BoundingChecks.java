@@ -48,11 +48,6 @@ final class BoundingChecks {
         }
     }
 
-    /** The checks that the limits are told by. */
-    static List<Check> all() {
-        return CHECKS;
-    }
-
     private static double used(Finding f) {
         if (f.verdict() == Verdict.NOT_CHECKED) {
             return 0;

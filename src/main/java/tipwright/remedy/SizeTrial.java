@@ -62,10 +62,6 @@ final class SizeTrial {
                 : null;
     }
 
-    Reading reading() {
-        return reading;
-    }
-
     /** What the part's own checks say, at coarse tilts; nothing where it cannot be computed. */
     Parts look() {
         if (look == null) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.report;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import tipwright.check.Checks;
@@ -116,13 +115,6 @@ public final class VerdictText {
         return skipped == 0
                 ? word
                 : word + (verdict == Verdict.FAIL ? "" : " SO FAR") + ", " + missing + ": sizes missing";
-    }
-
-    /** Every sentence, the normal dump first. */
-    public List<String> sentences() {
-        List<String> all = new ArrayList<>();
-        parts.both().forEach(p -> all.add(sentence(p)));
-        return all;
     }
 
     static String capital(String text) {

@@ -12,16 +12,18 @@ public final class Tornado {
     private static final double LEFT = 62;
     private static final double WIDTH = 110;
     private static final double ROW = 8;
+    private static final double MOST = 10;
 
     private Tornado() {}
 
     /** The picture. */
     public static Drawing of(Tolerance t, UnitSystem units) {
-        double low = t.utilisation();
-        double high = t.utilisation();
+        double drawn = shown(t.utilisation());
+        double low = drawn;
+        double high = drawn;
         for (Tolerance.Swing s : t.swings()) {
-            low = Math.min(low, Math.min(s.low(), s.high()));
-            high = Math.max(high, Math.min(t.utilisation() + 1, Math.max(s.low(), s.high())));
+            low = Math.min(low, shown(Math.min(s.low(), s.high())));
+            high = Math.max(high, Math.min(drawn + 1, shown(Math.max(s.low(), s.high()))));
         }
         double margin = Math.max(0.005, 0.05 * (high - low));
         low -= margin;
@@ -31,12 +33,12 @@ public final class Tornado {
         double y = top;
         for (Tolerance.Swing s : t.swings()) {
             y -= ROW;
-            bar(board, y, x(s.low(), low, high), x(t.utilisation(), low, high), 0xcbba69);
-            bar(board, y, x(s.high(), low, high), x(t.utilisation(), low, high), 0x31446b);
+            bar(board, y, x(s.low(), low, high), x(drawn, low, high), 0xcbba69);
+            bar(board, y, x(s.high(), low, high), x(drawn, low, high), 0x31446b);
             String size = s.place() ? Lengths.fine(s.size(), units) : Math.round(100 * s.size()) + " %";
             board.text(new Vec2(-3, y + 2.6), 3.2, 1, s.name() + " \u00b1 " + size, Ink.TEXT);
         }
-        double middle = x(t.utilisation(), low, high);
+        double middle = x(drawn, low, high);
         board.line(new Vec2(middle, -2), new Vec2(middle, top + 1), Pen.line("axis", Ink.BLACK, 0.4));
         if (high > 1) {
             double one = x(1, low, high);
@@ -63,8 +65,13 @@ public final class Tornado {
         return board.on(title, new Vec2(-LEFT, -14), new Vec2(WIDTH + 8, top + 16));
     }
 
+    /** What is used without bound, or is no number, stands at the end of what can be drawn. */
+    private static double shown(double utilisation) {
+        return utilisation <= MOST ? utilisation : MOST;
+    }
+
     private static double x(double utilisation, double low, double high) {
-        return WIDTH * Math.max(0, Math.min(1, (utilisation - low) / (high - low)));
+        return WIDTH * Math.max(0, Math.min(1, (shown(utilisation) - low) / (high - low)));
     }
 
     private static void bar(Drawing.Board board, double y, double a, double b, int fill) {

@@ -18,9 +18,9 @@ final class WholeProgram {
             "\\bNaN\\b|\\bInfinity\\b|Exception|\\tat |a fault of the program|ran out of memory|@[0-9a-f]{6,8}\\b");
 
     private static final List<String> COMMANDS = List.of(
+            "check --csv DESIGN --units us",
             "check --json DESIGN",
             "check DESIGN",
-            "check --csv DESIGN --units us",
             "time DESIGN",
             "time --json DESIGN",
             "actuators DESIGN",
@@ -71,7 +71,7 @@ final class WholeProgram {
                 .split(" ");
         Cli.Outcome outcome = Cli.run(args);
         long size = outcome.out().length() + (long) outcome.err().length();
-        int at = List.of(args).indexOf("--out");
+        int at = Math.max(List.of(args).indexOf("--out"), List.of(args).indexOf("--plot"));
         Path file = at < 0 ? null : Path.of(args[at + 1]);
         String written = "";
         if (file != null && Files.exists(file)) {

@@ -28,9 +28,6 @@ public sealed interface Actuator permits ElectricActuator, HydraulicActuator, Ro
     @Nullable
     Double ratedHold();
 
-    /** Efficiency: how much of the rated force reaches the rod, 0 to 1 (seals or screw; 1 where the rating is at the rod). */
-    double efficiency();
-
     /** The rod; null when not known. */
     @Nullable
     Rod rod();

@@ -45,11 +45,6 @@ public record Rope(
     }
 
     @Override
-    public double efficiency() {
-        return 1;
-    }
-
-    @Override
     public @Nullable Rod rod() {
         return null;
     }
