@@ -20,6 +20,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 
 /** A real browser (Chromium) without a window, led by its DevTools protocol: real touches and keys, any size of screen. */
 final class Browser implements AutoCloseable {
@@ -201,6 +202,12 @@ final class Browser implements AutoCloseable {
     @Override
     public void close() {
         socket.abort();
-        process.destroyForcibly();
+        // its helpers write into the profile until they are gone
+        List<ProcessHandle> all = Stream.concat(process.descendants(), Stream.of(process.toHandle()))
+                .toList();
+        all.forEach(ProcessHandle::destroyForcibly);
+        CompletableFuture.allOf(all.stream().map(ProcessHandle::onExit).toArray(CompletableFuture[]::new))
+                .orTimeout(PATIENCE, TimeUnit.SECONDS)
+                .join();
     }
 }
