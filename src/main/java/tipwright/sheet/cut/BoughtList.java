@@ -12,6 +12,7 @@ import tipwright.design.actuator.ElectricActuator;
 import tipwright.design.actuator.HydraulicActuator;
 import tipwright.design.actuator.ListedActuator;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Rope;
 import tipwright.design.actuator.TelescopicCylinder;
 import tipwright.design.around.Mounts;
 import tipwright.design.drive.Assist;
@@ -69,7 +70,9 @@ public final class BoughtList {
     private static String kind(Actuator a) {
         return a instanceof ElectricActuator
                 ? "electric actuator"
-                : a instanceof HydraulicActuator ? "hydraulic cylinder" : "telescopic cylinder";
+                : a instanceof HydraulicActuator
+                        ? "hydraulic cylinder"
+                        : a instanceof Rope ? "rope of the winch" : "telescopic cylinder";
     }
 
     private String name(Actuator a) {
@@ -85,7 +88,9 @@ public final class BoughtList {
     private Text figures(Actuator a) {
         List<Text> all = new ArrayList<>();
         all.add(Text.of("pin to pin {} closed, stroke {}", length(a.closed()), length(a.stroke())));
-        all.add(Text.of("push {}", Text.amount(a.ratedPush(), Kind.FORCE)));
+        if (a.ratedPush() > 0) {
+            all.add(Text.of("push {}", Text.amount(a.ratedPush(), Kind.FORCE)));
+        }
         if (a.ratedPull() > 0) {
             all.add(Text.of("pull {}", Text.amount(a.ratedPull(), Kind.FORCE)));
         }
