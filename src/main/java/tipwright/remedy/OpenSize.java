@@ -7,14 +7,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import tipwright.design.actuator.ListedActuator;
-import tipwright.design.file.Question;
 import tipwright.design.file.Reading;
+import tipwright.design.file.SizeQuestion;
 import tipwright.quantity.UnitSystem;
 
 /**
  * A size that a design file asks for; parts that must be alike are one.
  *
- * @param series of sizes, as in {@link Question}
+ * @param series of sizes, as in {@link SizeQuestion}
  * @param paths where it stands in the file
  * @param candidates what may stand there, the smallest first
  */
@@ -35,20 +35,20 @@ record OpenSize(String series, List<String> paths, List<Candidate> candidates) {
 
     /** All that a file asks for. */
     static List<OpenSize> all(Reading.Open open, Shop shop) {
-        Map<String, List<Question>> groups = new LinkedHashMap<>();
+        Map<String, List<SizeQuestion>> groups = new LinkedHashMap<>();
         boolean bearings = open.questions().stream().anyMatch(q -> q.series().equals("bearings"));
-        for (Question q : open.questions()) {
+        for (SizeQuestion q : open.questions()) {
             String group = q.path().replaceAll("(bearings|actuators)\\[\\d+\\]", "$1");
             boolean pivot = q.series().equals("bearings") || q.series().equals("bore");
             groups.computeIfAbsent(pivot ? "pivot" : group, g -> new ArrayList<>())
                     .add(q);
         }
         List<OpenSize> all = new ArrayList<>();
-        for (List<Question> group : groups.values()) {
+        for (List<SizeQuestion> group : groups.values()) {
             String series = bearings && group.get(0).path().startsWith("pivot")
                     ? "bearings"
                     : group.get(0).series();
-            List<String> paths = group.stream().map(Question::path).toList();
+            List<String> paths = group.stream().map(SizeQuestion::path).toList();
             all.add(new OpenSize(series, paths, candidates(series, paths, shop)));
         }
         all.sort(Comparator.comparingInt(o -> ORDER.indexOf(o.series)));

@@ -10,7 +10,7 @@ import tipwright.quantity.Text;
 /**
  * The answer to a '?' of a design file.
  *
- * @param series of sizes that it is sold in, as in {@link tipwright.design.file.Question}
+ * @param series of sizes that it is sold in, as in {@link tipwright.design.file.SizeQuestion}
  * @param part that it belongs to in words: 'frame pin'
  * @param normal the smallest that passes in the normal dump; null: none does
  * @param always the smallest that also passes if something goes wrong; null: none does

@@ -8,12 +8,12 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToDoubleFunction;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.CaseResult;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Occasion;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
 import tipwright.design.Design;
@@ -140,16 +140,7 @@ public final class FlatWallCheck implements Check {
     }
 
     private static Extreme normal(Analysis analysis, ToDoubleFunction<Row> value) {
-        return Extreme.largest(
-                analysis.cases().stream()
-                        .map(c -> new CaseResult(
-                                c.load(),
-                                c.rows().stream()
-                                        .filter(r -> c.load().normalAt(r.tilt()))
-                                        .toList()))
-                        .toList(),
-                null,
-                value);
+        return Extreme.largest(Occasion.NORMAL.of(analysis).cases(), null, value);
     }
 
     private static Unit unit(PlateUnderPressure plate) {

@@ -162,12 +162,12 @@ final class Binder {
     }
 
     private @Nullable Object one(Shape.Key key, Node node, String path, Place at) {
-        if (!Question.isMark(node) || key.type() == String.class) {
+        if (!SizeQuestion.isMark(node) || key.type() == String.class) {
             return plain(key, node, path, at);
         }
-        Question question = Question.of(key, node.place(), path);
+        SizeQuestion question = SizeQuestion.of(key, node.place(), path);
         if (question == null) {
-            problems.add(node.place(), path, Question.notHere(key.name()));
+            problems.add(node.place(), path, SizeQuestion.notHere(key.name()));
             return null;
         }
         return plain(key, reader.answer(question, usual(key)), path, at);

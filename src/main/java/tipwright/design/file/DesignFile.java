@@ -116,8 +116,8 @@ public final class DesignFile {
         if (!(read instanceof Design design) || !problems.isEmpty()) {
             return new Reading.Bad(problems.inOrder());
         }
-        for (Question q : reader.questions()) {
-            problems.add(q.place(), q.path(), Question.UNANSWERED);
+        for (SizeQuestion q : reader.questions()) {
+            problems.add(q.place(), q.path(), SizeQuestion.UNANSWERED);
         }
         return new Reading.Bad(problems.inOrder(), new Reading.Open(design, units, reader.questions(), with));
     }

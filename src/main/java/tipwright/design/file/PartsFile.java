@@ -58,7 +58,7 @@ public final class PartsFile {
             }
         }
         Problems problems = reader.problems();
-        for (Question q : reader.questions()) {
+        for (SizeQuestion q : reader.questions()) {
             problems.add(q.place(), q.path(), "'?' asks for a size; only a design file can ask, so write a value here");
         }
         Rules.check(reader.bound(), new SourceMap("", null), problems, new Problems());

@@ -22,7 +22,7 @@ final class Reader {
     private final PartsShelf shelf;
     private final Map<String, Double> changed;
     private final Map<String, String> answers;
-    private final List<Question> questions = new ArrayList<>();
+    private final List<SizeQuestion> questions = new ArrayList<>();
     private final List<Uncertain> uncertain = new ArrayList<>();
     private final NamedPlaces points = new NamedPlaces(this);
     private @Nullable Node root;
@@ -106,7 +106,7 @@ final class Reader {
     }
 
     /** The answer to a question mark; while there is none, the question is noted and a usual size stands for it. */
-    Node answer(Question question, String usual) {
+    Node answer(SizeQuestion question, String usual) {
         String answer = answers.get(question.path());
         if (answer == null) {
             questions.add(question);
@@ -115,7 +115,7 @@ final class Reader {
     }
 
     /** The question marks without an answer, in the order of the file. */
-    List<Question> questions() {
+    List<SizeQuestion> questions() {
         return questions;
     }
 

@@ -69,10 +69,13 @@ public sealed interface Reading permits Reading.Good, Reading.Bad {
      * @param design with a usual size in each such place; it need not make sense
      * @param units in which most of its lengths are written
      * @param questions in the order of the file
-     * @param with reads the file with answers, as a builder would write them, by the path of a {@link Question}
+     * @param with reads the file with answers, as a builder would write them, by the path of a {@link SizeQuestion}
      */
     record Open(
-            Design design, UnitSystem units, List<Question> questions, Function<Map<String, String>, Reading> with) {
+            Design design,
+            UnitSystem units,
+            List<SizeQuestion> questions,
+            Function<Map<String, String>, Reading> with) {
         /** Copies the list. */
         public Open {
             questions = List.copyOf(questions);

@@ -13,7 +13,7 @@ import tipwright.design.key.Sold;
  * @param series of sizes that it is sold in, or the section of the parts files
  * @param place where it stands
  */
-public record Question(String path, String series, Place place) {
+public record SizeQuestion(String path, String series, Place place) {
     static final String UNANSWERED =
             "'?' asks for a size; 'tipwright check' finds it: run that, and write its answer here";
 
@@ -37,11 +37,11 @@ public record Question(String path, String series, Place place) {
     }
 
     /** The question of a key; null when it cannot be asked for. */
-    static @Nullable Question of(Shape.Key key, Place place, String path) {
+    static @Nullable SizeQuestion of(Shape.Key key, Place place, String path) {
         Sold sold = key.mark(Sold.class);
         FromParts parts = key.mark(FromParts.class);
         String series = sold != null ? sold.value() : parts == null ? "" : parts.value();
-        return series.isEmpty() ? null : new Question(path, series, place);
+        return series.isEmpty() ? null : new SizeQuestion(path, series, place);
     }
 
     static String notHere(String key) {

@@ -46,7 +46,7 @@ final class YamlText {
                 .setLabel(file)
                 .setCodePointLimit(Integer.MAX_VALUE)
                 .build();
-        events = new Parse(settings).parseString(Question.hidden(text)).iterator();
+        events = new Parse(settings).parseString(SizeQuestion.hidden(text)).iterator();
     }
 
     /** The text's one document; null with problems noted when it is not understood at all. */
@@ -116,7 +116,7 @@ final class YamlText {
         }
         if (event instanceof ScalarEvent scalar) {
             refuseTag(scalar.getTag(), event, path);
-            return new Node.Scalar(place(event), Question.shown(scalar.getValue()), scalar.isPlain());
+            return new Node.Scalar(place(event), SizeQuestion.shown(scalar.getValue()), scalar.isPlain());
         }
         if (event instanceof SequenceStartEvent start) {
             refuseTag(start.getTag(), event, path);
