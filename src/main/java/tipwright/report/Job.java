@@ -37,14 +37,14 @@ public record Job(Design design, UnitSystem units) {
     private String actuators() {
         Map<String, Integer> count = new LinkedHashMap<>();
         for (PlacedActuator placed : design.drive().actuators()) {
-            count.merge(word(placed.actuator()), 1, Integer::sum);
+            count.merge(placed.actuator().noun(), 1, Integer::sum);
         }
         List<String> words = new ArrayList<>();
-        count.forEach((kind, n) -> words.add(n + " " + kind + " actuator" + (n > 1 ? "s" : "")));
+        count.forEach((noun, n) -> words.add(n + " " + noun + (n > 1 ? "s" : "")));
         return Prose.and(words);
     }
 
-    /** The keyword of a shape, drive or actuator in the design file. */
+    /** The keyword of a shape or drive in the design file. */
     private static String word(Object part) {
         Choice choice = part.getClass().getAnnotation(Choice.class);
         return choice == null ? part.getClass().getSimpleName() : choice.value();

@@ -21,6 +21,9 @@ public sealed interface Actuator permits ElectricActuator, HydraulicActuator, Ro
         return ratedPush();
     }
 
+    /** What it is called, one of it: 'electric actuator'. */
+    String noun();
+
     /** Rated pull while moving, N; 0 when it cannot pull. */
     double ratedPull();
 

@@ -95,6 +95,11 @@ public record ElectricActuator(
     }
 
     @Override
+    public String noun() {
+        return "electric actuator";
+    }
+
+    @Override
     public double ratedPush() {
         return push * efficiency;
     }

@@ -65,6 +65,11 @@ public record HydraulicActuator(
     }
 
     @Override
+    public String noun() {
+        return "hydraulic cylinder";
+    }
+
+    @Override
     public double ratedPush() {
         return reliefPressure * boreArea() * efficiency;
     }

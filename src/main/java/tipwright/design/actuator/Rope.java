@@ -30,6 +30,11 @@ public record Rope(
         @Note("Price, in any currency, number only") @Nullable Double price)
         implements Actuator {
     @Override
+    public String noun() {
+        return "rope";
+    }
+
+    @Override
     public double ratedPush() {
         return 0;
     }

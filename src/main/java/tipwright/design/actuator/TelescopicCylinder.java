@@ -145,6 +145,11 @@ public record TelescopicCylinder(
     }
 
     @Override
+    public String noun() {
+        return "telescopic cylinder";
+    }
+
+    @Override
     public double ratedPush() {
         return reliefPressure * stages.get(stages.size() - 1).area() * efficiency;
     }

@@ -12,7 +12,6 @@ import tipwright.design.actuator.ElectricActuator;
 import tipwright.design.actuator.HydraulicActuator;
 import tipwright.design.actuator.ListedActuator;
 import tipwright.design.actuator.PlacedActuator;
-import tipwright.design.actuator.Rope;
 import tipwright.design.actuator.TelescopicCylinder;
 import tipwright.design.around.Mounts;
 import tipwright.design.drive.Assist;
@@ -64,15 +63,7 @@ public final class BoughtList {
     private void actuators() {
         Map<Actuator, Integer> count = new LinkedHashMap<>();
         design.drive().actuators().stream().map(PlacedActuator::actuator).forEach(a -> count.merge(a, 1, Integer::sum));
-        count.forEach((a, n) -> all.add(new BoughtPart(kind(a) + name(a), n, figures(a))));
-    }
-
-    private static String kind(Actuator a) {
-        return a instanceof ElectricActuator
-                ? "electric actuator"
-                : a instanceof HydraulicActuator
-                        ? "hydraulic cylinder"
-                        : a instanceof Rope ? "rope of the winch" : "telescopic cylinder";
+        count.forEach((a, n) -> all.add(new BoughtPart(a.noun() + name(a), n, figures(a))));
     }
 
     private String name(Actuator a) {
