@@ -21,6 +21,9 @@ import tipwright.sheet.MachineInk;
 
 /** The machine from the side, stowed and at its full tilt, to one scale. */
 final class MachineView {
+    /** What the letters at the pins mean. */
+    static final String LETTERED = "P: pivot. F: frame pin. T: tank pin.";
+
     /** Of the drawing, mm. */
     private static final double WIDTH = 190;
 
@@ -45,7 +48,7 @@ final class MachineView {
 
     /** What letters, bar and lines mean. */
     String legend() {
-        return "P: pivot. F: frame pin. T: tank pin. The bar is " + barWords() + " long. " + MachineInk.SKETCHED
+        return LETTERED + " The bar is " + barWords() + " long. " + MachineInk.SKETCHED
                 + (analysis.design().assists().isEmpty() ? "" : ASSISTS);
     }
 

@@ -3,6 +3,7 @@ package tipwright.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import tipwright.check.Part;
 import tipwright.check.Result;
 import tipwright.check.rule.Finding;
@@ -59,18 +60,23 @@ record Summary(Dossier dossier, UnitSystem units) {
 
     /** What fails or is close, with the fixes that were tried; else what comes closest to failing. */
     void change(Markup page) {
-        List<Finding> bad = new ArrayList<>(dossier.findings(Verdict.FAIL));
-        bad.addAll(dossier.findings(Verdict.CLOSE));
+        Result result = dossier.checked().result();
+        List<VerdictText.Told> bad = VerdictText.told(result, Set.of(Verdict.FAIL, Verdict.CLOSE));
         page.line("h2 class=\"small\"", bad.isEmpty() ? "Closest to failing" : "What to change");
         List<String> items =
                 new ArrayList<>(FixText.everything(dossier.checked().fixes(), units));
-        List<Finding> told = bad.isEmpty()
-                ? dossier.findings(Verdict.PASS).stream().limit(2).toList()
+        List<VerdictText.Told> told = bad.isEmpty()
+                ? VerdictText.told(result, Set.of(Verdict.PASS)).stream()
+                        .limit(2)
+                        .toList()
                 : bad.subList(0, Math.min(MOST, bad.size()));
-        for (Finding f : told) {
+        VerdictText text = new VerdictText(result.parts(), units);
+        double close = dossier.design().limits().close();
+        for (VerdictText.Told t : told) {
+            Finding f = t.finding();
             String fix = FixText.of(f, dossier.checked().fixes(), units);
-            items.add(Words.sign(f.verdict()) + " " + f.verdict().says() + ", " + Words.used(f) + " used: " + f.title()
-                    + ": " + f.note().show(units) + "." + (fix.isEmpty() ? "" : " " + fix));
+            items.add(Words.sign(f.verdict()) + " " + f.verdict().says() + ", " + Words.used(f) + " used: "
+                    + text.sentence(t, close) + (fix.isEmpty() ? "" : " " + fix));
         }
         if (bad.size() > MOST) {
             items.add((bad.size() - MOST) + " more: see all checks.");

@@ -2,16 +2,13 @@
 package tipwright.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import tipwright.check.Checks;
-import tipwright.check.Part;
 import tipwright.check.Result;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
-import tipwright.check.rule.Occasion;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 
@@ -59,20 +56,9 @@ public final class ShortReport {
         return lines;
     }
 
-    private record Bad(Finding finding, Occasion occasion) {}
-
     /** What fails or is close, each once, where it is worst; what does not fit is counted. */
     private List<String> bad(int room) {
-        List<Bad> all = new ArrayList<>();
-        for (Part part : result.parts().both()) {
-            part.findings().stream()
-                    .filter(f -> f.verdict() == Verdict.FAIL || f.verdict() == Verdict.CLOSE)
-                    .filter(result.findings()::contains)
-                    .forEach(f -> all.add(new Bad(f, part.occasion())));
-        }
-        all.sort(Comparator.comparing((Bad b) -> b.finding.verdict())
-                .thenComparingDouble(b -> b.finding.utilisation())
-                .reversed());
+        List<VerdictText.Told> all = VerdictText.told(result, Set.of(Verdict.FAIL, Verdict.CLOSE));
         if (all.isEmpty()) {
             return List.of();
         }
@@ -81,8 +67,8 @@ public final class ShortReport {
         lines.add(style.heading("What fails or is close, and how to fix it"));
         int shown = 0;
         String before = "";
-        for (Bad bad : all) {
-            String fix = FixText.least(bad.finding, checked.fixes(), style.units());
+        for (VerdictText.Told bad : all) {
+            String fix = FixText.least(bad.finding(), checked.fixes(), style.units());
             List<String> next = told(bad, !fix.isEmpty() && fix.equals(before) ? "Fix, tried: the same." : fix);
             before = fix;
             boolean last = shown == all.size() - 1;
@@ -99,13 +85,11 @@ public final class ShortReport {
         return lines;
     }
 
-    private List<String> told(Bad bad, String fix) {
-        Finding f = bad.finding;
-        String near = verdict.near(f, result.analysis().design().limits().close());
-        String said = verdict.says(f, bad.occasion) + (near.isEmpty() ? "" : "; " + near);
+    private List<String> told(VerdictText.Told bad, String fix) {
+        Finding f = bad.finding();
         List<String> lines = new ArrayList<>(Prose.wrap(
                 " " + CheckSection.sign(f.verdict()) + " " + CheckSection.word(f.verdict()) + "  ",
-                VerdictText.capital(said) + "."));
+                verdict.sentence(bad, result.analysis().design().limits().close())));
         if (!fix.isEmpty()) {
             lines.addAll(Prose.wrap("         ", Prose.safe(fix)));
         }

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.report;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import tipwright.check.Checks;
 import tipwright.check.Part;
 import tipwright.check.Parts;
@@ -81,8 +84,32 @@ public final class VerdictText {
         return where.isEmpty() ? said : f.loadCase() == null ? said + " (" + where + ")" : where + ": " + said;
     }
 
+    /** A finding and the half of the verdict that it is worst in. */
+    public record Told(Finding finding, Occasion occasion) {}
+
+    /** The findings with some of the verdicts, each once, where it is worst; the worst first. */
+    public static List<Told> told(Result result, Set<Verdict> verdicts) {
+        List<Told> all = new ArrayList<>();
+        for (Part part : result.parts().both()) {
+            part.findings().stream()
+                    .filter(f -> verdicts.contains(f.verdict()))
+                    .filter(result.findings()::contains)
+                    .forEach(f -> all.add(new Told(f, part.occasion())));
+        }
+        all.sort(Comparator.comparing((Told t) -> t.finding.verdict())
+                .thenComparingDouble(t -> t.finding.utilisation())
+                .reversed());
+        return all;
+    }
+
+    /** A finding in a sentence, with how near it is where it is close. */
+    public String sentence(Told told, double close) {
+        String near = near(told.finding, close);
+        return capital(says(told.finding, told.occasion) + (near.isEmpty() ? "" : "; " + near)) + ".";
+    }
+
     /** How near a close one is in its own quantity; empty where its words tell all. */
-    public String near(Finding f, double close) {
+    private String near(Finding f, double close) {
         return f.verdict() == Verdict.CLOSE && f.toldByShare(close)
                 ? f.nearness().show(units)
                 : "";
