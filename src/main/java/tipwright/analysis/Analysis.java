@@ -4,6 +4,7 @@ package tipwright.analysis;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
+import tipwright.geometry.Range;
 import tipwright.load.Emptying;
 
 /**
@@ -32,6 +33,17 @@ public record Analysis(
         poses = List.copyOf(poses);
         cases = List.copyOf(cases);
         warnings = List.copyOf(warnings);
+    }
+
+    /** Shortest and longest that the actuator gets, pin to pin, m. */
+    public Range lengths() {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (Pose pose : poses) {
+            low = Math.min(low, pose.length());
+            high = Math.max(high, pose.length());
+        }
+        return new Range(low, high);
     }
 
     /** The same with other load cases, or with some of their rows. */

@@ -4,7 +4,6 @@ package tipwright.outline;
 import java.util.ArrayList;
 import java.util.List;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Pose;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.actuator.Rod;
@@ -99,9 +98,8 @@ public final class MachineParts {
     }
 
     private void actuators() {
-        List<Pose> poses = analysis.poses();
-        double shortest = poses.stream().mapToDouble(Pose::length).min().orElse(0);
-        double longest = poses.stream().mapToDouble(Pose::length).max().orElse(0);
+        double shortest = analysis.lengths().low();
+        double longest = analysis.lengths().high();
         List<PlacedActuator> actuators = design.drive().actuators();
         for (int i = 0; i < actuators.size(); i++) {
             PlacedActuator placed = actuators.get(i);

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CaseResult;
-import tipwright.analysis.Pose;
 import tipwright.check.HowFull;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
@@ -170,11 +169,7 @@ public final class Comparison {
     }
 
     private String stroke(Checked c) {
-        double[] lengths = c.result().analysis().poses().stream()
-                .mapToDouble(Pose::length)
-                .sorted()
-                .toArray();
-        return Scale.length(units).show(lengths[lengths.length - 1] - lengths[0]);
+        return Scale.length(units).show(c.result().analysis().lengths().span());
     }
 
     private String bearing(Checked c) {

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Pose;
 import tipwright.check.Checks;
 import tipwright.check.Early;
 import tipwright.check.HowFull;
@@ -17,6 +16,7 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.tank.CaseName;
+import tipwright.geometry.Range;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.time.Cycle;
@@ -111,12 +111,10 @@ public final class FiveNumbers {
     private String stroke() {
         Design design = analysis.design();
         Actuator actuator = design.drive().actuators().get(0).actuator();
-        double[] lengths =
-                analysis.poses().stream().mapToDouble(Pose::length).sorted().toArray();
-        double longest = lengths[lengths.length - 1];
-        return left(lengths[0] - actuator.closed(), " before it is closed")
+        Range lengths = analysis.lengths();
+        return left(lengths.low() - actuator.closed(), " before it is closed")
                 + ", "
-                + left(actuator.closed() + actuator.stroke() - longest, " before it is fully out")
+                + left(actuator.closed() + actuator.stroke() - lengths.high(), " before it is fully out")
                 + " (of " + length(actuator.stroke()) + ")";
     }
 

@@ -4,7 +4,6 @@ package tipwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import tipwright.analysis.Pose;
 import tipwright.check.Result;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
@@ -16,6 +15,7 @@ import tipwright.design.joint.PlainBush;
 import tipwright.design.joint.Shaft;
 import tipwright.design.supply.Battery;
 import tipwright.design.supply.Cable;
+import tipwright.geometry.Range;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.remedy.SizeAnswer;
@@ -103,17 +103,10 @@ final class ShoppingList {
         force(all, "pull", "pull", n);
         force(all, "hold", "holding load", n);
         double margin = design.limits().strokeMargin();
-        double[] lengths =
-                result.analysis().poses().stream().mapToDouble(Pose::length).toArray();
-        double shortest = Double.POSITIVE_INFINITY;
-        double longest = 0;
-        for (double l : lengths) {
-            shortest = Math.min(shortest, l);
-            longest = Math.max(longest, l);
-        }
-        all.add(new Figure("stroke", longest - shortest + 2 * margin, Kind.LENGTH, Bound.LEAST));
-        all.add(new Figure("closed, pin to pin", shortest - margin, Kind.LENGTH, Bound.MOST));
-        all.add(new Figure("fully out, pin to pin", longest + margin, Kind.LENGTH, Bound.LEAST));
+        Range lengths = result.analysis().lengths();
+        all.add(new Figure("stroke", lengths.span() + 2 * margin, Kind.LENGTH, Bound.LEAST));
+        all.add(new Figure("closed, pin to pin", lengths.low() - margin, Kind.LENGTH, Bound.MOST));
+        all.add(new Figure("fully out, pin to pin", lengths.high() + margin, Kind.LENGTH, Bound.LEAST));
         if (own instanceof HydraulicActuator h) {
             all.add(new Figure("working pressure", h.reliefPressure(), Kind.PRESSURE, Bound.LEAST));
         }

@@ -3,7 +3,6 @@ package tipwright.check.joint;
 
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Pose;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.drive.Drive;
@@ -46,9 +45,7 @@ final class BracketLine {
                 off = Math.max(off, Math.abs(there - here));
             }
         }
-        double shortest =
-                analysis.poses().stream().mapToDouble(Pose::length).min().orElse(Double.POSITIVE_INFINITY);
-        return off / Math.hypot(off, shortest);
+        return off / Math.hypot(off, analysis.lengths().low());
     }
 
     private static PlacedActuator nearest(Design design, double z) {
