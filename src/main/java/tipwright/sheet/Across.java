@@ -8,6 +8,7 @@ import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.Support;
 import tipwright.geometry.Vec3;
 import tipwright.linkage.Skeleton;
+import tipwright.quantity.Marks;
 import tipwright.quantity.UnitSystem;
 
 /** Where things are along the pivot. */
@@ -40,7 +41,7 @@ final class Across {
     static String words(List<Double> places, UnitSystem units) {
         List<String> all = new ArrayList<>();
         for (double z : places) {
-            all.add(Lengths.bare(z, units));
+            all.add(Marks.bare(z, units));
         }
         return String.join("; ", all);
     }
@@ -53,12 +54,12 @@ final class Across {
             Marking.Spot spot = marking.spots().get(k);
             for (double z : of(design, spot)) {
                 String name = (k + 1) + " " + spot.name()
-                        + (of(design, spot).size() > 1 ? " at z " + Lengths.bare(z, units) : "");
+                        + (of(design, spot).size() > 1 ? " at z " + Marks.bare(z, units) : "");
                 List<String> row = new ArrayList<>(List.of(name));
                 for (Support s : design.pivot().bearings()) {
                     Vec3 a = new Vec3(pivot.at().x(), pivot.at().y(), s.z());
                     Vec3 b = new Vec3(spot.at().x(), spot.at().y(), z);
-                    row.add(Lengths.tape(b.minus(a).norm(), units));
+                    row.add(Marks.show(b.minus(a).norm(), units));
                 }
                 all.add(row.toArray(new String[0]));
             }

@@ -19,6 +19,7 @@ import tipwright.outline.MachineOutline.Seen;
 import tipwright.outline.MachinePose;
 import tipwright.outline.PartKind;
 import tipwright.outline.View;
+import tipwright.quantity.Marks;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
 import tipwright.sheet.bracket.Bracket;
@@ -171,11 +172,7 @@ final class AssemblyView {
                 Vec2 d = span.b().at().minus(span.a().at());
                 int left = d.cross(rest.minus(span.a().at())) > 0 ? -1 : 1;
                 Dimension.between(
-                        board,
-                        side(span.a().at()),
-                        side(span.b().at()),
-                        5.0 * left,
-                        Lengths.bare(span.length(), units));
+                        board, side(span.a().at()), side(span.b().at()), 5.0 * left, Marks.bare(span.length(), units));
             }
         }
     }
@@ -244,7 +241,7 @@ final class AssemblyView {
             last = put;
             Pen pen = Pen.line("dimensions", Ink.GREY, 0.2);
             board.path(List.of(new Vec2(x - 4, y), new Vec2(x - 1.5, y), new Vec2(x, put), new Vec2(x + 1, put)), pen);
-            String words = all.get(z) + " z " + Lengths.bare(z, units);
+            String words = all.get(z) + " z " + Marks.bare(z, units);
             board.text(new Vec2(x + 1.6, put - 1), LETTERS, -1, words, Ink.TEXT);
         }
     }

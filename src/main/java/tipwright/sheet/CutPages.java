@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import tipwright.design.Design;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Marks;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -62,7 +63,7 @@ final class CutPages {
             rows.add(new String[] {
                 cut.name() + (cut.proposed() ? " (proposal)" : ""),
                 Double.isNaN(thick) ? "not given" : size(thick),
-                Lengths.bare(box.x(), units) + " x " + Lengths.tape(box.y(), units),
+                Marks.bare(box.x(), units) + " x " + Marks.show(box.y(), units),
                 Integer.toString(cut.plate().holes().size()),
                 Integer.toString(cut.count()),
                 mass(cut.plate().mass())
@@ -91,7 +92,7 @@ final class CutPages {
             rows.add(new String[] {
                 p.name(),
                 p.section().show(units),
-                Double.isNaN(p.length()) ? "to suit" : Lengths.tape(p.length(), units),
+                Double.isNaN(p.length()) ? "to suit" : Marks.show(p.length(), units),
                 mitres(p),
                 Integer.toString(p.count()),
                 mass(p.mass()),
@@ -117,7 +118,7 @@ final class CutPages {
         if (nesting.bars().isEmpty() && nesting.longer().isEmpty()) {
             return;
         }
-        pager.heading("Out of stock lengths of " + Lengths.tape(nesting.stock(), units));
+        pager.heading("Out of stock lengths of " + Marks.show(nesting.stock(), units));
         List<String[]> rows = new ArrayList<>();
         for (Nesting.Group group : nesting.bars()) {
             int n = 0;
@@ -127,15 +128,15 @@ final class CutPages {
                     n == 1 ? group.section().show(units) : "",
                     Integer.toString(n),
                     String.join(
-                            ", ", bar.stream().map(d -> Lengths.bare(d, units)).toList()),
-                    Lengths.tape(nesting.left(bar, units), units),
+                            ", ", bar.stream().map(d -> Marks.bare(d, units)).toList()),
+                    Marks.show(nesting.left(bar, units), units),
                     n == 1 ? Math.round(100 * nesting.waste(group)) + " %" : ""
                 });
             }
         }
         pager.table("lrlrr", new String[] {"", "bar", "lengths out of it", "left over", "not used"}, rows);
         for (CutPiece p : nesting.longer()) {
-            pager.line("The " + p.name() + " is longer than the stock: order " + Lengths.tape(p.length(), units) + ".");
+            pager.line("The " + p.name() + " is longer than the stock: order " + Marks.show(p.length(), units) + ".");
         }
         pager.line("By first-fit decreasing: the longest first, each into the first bar that has room; "
                 + (units == UnitSystem.METRIC ? "3 mm" : "1/8 in")

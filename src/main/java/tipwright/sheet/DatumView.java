@@ -17,6 +17,7 @@ import tipwright.outline.MachineOutline;
 import tipwright.outline.MachineOutline.Seen;
 import tipwright.outline.MachinePose;
 import tipwright.outline.View;
+import tipwright.quantity.Marks;
 import tipwright.quantity.UnitSystem;
 
 /** What the datum is: a picture and words. */
@@ -98,7 +99,7 @@ final class DatumView {
         all.add("x runs towards the dump end, y up, z along the pivot to the left as seen from the dump end; z 0 is "
                 + (middle
                         ? "half way between the two bearings."
-                        : Lengths.tape(Math.abs(b.get(0).z()), units) + " to the "
+                        : Marks.show(Math.abs(b.get(0).z()), units) + " to the "
                                 + (b.get(0).z() > 0 ? "right" : "left") + " of the first bearing's middle."));
         return all;
     }
@@ -116,7 +117,7 @@ final class DatumView {
     }
 
     private String way(double d, String plus, String minus) {
-        return Lengths.tape(Math.abs(d), units) + " " + (d < 0 ? minus : plus);
+        return Marks.show(Math.abs(d), units) + " " + (d < 0 ? minus : plus);
     }
 
     /** How far a point is from the nearer level edge and the nearer end of a member: '660 mm in from the dump end of the left rail'. */
@@ -131,11 +132,11 @@ final class DatumView {
         String side = top ? "top" : "underside";
         String level = Math.abs(up) < SAME
                 ? "level with the " + side
-                : Lengths.tape(Math.abs(up), units) + (up > 0 ? " above the " : " below the ") + side;
+                : Marks.show(Math.abs(up), units) + (up > 0 ? " above the " : " below the ") + side;
         String end = dump ? "dump end" : "front end";
         String along = Math.abs(in) < SAME
                 ? "at its " + end
-                : Lengths.tape(Math.abs(in), units) + (in > 0 ? " in from its " : " out from its ") + end;
+                : Marks.show(Math.abs(in), units) + (in > 0 ? " in from its " : " out from its ") + end;
         return level + " of the " + part.name() + ", " + along;
     }
 
@@ -162,8 +163,8 @@ final class DatumView {
         Vec2 high = box.high().times(1000 / scale);
         Vec2 at = pivot.times(1000 / scale);
         cross(board, Vec2.ZERO);
-        Dimension.square(board, Vec2.ZERO, at, true, low.y() - 5, Lengths.bare(Math.abs(pivot.x()), units));
-        Dimension.square(board, Vec2.ZERO, at, false, high.x() + 5, Lengths.bare(Math.abs(pivot.y()), units));
+        Dimension.square(board, Vec2.ZERO, at, true, low.y() - 5, Marks.bare(Math.abs(pivot.x()), units));
+        Dimension.square(board, Vec2.ZERO, at, false, high.x() + 5, Marks.bare(Math.abs(pivot.y()), units));
         SidePart rail = rail();
         if (rail != null) {
             Box edge = Box.of(rail.outline());
@@ -172,7 +173,7 @@ final class DatumView {
                             dump ? edge.high().x() : edge.low().x(), edge.high().y())
                     .times(1000 / scale);
             Dimension.square(
-                    board, Vec2.ZERO, end, true, high.y() + 4, Lengths.bare(Math.abs(end.x() * scale / 1000), units));
+                    board, Vec2.ZERO, end, true, high.y() + 4, Marks.bare(Math.abs(end.x() * scale / 1000), units));
             if (Math.abs(edge.high().y()) > SAME) {
                 Dimension.square(
                         board,
@@ -180,7 +181,7 @@ final class DatumView {
                         end,
                         false,
                         low.x() - 5,
-                        Lengths.bare(Math.abs(edge.high().y()), units));
+                        Marks.bare(Math.abs(edge.high().y()), units));
             }
         }
         board.keepLabelsOn(low.minus(new Vec2(2 * EDGE, EDGE)), high.plus(new Vec2(2 * EDGE, EDGE)));

@@ -16,27 +16,13 @@ final class Lengths {
         return units == UnitSystem.METRIC ? "mm" : "in";
     }
 
-    /** The nearest mark of the tape, m. */
-    static double rounded(double m, UnitSystem units) {
-        return Marks.rounded(m, units);
-    }
-
+    /** The nearest marks of the tape, m. */
     static Vec2 rounded(Vec2 p, UnitSystem units) {
-        return new Vec2(rounded(p.x(), units), rounded(p.y(), units));
-    }
-
-    /** As on the tape, with its unit: '412 mm', '16 1/4 in'. */
-    static String tape(double m, UnitSystem units) {
-        return Marks.show(m, units);
+        return new Vec2(Marks.rounded(p.x(), units), Marks.rounded(p.y(), units));
     }
 
     static String point(Vec2 p, UnitSystem units) {
-        return "[" + tape(p.x(), units) + ", " + tape(p.y(), units) + "]";
-    }
-
-    /** As on the tape, without unit. */
-    static String bare(double m, UnitSystem units) {
-        return Marks.bare(m, units);
+        return "[" + Marks.show(p.x(), units) + ", " + Marks.show(p.y(), units) + "]";
     }
 
     /** To a tenth of a millimetre or a hundredth of an inch, for comparison. */

@@ -15,6 +15,7 @@ import tipwright.outline.PartKind;
 import tipwright.outline.View;
 import tipwright.placement.Pin;
 import tipwright.placement.PlacementMap;
+import tipwright.quantity.Marks;
 import tipwright.quantity.UnitSystem;
 
 /**
@@ -184,7 +185,7 @@ public final class MapPicture {
                 x += step) {
             double at = place(new Vec2(x, 0)).x();
             board.line(new Vec2(at, 0), new Vec2(at, -1.5), Pen.line("axis", Ink.BLACK, 0.25));
-            board.text(new Vec2(at, -5), 3, 0, Lengths.bare(x, units), Ink.TEXT);
+            board.text(new Vec2(at, -5), 3, 0, Marks.bare(x, units), Ink.TEXT);
         }
         step = Lengths.tick(rows * map.cell() * 2, units);
         for (double y = Math.ceil(map.low().y() / step - 1e-9) * step;
@@ -192,7 +193,7 @@ public final class MapPicture {
                 y += step) {
             double at = place(new Vec2(0, y)).y();
             board.line(new Vec2(0, at), new Vec2(-1.5, at), Pen.line("axis", Ink.BLACK, 0.25));
-            board.text(new Vec2(-2.5, at - 1), 3, 1, Lengths.bare(y, units), Ink.TEXT);
+            board.text(new Vec2(-2.5, at - 1), 3, 1, Marks.bare(y, units), Ink.TEXT);
         }
         board.text(new Vec2(columns * cell / 2, -10.5), 3.2, 0, "x from the datum, " + Lengths.unit(units), Ink.TEXT);
         String up = height > 50 ? "y from the datum, " : "y, ";

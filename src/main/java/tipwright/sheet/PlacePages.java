@@ -20,6 +20,7 @@ import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
 import tipwright.outline.MachineOutline;
 import tipwright.outline.MachinePose;
+import tipwright.quantity.Marks;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.sheet.bracket.Brackets;
@@ -71,8 +72,8 @@ final class PlacePages {
             rows.add(new String[] {
                 Integer.toString(n),
                 spot.slide() ? spot.name() + ", middle of the carriage" : spot.name(),
-                Lengths.tape(spot.at().x(), units),
-                Lengths.tape(spot.at().y(), units),
+                Marks.show(spot.at().x(), units),
+                Marks.show(spot.at().y(), units),
                 Across.words(Across.of(design, spot), units) + " " + Lengths.unit(units),
                 hole(spot)
             });
@@ -195,11 +196,11 @@ final class PlacePages {
         for (Marking.Spot spot : marking.spots()) {
             n++;
             rows.add(new String[] {
-                "datum to " + n + " " + spot.name(), Lengths.tape(spot.at().norm(), units)
+                "datum to " + n + " " + spot.name(), Marks.show(spot.at().norm(), units)
             });
         }
         for (Marking.Span span : marking.spans()) {
-            rows.add(new String[] {number(span.a()) + " to " + number(span.b()), Lengths.tape(span.length(), units)});
+            rows.add(new String[] {number(span.a()) + " to " + number(span.b()), Marks.show(span.length(), units)});
         }
         columns(rows);
     }
@@ -233,7 +234,7 @@ final class PlacePages {
         double z = bearings.get(i).z();
         return "bearing " + (i + 1)
                 + (Across.side(z).isEmpty() ? "" : " (" + Across.side(z).strip() + ")") + ", z "
-                + Lengths.tape(z, units);
+                + Marks.show(z, units);
     }
 
     /** The tank's farthest points from the pivot. */
@@ -252,7 +253,7 @@ final class PlacePages {
     }
 
     private String off(double d, String plus, String minus) {
-        return Lengths.tape(Math.abs(d), units) + " " + (d < 0 ? minus : plus);
+        return Marks.show(Math.abs(d), units) + " " + (d < 0 ? minus : plus);
     }
 
     void springs() {
@@ -262,9 +263,9 @@ final class PlacePages {
                 for (var end : List.of(line.from(), line.to())) {
                     rows.add(new String[] {
                         assist.name() + ", on " + end.body(),
-                        Lengths.tape(end.at().x(), units),
-                        Lengths.tape(end.at().y(), units),
-                        Lengths.tape(line.z(), units)
+                        Marks.show(end.at().x(), units),
+                        Marks.show(end.at().y(), units),
+                        Marks.show(line.z(), units)
                     });
                 }
             }
@@ -285,7 +286,7 @@ final class PlacePages {
         List<String[]> rows = new ArrayList<>();
         rows.add(new String[] {"tilt of the tank", degrees(stowed.tilt()), degrees(full.tilt())});
         rows.add(new String[] {
-            "actuator, pin to pin", Lengths.tape(stowed.length(), units), Lengths.tape(full.length(), units)
+            "actuator, pin to pin", Marks.show(stowed.length(), units), Marks.show(full.length(), units)
         });
         rows.add(new String[] {"left to its nearer end", left(a, stowed), left(a, full)});
         rows.add(new String[] {"actuator off level", degrees(level(stowed)), degrees(level(full))});
@@ -295,7 +296,7 @@ final class PlacePages {
     }
 
     private String at(Vec2 p) {
-        return "x " + Lengths.tape(p.x(), units) + ", y " + Lengths.tape(p.y(), units);
+        return "x " + Marks.show(p.x(), units) + ", y " + Marks.show(p.y(), units);
     }
 
     private static String degrees(double rad) {
@@ -312,6 +313,6 @@ final class PlacePages {
         double in = pose.length() - a.closed();
         double out = a.closed() + a.stroke() - pose.length();
         double least = Math.min(in, out);
-        return least < 0 ? "does not reach" : Lengths.tape(least, units);
+        return least < 0 ? "does not reach" : Marks.show(least, units);
     }
 }

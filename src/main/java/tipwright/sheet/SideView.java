@@ -18,6 +18,7 @@ import tipwright.outline.MachineOutline.Seen;
 import tipwright.outline.MachinePose;
 import tipwright.outline.PartKind;
 import tipwright.outline.View;
+import tipwright.quantity.Marks;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
 
@@ -171,13 +172,12 @@ public final class SideView {
         board.ring(c, 1.4, pen.filled(Ink.WHITE));
         board.line(c.plus(new Vec2(-2.4, 0)), c.plus(new Vec2(2.4, 0)), pen);
         board.line(c.plus(new Vec2(0, -2.4)), c.plus(new Vec2(0, 2.4)), pen);
-        labels.put(name + " " + Lengths.bare(p.x(), units) + " / " + Lengths.bare(p.y(), units), c);
+        labels.put(name + " " + Marks.bare(p.x(), units) + " / " + Marks.bare(p.y(), units), c);
     }
 
     /** A dimension from centre to centre, beside the line and away from the third pin. */
     private void across(Vec2 a, Vec2 b, Vec2 third) {
         int side = b.minus(a).cross(third.minus(a)) > 0 ? -1 : 1;
-        Dimension.between(
-                board, at(a), at(b), 5.0 * side, Lengths.bare(b.minus(a).norm(), units));
+        Dimension.between(board, at(a), at(b), 5.0 * side, Marks.bare(b.minus(a).norm(), units));
     }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import tipwright.design.Design;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
+import tipwright.quantity.Marks;
 import tipwright.quantity.UnitSystem;
 
 /** What to measure on the finished frame, in the form in which a design file takes it back: points by distances and steps. */
@@ -82,11 +83,11 @@ final class TapeBack {
             List<String> parts = new ArrayList<>();
             if (all.get(0).how().equals("from")) {
                 List<String> from = new ArrayList<>();
-                all.forEach(r -> from.add(r.to() + ": " + Lengths.tape(r.length(), units)));
+                all.forEach(r -> from.add(r.to() + ": " + Marks.show(r.length(), units)));
                 parts.add("from: {" + String.join(", ", from) + "}");
                 parts.add("side: " + sides.get(name));
             } else {
-                all.forEach(r -> parts.add(r.how() + ": {" + r.to() + ": " + Lengths.tape(r.length(), units) + "}"));
+                all.forEach(r -> parts.add(r.how() + ": {" + r.to() + ": " + Marks.show(r.length(), units) + "}"));
             }
             lines.add("  " + name + ": {" + String.join(", ", parts) + "}");
         });

@@ -18,6 +18,7 @@ import tipwright.design.tank.CaseName;
 import tipwright.design.tank.Slurry;
 import tipwright.design.tape.NamedPoints;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Marks;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -91,7 +92,7 @@ final class WorkPages {
                 .forEach((name, all) -> all.forEach(r -> rows.add(new String[] {
                     name,
                     (r.how().equals("from") ? "straight from " : r.how().replace('-', ' ') + " ") + r.to(),
-                    Lengths.tape(r.length(), units),
+                    Marks.show(r.length(), units),
                     ""
                 })));
         pager.table("llrb", new String[] {"point", "", "should be", "measured"}, rows);
@@ -144,8 +145,8 @@ final class WorkPages {
                         + " and back. Watch every gap: hoses, door, frame, wheels. Nothing may touch.");
         pager.item(
                 "b.",
-                "Empty, with the actuator: set its stops so that it is " + Lengths.tape(home.length(), units)
-                        + " from pin to pin stowed and " + Lengths.tape(full.length(), units)
+                "Empty, with the actuator: set its stops so that it is " + Marks.show(home.length(), units)
+                        + " from pin to pin stowed and " + Marks.show(full.length(), units)
                         + " at full tilt; it must not reach its own end first. Watch the angle with a level, and current or"
                         + " pressure: they rise with the push in the list.");
         pager.item(

@@ -37,6 +37,7 @@ import tipwright.drawing.Svg;
 import tipwright.geometry.Vec2;
 import tipwright.placement.Pin;
 import tipwright.placement.PlacementMap;
+import tipwright.quantity.Marks;
 import tipwright.quantity.UnitSystem;
 
 /** The workshop's files, opened by readers that are not ours. */
@@ -93,9 +94,9 @@ class SheetFilesTest {
         Design rounded = WeldSheet.rounded(DESIGN, UnitSystem.US);
         Vec2 frame = ((Straight) rounded.drive()).framePin();
         assertThat(frame.x() / 0.0254 * 16).isCloseTo(Math.rint(-0.6013 / 0.0254 * 16), within(1e-9));
-        assertThat(Lengths.tape(0.0254 * 16.25, UnitSystem.US)).isEqualTo("16 1/4 in");
-        assertThat(Lengths.tape(-0.0254 * 0.375, UnitSystem.US)).isEqualTo("-3/8 in");
-        assertThat(Lengths.tape(0.4126, UnitSystem.METRIC)).isEqualTo("413 mm");
+        assertThat(Marks.show(0.0254 * 16.25, UnitSystem.US)).isEqualTo("16 1/4 in");
+        assertThat(Marks.show(-0.0254 * 0.375, UnitSystem.US)).isEqualTo("-3/8 in");
+        assertThat(Marks.show(0.4126, UnitSystem.METRIC)).isEqualTo("413 mm");
     }
 
     /** Of a linkage the lengths of its links are on the sheet: worked out here from the design file's own points. */
