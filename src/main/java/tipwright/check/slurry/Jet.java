@@ -9,7 +9,6 @@ import tipwright.analysis.MotionDirection;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
-import tipwright.load.Gravity;
 
 /**
  * What shoots square out of an opening, v = sqrt(2 g h) at every point of the rim, h its depth under the surface: a point higher up is
@@ -53,7 +52,7 @@ final class Jet {
             return;
         }
         Vec2 straight = straight(s.turn());
-        double fast = Math.sqrt(2 * Gravity.G * deep);
+        double fast = Stream.under(deep);
         Vec3 from = s.place().apply(lip);
         spot.offer(s.tilt(), from, straight.times(fast), fast, loadCase, direction);
         double lowest = spot.lands(from, straight.times(fast));
@@ -65,7 +64,7 @@ final class Jet {
         for (Vec3 p : rim) {
             double depth = s.level() - s.up().dot(p);
             if (depth > 0) {
-                double v = Math.sqrt(2 * Gravity.G * depth);
+                double v = Stream.under(depth);
                 Vec3 there = s.place().apply(p);
                 // beside an open surface what is high up is drawn down over the lip: it counts where it reaches farther
                 // than that

@@ -13,6 +13,11 @@ import tipwright.load.Gravity;
 public final class Stream {
     private Stream() {}
 
+    /** Speed under a head of so many metres, or after falling as far, m/s. Source: Torricelli. */
+    static double under(double head) {
+        return Math.sqrt(2 * Gravity.G * head);
+    }
+
     /**
      * Speed of what slides down a slope from rest, m/s; 0 where friction holds it. Source: v^2 = 2 g L (sin a - tan b cos a), energy
      * and Coulomb's friction (elementary).
@@ -23,7 +28,7 @@ public final class Stream {
      */
     public static double sliding(double length, double slope, double friction) {
         double pull = Math.sin(slope) - Math.tan(friction) * Math.cos(slope);
-        return Math.sqrt(2 * Gravity.G * Math.max(0, length * pull));
+        return under(Math.max(0, length * pull));
     }
 
     /**

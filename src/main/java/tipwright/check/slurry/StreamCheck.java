@@ -142,7 +142,7 @@ public final class StreamCheck implements TimedCheck {
             return;
         }
         Rim.Overfall over = rim.overfall(up, flow);
-        double v = Math.min(over == null ? Double.POSITIVE_INFINITY : over.speed(), Math.sqrt(2 * Gravity.G * head));
+        double v = Math.min(over == null ? Double.POSITIVE_INFINITY : over.speed(), Stream.under(head));
         double depth = over == null ? head : Math.min(over.depth(), head);
         Vec3 lip = opening.lipPoint(up);
         for (Vec3 from : List.of(lip, lip.plus(up.times(depth)))) {
