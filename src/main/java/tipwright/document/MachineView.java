@@ -39,7 +39,7 @@ final class MachineView {
     private final Analysis analysis;
     private final UnitSystem units;
     private final Scale angle = Scale.angle();
-    private final Drawing.Board board = new Drawing.Board();
+    private Drawing.Board board = new Drawing.Board();
 
     MachineView(Analysis analysis, UnitSystem units) {
         this.analysis = analysis;
@@ -65,7 +65,16 @@ final class MachineView {
                     + " place, their thickness is only sketched.";
 
     Figure figure() {
-        Drawing drawing = drawing();
+        return figure(HIGHEST);
+    }
+
+    /**
+     * The same in less room.
+     *
+     * @param highest of the drawing, mm
+     */
+    Figure figure(double highest) {
+        Drawing drawing = drawing(highest);
         List<Pose> poses = analysis.poses();
         String caption = "From the side, at " + angle.show(poses.get(0).tilt()) + " and at "
                 + angle.show(poses.get(poses.size() - 1).tilt());
@@ -73,6 +82,11 @@ final class MachineView {
     }
 
     Drawing drawing() {
+        return drawing(HIGHEST);
+    }
+
+    private Drawing drawing(double highest) {
+        board = new Drawing.Board();
         List<Pose> poses = analysis.poses();
         Pose stowed = poses.get(0);
         Pose tipped = poses.get(poses.size() - 1);
@@ -83,7 +97,7 @@ final class MachineView {
         List<Seen> after = machine.at(MachinePose.of(tipped), View.SIDE);
         Box box = Box.around(MachineInk.room(before), MachineInk.room(after));
         double half = WIDTH / 2;
-        double scale = Math.min((half - 2 * MARGIN) / box.width(), (HIGHEST - 2 * MARGIN) / box.height());
+        double scale = Math.min((half - 2 * MARGIN) / box.width(), (highest - 2 * MARGIN) / box.height());
         double height = box.height() * scale + 2 * MARGIN + BELOW;
         view(before, stowed, box, MARGIN, scale, "stowed, " + angle.show(stowed.tilt()));
         view(after, tipped, box, half + MARGIN, scale, "tipped, " + angle.show(tipped.tilt()));
