@@ -4,7 +4,6 @@ package tipwright.document;
 import java.util.ArrayList;
 import java.util.List;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.JointPlan;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.drawing.Drawing;
@@ -21,9 +20,6 @@ import tipwright.sheet.MachineInk;
 
 /** The machine from the side, stowed and at its full tilt, to one scale. */
 final class MachineView {
-    /** What the letters at the pins mean. */
-    static final String LETTERED = "P: pivot. F: frame pin. T: tank pin.";
-
     /** Of the drawing, mm. */
     private static final double WIDTH = 190;
 
@@ -46,9 +42,9 @@ final class MachineView {
         this.units = units;
     }
 
-    /** What letters, bar and lines mean. */
+    /** What numbers, bar and lines mean. */
     String legend() {
-        return LETTERED + " The bar is " + barWords() + " long. " + MachineInk.SKETCHED
+        return new PlaceMarks(analysis).legend() + " The bar is " + barWords() + " long. " + MachineInk.SKETCHED
                 + (analysis.design().assists().isEmpty() ? "" : ASSISTS);
     }
 
@@ -110,27 +106,17 @@ final class MachineView {
         Vec2 corner = new Vec2(left - box.low().x() * scale, low - box.low().y() * scale);
         MachineInk ink = new MachineInk(board, p -> p.times(scale).plus(corner), scale);
         ink.machine(parts, box.low().x(), box.high().x());
-        pin(pose.framePin().times(scale).plus(corner), "F");
-        pin(pose.tankPin().times(scale).plus(corner), "T");
-        pin(pivot(pose).times(scale).plus(corner), "P");
+        new PlaceMarks(analysis)
+                .at(pose)
+                .forEach((place, at) -> pin(at.times(scale).plus(corner), Integer.toString(place.number())));
         board.text(new Vec2(left + box.width() * scale / 2, low + box.height() * scale + 2.5), LETTERS, 0, title, TEXT);
     }
 
-    /** The axis of the bearings; it moves where the machine carries it along. */
-    private Vec2 pivot(Pose pose) {
-        int joint = analysis.mechanism().pivot();
-        if (joint < 0) {
-            return analysis.design().pivot().at();
-        }
-        JointPlan plan = analysis.mechanism().joints().get(joint);
-        return pose.bodies().get(plan.b()).place(plan.at());
-    }
-
-    private void pin(Vec2 at, String letter) {
+    private void pin(Vec2 at, String number) {
         board.ring(at, 1, LINE.filled(0xffffff));
         Vec2 low = at.plus(new Vec2(1.5, -3.75));
         board.box(low, low.plus(new Vec2(3, 3.5)), Pen.area("labels", 0xffffff));
-        board.text(at.plus(new Vec2(3, -3.1)), LETTERS, 0, letter, TEXT);
+        board.text(at.plus(new Vec2(3, -3.1)), LETTERS, 0, number, TEXT);
     }
 
     private void bar(double scale) {
