@@ -18,7 +18,10 @@ final class BracketPages {
     private static final Pen CUT = Pen.line("cut", Ink.BLACK, 0.35);
     private static final Pen MARK = Pen.line("mark", Ink.GREY, 0.2);
     private static final double DIMENSIONS = 16;
-    private static final double BARS = 22;
+    private static final double BARS = 12;
+    /** Above a plate that has nothing measured there. */
+    private static final double ABOVE = 4;
+
     private static final double LETTERS = 2.8;
 
     private final Pager pager;
@@ -61,7 +64,8 @@ final class BracketPages {
     private double scale(CutPlate plate) {
         Vec2 size = plate.high().minus(plate.low()).times(1000);
         double least = Math.max(
-                size.x() / (pager.width() - 2 * DIMENSIONS), size.y() / (pager.left() - BARS - 2 * DIMENSIONS - 10));
+                size.x() / (pager.width() - 2 * DIMENSIONS),
+                size.y() / (pager.left() - BARS - DIMENSIONS - above(plate)));
         return SideView.scale(least);
     }
 
@@ -126,8 +130,13 @@ final class BracketPages {
             Vec2 at = c.plus(new Vec2(off, -off - LETTERS));
             board.text(at, LETTERS, -1, each + "diameter " + bare(first.diameter()), Ink.TEXT);
         }
-        Vec2 around = new Vec2(DIMENSIONS, DIMENSIONS);
-        return board.on("plate", low.minus(around), high.plus(around));
+        Vec2 below = new Vec2(DIMENSIONS, DIMENSIONS);
+        return board.on("plate", low.minus(below), high.plus(new Vec2(DIMENSIONS, above(plate))));
+    }
+
+    /** Pitches of several holes are measured above the plate. */
+    private static double above(CutPlate plate) {
+        return plate.holes().size() > 1 ? DIMENSIONS : ABOVE;
     }
 
     /** Between holes: from the first to the next one level with it and to the next one above or below it. */
