@@ -19,6 +19,14 @@ final class BracketPages {
     private static final Pen MARK = Pen.line("mark", Ink.GREY, 0.2);
     private static final double DIMENSIONS = 16;
     private static final double BARS = 12;
+    /** Room of the upright bar at the left, and how far it reaches up. */
+    private static final double UPRIGHT = 8;
+
+    private static final double UPRIGHT_HIGH = 112;
+    /** For what is measured beside a plate. */
+    private static final double BESIDE = 14;
+    /** Of paper that no printer prints on. */
+    private static final double EDGE = 5;
     /** Above a plate that has nothing measured there. */
     private static final double ABOVE = 4;
 
@@ -51,7 +59,12 @@ final class BracketPages {
                         : "NOT TRUE SIZE, 1:" + Quantities.number(scale)
                                 + ": the plate is larger than the paper. Mark it out from its sizes, or cut it from the DXF file.");
         Drawing drawing = drawing(plate, scale);
-        pager.down(Math.max(0, (pager.left() - BARS - drawing.height()) / 3));
+        double down = Math.max(0, (pager.left() - BARS - drawing.height()) / 3);
+        if (drawing.width() > pager.width() - 2 * UPRIGHT) {
+            // clear of the upright bar
+            down = Math.max(0, Math.min(down, pager.left() - UPRIGHT_HIGH - drawing.height()));
+        }
+        pager.down(down);
         pager.drawing(drawing);
         bars();
     }
@@ -64,7 +77,7 @@ final class BracketPages {
     private double scale(CutPlate plate) {
         Vec2 size = plate.high().minus(plate.low()).times(1000);
         double least = Math.max(
-                size.x() / (pager.width() - 2 * DIMENSIONS),
+                size.x() / (pager.width() + 2 * (Pager.MARGIN - EDGE) - 2 * BESIDE),
                 size.y() / (pager.left() - BARS - DIMENSIONS - above(plate)));
         return SideView.scale(least);
     }
@@ -130,8 +143,7 @@ final class BracketPages {
             Vec2 at = c.plus(new Vec2(off, -off - LETTERS));
             board.text(at, LETTERS, -1, each + "diameter " + bare(first.diameter()), Ink.TEXT);
         }
-        Vec2 below = new Vec2(DIMENSIONS, DIMENSIONS);
-        return board.on("plate", low.minus(below), high.plus(new Vec2(DIMENSIONS, above(plate))));
+        return board.on("plate", low.minus(new Vec2(BESIDE, DIMENSIONS)), high.plus(new Vec2(BESIDE, above(plate))));
     }
 
     /** Pitches of several holes are measured above the plate. */
