@@ -31,7 +31,16 @@ public final class FatigueCheck implements Check {
     /** Cracks are not looked for, and a break may maim. */
     private static final double FACTOR = FatigueCurve.factor(false, true);
 
-    private final SeatWall.Memo memo = new SeatWall.Memo();
+    private final WallInfluences memo;
+
+    /**
+     * The check.
+     *
+     * @param memo what is known of walls
+     */
+    public FatigueCheck(WallInfluences memo) {
+        this.memo = memo;
+    }
 
     @Override
     public String id() {

@@ -20,7 +20,16 @@ import tipwright.quantity.Text;
 
 /** The wall of a round tank where brackets, lugs and cradles sit on it. */
 public final class ShellCheck implements Check {
-    private final SeatWall.Memo memo = new SeatWall.Memo();
+    private final WallInfluences memo;
+
+    /**
+     * The check.
+     *
+     * @param memo what is known of walls
+     */
+    public ShellCheck(WallInfluences memo) {
+        this.memo = memo;
+    }
 
     @Override
     public String id() {
