@@ -121,7 +121,7 @@ class FileFieldsTest {
     @Test
     void tellsWhatAFieldIsAndWhatIsWritten() throws IOException {
         FileFields fields = of("silt-trailer");
-        FileField fill = fields.find("tilt.to");
+        FileField fill = fields.find("slurry.fill");
         assertThat(fill.text()).isEqualTo("85 %");
         assertThat(fill.written()).isTrue();
         FileField crown = fields.find("tank.interior.crown");
