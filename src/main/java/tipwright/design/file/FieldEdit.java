@@ -25,8 +25,8 @@ public final class FieldEdit {
      * The text with a value as typed. Of keys of which one is given, the others go. An empty value takes the key out, where it may be
      * left out.
      */
-    public static String set(String text, String path, String typed) {
-        FileFields fields = FileFields.of(text);
+    public static String set(FileFields fields, String path, String typed) {
+        String text = fields.text();
         FileField field = field(fields, path);
         String value = typed.strip();
         if (value.isEmpty() && !field.meaning().mandatory() && !isCoordinate(fields, path)) {
@@ -45,7 +45,7 @@ public final class FieldEdit {
                 edited = without.withoutKey(group(without, group), other);
             }
         }
-        return put(edited, path, yaml(field.meaning().sort(), value));
+        return put(edited, fields, path, yaml(field.meaning().sort(), value));
     }
 
     private static boolean isCoordinate(FileFields fields, String path) {
@@ -267,12 +267,20 @@ public final class FieldEdit {
 
     /** The text with a value at a path, and the groups around it where they are not there. */
     private static String put(String text, String path, String yaml) {
+        return put(text, FileFields.of(text), path, yaml);
+    }
+
+    /**
+     * The same.
+     *
+     * @param fields of the text; keys that are of no concern here may be gone from it since
+     */
+    private static String put(String text, FileFields fields, String path, String yaml) {
         Rewriter at = new Rewriter(text);
         Node node = NodePath.find(at.root(), path);
         if (node != null) {
             return at.replaced(node, yaml);
         }
-        FileFields fields = FileFields.of(text);
         FileField field = field(fields, path);
         String key = field.meaning().key();
         String above = path.substring(0, Math.max(0, path.length() - key.length() - 1));
@@ -285,7 +293,7 @@ public final class FieldEdit {
         if (around != null && !blank) {
             throw new IllegalArgumentException("'" + above + "' is " + around.words() + "; take that out first");
         }
-        return put(text, above, "{" + Plain.scalar(key) + ": " + yaml + "}");
+        return put(text, fields, above, "{" + Plain.scalar(key) + ": " + yaml + "}");
     }
 
     /** The written key that comes nearest before a field in the record's order; null: none does. */

@@ -93,6 +93,21 @@ public record FieldMeaning(
         return usual.equals(NO_KEYS) || usual.equals(NO_ENTRIES);
     }
 
+    private static final ClassValue<List<FieldMeaning>> KEYS = new ClassValue<>() {
+        @Override
+        protected List<FieldMeaning> computeValue(Class<?> record) {
+            return Shape.of(record).keys().stream()
+                    .filter(key -> !key.loaded())
+                    .map(FieldMeaning::of)
+                    .toList();
+        }
+    };
+
+    /** The keys of a record, in its order. */
+    static List<FieldMeaning> keys(Class<?> record) {
+        return KEYS.get(record);
+    }
+
     static FieldMeaning of(Shape.Key key) {
         return key.list() ? list(key, of(key, true)) : of(key, false);
     }

@@ -150,13 +150,10 @@ public record FileFields(String text, FileField root, Map<String, FileField> byP
 
         List<FileField> keys(Class<?> record, String path, Node.@Nullable Fields group) {
             List<FileField> all = new ArrayList<>();
-            for (Shape.Key key : Shape.of(record).keys()) {
-                if (!key.loaded()) {
-                    Node.Field field = group == null ? null : group.fields().get(key.name());
-                    Node node = field == null ? null : field.value();
-                    List<String> others = others(record, key.name());
-                    all.add(field(FieldMeaning.of(key), Paths.key(path, key.name()), "", node, others));
-                }
+            for (FieldMeaning m : FieldMeaning.keys(record)) {
+                Node.Field field = group == null ? null : group.fields().get(m.key());
+                Node node = field == null ? null : field.value();
+                all.add(field(m, Paths.key(path, m.key()), "", node, others(record, m.key())));
             }
             return all;
         }

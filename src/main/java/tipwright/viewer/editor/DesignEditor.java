@@ -136,7 +136,7 @@ public final class DesignEditor {
      */
     public List<String> write(String path, String typed) {
         try {
-            String text = FieldEdit.set(sheet.text(), path, typed);
+            String text = FieldEdit.set(fields(), path, typed);
             Reading reading = reread(text);
             List<String> refused = reading instanceof Reading.Bad bad && bad.open() == null
                     ? Refusal.of(sheet.faults(), bad.problems(), path)

@@ -154,13 +154,13 @@ class FileFieldsTest {
                     - {name: hook, mass: 1 kg}
                 pivot: {at: [1 mm, 2 mm]}
                 """;
-        assertThat(FieldEdit.set(text, "site.cross-slope", "1 deg"))
+        assertThat(FieldEdit.set(FileFields.of(text), "site.cross-slope", "1 deg"))
                 .isEqualTo(text.replace("2 deg}", "2 deg, cross-slope: 1 deg}"));
-        assertThat(FieldEdit.set(text, "site.grade", "")).isEqualTo(text.replace("site: {grade: 2 deg}\n", ""));
-        assertThat(FieldEdit.set(text, "about", "b: c"))
+        assertThat(FieldEdit.set(FileFields.of(text), "site.grade", "")).isEqualTo(text.replace("site: {grade: 2 deg}\n", ""));
+        assertThat(FieldEdit.set(FileFields.of(text), "about", "b: c"))
                 .isEqualTo(text.replace("its name\n", "its name\nabout: \"b: c\"\n"));
-        assertThat(FieldEdit.set(text, "pivot.at.y", "3 in")).isEqualTo(text.replace("2 mm]", "3 in]"));
-        assertThat(FieldEdit.set(text, "tank.mass.empty", "9 kg"))
+        assertThat(FieldEdit.set(FileFields.of(text), "pivot.at.y", "3 in")).isEqualTo(text.replace("2 mm]", "3 in]"));
+        assertThat(FieldEdit.set(FileFields.of(text), "tank.mass.empty", "9 kg"))
                 .isEqualTo(text.replace("# thin\n", "# thin\n  mass: {empty: 9 kg}\n"));
         assertThat(FieldEdit.takeOut(text, "tank.attached[1]"))
                 .isEqualTo(text.replace("    - name: door   # heavy\n      mass: 4 kg\n", ""));
@@ -175,7 +175,7 @@ class FileFieldsTest {
         assertThat(FieldEdit.add(text, "pivot.shaft"))
                 .startsWith(text.substring(0, 40))
                 .contains("2 mm], shaft: {diameter: \"\"");
-        assertThatThrownBy(() -> FieldEdit.set(text, "no-such", "1")).hasMessageContaining("no-such");
+        assertThatThrownBy(() -> FieldEdit.set(FileFields.of(text), "no-such", "1")).hasMessageContaining("no-such");
     }
 
     @Test
@@ -184,7 +184,7 @@ class FileFieldsTest {
         String box = FieldEdit.choose(text, "tank.interior", "box");
         assertThat(box).contains("interior: {shape: box, centre: [0 mm, 640 mm, 0 mm], size: [\"\", \"\", \"\"]}");
         assertThat(box.lines().count()).isEqualTo(text.lines().count());
-        String back = FieldEdit.set(text, "tank.interior.around", "2400 mm");
+        String back = FieldEdit.set(FileFields.of(text), "tank.interior.around", "2400 mm");
         assertThat(back).contains("around: 2400 mm").doesNotContain("diameter: 760 mm");
         String pump = FieldEdit.choose(text, "supply", "hand-pump");
         assertThat(FileFields.of(pump).find("supply").text()).isEqualTo("hand-pump");
