@@ -18,6 +18,7 @@ import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.load.Gravity;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Text;
 import tipwright.time.Cycle;
 import tipwright.time.Moment;
@@ -72,6 +73,11 @@ public final class StreamCheck implements TimedCheck {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.DEPENDS_ON_FILL, Trait.NEEDS_TIME, Trait.ABOUT_SURROUNDINGS);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.RECEIVER);
     }
 
     @Override
