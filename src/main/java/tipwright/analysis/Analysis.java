@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.analysis;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
@@ -57,6 +58,23 @@ public record Analysis(
             }
         }
         return -1;
+    }
+
+    /** Where every body of the mechanism is at a tilt, also between two that were worked out; held to the range, rad [body]. */
+    public List<BodyPosition> bodiesAt(double tilt) {
+        int i = 0;
+        while (i + 2 < poses.size() && poses.get(i + 1).tilt() <= tilt) {
+            i++;
+        }
+        Pose before = poses.get(i);
+        Pose after = poses.get(Math.min(i + 1, poses.size() - 1));
+        double span = after.tilt() - before.tilt();
+        double share = span > 0 ? Math.max(0, Math.min(1, (tilt - before.tilt()) / span)) : 0;
+        List<BodyPosition> all = new ArrayList<>();
+        for (int body = 0; body < before.bodies().size(); body++) {
+            all.add(before.bodies().get(body).towards(after.bodies().get(body), share));
+        }
+        return all;
     }
 
     /** The same with other load cases, or with some of their rows. */

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
+import tipwright.check.rule.Concerned;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Trait;
@@ -20,6 +21,7 @@ import tipwright.design.joint.Seat;
 import tipwright.design.tank.CylinderInterior;
 import tipwright.design.tank.Wall;
 import tipwright.geometry.Vec3;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.FatigueCurve;
@@ -70,6 +72,11 @@ public final class FatigueCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.DEPENDS_ON_FILL);
+    }
+
+    @Override
+    public Concerned concerned(Analysis analysis, Finding finding) {
+        return Concerned.named(Set.of(PartKind.PIN, PartKind.LUG, PartKind.BEARING), finding);
     }
 
     @Override

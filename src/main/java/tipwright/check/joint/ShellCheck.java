@@ -15,6 +15,7 @@ import tipwright.design.joint.Fastening;
 import tipwright.design.joint.Seat;
 import tipwright.design.tank.CylinderInterior;
 import tipwright.design.tank.Wall;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -59,6 +60,11 @@ public final class ShellCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE, Trait.BOUNDS_MOUNTS, Trait.ASKED_LATE);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TANK);
     }
 
     @Override
