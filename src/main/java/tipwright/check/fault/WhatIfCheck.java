@@ -173,7 +173,7 @@ public final class WhatIfCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         List<Finding> all = new ArrayList<>(WhatIfFall.find(make, analysis));
         all.add(WhatIfLetGo.find(make, analysis));
         all.add(WhatIfWheel.find(make, analysis, rules));

@@ -71,7 +71,7 @@ public final class SwingCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         List<Finding> all = new ArrayList<>();
         for (Fastening f : analysis.design().fastenings()) {
             boolean fixed = f.joint().equals(Drive.FRAME_PIN);

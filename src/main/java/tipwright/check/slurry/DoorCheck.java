@@ -72,7 +72,7 @@ public final class DoorCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         if (analysis.design().tank().openings().stream().allMatch(o -> o.door() == null)) {
             return List.of(make.missing("", "tank.openings.door missing: no door is described"));
         }

@@ -83,7 +83,7 @@ public final class LandingCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         Receiver receiver = analysis.design().receiver();
         if (receiver == null) {
             return List.of(make.missing("", "receiver missing"));

@@ -78,7 +78,7 @@ public final class HangCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         Frame frame = design.frame();
         Vec3 eye = frame == null ? null : frame.liftingEye();
         if (eye == null) {
