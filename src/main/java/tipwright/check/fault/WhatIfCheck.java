@@ -113,7 +113,7 @@ public final class WhatIfCheck implements Check {
     @Override
     public Text says(Finding finding) {
         Text numbers = finding.byWords();
-        Text note = finding.note();
+        Text note = numbers.equals(finding.note()) ? Text.NONE : finding.note();
         Text worst = worst(finding);
         if (!worst.isEmpty()) {
             return worst;
