@@ -20,6 +20,8 @@ import tipwright.report.ToleranceText;
 final class TolerancePages {
     private static final double USUAL = 0.005;
     private static final long SEED = 1;
+    /** Of an inch, m. */
+    private static final double THOUSANDTH = 0.0254e-3;
 
     private final Design design;
     private final UnitSystem units;
@@ -88,7 +90,8 @@ final class TolerancePages {
     }
 
     private String length(double si) {
-        double rounded = Math.rint(si * 1e4) / 1e4;
+        double step = units == UnitSystem.METRIC ? 1e-4 : THOUSANDTH;
+        double rounded = Math.rint(si / step) * step;
         return Quantities.show(rounded, Kind.LENGTH, units);
     }
 
