@@ -29,8 +29,8 @@ import tipwright.quantity.Kind;
  * @param section of the parts files that may give it by name; empty: none
  * @param asked whether '?' may stand there
  * @param example a likely value; may be empty
- * @param atLeast fewest entries of a list
- * @param atMost most entries of a list
+ * @param atLeast fewest entries of a list, smallest whole number
+ * @param atMost most entries of a list, largest whole number
  * @param entry what a list's entries are; null when it is no list
  */
 public record FieldMeaning(
@@ -60,6 +60,8 @@ public record FieldMeaning(
         WORD,
         POINT,
         DIRECTION,
+        /** Sizes along the axes, or a place within a part: always by coordinates. */
+        SIZES,
         /** A group of keys. */
         GROUP,
         /** A group of keys that depend on its kind. */
@@ -78,6 +80,11 @@ public record FieldMeaning(
     /** Copies the list. */
     public FieldMeaning {
         words = List.copyOf(words);
+    }
+
+    /** Whether a whole number can be one thing only. */
+    public boolean fixed() {
+        return sort == Sort.COUNT && atLeast == atMost;
     }
 
     /** Whether it holds other fields. */
@@ -140,6 +147,7 @@ public record FieldMeaning(
         Measured measured = key.mark(Measured.class);
         FromParts parts = key.mark(FromParts.class);
         Choice choice = type.getAnnotation(Choice.class);
+        Counted counted = key.mark(Counted.class);
         return new FieldMeaning(
                 key.name(),
                 sort(type, measured),
@@ -154,8 +162,8 @@ public record FieldMeaning(
                 parts == null ? "" : parts.value(),
                 parts != null || key.mark(Sold.class) != null,
                 example(type, measured),
-                0,
-                0,
+                counted == null ? 0 : counted.atLeast(),
+                counted == null ? Integer.MAX_VALUE : counted.atMost(),
                 null);
     }
 
@@ -197,7 +205,8 @@ public record FieldMeaning(
 
     private static Sort sort(Class<?> type, @Nullable Measured measured) {
         if (type == Vec2.class || type == Vec3.class) {
-            return measured != null && measured.value() == Kind.RATIO ? Sort.DIRECTION : Sort.POINT;
+            boolean direction = measured != null && measured.value() == Kind.RATIO;
+            return direction ? Sort.DIRECTION : measured != null && measured.within() ? Sort.SIZES : Sort.POINT;
         }
         if (measured != null) {
             return Sort.QUANTITY;
