@@ -21,6 +21,7 @@ import tipwright.design.actuator.ListedActuator;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
 import tipwright.placement.PartsBox;
+import tipwright.remedy.PartsAtHand;
 import tipwright.report.JsonMounts;
 import tipwright.report.PartsBoxText;
 import tipwright.report.Style;
@@ -62,7 +63,7 @@ final class ActuatorsCommand implements Callable<Integer> {
             return Exit.NOT_UNDERSTOOD;
         }
         Design design = ((Reading.Good) source.reading()).design();
-        Boxes boxes = Boxes.of(source, design, files);
+        PartsAtHand boxes = Boxes.of(source, design, files);
         if (!boxes.problems().isEmpty()) {
             boxes.problems().stream().map(Problem::text).distinct().forEach(err::println);
             return Exit.NOT_UNDERSTOOD;

@@ -11,8 +11,10 @@ import tipwright.design.file.DesignFile;
 import tipwright.design.file.Place;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
+import tipwright.design.file.ShippedDesigns;
 import tipwright.quantity.Spelling;
 import tipwright.remedy.OpenSizes;
+import tipwright.remedy.PartsAtHand;
 import tipwright.remedy.SizeAnswer;
 
 /**
@@ -63,7 +65,7 @@ record DesignSource(String name, boolean inPlaceOfFile, Reading reading, List<Si
         if (open == null) {
             return source;
         }
-        Boxes boxes = Boxes.of(source, open.design(), List.of());
+        PartsAtHand boxes = Boxes.of(source, open.design(), List.of());
         OpenSizes.Answered answered = OpenSizes.of(open, boxes.shop(open.units()));
         return new DesignSource(source.name, source.inPlaceOfFile, answered.reading(), answered.answers());
     }

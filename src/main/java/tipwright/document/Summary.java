@@ -3,19 +3,13 @@ package tipwright.document;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import tipwright.check.Part;
-import tipwright.check.Result;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
-import tipwright.doubt.Sureness;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.FillSection;
-import tipwright.report.FiveNumbers;
 import tipwright.report.FixText;
 import tipwright.report.Style;
-import tipwright.report.SurenessText;
-import tipwright.report.VerdictText;
+import tipwright.report.Ticket;
 
 /**
  * What everybody has to read, on paper and on the phone: verdict, five numbers, what to change, what is probably wrong in the file.
@@ -23,21 +17,19 @@ import tipwright.report.VerdictText;
  * @param units that numbers are shown in
  */
 record Summary(Dossier dossier, UnitSystem units) {
-    private static final int MOST = 6;
+    private Ticket ticket() {
+        return Ticket.of(dossier.checked(), units);
+    }
 
     void verdict(Markup page) {
-        Result result = dossier.checked().result();
-        VerdictText text = new VerdictText(result.parts(), units);
-        page.raw("<div class=\"verdict " + result.verdict().name().toLowerCase(java.util.Locale.ROOT) + "\">");
-        page.line("p class=\"word\"", Words.sign(result.verdict()) + " " + VerdictText.word(result));
-        for (Part part : result.parts().both()) {
-            page.line("p", Words.sign(part.verdict()) + " " + text.sentence(part));
+        Ticket ticket = ticket();
+        page.raw("<div class=\"verdict " + ticket.verdict().name().toLowerCase(java.util.Locale.ROOT) + "\">");
+        page.line("p class=\"word\"", Words.sign(ticket.verdict()) + " " + ticket.word());
+        for (Ticket.Half half : ticket.halves()) {
+            page.line("p", Words.sign(half.verdict()) + " " + half.sentence());
         }
         page.raw("</div>");
-        Sureness sure = dossier.checked().sure();
-        if (sure != null) {
-            SurenessText.of(sure, units).forEach(line -> page.line("p", line));
-        }
+        ticket.sure().forEach(line -> page.line("p", line));
     }
 
     void numbers(Markup page) {
@@ -45,8 +37,7 @@ record Summary(Dossier dossier, UnitSystem units) {
                 "Numbers, with what there is",
                 FixedTable.Column.text("what", 25),
                 FixedTable.Column.text("how much", 75));
-        FiveNumbers.all(dossier.checked().result(), new Style(false, units))
-                .forEach(line -> grid.row(line.name(), line.says()));
+        ticket().numbers().forEach(line -> grid.row(line.name(), line.says()));
         grid.styled("five").to(page);
     }
 
@@ -60,26 +51,18 @@ record Summary(Dossier dossier, UnitSystem units) {
 
     /** What fails or is close, with the fixes that were tried; else what comes closest to failing. */
     void change(Markup page) {
-        Result result = dossier.checked().result();
-        List<VerdictText.Told> bad = VerdictText.told(result, Set.of(Verdict.FAIL, Verdict.CLOSE));
-        page.line("h2 class=\"small\"", bad.isEmpty() ? "Closest to failing" : "What to change");
+        Ticket ticket = ticket();
+        boolean bad = ticket.items().stream().anyMatch(Ticket.Item::bad);
+        page.line("h2 class=\"small\"", bad ? "What to change" : "Closest to failing");
         List<String> items =
                 new ArrayList<>(FixText.everything(dossier.checked().fixes(), units));
-        List<VerdictText.Told> told = bad.isEmpty()
-                ? VerdictText.told(result, Set.of(Verdict.PASS)).stream()
-                        .limit(2)
-                        .toList()
-                : bad.subList(0, Math.min(MOST, bad.size()));
-        VerdictText text = new VerdictText(result.parts(), units);
-        double close = dossier.design().limits().close();
-        for (VerdictText.Told t : told) {
-            Finding f = t.finding();
-            String fix = FixText.of(f, dossier.checked().fixes(), units);
+        for (Ticket.Item item : ticket.items()) {
+            Finding f = item.finding();
             items.add(Words.sign(f.verdict()) + " " + f.verdict().says() + ", " + Words.used(f) + " used: "
-                    + text.sentence(t, close) + (fix.isEmpty() ? "" : " " + fix));
+                    + item.sentence() + (item.fix().isEmpty() ? "" : " " + item.fix()));
         }
-        if (bad.size() > MOST) {
-            items.add((bad.size() - MOST) + " more: see all checks.");
+        if (ticket.more() > 0) {
+            items.add(ticket.more() + " more: see all checks.");
         }
         page.list(items);
     }

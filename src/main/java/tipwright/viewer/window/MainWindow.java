@@ -4,70 +4,111 @@ package tipwright.viewer.window;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
+import tipwright.check.rule.Finding;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.UnitSystem;
+import tipwright.viewer.card.CardHost;
+import tipwright.viewer.card.PartCard;
 import tipwright.viewer.editor.DesignEditor;
 import tipwright.viewer.editor.Handle;
+import tipwright.viewer.editor.PartOfMachine;
 import tipwright.viewer.scene.Camera;
 import tipwright.viewer.scene.Theme;
+import tipwright.viewer.ticket.Fold;
+import tipwright.viewer.ticket.ReadyFix;
+import tipwright.viewer.ticket.TicketHost;
+import tipwright.viewer.ticket.TicketPane;
 
-/** Puts the window together. */
-public final class MainWindow implements Actions, Handles.Watcher {
+/** Puts the window together: the picture with its strip of parts, the ticket beside it, the bar of the tilt below. */
+public final class MainWindow implements Actions, Handles.Watcher, TicketHost, CardHost {
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
-    private static final double BESIDE = 424;
+    private static final double BESIDE = 1.0 / 3;
+    private static final double STEP = 0.1;
 
     private final Stage stage;
     private final WindowState shown;
     private final Scene scene;
     private final Banner banner = new Banner();
     private final KeysPane keys = new KeysPane();
+    private final Opened opened = new Opened();
+    private final StackPane over = new StackPane();
     private final MountsPanel mounts;
     private final PicturePane picture;
+    private final PartStrip parts;
     private final Transport transport;
+    private final Closing closing;
+    private final Office office;
+    private @Nullable PartCard card;
+    private @Nullable PartOfMachine open;
+
+    /** What stands around the window: where one comes from, and what is kept for the next time. */
+    public interface Office {
+        /** Shows where a machine is begun or opened, in place of this window. */
+        void begin(Stage stage);
+
+        /** A file is being worked on. */
+        void used(Path file);
+
+        /** How it is shown has been changed. */
+        void liked(Theme theme, double textSize);
+    }
 
     /** A window on a design; it shows when the stage does. */
-    public MainWindow(Stage stage, DesignEditor editor) {
+    public MainWindow(Stage stage, DesignEditor editor, Office office, Theme theme, double textSize) {
         this.stage = stage;
-        shown = new WindowState(editor);
+        this.office = office;
+        shown = new WindowState(editor, theme, textSize);
         mounts = new MountsPanel(shown);
         picture = new PicturePane(shown, this);
-        transport = new Transport(shown);
-        new Closing(stage, shown, banner, this::saveAnd);
+        CurvesPane curves = new CurvesPane(shown);
+        transport = new Transport(shown, curves);
+        closing = new Closing(stage, shown, banner, this::saveAnd);
         TopBar top = new TopBar(shown, this);
         NumbersPanel numbers = new NumbersPanel(shown);
-        ChecksPanel checks = new ChecksPanel(shown);
-        FullLine full = new FullLine(shown);
-        PlotStrip plots = new PlotStrip(shown);
+        TicketPane ticket = new TicketPane(
+                this,
+                new Fold("at-this-tilt", "the numbers at this tilt", () -> numbers),
+                new Fold("places", "the places of the pins", () -> mounts));
         ProblemsPane problems = new ProblemsPane(shown);
         Cautionary cautions = new Cautionary(shown);
-        checks.getChildren().add(1, full);
-        VBox stack = new VBox(2, numbers, checks, mounts);
-        ScrollPane beside = new ScrollPane(stack);
+        parts = new PartStrip(shown, this::part);
+        ScrollPane beside = new ScrollPane(ticket);
+        beside.setId("beside");
         beside.setFitToWidth(true);
         beside.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        beside.setPrefWidth(BESIDE);
-        beside.setMinWidth(BESIDE);
-        VBox.setVgrow(beside, Priority.ALWAYS);
+        StackPane pictures = new StackPane(picture, problems, over, keys);
+        over.setPickOnBounds(false);
+        over.getStyleClass().add("over");
+        VBox left = new VBox(pictures, parts);
+        VBox.setVgrow(pictures, Priority.ALWAYS);
+        pictures.setMinHeight(0);
+        pictures.setPrefHeight(0);
         BorderPane all = new BorderPane();
         all.setTop(new VBox(top, banner));
-        all.setCenter(new StackPane(picture, problems, keys));
+        all.setCenter(left);
         all.setRight(beside);
-        all.setBottom(new VBox(2, plots, transport, cautions));
-        scene = new Scene(all, WIDTH, HEIGHT);
-        for (Panel panel : List.of(top, picture, numbers, checks, full, mounts, plots, transport, problems, cautions)) {
+        all.setBottom(new VBox(transport, cautions));
+        beside.prefWidthProperty().bind(all.widthProperty().multiply(BESIDE));
+        beside.minWidthProperty().bind(beside.prefWidthProperty());
+        scene = stage.getScene() == null ? new Scene(all, WIDTH, HEIGHT) : stage.getScene();
+        scene.setRoot(all);
+        for (Panel panel :
+                List.of(top, picture, parts, numbers, mounts, curves, transport, problems, cautions, shownBy(ticket))) {
             shown.add(panel);
         }
-        new Keys(shown, this, transport, picture).listen(scene);
+        new Keys(shown, this, transport, picture).listen(all);
         stage.setScene(scene);
         stage.setTitle("Tipwright: " + editor.name());
         stage.setMinWidth(900);
@@ -76,16 +117,39 @@ public final class MainWindow implements Actions, Handles.Watcher {
         picture.requestFocus();
         FileWatch watch = new FileWatch(shown, banner);
         watch.start();
-        stage.setOnHidden(e -> {
+        Runnable end = () -> {
             watch.end();
-            full.end();
+            shown.end();
             transport.end();
             picture.end();
-        });
+        };
+        stage.setOnHidden(e -> end.run());
+        ended = end;
+    }
+
+    private final Runnable ended;
+
+    private Panel shownBy(TicketPane ticket) {
+        return new Panel() {
+            @Override
+            public void renew() {
+                ticket.show(shown.judged());
+            }
+
+            @Override
+            public void judged() {
+                ticket.show(shown.judged());
+            }
+
+            @Override
+            public void move(tipwright.viewer.dump.MachineState now) {
+                // the ticket looks at every tilt
+            }
+        };
     }
 
     private void renew() {
-        scene.getStylesheets().setAll(WindowStyle.sheet(shown.theme()));
+        scene.getStylesheets().setAll(WindowStyle.sheet(shown.theme(), shown.em()));
         shown.renew();
     }
 
@@ -114,16 +178,80 @@ public final class MainWindow implements Actions, Handles.Watcher {
         return transport;
     }
 
+    /** Lays something over the picture until it is closed. */
+    private void lay(Node node, Pos where, Runnable closed) {
+        StackPane.setAlignment(node, where);
+        over.getChildren().add(node);
+        opened.opened(node, () -> {
+            over.getChildren().remove(node);
+            closed.run();
+            picture.requestFocus();
+        });
+    }
+
+    private void takeAway(Node node) {
+        if (opened.isOpen(node)) {
+            opened.closed(node);
+            over.getChildren().remove(node);
+        }
+    }
+
+    /** Opens the card of a part, or closes it when it is open. */
+    void part(PartOfMachine part) {
+        PartCard before = card;
+        boolean same = part == open;
+        if (before != null) {
+            takeAway(before);
+            card = null;
+            open = null;
+        }
+        if (!same) {
+            PartCard now = new PartCard(part, this);
+            now.setMaxHeight(Double.MAX_VALUE);
+            card = now;
+            open = part;
+            lay(now, Pos.TOP_LEFT, () -> {
+                card = null;
+                open = null;
+                parts.mark(null);
+            });
+        }
+        parts.mark(open);
+    }
+
+    @Override
+    public DesignEditor editor() {
+        return shown.editor();
+    }
+
+    @Override
+    public void changed() {
+        shown.renew();
+    }
+
+    @Override
+    public void say(String message) {
+        banner.tell("card", message);
+    }
+
     @Override
     public void undo() {
         shown.editor().undo();
-        shown.renew();
+        renewAll();
     }
 
     @Override
     public void redo() {
         shown.editor().redo();
+        renewAll();
+    }
+
+    private void renewAll() {
         shown.renew();
+        PartCard now = card;
+        if (now != null) {
+            now.refresh();
+        }
     }
 
     @Override
@@ -134,24 +262,47 @@ public final class MainWindow implements Actions, Handles.Watcher {
     /** Saves, and on success does something more. */
     private void saveAnd(Runnable then) {
         Path to = shown.editor().file();
-        if (to == null) {
-            FileChooser chooser = new FileChooser();
-            chooser.setTitle("Save the design as");
-            chooser.setInitialFileName(shown.editor().name() + ".yaml");
-            java.io.File chosen = chooser.showSaveDialog(stage);
-            if (chosen == null) {
-                return;
+        if (to != null) {
+            try {
+                write(to, then);
+            } catch (IOException e) {
+                banner.tell("save", "Not saved: " + e.getMessage());
             }
-            to = chosen.toPath();
+            return;
         }
-        try {
-            shown.editor().save(to);
-            banner.hide("disk");
-            shown.renew();
-            then.run();
-        } catch (IOException e) {
-            banner.tell("save", "Not saved: " + e.getMessage());
-        }
+        SavePane[] pane = new SavePane[1];
+        Path usual = Path.of(System.getProperty("user.dir", ".")).resolve(fileName());
+        pane[0] = new SavePane(
+                "Save the design",
+                usual,
+                place -> {
+                    write(place, then);
+                    takeAway(pane[0]);
+                },
+                () -> takeAway(pane[0]));
+        lay(pane[0], Pos.CENTER, () -> {});
+        pane[0].ask();
+    }
+
+    private String fileName() {
+        String plain = shown.editor().name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+        return (plain.isEmpty() ? "machine" : plain) + ".yaml";
+    }
+
+    private void write(Path to, Runnable then) throws IOException {
+        shown.editor().save(to);
+        office.used(to);
+        banner.hide("disk");
+        shown.renew();
+        then.run();
+    }
+
+    @Override
+    public void begin() {
+        closing.leave("go to the start", () -> {
+            ended.run();
+            office.begin(stage);
+        });
     }
 
     @Override
@@ -162,12 +313,34 @@ public final class MainWindow implements Actions, Handles.Watcher {
     @Override
     public void theme() {
         shown.setTheme(shown.theme() == Theme.DARK ? Theme.LIGHT : Theme.DARK);
-        scene.getStylesheets().setAll(WindowStyle.sheet(shown.theme()));
+        liked();
+    }
+
+    @Override
+    public void textSize(int way) {
+        shown.setTextSize(way == 0 ? 1 : Math.rint((shown.textSize() + way * STEP) / STEP) * STEP);
+        liked();
+    }
+
+    private void liked() {
+        scene.getStylesheets().setAll(WindowStyle.sheet(shown.theme(), shown.em()));
+        office.liked(shown.theme(), shown.textSize());
     }
 
     @Override
     public void keys() {
-        keys.setVisible(!keys.isVisible());
+        if (keys.isVisible()) {
+            opened.closed(keys);
+            keys.setVisible(false);
+        } else {
+            keys.setVisible(true);
+            opened.opened(keys, () -> keys.setVisible(false));
+        }
+    }
+
+    @Override
+    public boolean close() {
+        return opened.closeLast();
     }
 
     @Override
@@ -193,5 +366,41 @@ public final class MainWindow implements Actions, Handles.Watcher {
     @Override
     public void dropped() {
         banner.hide("drag");
+    }
+
+    @Override
+    public UnitSystem inUnits() {
+        return shown.units();
+    }
+
+    @Override
+    public Theme inTheme() {
+        return shown.theme();
+    }
+
+    @Override
+    public double em() {
+        return shown.em();
+    }
+
+    @Override
+    public void goTo(Finding finding) {
+        String loadCase = finding.loadCase();
+        if (loadCase != null) {
+            shown.setLoadCase(loadCase);
+        }
+        if (!Double.isNaN(finding.tilt())) {
+            transport.pause();
+            shown.stand(finding.tilt());
+        }
+    }
+
+    @Override
+    public void apply(ReadyFix fix) {
+        String text = fix.text();
+        if (text != null) {
+            shown.editor().change(text);
+            renewAll();
+        }
     }
 }
