@@ -117,7 +117,8 @@ public final class ChangedText {
         if (before.getClass() != after.getClass()) {
             return false;
         }
-        boolean byKey = type.isInterface() && !type.isAnnotationPresent(Choice.class);
+        Choice choice = type.getAnnotation(Choice.class);
+        boolean byKey = type.isInterface() && (choice == null || choice.value().isEmpty());
         String inside = byKey ? Paths.key(path, Shape.choiceWord(before.getClass())) : path;
         boolean all = true;
         for (Shape.Key key : Shape.of(before.getClass()).keys()) {

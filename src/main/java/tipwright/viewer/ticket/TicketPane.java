@@ -246,7 +246,11 @@ public final class TicketPane extends VBox {
         button.setMaxWidth(Double.MAX_VALUE);
         button.setAccessibleText("Fix: " + ready.says(host.inUnits()));
         button.setOnAction(e -> host.apply(ready));
-        VBox both = new VBox(button, small(capital(ready.says(host.inUnits())) + close + "."));
+        String rest = (ready.rest(host.inUnits()) + close).strip();
+        VBox both = new VBox(button);
+        if (!rest.isEmpty()) {
+            both.getChildren().add(small(capital(rest) + "."));
+        }
         return indented(both);
     }
 

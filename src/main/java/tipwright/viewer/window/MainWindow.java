@@ -36,6 +36,8 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
     private static final double HEIGHT = 800;
     private static final double BESIDE = 1.0 / 3;
     private static final double STEP = 0.1;
+    /** Width of a card at most, in heights of the text. */
+    private static final double CARD = 30;
 
     private final Stage stage;
     private final WindowState shown;
@@ -207,7 +209,7 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
         }
         if (!same) {
             PartCard now = new PartCard(part, this);
-            now.setMaxHeight(Double.MAX_VALUE);
+            now.setMaxSize(CARD * shown.em(), Double.MAX_VALUE);
             card = now;
             open = part;
             lay(now, Pos.TOP_LEFT, () -> {
