@@ -37,16 +37,21 @@ public record Remembered(Path folder) {
         Properties kept = read();
         List<Path> all = new ArrayList<>();
         for (int i = 0; i < MOST; i++) {
-            try {
-                String name = kept.getProperty("file." + i, "");
-                if (!name.isEmpty() && Files.isRegularFile(Path.of(name))) {
-                    all.add(Path.of(name));
-                }
-            } catch (InvalidPathException elsewhere) {
-                continue; // written on another system
+            String name = kept.getProperty("file." + i, "");
+            if (!name.isEmpty() && isThere(name)) {
+                all.add(Path.of(name));
             }
         }
         return all;
+    }
+
+    /** Whether there is such a file; a name may have been written on another system. */
+    private static boolean isThere(String name) {
+        try {
+            return Files.isRegularFile(Path.of(name));
+        } catch (InvalidPathException elsewhere) {
+            return false;
+        }
     }
 
     /** Puts a file first. */
