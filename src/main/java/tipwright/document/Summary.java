@@ -3,13 +3,20 @@ package tipwright.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import tipwright.check.Part;
+import tipwright.check.Result;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
+import tipwright.doubt.Sureness;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.FillSection;
+import tipwright.report.FiveNumbers;
 import tipwright.report.FixText;
 import tipwright.report.Style;
+import tipwright.report.SurenessText;
 import tipwright.report.Ticket;
+import tipwright.report.VerdictText;
 
 /**
  * What everybody has to read, on paper and on the phone: verdict, five numbers, what to change, what is probably wrong in the file.
@@ -17,19 +24,25 @@ import tipwright.report.Ticket;
  * @param units that numbers are shown in
  */
 record Summary(Dossier dossier, UnitSystem units) {
-    private Ticket ticket() {
-        return Ticket.of(dossier.checked(), units);
-    }
+    private static final int MOST = 6;
+    static final String MISTAKES = "Look at these in the file";
 
     void verdict(Markup page) {
-        Ticket ticket = ticket();
-        page.raw("<div class=\"verdict " + ticket.verdict().name().toLowerCase(java.util.Locale.ROOT) + "\">");
-        page.line("p class=\"word\"", Words.sign(ticket.verdict()) + " " + ticket.word());
-        for (Ticket.Half half : ticket.halves()) {
-            page.line("p", Words.sign(half.verdict()) + " " + half.sentence());
+        Result result = dossier.checked().result();
+        VerdictText text = new VerdictText(result.parts(), units);
+        page.raw("<div class=\"verdict " + result.verdict().name().toLowerCase(java.util.Locale.ROOT) + "\">");
+        page.line("p class=\"word\"", Words.sign(result.verdict()) + " " + VerdictText.word(result));
+        for (Part part : result.parts().both()) {
+            page.line("p", Words.sign(part.verdict()) + " " + text.sentence(part));
         }
         page.raw("</div>");
-        ticket.sure().forEach(line -> page.line("p", line));
+        sureness().forEach(line -> page.line("p", line));
+    }
+
+    /** How sure the verdict is; nothing where no value may be off. */
+    List<String> sureness() {
+        Sureness sure = dossier.checked().sure();
+        return sure == null ? List.of() : SurenessText.of(sure, units);
     }
 
     void numbers(Markup page) {
@@ -37,7 +50,8 @@ record Summary(Dossier dossier, UnitSystem units) {
                 "Numbers, with what there is",
                 FixedTable.Column.text("what", 25),
                 FixedTable.Column.text("how much", 75));
-        ticket().numbers().forEach(line -> grid.row(line.name(), line.says()));
+        FiveNumbers.all(dossier.checked().result(), new Style(false, units))
+                .forEach(line -> grid.row(line.name(), line.says()));
         grid.styled("five").to(page);
     }
 
@@ -49,40 +63,78 @@ record Summary(Dossier dossier, UnitSystem units) {
                         .howFull(dossier.checked().result().howFull()));
     }
 
-    /** What fails or is close, with the fixes that were tried; else what comes closest to failing. */
+    private List<VerdictText.Told> bad() {
+        return VerdictText.told(dossier.checked().result(), Set.of(Verdict.FAIL, Verdict.CLOSE));
+    }
+
+    String changeHeading() {
+        return bad().isEmpty() ? "Closest to failing" : "What to change";
+    }
+
+    /** What fails or is close, the worst of it, with the fixes that were tried; else what comes closest to failing. */
     void change(Markup page) {
-        Ticket ticket = ticket();
-        boolean bad = ticket.items().stream().anyMatch(Ticket.Item::bad);
-        page.line("h2 class=\"small\"", bad ? "What to change" : "Closest to failing");
-        List<String> items =
-                new ArrayList<>(FixText.everything(dossier.checked().fixes(), units));
-        for (Ticket.Item item : ticket.items()) {
-            Finding f = item.finding();
+        List<VerdictText.Told> bad = bad();
+        List<String> items = changes(false);
+        int more = Math.max(0, bad.size() - MOST);
+        page.line("h2 class=\"small\"", changeHeading());
+        List<String> shown = new ArrayList<>(items.subList(0, items.size() - more));
+        if (more > 0) {
+            shown.add(more + " more: see all checks.");
+        }
+        page.list(shown);
+    }
+
+    /**
+     * All that fails or is close, the worst first, with the fixes that were tried; else what comes closest to failing.
+     *
+     * @param least whether only the least change is told of each, and none where one change is told that helps against all
+     */
+    List<String> changes(boolean least) {
+        Result result = dossier.checked().result();
+        List<String> everything = FixText.everything(dossier.checked().fixes(), units);
+        List<String> items = new ArrayList<>(everything);
+        List<VerdictText.Told> told = Ticket.told(result);
+        VerdictText text = new VerdictText(result.parts(), units);
+        double close = dossier.design().limits().close();
+        for (VerdictText.Told t : told) {
+            Finding f = t.finding();
+            String fix = least && !everything.isEmpty()
+                    ? ""
+                    : least
+                            ? FixText.least(f, dossier.checked().fixes(), units)
+                            : FixText.of(f, dossier.checked().fixes(), units);
             items.add(Words.sign(f.verdict()) + " " + f.verdict().says() + ", " + Words.used(f) + " used: "
-                    + item.sentence() + (item.fix().isEmpty() ? "" : " " + item.fix()));
+                    + text.sentence(t, close) + (fix.isEmpty() ? "" : " " + fix));
         }
-        if (ticket.more() > 0) {
-            items.add(ticket.more() + " more: see all checks.");
-        }
-        page.list(items);
+        return items;
     }
 
     /** What is probably a mistake in the file, and other warnings. */
-    void mistakes(Markup page) {
+    List<String> allMistakes() {
         List<String> all = new ArrayList<>();
         dossier.checked().mistakes().forEach(m -> all.add(m.show(units)));
         all.addAll(dossier.checked().warnings());
+        return all;
+    }
+
+    void mistakes(Markup page) {
+        List<String> all = allMistakes();
         if (!all.isEmpty()) {
-            page.line("h2 class=\"small\"", "Look at these in the file").list(all);
+            page.line("h2 class=\"small\"", MISTAKES).list(all);
         }
     }
 
+    /** What cannot be told, since sizes are missing. */
+    List<String> missing() {
+        return dossier.findings(Verdict.NOT_CHECKED).stream()
+                .map(Finding::title)
+                .toList();
+    }
+
     void cannotTell(Markup page) {
-        List<Finding> skipped = dossier.findings(Verdict.NOT_CHECKED);
-        if (!skipped.isEmpty()) {
-            String names =
-                    String.join("; ", skipped.stream().map(Finding::title).toList());
-            page.line("h2 class=\"small\"", "Cannot tell: sizes missing").line("p", names + ".");
+        List<String> missing = missing();
+        if (!missing.isEmpty()) {
+            page.line("h2 class=\"small\"", "Cannot tell: sizes missing").line("p", String.join("; ", missing) + ".");
         }
     }
 }

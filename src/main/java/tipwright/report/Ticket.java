@@ -58,17 +58,23 @@ public record Ticket(
         }
     }
 
+    /** What fails or is close, the worst first; when nothing does, what comes closest to failing. */
+    public static List<VerdictText.Told> told(Result result) {
+        List<VerdictText.Told> bad = VerdictText.told(result, Set.of(Verdict.FAIL, Verdict.CLOSE));
+        return bad.isEmpty()
+                ? VerdictText.told(result, Set.of(Verdict.PASS)).stream()
+                        .limit(CLOSEST)
+                        .toList()
+                : bad;
+    }
+
     /** The ticket of a checked design. */
     public static Ticket of(Checked checked, UnitSystem units) {
         Result result = checked.result();
         VerdictText text = new VerdictText(result.parts(), units);
         Sureness sure = checked.sure();
-        List<VerdictText.Told> bad = VerdictText.told(result, Set.of(Verdict.FAIL, Verdict.CLOSE));
-        List<VerdictText.Told> told = bad.isEmpty()
-                ? VerdictText.told(result, Set.of(Verdict.PASS)).stream()
-                        .limit(CLOSEST)
-                        .toList()
-                : bad.subList(0, Math.min(MOST, bad.size()));
+        List<VerdictText.Told> all = told(result);
+        List<VerdictText.Told> told = all.subList(0, Math.min(MOST, all.size()));
         double close = result.analysis().design().limits().close();
         return new Ticket(
                 result.verdict(),
@@ -82,7 +88,7 @@ public record Ticket(
                         .map(t -> new Item(
                                 t.finding(), text.sentence(t, close), FixText.of(t.finding(), checked.fixes(), units)))
                         .toList(),
-                bad.size() - Math.min(MOST, bad.size()),
+                all.size() - told.size(),
                 result.findings().stream()
                         .filter(f -> f.verdict() == Verdict.NOT_CHECKED)
                         .map(Finding::title)

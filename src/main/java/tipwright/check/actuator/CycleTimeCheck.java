@@ -2,6 +2,7 @@
 package tipwright.check.actuator;
 
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Finding;
@@ -9,6 +10,7 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.TimedCheck;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.time.Cycle;
@@ -45,6 +47,11 @@ public final class CycleTimeCheck implements TimedCheck {
     @Override
     public String source() {
         return "kinematics; strip integral of Torricelli's law for the outflow";
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TUBE, PartKind.ROD);
     }
 
     @Override

@@ -2,6 +2,7 @@
 package tipwright.check.slurry;
 
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Finding;
@@ -9,6 +10,7 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.TimedCheck;
 import tipwright.design.Limits;
 import tipwright.design.around.Channel;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.time.Cycle;
@@ -41,6 +43,11 @@ public final class ChannelCheck implements TimedCheck {
     @Override
     public String source() {
         return "balance of volumes; outflow by the strip integral of Torricelli's law";
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.RECEIVER);
     }
 
     @Override

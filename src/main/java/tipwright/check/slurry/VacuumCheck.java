@@ -4,6 +4,7 @@ package tipwright.check.slurry;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Finding;
@@ -16,6 +17,7 @@ import tipwright.design.Limits;
 import tipwright.design.tank.CylinderInterior;
 import tipwright.design.tank.Vent;
 import tipwright.design.tank.Wall;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.CircularPlate;
@@ -52,6 +54,11 @@ public final class VacuumCheck implements TimedCheck {
     @Override
     public String source() {
         return "Windenburg and Trilling 1934 (read); Roark table 35 case 19a (read); ASME VIII-1: a third, L with a third of the heads' depth, dished heads (from memory)";
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TANK);
     }
 
     @Override
