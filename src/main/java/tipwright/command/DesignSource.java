@@ -14,7 +14,6 @@ import tipwright.design.file.Reading;
 import tipwright.design.file.ShippedDesigns;
 import tipwright.quantity.Spelling;
 import tipwright.remedy.OpenSizes;
-import tipwright.remedy.PartsAtHand;
 import tipwright.remedy.SizeAnswer;
 
 /**
@@ -65,7 +64,7 @@ record DesignSource(String name, boolean inPlaceOfFile, Reading reading, List<Si
         if (open == null) {
             return source;
         }
-        PartsAtHand boxes = Boxes.of(source, open.design(), List.of());
+        Boxes boxes = Boxes.of(source, open.design(), List.of());
         OpenSizes.Answered answered = OpenSizes.of(open, boxes.shop(open.units()));
         return new DesignSource(source.name, source.inPlaceOfFile, answered.reading(), answered.answers());
     }

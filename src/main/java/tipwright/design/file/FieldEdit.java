@@ -17,7 +17,6 @@ import tipwright.design.key.ExactlyOne;
  */
 public final class FieldEdit {
     private static final String BLANK = "\"\"";
-    private static final int MOST_CORNERS = 500;
 
     private FieldEdit() {}
 
@@ -49,11 +48,12 @@ public final class FieldEdit {
     }
 
     private static boolean isCoordinate(FileFields fields, String path) {
-        return fields.around(path).meaning().sort() == Sort.POINT && path.matches(".*\\.[xyz]");
+        Sort around = fields.around(path).meaning().sort();
+        return (around == Sort.POINT || around == Sort.SIZES) && path.matches(".*\\.[xyz]");
     }
 
     private static String yaml(Sort sort, String value) {
-        boolean list = value.indexOf(',') >= 0 && (sort == Sort.POINT || sort == Sort.DIRECTION);
+        boolean list = value.indexOf(',') >= 0 && (sort == Sort.POINT || sort == Sort.DIRECTION || sort == Sort.SIZES);
         if (!list) {
             return Plain.scalar(value);
         }
@@ -176,7 +176,7 @@ public final class FieldEdit {
         }
         String blank = blank(entry, name);
         return node instanceof Node.Items list
-                ? at.withItem(list, blank)
+                ? at.withItem(list, blank, list.items().size() - 1)
                 : put(text, path, blankList(m, Math.max(1, m.atLeast()), name));
     }
 
@@ -194,15 +194,30 @@ public final class FieldEdit {
                 : put(text, field.path(), "{" + Plain.scalar(name) + ": " + blank + "}");
     }
 
-    /** The text with all corners of an outline. */
-    public static String corners(String text, String path, List<String[]> corners) {
-        if (corners.size() > MOST_CORNERS) {
-            throw new IllegalArgumentException("at most " + MOST_CORNERS + " corners");
-        }
-        String yaml = corners.stream()
-                .map(c -> Arrays.stream(c).map(Plain::scalar).collect(Collectors.joining(", ", "[", "]")))
-                .collect(Collectors.joining(", ", "[", "]"));
-        return put(text, path, yaml);
+    /**
+     * The text with one more corner in an outline.
+     *
+     * @param after number of the corner that it comes behind, from 0; -1: the first of all
+     * @param x as written
+     * @param y as written
+     */
+    public static String addCorner(String text, String path, int after, String x, String y) {
+        Rewriter at = new Rewriter(text);
+        String corner = "[" + Plain.scalar(x) + ", " + Plain.scalar(y) + "]";
+        return NodePath.find(at.root(), path) instanceof Node.Items list
+                ? at.withItem(list, corner, after)
+                : put(text, path, "[" + corner + "]");
+    }
+
+    /** The text with a part given by its data in place of its name; what has to be given is left blank. */
+    public static String ownData(String text, String path, String kind) {
+        FieldMeaning m = field(FileFields.of(text), path).meaning();
+        return put(text, path, m.sort() == Sort.KINDS ? blankKind(m, kind) : braced(needed(m.type())));
+    }
+
+    /** The text with a part to be given by its name in place of its data. */
+    public static String asName(String text, String path) {
+        return put(text, path, BLANK);
     }
 
     private static String blank(FieldMeaning m, String kind) {
@@ -213,7 +228,7 @@ public final class FieldEdit {
             case GROUP -> braced(needed(m.type()));
             case KINDS -> blankKind(m, kind.isEmpty() ? m.words().get(0) : kind);
             case LIST -> blankList(m, m.atLeast(), "");
-            case POINT -> m.type() == tipwright.geometry.Vec2.class
+            case POINT, SIZES -> m.type() == tipwright.geometry.Vec2.class
                     ? "[" + BLANK + ", " + BLANK + "]"
                     : "[" + BLANK + ", " + BLANK + ", " + BLANK + "]";
             case POINTS, LENGTHS -> "{}";

@@ -60,6 +60,8 @@ public record FieldMeaning(
         WORD,
         POINT,
         DIRECTION,
+        /** Sizes along the axes, or a place within a part: always by coordinates. */
+        SIZES,
         /** A group of keys. */
         GROUP,
         /** A group of keys that depend on its kind. */
@@ -197,7 +199,8 @@ public record FieldMeaning(
 
     private static Sort sort(Class<?> type, @Nullable Measured measured) {
         if (type == Vec2.class || type == Vec3.class) {
-            return measured != null && measured.value() == Kind.RATIO ? Sort.DIRECTION : Sort.POINT;
+            boolean direction = measured != null && measured.value() == Kind.RATIO;
+            return direction ? Sort.DIRECTION : measured != null && measured.within() ? Sort.SIZES : Sort.POINT;
         }
         if (measured != null) {
             return Sort.QUANTITY;

@@ -128,6 +128,7 @@ public record FileFields(String text, FileField root, Map<String, FileField> byP
                 case POINT -> group != null
                         ? placed(path, group)
                         : node instanceof Node.Items list ? coordinates(path, list) : List.of();
+                case SIZES -> node instanceof Node.Items list ? coordinates(path, list) : List.of();
                 case POINTS -> named(path, group, Sort.POINT);
                 case LENGTHS -> named(path, group, Sort.QUANTITY);
                 default -> List.of();

@@ -78,20 +78,28 @@ final class Rewriter {
         return checked(without(group, spans, at, "{}"), group, wanted);
     }
 
-    /** The text with one more entry at the end of a list. */
-    String withItem(Node.Items list, String yaml) {
+    /**
+     * The text with one more entry in a list.
+     *
+     * @param after index of the entry that it comes behind; -1: before all
+     */
+    String withItem(Node.Items list, String yaml, int after) {
         List<Object> wanted = new ArrayList<>(Plain.of(list));
-        wanted.add(Plain.ofYaml(yaml));
+        wanted.add(after + 1, Plain.ofYaml(yaml));
         List<Node> items = list.items();
         if (items.isEmpty()) {
             return checked(inserted(list.place().start() + 1, yaml), list, wanted);
         }
-        int end = end(items.get(items.size() - 1));
         if (isFlow(list)) {
-            return checked(inserted(end, ", " + yaml), list, wanted);
+            int at = after < 0 ? items.get(0).place().start() : end(items.get(after));
+            return checked(inserted(at, after < 0 ? yaml + ", " : ", " + yaml), list, wanted);
         }
-        String line = lineBreak + " ".repeat(column(dash(items.get(0)))) + "- " + yaml;
-        return checked(inserted(lineEnd(end), line), list, wanted);
+        int dash = dash(items.get(0));
+        String entry = "- " + yaml;
+        String gap = lineBreak + " ".repeat(column(dash));
+        return after < 0
+                ? checked(inserted(dash, entry + gap), list, wanted)
+                : checked(inserted(lineEnd(end(items.get(after))), gap + entry), list, wanted);
     }
 
     /** The text with a single value that stands for a list of one made into that list. */

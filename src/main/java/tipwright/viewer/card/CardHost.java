@@ -3,14 +3,14 @@ package tipwright.viewer.card;
 
 import tipwright.viewer.editor.DesignEditor;
 
-/** The window that a card stands in. */
+/** Where a card is shown. All is called on the window's thread. */
 public interface CardHost {
-    /** The design that is worked on. */
+    /** The design being worked on. */
     DesignEditor editor();
 
-    /** The text has changed by one step that can be undone: it is to be solved and shown. */
+    /** The editor's text has changed by one step of undo: solve, paint, and have the slow checks made. */
     void changed();
 
-    /** Tells something. */
+    /** Something to tell the person at the window, in a sentence. */
     void say(String message);
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-/** The card of one part of the machine, with its fields. */
+/** Cards: the fields of one part of the machine, to be read and changed; its shape, its outline, its parts from the parts box. */
 @NullMarked
 package tipwright.viewer.card;
 

@@ -6,8 +6,8 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.NamedFiles;
+import tipwright.design.file.PartsAtHand;
 import tipwright.design.file.Reading;
-import tipwright.remedy.PartsAtHand;
 import tipwright.viewer.editor.DesignEditor;
 
 /**

@@ -17,12 +17,13 @@ import tipwright.check.Result;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.file.ChangedText;
+import tipwright.design.file.PartsAtHand;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
 import tipwright.doubt.Doubter;
 import tipwright.load.Contents;
 import tipwright.remedy.FixSearch;
-import tipwright.remedy.PartsAtHand;
+import tipwright.remedy.Shop;
 import tipwright.remedy.TriedFix;
 import tipwright.remedy.TriedFixes;
 import tipwright.report.Checked;
@@ -106,7 +107,7 @@ public final class TicketWorker {
         Result result = checked.result();
         PartsAtHand parts = draft.parts(good.design());
         // what is close can wait while something fails
-        TriedFixes tried = FixSearch.of(result, parts.shop(good.units()), result.verdict() != Verdict.FAIL);
+        TriedFixes tried = FixSearch.of(result, Shop.of(parts, good.units()), result.verdict() != Verdict.FAIL);
         List<ReadyFix> ready = new ArrayList<>();
         double capacity = new Contents(good.design()).capacity();
         for (TriedFix fix : tried.all()) {

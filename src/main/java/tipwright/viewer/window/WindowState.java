@@ -37,6 +37,8 @@ final class WindowState {
         this.editor = editor;
         this.theme = theme;
         this.textSize = textSize;
+        // the whole check is made beside the window
+        editor.letChecksWait();
         take();
         goToGoverning();
     }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package tipwright.remedy;
+package tipwright.design.file;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -8,11 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.actuator.Actuator;
-import tipwright.design.actuator.ListedActuator;
-import tipwright.design.file.PartsFile;
-import tipwright.design.file.Problem;
 import tipwright.design.joint.Bearing;
-import tipwright.quantity.UnitSystem;
 
 /**
  * The parts that are at hand: those of extra files, then of the files that the design names, then those that came with the program;
@@ -27,27 +23,19 @@ public record PartsAtHand(Map<String, Actuator> actuators, Map<String, Bearing> 
     /**
      * Reads them.
      *
-     * @param folder where the design's own parts files lie; null: the one at hand
-     * @param named parts files that the design names
+     * @param folder in which the design's own parts files lie; null: they go by their names alone
+     * @param own names of the design's own parts files
+     * @param extra files that come before them
      */
-    public static PartsAtHand of(@Nullable Path folder, List<String> named, List<Path> extra) {
+    public static PartsAtHand of(@Nullable Path folder, List<String> own, List<Path> extra) {
         PartsAtHand parts = new PartsAtHand(new LinkedHashMap<>(), new LinkedHashMap<>(), new ArrayList<>());
         List<Path> all = new ArrayList<>(extra);
-        named.forEach(name -> all.add(folder == null ? Path.of(name) : folder.resolve(name)));
+        own.forEach(name -> all.add(folder == null ? Path.of(name) : folder.resolve(name)));
         for (Path file : all) {
             parts.put(PartsFile.read(file));
         }
         parts.put(PartsFile.shipped());
         return parts;
-    }
-
-    /** As a shop. */
-    public Shop shop(UnitSystem units) {
-        List<ListedActuator> listed = new ArrayList<>();
-        actuators.forEach((name, part) -> listed.add(new ListedActuator(name, part)));
-        List<Shop.ListedBearing> carried = new ArrayList<>();
-        bearings.forEach((name, part) -> carried.add(new Shop.ListedBearing(name, part)));
-        return new Shop(units, listed, carried);
     }
 
     private void put(PartsFile.Contents contents) {
@@ -59,5 +47,10 @@ public record PartsAtHand(Map<String, Actuator> actuators, Map<String, Bearing> 
                 bearings.putIfAbsent(part.name(), bearing);
             }
         }
+    }
+
+    /** The names in a section of the parts files, 'actuators' or 'bearings'. */
+    public List<String> names(String section) {
+        return List.copyOf(section.equals("bearings") ? bearings.keySet() : actuators.keySet());
     }
 }
