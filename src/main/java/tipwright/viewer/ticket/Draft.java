@@ -22,15 +22,15 @@ public record Draft(String name, String text, @Nullable Path file) {
         return new Draft(editor.name(), editor.sheet().text(), editor.file());
     }
 
-    /** What it says. */
-    public Reading read() {
-        return read(text);
+    /** The same with another text. */
+    public Draft with(String other) {
+        return new Draft(name, other, file);
     }
 
-    /** What another text in its place would say. */
-    Reading read(String other) {
+    /** What it says. */
+    public Reading read() {
         Path at = folder();
-        return DesignFile.read(name, other, at == null ? NamedFiles.shipped() : NamedFiles.folder(at));
+        return DesignFile.read(name, text, at == null ? NamedFiles.shipped() : NamedFiles.folder(at));
     }
 
     private @Nullable Path folder() {

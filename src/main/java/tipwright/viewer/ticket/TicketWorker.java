@@ -10,14 +10,12 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import javafx.application.Platform;
-import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
 import tipwright.check.Result;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.file.ChangedText;
-import tipwright.design.file.PartsAtHand;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
 import tipwright.doubt.Doubter;
@@ -105,16 +103,16 @@ public final class TicketWorker {
             return;
         }
         Result result = checked.result();
-        PartsAtHand parts = draft.parts(good.design());
+        PartNames names = PartNames.of(draft, good);
         // what is close can wait while something fails
-        TriedFixes tried = FixSearch.of(result, Shop.of(parts, good.units()), result.verdict() != Verdict.FAIL);
+        TriedFixes tried = FixSearch.of(result, Shop.of(names.parts(), good.units()), result.verdict() != Verdict.FAIL);
         List<ReadyFix> ready = new ArrayList<>();
         double capacity = new Contents(good.design()).capacity();
         for (TriedFix fix : tried.all()) {
             if (!wanted(mine)) {
                 return;
             }
-            String text = ChangedText.of(good, fix.design(), capacity, part -> name(parts, part));
+            String text = ChangedText.of(good, fix.design(), capacity, names::name);
             ready.add(new ReadyFix(fix, text != null && holds(draft, text, fix, result) ? text : null));
         }
         Checked all = new Checked(
@@ -127,24 +125,9 @@ public final class TicketWorker {
         tell(new Judged(first.early(), all, ready, ""), mine);
     }
 
-    private static @Nullable String name(PartsAtHand parts, Object part) {
-        List<String> names = new ArrayList<>();
-        parts.actuators().forEach((name, a) -> {
-            if (a.equals(part)) {
-                names.add(name);
-            }
-        });
-        parts.bearings().forEach((name, b) -> {
-            if (b.equals(part)) {
-                names.add(name);
-            }
-        });
-        return names.isEmpty() ? null : names.get(0);
-    }
-
     /** Whether the text with the fix, read again, passes what the fix was found to pass and fails nothing new. */
     private static boolean holds(Draft draft, String text, TriedFix fix, Result before) {
-        if (!(draft.read(text) instanceof Reading.Good changed)) {
+        if (!(draft.with(text).read() instanceof Reading.Good changed)) {
             return false;
         }
         try {

@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.viewer.window;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import javafx.geometry.Pos;
-import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
@@ -19,7 +17,6 @@ import tipwright.check.rule.Finding;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.UnitSystem;
 import tipwright.viewer.card.CardHost;
-import tipwright.viewer.card.PartCard;
 import tipwright.viewer.editor.DesignEditor;
 import tipwright.viewer.editor.Handle;
 import tipwright.viewer.editor.PartOfMachine;
@@ -36,24 +33,22 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
     private static final double HEIGHT = 800;
     private static final double BESIDE = 1.0 / 3;
     private static final double STEP = 0.1;
-    /** Width of a card at most, in heights of the text. */
-    private static final double CARD = 30;
 
     private final Stage stage;
     private final WindowState shown;
     private final Scene scene;
     private final Banner banner = new Banner();
     private final KeysPane keys = new KeysPane();
-    private final Opened opened = new Opened();
-    private final StackPane over = new StackPane();
+    private final Overlay over;
+    private final StackPane right = new StackPane();
+    private final CardPlace cards;
+    private final Saving saving;
     private final MountsPanel mounts;
     private final PicturePane picture;
-    private final PartStrip parts;
     private final Transport transport;
     private final Closing closing;
     private final Office office;
-    private @Nullable PartCard card;
-    private @Nullable PartOfMachine open;
+    private @Nullable SearchPane searching;
 
     /** What stands around the window: where one comes from, and what is kept for the next time. */
     public interface Office {
@@ -76,7 +71,9 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
         picture = new PicturePane(shown, this);
         CurvesPane curves = new CurvesPane(shown);
         transport = new Transport(shown, curves);
-        closing = new Closing(stage, shown, banner, this::saveAnd);
+        over = new Overlay(picture::requestFocus);
+        saving = new Saving(shown, banner, over, office);
+        closing = new Closing(stage, shown, banner, saving::saveAnd);
         TopBar top = new TopBar(shown, this);
         NumbersPanel numbers = new NumbersPanel(shown);
         TicketPane ticket = new TicketPane(
@@ -85,14 +82,18 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
                 new Fold("places", "the places of the pins", () -> mounts));
         ProblemsPane problems = new ProblemsPane(shown);
         Cautionary cautions = new Cautionary(shown);
-        parts = new PartStrip(shown, this::part);
+        PartStrip parts = new PartStrip(shown, this::part);
+        cards = new CardPlace(shown, over, parts, this);
+        Button search = new Button("Search");
+        search.setId("search");
+        search.setAccessibleText("search for better places of the pins");
+        search.setOnAction(e -> search());
+        top.add(search);
         ScrollPane beside = new ScrollPane(ticket);
         beside.setId("beside");
         beside.setFitToWidth(true);
         beside.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         StackPane pictures = new StackPane(picture, problems, over, keys);
-        over.setPickOnBounds(false);
-        over.getStyleClass().add("over");
         VBox left = new VBox(pictures, parts);
         VBox.setVgrow(pictures, Priority.ALWAYS);
         pictures.setMinHeight(0);
@@ -100,10 +101,11 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
         BorderPane all = new BorderPane();
         all.setTop(new VBox(top, banner));
         all.setCenter(left);
-        all.setRight(beside);
+        all.setRight(right);
+        right.getChildren().add(beside);
         all.setBottom(new VBox(transport, cautions));
-        beside.prefWidthProperty().bind(all.widthProperty().multiply(BESIDE));
-        beside.minWidthProperty().bind(beside.prefWidthProperty());
+        right.prefWidthProperty().bind(all.widthProperty().multiply(BESIDE));
+        right.minWidthProperty().bind(right.prefWidthProperty());
         scene = stage.getScene() == null ? new Scene(all, WIDTH, HEIGHT) : stage.getScene();
         scene.setRoot(all);
         for (Panel panel :
@@ -121,6 +123,10 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
         watch.start();
         Runnable end = () -> {
             watch.end();
+            SearchPane now = searching;
+            if (now != null) {
+                now.end();
+            }
             shown.end();
             transport.end();
             picture.end();
@@ -180,45 +186,34 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
         return transport;
     }
 
-    /** Lays something over the picture until it is closed. */
-    private void lay(Node node, Pos where, Runnable closed) {
-        StackPane.setAlignment(node, where);
-        over.getChildren().add(node);
-        opened.opened(node, () -> {
-            over.getChildren().remove(node);
-            closed.run();
-            picture.requestFocus();
-        });
+    private void search() {
+        SearchPane before = searching;
+        if (before != null) {
+            over.takeAway(before);
+            before.end();
+            searching = null;
+            return;
+        }
+        SearchPane[] pane = new SearchPane[1];
+        Runnable ended = () -> {
+            pane[0].end();
+            searching = null;
+        };
+        pane[0] = new SearchPane(shown, picture.ghosts(), picture.zones(), this::search);
+        searching = pane[0];
+        picture.lookFrom(Camera.Place.SIDE);
+        picture.zones().show(true);
+        over.lay(right, pane[0], Pos.TOP_RIGHT, ended);
     }
 
-    private void takeAway(Node node) {
-        if (opened.isOpen(node)) {
-            opened.closed(node);
-            over.getChildren().remove(node);
-        }
+    @Override
+    public void seen(PartOfMachine part, boolean left) {
+        cards.show(part, left ? Pos.TOP_RIGHT : Pos.TOP_LEFT);
     }
 
     /** Opens the card of a part, or closes it when it is open. */
     void part(PartOfMachine part) {
-        PartCard before = card;
-        boolean same = part == open;
-        if (before != null) {
-            takeAway(before);
-            card = null;
-            open = null;
-        }
-        if (!same) {
-            PartCard now = new PartCard(part, this);
-            now.setMaxSize(CARD * shown.em(), Double.MAX_VALUE);
-            card = now;
-            open = part;
-            lay(now, Pos.TOP_LEFT, () -> {
-                card = null;
-                open = null;
-                parts.mark(null);
-            });
-        }
-        parts.mark(open);
+        cards.toggle(part);
     }
 
     @Override
@@ -250,53 +245,12 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
 
     private void renewAll() {
         shown.renew();
-        PartCard now = card;
-        if (now != null) {
-            now.refresh();
-        }
+        cards.refresh();
     }
 
     @Override
     public void save() {
-        saveAnd(() -> {});
-    }
-
-    /** Saves, and on success does something more. */
-    private void saveAnd(Runnable then) {
-        Path to = shown.editor().file();
-        if (to != null) {
-            try {
-                write(to, then);
-            } catch (IOException e) {
-                banner.tell("save", "Not saved: " + e.getMessage());
-            }
-            return;
-        }
-        SavePane[] pane = new SavePane[1];
-        Path usual = Path.of(System.getProperty("user.dir", ".")).resolve(fileName());
-        pane[0] = new SavePane(
-                "Save the design",
-                usual,
-                place -> {
-                    write(place, then);
-                    takeAway(pane[0]);
-                },
-                () -> takeAway(pane[0]));
-        lay(pane[0], Pos.CENTER, () -> {});
-        pane[0].ask();
-    }
-
-    private String fileName() {
-        String plain = shown.editor().name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-        return (plain.isEmpty() ? "machine" : plain) + ".yaml";
-    }
-
-    private void write(Path to, Runnable then) throws IOException {
-        shown.editor().save(to);
-        office.used(to);
-        banner.hide("disk");
-        shown.renew();
-        then.run();
+        saving.saveAnd(() -> {});
     }
 
     @Override
@@ -331,18 +285,12 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
 
     @Override
     public void keys() {
-        if (keys.isVisible()) {
-            opened.closed(keys);
-            keys.setVisible(false);
-        } else {
-            keys.setVisible(true);
-            opened.opened(keys, () -> keys.setVisible(false));
-        }
+        over.toggle(keys);
     }
 
     @Override
     public boolean close() {
-        return opened.closeLast();
+        return over.closeLast();
     }
 
     @Override
@@ -395,6 +343,7 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
             transport.pause();
             shown.stand(finding.tilt());
         }
+        picture.mark(finding);
     }
 
     @Override

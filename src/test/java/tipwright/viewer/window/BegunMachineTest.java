@@ -168,9 +168,9 @@ class BegunMachineTest {
         robot.type(KeyCode.F1);
         assertThat(robot.lookup("#keys-pane").query().isVisible()).isTrue();
         robot.clickOn("#part-tank");
-        waitFor(() -> shows(robot, "#card"));
+        waitFor(() -> shows(robot, "#card-tank"));
         robot.type(KeyCode.ESCAPE);
-        waitFor(() -> !shows(robot, "#card"));
+        waitFor(() -> !shows(robot, "#card-tank"));
         assertThat(robot.lookup("#keys-pane").query().isVisible()).isTrue();
         robot.type(KeyCode.ESCAPE);
         assertThat(robot.lookup("#keys-pane").query().isVisible()).isFalse();
