@@ -15,6 +15,7 @@ import tipwright.report.FiveNumbers;
 import tipwright.report.FixText;
 import tipwright.report.Style;
 import tipwright.report.SurenessText;
+import tipwright.report.Ticket;
 import tipwright.report.VerdictText;
 
 /**
@@ -90,14 +91,9 @@ record Summary(Dossier dossier, UnitSystem units) {
      */
     List<String> changes(boolean least) {
         Result result = dossier.checked().result();
-        List<VerdictText.Told> bad = bad();
         List<String> everything = FixText.everything(dossier.checked().fixes(), units);
         List<String> items = new ArrayList<>(everything);
-        List<VerdictText.Told> told = bad.isEmpty()
-                ? VerdictText.told(result, Set.of(Verdict.PASS)).stream()
-                        .limit(2)
-                        .toList()
-                : bad;
+        List<VerdictText.Told> told = Ticket.told(result);
         VerdictText text = new VerdictText(result.parts(), units);
         double close = dossier.design().limits().close();
         for (VerdictText.Told t : told) {

@@ -61,15 +61,15 @@ final class TolerancePages {
         List<String> words = new ArrayList<>();
         words.add("As in the file, the check closest to failing is used to " + percent(t.utilisation()) + ": "
                 + t.governing().words() + ".");
-        words.add("With every place of a mount off by up to " + length(t.tolerance())
-                + " either way, the worst corner uses " + percent(t.worstCorner()) + ": "
+        words.add("With all pins off by up to " + length(t.tolerance())
+                + " the worst way, " + percent(t.worstCorner()) + " is used: "
                 + t.cornerLimit().words() + ".");
-        words.add("The chance that a limit is passed is " + percent(t.chance()) + ", in " + t.runs() + " runs ("
+        words.add("The chance that a check fails is " + percent(t.chance()) + ", in " + t.runs() + " tries ("
                 + SampledShare.of(t.chance(), t.runs()).words() + ").");
         words.add(
                 t.largest() > 0
-                        ? "Every limit is kept in every corner up to " + length(t.largest())
-                                + " either way: weld to that."
+                        ? "Keep every pin within " + length(t.largest())
+                                + " of its place and every one of these checks still passes."
                         : "It fails even when every pin is exactly in place.");
         if (!design.drive().direct()) {
             words.add(ToleranceText.LINKS);
