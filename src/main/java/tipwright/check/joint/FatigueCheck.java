@@ -33,7 +33,16 @@ public final class FatigueCheck implements Check {
     /** Cracks are not looked for, and a break may maim. */
     private static final double FACTOR = FatigueCurve.factor(false, true);
 
-    private final SeatWall.Memo memo = new SeatWall.Memo();
+    private final WallInfluences memo;
+
+    /**
+     * The check.
+     *
+     * @param memo what is known of walls
+     */
+    public FatigueCheck(WallInfluences memo) {
+        this.memo = memo;
+    }
 
     @Override
     public String id() {
@@ -78,7 +87,7 @@ public final class FatigueCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         if (design.fastenings().stream().allMatch(f -> f.weld() == null && f.seat() == null)) {
             return List.of();
         }

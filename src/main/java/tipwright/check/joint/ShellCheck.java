@@ -21,7 +21,16 @@ import tipwright.quantity.Text;
 
 /** The wall of a round tank where brackets, lugs and cradles sit on it. */
 public final class ShellCheck implements Check {
-    private final SeatWall.Memo memo = new SeatWall.Memo();
+    private final WallInfluences memo;
+
+    /**
+     * The check.
+     *
+     * @param memo what is known of walls
+     */
+    public ShellCheck(WallInfluences memo) {
+        this.memo = memo;
+    }
 
     @Override
     public String id() {
@@ -71,7 +80,7 @@ public final class ShellCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         boolean any = analysis.design().fastenings().stream().anyMatch(f -> f.seat() != null);
         if (!(analysis.design().tank().interior() instanceof CylinderInterior tank)) {
             return any
