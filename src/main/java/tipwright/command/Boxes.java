@@ -3,11 +3,9 @@ package tipwright.command;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
-import tipwright.design.actuator.ListedActuator;
 import tipwright.design.file.PartsAtHand;
 import tipwright.design.file.Problem;
 import tipwright.quantity.UnitSystem;
@@ -27,11 +25,7 @@ record Boxes(PartsAtHand at) {
 
     /** As a shop. */
     Shop shop(UnitSystem units) {
-        List<ListedActuator> listed = new ArrayList<>();
-        at.actuators().forEach((name, part) -> listed.add(new ListedActuator(name, part)));
-        List<Shop.ListedBearing> carried = new ArrayList<>();
-        at.bearings().forEach((name, part) -> carried.add(new Shop.ListedBearing(name, part)));
-        return new Shop(units, listed, carried);
+        return Shop.of(at, units);
     }
 
     /** All that is wrong with the files. */

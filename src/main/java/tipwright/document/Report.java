@@ -62,8 +62,14 @@ public final class Report {
         Markup page = sheet.page();
         TiltPage tilt = paper.pdf() ? null : new TiltPage(dossier, units);
         if (tilt == null) {
-            new FirstPage(dossier, paper).to(page);
+            FirstPage first = new FirstPage(dossier, paper);
+            first.to(page);
             sheet.contentsHere();
+            first.about(page);
+            if (first.more()) {
+                sheet.part(FirstPage.BEHIND);
+                first.rest(page);
+            }
         } else {
             tilt.to(page);
             page.line("h2", "Everything else").line("p class=\"caption\"", inUnits(units));
@@ -144,7 +150,7 @@ public final class Report {
         return new Figure(
                 Svg.of(drawing, false).strip(),
                 drawing.title() + ", with the distances between the pins",
-                drawing.title() + ". 'tipwright sheet' writes the sheet to weld from.");
+                drawing.title() + ". 'tipwright sheet' writes the weld sheet.");
     }
 
     private void figures(List<Figure> figures) {

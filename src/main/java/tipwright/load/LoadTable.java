@@ -5,10 +5,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
-import tipwright.design.tank.Cases;
+import tipwright.design.tank.CaseName;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 
@@ -23,6 +24,7 @@ import tipwright.geometry.Vec3;
  * @param notes what was left out and why, in plain words
  * @param pivot that they are told about, m
  * @param drawn the empty tank by its wall and parts alone; null: no hook scale has held it
+ * @param vessel the inside of the tank
  */
 @SuppressWarnings("ArrayRecordComponent")
 public record LoadTable(
@@ -31,7 +33,8 @@ public record LoadTable(
         Emptying emptying,
         List<String> notes,
         Vec2 pivot,
-        @Nullable EmptyTank drawn) {
+        @Nullable EmptyTank drawn,
+        Vessel vessel) {
     /** Copies the lists. */
     public LoadTable {
         cases = List.copyOf(cases);
@@ -44,19 +47,26 @@ public record LoadTable(
      * @param tilts rad, rising, at least one
      */
     public static LoadTable of(Design design, double[] tilts) {
-        CaseMaker maker = new CaseMaker(design, Vessel.of(design), tilts);
+        return of(design, tilts, Vessel.of(design));
+    }
+
+    /**
+     * The table of a design whose tank's inside is known.
+     *
+     * @param tilts rad, rising, at least one
+     */
+    public static LoadTable of(Design design, double[] tilts, Vessel vessel) {
+        CaseMaker maker = new CaseMaker(design, vessel, tilts);
         CaseMaker.Normal normal = maker.normal();
-        return of(design, tilts, cases(maker, normal), maker.emptying(normal), notes(design, maker));
+        return of(design, tilts, cases(maker, normal), maker.emptying(normal), notes(design, maker), vessel);
     }
 
     /** Of a design, with cases that are known. */
     public static LoadTable of(
-            Design design, double[] tilts, List<LoadCase> cases, Emptying emptying, List<String> notes) {
-        EmptyTank drawn = design.tank().weighed().isEmpty()
-                ? null
-                : EmptyTank.drawn(design.tank(), design.tank().interior().solid());
+            Design design, double[] tilts, List<LoadCase> cases, Emptying emptying, List<String> notes, Vessel vessel) {
+        EmptyTank drawn = design.tank().weighed().isEmpty() ? null : EmptyTank.drawn(design.tank(), vessel.solid());
         return new LoadTable(
-                tilts.clone(), cases, emptying, notes, design.pivot().at(), drawn);
+                tilts.clone(), cases, emptying, notes, design.pivot().at(), drawn, vessel);
     }
 
     /**
@@ -83,8 +93,8 @@ public record LoadTable(
      *
      * @param tilts rad, rising, at least one
      */
-    public static List<LoadCase> upsets(Design design, double[] tilts) {
-        CaseMaker maker = new CaseMaker(design, Vessel.of(design), tilts);
+    public static List<LoadCase> upsets(Design design, double[] tilts, Vessel vessel) {
+        CaseMaker maker = new CaseMaker(design, vessel, tilts);
         return maker.wanted(maker.upsets());
     }
 
@@ -99,7 +109,7 @@ public record LoadTable(
         List<LoadCase> fewer = cases.stream()
                 .map(c -> c.with(IntStream.of(which).mapToObj(c.states()::get).toList()))
                 .toList();
-        return new LoadTable(some, fewer, emptying, notes, pivot, drawn);
+        return new LoadTable(some, fewer, emptying, notes, pivot, drawn, vessel);
     }
 
     /**
@@ -108,7 +118,7 @@ public record LoadTable(
      * @param share of the empty tank's weight that is added, where it is; negative: taken off
      */
     public LoadTable withHeavierTank(Design design, double share) {
-        EmptyTank empty = EmptyTank.of(design, new Contents(design).solid());
+        EmptyTank empty = vessel.in(design).empty(design);
         double more = share * empty.mass();
         return changed(design, pivot, s -> s.plus(more, empty.centroid()));
     }
@@ -124,7 +134,7 @@ public record LoadTable(
             }
             all.add(load.with(states));
         }
-        return new LoadTable(tilts, all, emptying, notes, about, drawn);
+        return new LoadTable(tilts, all, emptying, notes, about, drawn, vessel);
     }
 
     static List<LoadCase> cases(CaseMaker maker, CaseMaker.Normal normal) {
@@ -136,11 +146,11 @@ public record LoadTable(
     private static List<String> notes(Design design, CaseMaker maker) {
         List<String> notes = new ArrayList<>();
         if (!maker.solids()) {
-            notes.add("no solids in the slurry: the cases " + String.join(", ", Cases.OF_SOLIDS) + " do not arise");
+            notes.add("no solids in the slurry, so there is no grit or cake to check");
         }
         if (!design.cases().skip().isEmpty()) {
-            notes.add("load cases left out by the design: "
-                    + String.join(", ", design.cases().skip()));
+            notes.add("load cases not looked at, because the file says so: "
+                    + design.cases().skip().stream().map(CaseName::shown).collect(Collectors.joining(", ")));
         }
         if (!maker.convex()) {
             notes.add("the inside of the tank is not convex: a pocket could keep more than the residue shown");

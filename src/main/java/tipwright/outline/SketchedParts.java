@@ -249,7 +249,7 @@ final class SketchedParts {
             if (top > floor + 0.03) {
                 leg.add(Forms.rod(base, new Vec3(x, top, z), 0.028, ROUND));
             }
-            add(PartKind.FOOT, "support " + number, 0, leg);
+            add(PartKind.FOOT, MachinePart.support(number), 0, leg);
         }
     }
 

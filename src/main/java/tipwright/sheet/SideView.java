@@ -166,13 +166,12 @@ public final class SideView {
 
     private void pin(Marking.Spot spot) {
         Vec2 p = spot.at();
-        String name = spot.name();
         Vec2 c = at(p);
         Pen pen = Pen.line("pins", Ink.BLACK, 0.35);
         board.ring(c, 1.4, pen.filled(Ink.WHITE));
         board.line(c.plus(new Vec2(-2.4, 0)), c.plus(new Vec2(2.4, 0)), pen);
         board.line(c.plus(new Vec2(0, -2.4)), c.plus(new Vec2(0, 2.4)), pen);
-        labels.put(name + " " + Marks.bare(p.x(), units) + " / " + Marks.bare(p.y(), units), c);
+        labels.put(spot.place().words() + "  " + Marks.bare(p.x(), units) + " / " + Marks.bare(p.y(), units), c);
     }
 
     /** A dimension from centre to centre, beside the line and away from the third pin. */

@@ -15,6 +15,7 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
 import tipwright.design.actuator.ElectricActuator;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -51,13 +52,18 @@ public final class BackDriveCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TUBE, PartKind.ROD);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("a brake on the motor, a finer thread, or an actuator with a rated holding force");
     }
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         List<Finding> all = new ArrayList<>();
         List<PlacedActuator> actuators = analysis.design().drive().actuators();
         for (int i = 0; i < actuators.size(); i++) {

@@ -21,6 +21,7 @@ import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.actuator.Rope;
 import tipwright.design.actuator.Sharing;
 import tipwright.design.actuator.TelescopicCylinder;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -78,6 +79,11 @@ public final class BucklingCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.ROD);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Fix.of("a thicker or shorter rod{}, or " + Fix.ARM, finding, limits);
     }
@@ -102,7 +108,7 @@ public final class BucklingCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         List<PlacedActuator> actuators = analysis.design().drive().actuators();
         List<Finding> all = new ArrayList<>();
         for (int i = 0; i < actuators.size(); i++) {

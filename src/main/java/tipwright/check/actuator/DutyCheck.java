@@ -14,6 +14,7 @@ import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.time.Cycle;
@@ -63,6 +64,11 @@ public final class DutyCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TUBE);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("a faster actuator or one rated for more on-time, or fewer dumps an hour");
     }
@@ -99,7 +105,7 @@ public final class DutyCheck implements Check {
                 : Text.words("the normal dump never gets through");
         List<Finding> all = new ArrayList<>(share(analysis, on, note));
         if (analysis.design().drive().actuators().get(0).actuator().duty() != null) {
-            Findings make = new Findings(this, analysis.design().limits());
+            Findings make = new Findings(this, analysis.design());
             Extreme stretch = timing.largest(Moment::duty);
             all.add(
                     make.compare(
@@ -121,7 +127,7 @@ public final class DutyCheck implements Check {
      * @param note what is told, or what is missing
      */
     private List<Finding> share(Analysis analysis, double on, Text note) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         Actuator actuator = analysis.design().drive().actuators().get(0).actuator();
         Double rated = actuator.duty();
         if (rated == null) {

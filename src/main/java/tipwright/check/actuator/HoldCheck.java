@@ -18,6 +18,7 @@ import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Design;
 import tipwright.design.Factors;
 import tipwright.design.Limits;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -68,6 +69,11 @@ public final class HoldCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TUBE, PartKind.ROD);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Fix.of(Fix.STRONGER, finding, limits);
     }
@@ -89,7 +95,7 @@ public final class HoldCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         Double rated = rated(analysis.design());
         if (rated == null) {
             return List.of(make.missing("", "actuator.hold missing"));

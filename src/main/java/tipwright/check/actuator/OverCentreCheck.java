@@ -16,6 +16,7 @@ import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
 import tipwright.design.tank.CaseName;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -62,6 +63,11 @@ public final class OverCentreCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TUBE, PartKind.ROD);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("move the pivot towards the dump end or higher, tilt less, or fit an actuator that can pull");
     }
@@ -73,7 +79,7 @@ public final class OverCentreCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         boolean pushesUp = analysis.poses().get(0).arm() > 0;
         List<Text> crossings = new ArrayList<>();
         int toPull = 0;

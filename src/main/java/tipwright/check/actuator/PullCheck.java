@@ -14,6 +14,7 @@ import tipwright.check.rule.Usage;
 import tipwright.check.rule.Verdict;
 import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Limits;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -52,6 +53,11 @@ public final class PullCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TUBE, PartKind.ROD);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Fix.of(Fix.STRONGER, finding, limits);
     }
@@ -83,7 +89,7 @@ public final class PullCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> -b.force());
         Usage usage = PushCheck.usage(
                 worst.value(),
@@ -101,7 +107,7 @@ public final class PullCheck implements Check {
                     Verdict.PASS,
                     "the actuator never pulls"));
         }
-        String note = usage.capacity() > 0 ? "rod in tension" : "rod in tension, but this cylinder cannot pull";
+        String note = usage.capacity() > 0 ? "largest pull" : "but this cylinder cannot pull";
         return List.of(make.compare("", usage, worst, Text.words(note)));
     }
 }

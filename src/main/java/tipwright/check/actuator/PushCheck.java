@@ -16,6 +16,7 @@ import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Design;
 import tipwright.design.Factors;
 import tipwright.design.Limits;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -55,6 +56,11 @@ public final class PushCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TUBE, PartKind.ROD);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Fix.of(Fix.STRONGER, finding, limits);
     }
@@ -86,7 +92,7 @@ public final class PushCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         Extreme most = Extreme.largest(analysis.cases(), (row, b) -> b.force());
         if (!(most.value() > 0) && Ratings.byRope(analysis.design())) {
             return List.of(make.given(

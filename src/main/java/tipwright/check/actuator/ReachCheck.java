@@ -13,6 +13,7 @@ import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -49,6 +50,11 @@ public final class ReachCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.LINK, PartKind.TUBE, PartKind.ROD);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("an actuator of another length or stroke, or " + Fix.NEARER);
     }
@@ -60,7 +66,7 @@ public final class ReachCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         double wanted = analysis.design().tilt().to();
         Stop stop = analysis.stop();
         double reached = stop == null ? wanted : stop.tilt();

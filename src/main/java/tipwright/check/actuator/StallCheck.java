@@ -3,6 +3,7 @@ package tipwright.check.actuator;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.MotionDirection;
@@ -12,6 +13,7 @@ import tipwright.check.rule.Fix;
 import tipwright.check.rule.TimedCheck;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.time.Cycle;
@@ -50,6 +52,11 @@ public final class StallCheck implements TimedCheck {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TUBE, PartKind.ROD);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words(
                 "a stronger actuator, or more voltage or pressure at it, or " + Fix.ARM + ", or less in the tank");
@@ -57,7 +64,7 @@ public final class StallCheck implements TimedCheck {
 
     @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         if (timing.missing() != null) {
             return List.of(make.missing("", timing.missing()));
         }

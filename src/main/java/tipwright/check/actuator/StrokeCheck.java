@@ -17,6 +17,7 @@ import tipwright.design.Alike;
 import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -79,6 +80,11 @@ public final class StrokeCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TUBE, PartKind.ROD);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         double lacking = finding.needs() - finding.has();
         if (!(lacking > 0)) {
@@ -114,7 +120,7 @@ public final class StrokeCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         double margin = analysis.design().limits().strokeMargin();
         Extreme shortest = Extreme.smallest(analysis, 0, Pose::length);
         Extreme longest = Extreme.largest(analysis, Pose::length);

@@ -14,6 +14,7 @@ import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Limits;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.Text;
@@ -42,7 +43,7 @@ public final class TransmissionCheck implements Check {
 
     @Override
     public String formula() {
-        return "sin(angle) = |dL/dtilt| / |d pin/dtilt|, with a straight drive |dL/dtilt| / arm; fails under one limit, is close under another";
+        return "sin(angle) = |dL/dtilt| / |d pin/dtilt|, with a straight drive |dL/dtilt| / arm; below 10 deg fails, below 25 deg is close, unless limits: says otherwise";
     }
 
     @Override
@@ -53,6 +54,11 @@ public final class TransmissionCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.BOUNDS_MOUNTS);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TUBE, PartKind.ROD);
     }
 
     @Override
@@ -85,7 +91,7 @@ public final class TransmissionCheck implements Check {
         String note = verdict == Verdict.PASS
                 ? "the actuator pushes well across its arm"
                 : "the actuator points almost at the pivot; move a mount so that it pushes more across the arm";
-        return List.of(new Findings(this, limits)
+        return List.of(new Findings(this, analysis.design())
                 .atLeast(
                         "",
                         angle,

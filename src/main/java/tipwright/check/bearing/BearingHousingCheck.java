@@ -21,6 +21,7 @@ import tipwright.design.joint.BallInsert;
 import tipwright.design.joint.HousingStrength;
 import tipwright.design.joint.Support;
 import tipwright.geometry.Vec2;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -70,6 +71,11 @@ public final class BearingHousingCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.BEARING);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Fix.of("a stronger housing{}, or its base turned so that the load presses onto it", finding, limits);
     }
@@ -88,7 +94,7 @@ public final class BearingHousingCheck implements Check {
     public List<Finding> run(Analysis analysis) {
         List<Finding> all = new ArrayList<>(BearingParts.each(
                 this, analysis, BallInsert.class, (make, part, i, bearing) -> one(make, part, analysis, i, bearing)));
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         List<Support> supports = analysis.design().pivot().bearings();
         for (int i = 0; i < supports.size(); i++) {
             if (supports.get(i).bearing() instanceof BallInsert insert

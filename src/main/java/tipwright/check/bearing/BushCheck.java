@@ -20,6 +20,7 @@ import tipwright.design.Limits;
 import tipwright.design.joint.PlainBush;
 import tipwright.design.joint.Support;
 import tipwright.geometry.Vec2;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -79,6 +80,11 @@ public final class BushCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.BEARING);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Fix.of("larger bearings{}, or bearings further apart", finding, limits);
     }
@@ -114,7 +120,7 @@ public final class BushCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
         List<Finding> all = new ArrayList<>(run(analysis));
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         List<Support> supports = analysis.design().pivot().bearings();
         for (int i = 0; i < supports.size(); i++) {
             if (supports.get(i).bearing() instanceof PlainBush bush) {

@@ -16,6 +16,7 @@ import tipwright.design.Limits;
 import tipwright.design.joint.Shaft;
 import tipwright.design.joint.Support;
 import tipwright.geometry.Vec3;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -62,6 +63,11 @@ public final class ShaftCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.SHAFT);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("a thicker or harder shaft or pin, or less overhang and gap");
     }
@@ -92,7 +98,7 @@ public final class ShaftCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         Shaft shaft = analysis.design().pivot().shaft();
         if (shaft == null) {
             return List.of(make.missing("", "pivot.shaft missing"));

@@ -2,6 +2,7 @@
 package tipwright.check.clearance;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
+import tipwright.check.rule.Concerned;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Titles;
@@ -18,6 +20,7 @@ import tipwright.design.Design;
 import tipwright.design.Limits;
 import tipwright.geometry.Vec2;
 import tipwright.outline.MachineParts;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -69,6 +72,11 @@ public final class ClearanceCheck implements Check {
     }
 
     @Override
+    public Concerned concerned(Analysis analysis, Finding finding) {
+        return Concerned.named(EnumSet.allOf(PartKind.class), finding);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("move or cut back the part that is too near, or end the tilt sooner");
     }
@@ -76,7 +84,7 @@ public final class ClearanceCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         if (!MachineParts.any(design) && design.receiver() == null) {
             return List.of(make.missing("", "frame.members, obstacles and ground missing"));
         }

@@ -2,16 +2,19 @@
 package tipwright.check.fault;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.check.rule.Check;
+import tipwright.check.rule.Concerned;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
 import tipwright.design.Limits;
 import tipwright.design.around.Trouble;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.time.Timing;
@@ -113,7 +116,7 @@ public final class WhatIfCheck implements Check {
     @Override
     public Text says(Finding finding) {
         Text numbers = finding.byWords();
-        Text note = finding.note();
+        Text note = numbers.equals(finding.note()) ? Text.NONE : finding.note();
         Text worst = worst(finding);
         if (!worst.isEmpty()) {
             return worst;
@@ -145,6 +148,15 @@ public final class WhatIfCheck implements Check {
     }
 
     @Override
+    public Concerned concerned(Analysis analysis, Finding finding) {
+        // its note names what is worst then; 'tank' stands in too many sentences
+        return new Concerned(
+                EnumSet.complementOf(EnumSet.of(PartKind.TANK, PartKind.GROUND)),
+                finding.note().show(UnitSystem.METRIC),
+                true);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return switch (finding.id().substring(finding.id().indexOf('/') + 1)) {
             case "lost-power", "load-let-go-at-once" -> Fix.of(
@@ -173,7 +185,7 @@ public final class WhatIfCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         List<Finding> all = new ArrayList<>(WhatIfFall.find(make, analysis));
         all.add(WhatIfLetGo.find(make, analysis));
         all.add(WhatIfWheel.find(make, analysis, rules));

@@ -15,6 +15,7 @@ import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.joint.Bolts;
 import tipwright.design.joint.Fastening;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.BoltGroup;
@@ -58,13 +59,18 @@ public final class BoltCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.LUG, PartKind.BEARING);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("bigger, stronger or more bolts, or bolts further apart");
     }
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         Factors factors = analysis.design().factors();
         return FasteningParts.each(
                 make,

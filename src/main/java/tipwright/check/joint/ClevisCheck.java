@@ -17,6 +17,7 @@ import tipwright.design.drive.Drive;
 import tipwright.design.joint.Fastening;
 import tipwright.design.joint.Lug;
 import tipwright.design.joint.PinJoint;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -61,6 +62,11 @@ public final class ClevisCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.PIN, PartKind.LUG);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("brackets in line along the pivot, wider gaps at the cheeks, or ball joints in the eyes");
     }
@@ -68,7 +74,7 @@ public final class ClevisCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         List<Finding> all = new ArrayList<>();
         for (Fastening f : design.fastenings()) {
             double lean = Math.asin(BracketLine.lean(analysis, f));

@@ -20,6 +20,7 @@ import tipwright.design.actuator.Sharing;
 import tipwright.design.around.CrossMember;
 import tipwright.design.around.Frame;
 import tipwright.geometry.Vec2;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.Beam;
@@ -71,6 +72,11 @@ public final class CrossMemberCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.CROSS_MEMBER);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("a deeper or thicker tube, or the pin closer to the frame rail");
     }
@@ -78,7 +84,7 @@ public final class CrossMemberCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         Frame frame = design.frame();
         CrossMember tube = frame == null ? null : frame.crossMember();
         if (tube == null) {

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
+import tipwright.check.rule.Concerned;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Trait;
@@ -20,6 +21,7 @@ import tipwright.design.joint.Seat;
 import tipwright.design.tank.CylinderInterior;
 import tipwright.design.tank.Wall;
 import tipwright.geometry.Vec3;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.FatigueCurve;
@@ -31,7 +33,16 @@ public final class FatigueCheck implements Check {
     /** Cracks are not looked for, and a break may maim. */
     private static final double FACTOR = FatigueCurve.factor(false, true);
 
-    private final SeatWall.Memo memo = new SeatWall.Memo();
+    private final WallInfluences memo;
+
+    /**
+     * The check.
+     *
+     * @param memo what is known of walls
+     */
+    public FatigueCheck(WallInfluences memo) {
+        this.memo = memo;
+    }
 
     @Override
     public String id() {
@@ -64,6 +75,11 @@ public final class FatigueCheck implements Check {
     }
 
     @Override
+    public Concerned concerned(Analysis analysis, Finding finding) {
+        return Concerned.named(Set.of(PartKind.PIN, PartKind.LUG, PartKind.BEARING), finding);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("larger or longer welds, a larger pad, fewer dumps, or cracks looked for every year");
     }
@@ -71,7 +87,7 @@ public final class FatigueCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         if (design.fastenings().stream().allMatch(f -> f.weld() == null && f.seat() == null)) {
             return List.of();
         }

@@ -26,6 +26,7 @@ import tipwright.design.drive.LineSpring;
 import tipwright.design.drive.LinkSection;
 import tipwright.design.drive.TorsionSpring;
 import tipwright.design.joint.Lug;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -86,6 +87,11 @@ public final class LinkCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.LINK);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Fix.of("a thicker or shorter link{}", finding, limits);
     }
@@ -111,7 +117,7 @@ public final class LinkCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         Mechanism mechanism = analysis.mechanism();
         List<Finding> all = new ArrayList<>();
         for (int body = 1; body < mechanism.bodies().size(); body++) {

@@ -15,6 +15,7 @@ import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.joint.Fastening;
 import tipwright.design.joint.Lug;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.LugStress;
@@ -70,13 +71,18 @@ public final class LugCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.LUG);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("a thicker lug, or more metal around the hole");
     }
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         Factors factors = analysis.design().factors();
         return FasteningParts.each(
                 make,

@@ -16,6 +16,7 @@ import tipwright.design.Limits;
 import tipwright.design.joint.Fastening;
 import tipwright.design.joint.Lug;
 import tipwright.geometry.Vec3;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -55,13 +56,18 @@ public final class LugSideCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.LUG);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("thicker or lower lugs, or a gusset square to them");
     }
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         List<Finding> all = new ArrayList<>();
         for (Fastening f : analysis.design().fastenings()) {
             Lug lug = f.lug();

@@ -22,6 +22,7 @@ import tipwright.design.Limits;
 import tipwright.design.actuator.Sharing;
 import tipwright.design.drive.Drive;
 import tipwright.design.joint.PinJoint;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -73,6 +74,11 @@ public final class PinCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.PIN, PartKind.SHAFT);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("a thicker or harder shaft or pin, or less overhang and gap");
     }
@@ -105,7 +111,7 @@ public final class PinCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         return parts(analysis).stream().map(p -> one(make, analysis, p)).toList();
     }
 

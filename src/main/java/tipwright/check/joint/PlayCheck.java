@@ -21,6 +21,7 @@ import tipwright.design.joint.PinJoint;
 import tipwright.geometry.Solid;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -64,6 +65,11 @@ public final class PlayCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.PIN, PartKind.SHAFT);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("tighter holes, new pins and bushes sooner, or more lever arm");
     }
@@ -76,7 +82,7 @@ public final class PlayCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         double play = play(design, Drive.FRAME_PIN) + play(design, Drive.ROD_PIN);
         double rim = rim(design);
         double limit = design.wear().rattle();

@@ -17,6 +17,7 @@ import tipwright.design.Limits;
 import tipwright.design.joint.Bolts;
 import tipwright.design.joint.Fastening;
 import tipwright.design.joint.Flange;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.BoltGroup;
@@ -55,13 +56,18 @@ public final class PryingCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.LUG, PartKind.BEARING);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("a thicker plate, gussets, or bolts nearer to the upright");
     }
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         List<Finding> all = new ArrayList<>();
         for (Fastening f : analysis.design().fastenings()) {
             Bolts bolts = f.bolts();

@@ -21,6 +21,7 @@ import tipwright.design.tank.CylinderInterior;
 import tipwright.design.tank.Wall;
 import tipwright.geometry.Vec3;
 import tipwright.load.Gravity;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.Beam;
@@ -67,6 +68,11 @@ public final class SaddleCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TANK);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words(
                 "saddles that reach further round or are wider, nearer to the tank's ends, or a thicker wall");
@@ -75,7 +81,7 @@ public final class SaddleCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         Cradle cradle = design.cradle();
         if (cradle == null) {
             return List.of();

@@ -15,12 +15,22 @@ import tipwright.design.joint.Fastening;
 import tipwright.design.joint.Seat;
 import tipwright.design.tank.CylinderInterior;
 import tipwright.design.tank.Wall;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
 /** The wall of a round tank where brackets, lugs and cradles sit on it. */
 public final class ShellCheck implements Check {
-    private final SeatWall.Memo memo = new SeatWall.Memo();
+    private final WallInfluences memo;
+
+    /**
+     * The check.
+     *
+     * @param memo what is known of walls
+     */
+    public ShellCheck(WallInfluences memo) {
+        this.memo = memo;
+    }
 
     @Override
     public String id() {
@@ -53,6 +63,11 @@ public final class ShellCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TANK);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words(
                 "a pad plate or a larger one, a longer bracket, a thicker wall, or the pin nearer to the wall");
@@ -65,7 +80,7 @@ public final class ShellCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         boolean any = analysis.design().fastenings().stream().anyMatch(f -> f.seat() != null);
         if (!(analysis.design().tank().interior() instanceof CylinderInterior tank)) {
             return any

@@ -28,6 +28,7 @@ import tipwright.design.tank.Dump;
 import tipwright.geometry.Vec3;
 import tipwright.load.Contents;
 import tipwright.load.EmptyTank;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -71,6 +72,11 @@ public final class SlideCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TUBE, PartKind.ROD, PartKind.BEARING);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("an actuator that holds more, bigger bearings, or wash the cake loose before you dump");
     }
@@ -81,7 +87,7 @@ public final class SlideCheck implements Check {
         if (design.dump().cake() != Dump.Cake.ONE_SLIDE) {
             return List.of();
         }
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         Contents contents = new Contents(design);
         double cake = contents.cakeVolume();
         double release = design.slurry().release();

@@ -18,6 +18,7 @@ import tipwright.design.around.Frame;
 import tipwright.design.drive.Drive;
 import tipwright.design.joint.FilletWeld;
 import tipwright.geometry.Vec3;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.TubeFace;
@@ -55,6 +56,11 @@ public final class TubeWallCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.CROSS_MEMBER);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("a bracket or pad about as wide as the face, a longer one, or a thicker tube");
     }
@@ -62,7 +68,7 @@ public final class TubeWallCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         Frame frame = design.frame();
         CrossMember tube = frame == null ? null : frame.crossMember();
         if (tube == null) {

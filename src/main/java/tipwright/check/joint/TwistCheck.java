@@ -9,6 +9,7 @@ import tipwright.analysis.Balance;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
+import tipwright.check.rule.Concerned;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Trait;
@@ -22,6 +23,7 @@ import tipwright.design.joint.Support;
 import tipwright.design.tank.CylinderInterior;
 import tipwright.design.tank.Wall;
 import tipwright.geometry.Vec2;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.HingePair;
@@ -72,6 +74,13 @@ public final class TwistCheck implements Check {
     }
 
     @Override
+    public Concerned concerned(Analysis analysis, Finding finding) {
+        return finding.id().endsWith("frame")
+                ? new Concerned(Set.of(PartKind.FRAME, PartKind.CROSS_MEMBER), "", false)
+                : new Concerned(Set.of(PartKind.CRADLE), "", false);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words(
                 "the actuator nearer to the middle of the two bearings, a larger or thicker tube, or two actuators");
@@ -98,7 +107,7 @@ public final class TwistCheck implements Check {
         if (!(most.value() > MIDDLE)) {
             return List.of();
         }
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         Extreme couple = Extreme.largest(analysis.cases(), (row, b) -> new HingePair(z1, z2)
                 .couple(Math.abs(b.force()), aside.of(row.pose(), b)));
         Text shifts =

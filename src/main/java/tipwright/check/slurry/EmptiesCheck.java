@@ -13,6 +13,7 @@ import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
 import tipwright.load.Emptying;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -55,13 +56,18 @@ public final class EmptiesCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TANK);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("more tilt, a steeper floor, or a door as high as the tank");
     }
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         if (analysis.design().tank().openings().isEmpty()) {
             return List.of(make.missing("", "tank.openings missing: nothing can leave"));
         }

@@ -20,6 +20,7 @@ import tipwright.design.Design;
 import tipwright.design.Limits;
 import tipwright.design.tank.Wall;
 import tipwright.load.Gravity;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.PlateBending;
@@ -64,6 +65,11 @@ public final class FlatWallCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TANK);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("stiffeners nearer to each other or deeper, a rim along an open edge, or a thicker wall");
     }
@@ -71,7 +77,7 @@ public final class FlatWallCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         List<FlatWall> walls = FlatWall.of(design.tank());
         if (walls.isEmpty()) {
             return List.of();

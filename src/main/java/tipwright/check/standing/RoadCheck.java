@@ -8,6 +8,7 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
+import tipwright.check.rule.Concerned;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Trait;
@@ -24,6 +25,7 @@ import tipwright.geometry.Vec3;
 import tipwright.load.EmptyTank;
 import tipwright.load.Gravity;
 import tipwright.load.LoadState;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.EquivalentLoad;
@@ -65,6 +67,11 @@ public final class RoadCheck implements Check {
     }
 
     @Override
+    public Concerned concerned(Analysis analysis, Finding finding) {
+        return Concerned.named(Set.of(PartKind.BEARING), finding);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words(
                 "a hook or pin that ties the tank down (road.lock), a shoulder on the shaft, or driving it empty");
@@ -73,7 +80,7 @@ public final class RoadCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         Road road = design.road();
         if (road == null) {
             Footing footing = design.supports();

@@ -14,6 +14,7 @@ import tipwright.design.Design;
 import tipwright.design.Limits;
 import tipwright.design.around.Footing;
 import tipwright.geometry.Vec3;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -50,6 +51,11 @@ public final class SkidCheck implements Check {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.FOOT);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("chocks or spikes, rougher ground, or a gentler slope");
     }
@@ -57,7 +63,7 @@ public final class SkidCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         Footing footing = design.supports();
         if (footing == null) {
             return List.of(make.missing("", "supports missing"));

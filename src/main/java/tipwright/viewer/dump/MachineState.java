@@ -24,7 +24,7 @@ import tipwright.outline.MachinePose;
  * @param rest forces at rest, without friction
  * @param raise forces while it tips
  * @param lower forces while it goes back
- * @param pour what leaves by the lip; null when nothing does
+ * @param pours what leaves, opening by opening
  */
 public record MachineState(
         double tilt,
@@ -40,10 +40,11 @@ public record MachineState(
         ShownForces rest,
         ShownForces raise,
         ShownForces lower,
-        @Nullable Pour pour) {
+        List<Pour> pours) {
     /** Copies the list. */
     public MachineState {
         bodies = List.copyOf(bodies);
+        pours = List.copyOf(pours);
     }
 
     /**

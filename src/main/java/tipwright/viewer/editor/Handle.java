@@ -83,7 +83,8 @@ public record Handle(String path, String label, Vec2 at, String x, String y, int
                 : path.substring(path.lastIndexOf('.') + 1).replace('-', ' ');
     }
 
-    private static int body(Skeleton skeleton, Vec2 at) {
+    /** Number of the body that a stowed place of the mechanism moves with; 0: the frame. */
+    public static int body(Skeleton skeleton, Vec2 at) {
         if (skeleton.actuator().onA().minus(at).norm() < SAME) {
             return skeleton.actuator().a();
         }

@@ -134,12 +134,17 @@ public record Camera(Vec3 target, double yaw, double pitch, double distance) {
         return new Vec2(width / 2 + scale * from.dot(right()), height / 2 - scale * from.dot(up()));
     }
 
-    /** The point in the plane of a z that lies behind a place in the picture, m; NaN when the line of sight runs along it. */
-    public Vec2 onPlane(Vec2 inPicture, double z, double width, double height) {
+    /** The way of the line of sight through a place in the picture. */
+    Vec3 sight(Vec2 inPicture, double width, double height) {
         double scale = Math.tan(FIELD / 2) / (height / 2);
-        Vec3 ray = forward()
+        return forward()
                 .plus(right().times((inPicture.x() - width / 2) * scale))
                 .plus(up().times((height / 2 - inPicture.y()) * scale));
+    }
+
+    /** The point in the plane of a z that lies behind a place in the picture, m; NaN when the line of sight runs along it. */
+    public Vec2 onPlane(Vec2 inPicture, double z, double width, double height) {
+        Vec3 ray = sight(inPicture, width, height);
         double k = Math.abs(ray.z()) < 1e-9 ? Double.NaN : (z - at().z()) / ray.z();
         return at().plus(ray.times(k)).xy();
     }

@@ -2,6 +2,7 @@
 package tipwright.viewer.scene;
 
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.AmbientLight;
 import javafx.scene.DirectionalLight;
 import javafx.scene.Group;
@@ -12,10 +13,12 @@ import tipwright.geometry.Forms;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.Vec3;
 import tipwright.outline.MachineOutline;
+import tipwright.outline.MachinePart;
 import tipwright.outline.PartKind;
 import tipwright.viewer.dump.DumpStates;
 import tipwright.viewer.dump.MachineState;
 import tipwright.viewer.dump.Surroundings;
+import tipwright.viewer.editor.PartOfMachine;
 
 /** Everything that stands in the picture for one design, one load case and one theme. Opaque parts first, the wall last. */
 public final class MachineScene {
@@ -37,6 +40,9 @@ public final class MachineScene {
     private final SlurryPart slurry;
     private final ArrowPart arrows;
     private final PathPart path;
+    private final MarkPart marks;
+    private final MachineOutline machine;
+    private final Sight sight;
     private final double newtonsPerMetre;
     private final Group root;
 
@@ -45,7 +51,9 @@ public final class MachineScene {
         this.dump = dump;
         this.loadCase = dump.loadCase(loadCase).name();
         Mesh inside = inside(dump);
-        MachineOutline machine = new MachineOutline(dump.analysis());
+        machine = new MachineOutline(dump.analysis());
+        sight = new Sight(machine, inside);
+        marks = new MarkPart(machine, theme);
         room = Surroundings.of(dump, machine);
         double size = room.radius();
         newtonsPerMetre = SceneText.niceForce(2.6 * Math.max(1e-3, dump.largestForce()) / size);
@@ -65,9 +73,11 @@ public final class MachineScene {
                 assists.node(),
                 tank.rims(),
                 doors.node(),
+                marks.solid(),
                 arrows.node(),
                 path.node(),
                 slurry.node(),
+                marks.clear(),
                 tank.wall());
         root.getTransforms().add(new Rotate(180, Rotate.X_AXIS));
         root.getChildren().addAll(lights(room.middle(), size));
@@ -137,6 +147,27 @@ public final class MachineScene {
         slurry.show(now);
         arrows.show(now);
         path.show(now);
+        marks.show(now);
+    }
+
+    /** Its parts, for what is to be marked. */
+    public List<MachinePart> parts() {
+        return machine.parts();
+    }
+
+    /** Paints what is marked, and takes the paint off the rest. */
+    public void mark(List<Marked> marked) {
+        marks.mark(marked);
+    }
+
+    /** What is labelled, and where, m. */
+    List<MarkPart.Label> labels(MachineState now) {
+        return marks.labels(now);
+    }
+
+    /** The part that a line of sight meets first. */
+    Optional<PartOfMachine> partAt(Vec3 from, Vec3 way, MachineState now) {
+        return sight.first(from, way, now);
     }
 
     /** Where labels belong, m: actuators' arrows, then bearings' arrows, then the centre of mass, then the metre bar. */

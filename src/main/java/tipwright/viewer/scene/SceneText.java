@@ -15,6 +15,7 @@ import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
+import tipwright.check.rule.Verdict;
 import tipwright.design.tank.CaseName;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
@@ -28,6 +29,7 @@ import tipwright.viewer.dump.MachineState;
 public final class SceneText extends Pane {
     private static final double MARGIN = 22;
     private static final double LEAST = 5e-5;
+    private static final int MOST_LABELS = 4;
     private static final double FOOT = 0.3048;
 
     private Theme theme = Theme.DARK;
@@ -41,6 +43,10 @@ public final class SceneText extends Pane {
 
     void setTheme(Theme other) {
         theme = other;
+    }
+
+    UnitSystem units() {
+        return units;
     }
 
     void setUnits(UnitSystem other) {
@@ -72,6 +78,13 @@ public final class SceneText extends Pane {
         MachineScene.Anchors anchors = machine.anchors(now);
         List<double[]> taken = new ArrayList<>();
         double each = now.rest().force() / Math.max(1, anchors.pushes().size());
+        List<MarkPart.Label> labels = machine.labels(now);
+        for (MarkPart.Label l : labels.subList(0, Math.min(MOST_LABELS, labels.size()))) {
+            Color colour = theme.verdict(l.mark().failing() ? Verdict.FAIL : Verdict.CLOSE);
+            String words =
+                    (l.mark().failing() ? "FAILS  " : "CLOSE  ") + l.mark().label();
+            tag(all, taken, words, l.at(), colour, camera, size, width, height);
+        }
         String verb = each >= 0 ? "pushes " : "pulls ";
         for (Vec3 p : anchors.pushes()) {
             tag(all, taken, verb + show(Math.abs(each), Kind.FORCE), p, theme.push(), camera, size, width, height);

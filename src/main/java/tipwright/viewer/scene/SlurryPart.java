@@ -9,12 +9,12 @@ import javafx.scene.paint.PhongMaterial;
 import javafx.scene.shape.MeshView;
 import javafx.scene.transform.Affine;
 import org.jspecify.annotations.Nullable;
+import tipwright.geometry.Forms;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.MeshCut;
 import tipwright.geometry.Plane;
 import tipwright.load.Fill;
 import tipwright.viewer.dump.MachineState;
-import tipwright.viewer.dump.Pour;
 
 /** What is in the tank: the interior cut at the free surface, the surface lighter than the rest; and what pours out. */
 final class SlurryPart {
@@ -69,10 +69,10 @@ final class SlurryPart {
             surface.setMaterial(surfaces.get(fill.stuff()));
         }
         shown = fill;
-        Pour pour = now.pour();
-        stream.setVisible(pour != null);
-        if (pour != null) {
-            stream.setMesh(Surface.triangles(pour.mesh(ground)));
+        stream.setVisible(!now.pours().isEmpty());
+        if (!now.pours().isEmpty()) {
+            stream.setMesh(Surface.triangles(
+                    Forms.joined(now.pours().stream().map(p -> p.mesh(ground)).toList())));
             stream.setMaterial(surfaces.get(fill == null ? Fill.Stuff.LIQUID : fill.stuff()));
         }
     }

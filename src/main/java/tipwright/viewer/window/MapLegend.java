@@ -25,7 +25,6 @@ final class MapLegend extends VBox {
     MapLegend() {
         setId("map-legend");
         getStyleClass().add("legend");
-        setSpacing(3);
         setMaxWidth(MOST);
         setMouseTransparent(true);
         state.setId("map-state");

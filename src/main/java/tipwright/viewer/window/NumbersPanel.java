@@ -26,14 +26,12 @@ final class NumbersPanel extends VBox implements Panel {
     NumbersPanel(WindowState shown) {
         this.shown = shown;
         getStyleClass().add("card");
-        setSpacing(4);
         Label head = new Label("At this tilt");
         head.getStyleClass().add("head");
         moving.getStyleClass().addAll("faint", "small");
         moving.setId("moving");
         moving.setWrapText(true);
-        grid.setHgap(10);
-        grid.setVgap(1);
+        grid.getStyleClass().add("numbers");
         ColumnConstraints words = new ColumnConstraints();
         words.setHgrow(Priority.ALWAYS);
         grid.getColumnConstraints().setAll(words, new ColumnConstraints());
@@ -91,8 +89,8 @@ final class NumbersPanel extends VBox implements Panel {
         }
         set(
                 moving,
-                "At rest. With friction it " + push(now.raise().force() / share) + " while tipping, and "
-                        + push(now.lower().force() / share) + " while going back.");
+                "Stopped. Going up it " + push(now.raise().force() / share) + ", coming down it "
+                        + push(now.lower().force() / share) + " (friction).");
     }
 
     private String push(double force) {

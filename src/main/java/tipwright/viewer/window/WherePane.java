@@ -55,7 +55,6 @@ final class WherePane extends VBox {
         this.shown = shown;
         this.picture = picture;
         this.zone = zone;
-        setSpacing(6);
         setAlignment(Pos.TOP_RIGHT);
         setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
         setPickOnBounds(false);
