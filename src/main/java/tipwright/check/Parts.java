@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
@@ -13,6 +14,7 @@ import tipwright.check.rule.Occasion;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
+import tipwright.time.Timing;
 
 /**
  * A verdict in its two halves. A finding that depends on the load is in both: each half has it where it is worst among the loads and tilts
@@ -28,19 +30,28 @@ public record Parts(Part normal, Part fault, List<String> skipped) {
         skipped = List.copyOf(skipped);
     }
 
-    /** Both halves of what the checks found. */
-    public static Parts of(Analysis analysis, List<Finding> findings) {
-        Halves normal = new Halves(Occasion.NORMAL.of(analysis));
-        Halves fault = new Halves(Occasion.FAULT.of(analysis));
+    /** Both halves of what the checks found of a machine, as worn as its design allows. */
+    public static Parts of(Analysis analysis, @Nullable Timing timing, List<Finding> findings) {
+        Analysis worn = Worn.of(analysis);
+        Halves normal = new Halves(Occasion.NORMAL.of(worn));
+        Halves fault = new Halves(Occasion.FAULT.of(worn));
+        TimedHalves timed = new TimedHalves(worn, timing);
         List<Finding> usual = new ArrayList<>();
         List<Finding> wrong = new ArrayList<>();
         for (Finding f : findings) {
             Optional<Check> made = Checks.of(f);
-            Occasion when = made.map(c -> Occasion.of(f, c, analysis)).orElse(Occasion.NORMAL);
-            (when == Occasion.NORMAL ? usual : wrong).add(f);
-            made.filter(c -> f.loadCase() != null && twofold(c))
-                    .flatMap(c -> (when == Occasion.NORMAL ? fault : normal).twin(c, f))
-                    .ifPresent((when == Occasion.NORMAL ? wrong : usual)::add);
+            Check check = made.orElse(null);
+            Occasion when = check == null
+                    ? Occasion.NORMAL
+                    : timed.splits(check) ? timed.of(f, check) : Occasion.of(f, check, analysis);
+            List<Finding> its = when == Occasion.NORMAL ? usual : wrong;
+            List<Finding> others = when == Occasion.NORMAL ? wrong : usual;
+            its.add(f);
+            if (check != null && timed.splits(check)) {
+                others.addAll(timed.twins(f, check, when));
+            } else if (check != null && f.loadCase() != null && twofold(check)) {
+                (when == Occasion.NORMAL ? fault : normal).twin(check, f).ifPresent(others::add);
+            }
         }
         return new Parts(new Part(Occasion.NORMAL, usual), new Part(Occasion.FAULT, wrong), skipped(analysis.design()));
     }

@@ -20,7 +20,7 @@ import tipwright.time.Timing;
 public record Result(Analysis analysis, List<Finding> findings, @Nullable HowFull howFull, Timing timing, Parts parts) {
     /** With the halves that follow from the findings. */
     public Result(Analysis analysis, List<Finding> findings, @Nullable HowFull howFull, Timing timing) {
-        this(analysis, findings, howFull, timing, Parts.of(analysis, findings));
+        this(analysis, findings, howFull, timing, Parts.of(analysis, timing, findings));
     }
 
     /** Copies the list. */

@@ -53,16 +53,16 @@ final class LoadPages {
         grid.to(page);
         FixedTable bearings = new FixedTable(
                 "Largest load on each pivot bearing",
-                FixedTable.Column.text("bearing", 12),
+                FixedTable.Column.text("bearing", 18),
                 FixedTable.Column.number("at z", 14),
-                FixedTable.Column.text("load", 32),
-                FixedTable.Column.text("which way", 42));
+                FixedTable.Column.text("load", 30),
+                FixedTable.Column.text("which way", 38));
         List<Support> all = analysis.design().pivot().bearings();
         for (int b = 0; b < all.size(); b++) {
             Peak.OnBearing worst = Peak.bearing(analysis.cases(), Peak.Tilts.ALL, b, b + 1);
             if (worst != null) {
                 bearings.row(
-                        "bearing " + (b + 1),
+                        analysis.design().pivot().name(b),
                         length.show(all.get(b).z()),
                         peak(worst.peak()) + " (" + CaseName.shown(worst.peak().loadCase()) + ")",
                         Direction.of(worst.load(), all.get(b).base()).words());
@@ -108,9 +108,9 @@ final class LoadPages {
         grid.to(page);
         page.line(
                 "p class=\"caption\"",
-                "Length: pin to pin. Arm: what the actuator's line passes the pivot by, so that force times arm turns the"
-                        + " tank. Angle: between the actuator and the line from pivot to its pin; 90 is best. Bearing: the one"
-                        + " that carries most.");
+                "Length: pin to pin. Arm: the lever arm, the square distance from the pivot to the line through the actuator;"
+                        + " force times arm turns the tank. Angle: the pushing angle, between the actuator and the line from"
+                        + " the pivot to its pin; 90 is best. Bearing: the one that carries most.");
     }
 
     void time(Markup page, Timing timing) {

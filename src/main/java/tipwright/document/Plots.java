@@ -41,15 +41,16 @@ final class Plots {
     /** Everything over the tilt. */
     List<Figure> overTilt() {
         List<Figure> all = new ArrayList<>();
-        all.add(forces("Force of the actuators while raising, by load case", Row::raise));
-        all.add(forces("Force of the actuators while lowering, by load case", Row::lower));
+        all.add(forces(actuators() + " while raising, by load case", Row::raise));
+        all.add(forces(actuators() + " while lowering, by load case", Row::lower));
         all.add(lengths());
         double[] tilts = poses(p -> Math.toDegrees(p.tilt()));
         all.add(plot.of(
-                "Arm of the actuators about the pivot",
+                "Lever arm of the actuator about the pivot",
                 TILT,
-                "arm, " + length.unit(),
-                List.of(PlotCurve.of("arm", tilts, poses(p -> length.label().fromSi(p.arm()))))));
+                "lever arm, " + length.unit(),
+                List.of(PlotCurve.of(
+                        "lever arm", tilts, poses(p -> length.label().fromSi(p.arm()))))));
         all.add(bearings());
         all.add(perCase(
                 "What is in the tank",
@@ -62,9 +63,14 @@ final class Plots {
     /** The few that tell most. */
     List<Figure> fewOverTilt() {
         return List.of(
-                forces("Force of the actuators while raising, by load case", Row::raise),
-                forces("Force of the actuators while lowering, by load case", Row::lower),
+                forces(actuators() + " while raising, by load case", Row::raise),
+                forces(actuators() + " while lowering, by load case", Row::lower),
                 bearings());
+    }
+
+    private String actuators() {
+        int n = analysis.design().drive().actuators().size();
+        return n == 1 ? "Force of the actuator" : "Force of all " + n + " actuators together";
     }
 
     private Figure forces(String caption, java.util.function.Function<Row, Balance> motion) {
@@ -76,7 +82,7 @@ final class Plots {
         }
         double[] tilts = poses(p -> Math.toDegrees(p.tilt()));
         curves.add(PlotCurve.limit("rated push", tilts, force.label().fromSi(push)));
-        return plot.of(caption, TILT, "force, " + force.unit() + " (+ push, - pull)", curves);
+        return plot.of(caption, TILT, "force, " + force.unit() + " (push above 0, pull below)", curves);
     }
 
     private Figure lengths() {
@@ -110,7 +116,7 @@ final class Plots {
             for (int i = 0; i < most.length; i++) {
                 most[i] = force.label().fromSi(most[i]);
             }
-            curves.add(PlotCurve.of("bearing " + (b + 1), tilts, most));
+            curves.add(PlotCurve.of(analysis.design().pivot().name(b), tilts, most));
         }
         return plot.of("Load of each pivot bearing, worst of all load cases", TILT, "load, " + force.unit(), curves);
     }

@@ -150,7 +150,7 @@ public final class Report {
         return new Figure(
                 Svg.of(drawing, false).strip(),
                 drawing.title() + ", with the distances between the pins",
-                drawing.title() + ". 'tipwright sheet' writes the sheet to weld from.");
+                drawing.title() + ". 'tipwright sheet' writes the weld sheet.");
     }
 
     private void figures(List<Figure> figures) {

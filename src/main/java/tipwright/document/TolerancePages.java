@@ -20,6 +20,8 @@ import tipwright.report.ToleranceText;
 final class TolerancePages {
     private static final double USUAL = 0.005;
     private static final long SEED = 1;
+    /** Of an inch, m. */
+    private static final double THOUSANDTH = 0.0254e-3;
 
     private final Design design;
     private final UnitSystem units;
@@ -59,15 +61,15 @@ final class TolerancePages {
         List<String> words = new ArrayList<>();
         words.add("As in the file, the check closest to failing is used to " + percent(t.utilisation()) + ": "
                 + t.governing().words() + ".");
-        words.add("With every place of a mount off by up to " + length(t.tolerance())
-                + " either way, the worst corner uses " + percent(t.worstCorner()) + ": "
+        words.add("With all pins off by up to " + length(t.tolerance())
+                + " the worst way, " + percent(t.worstCorner()) + " is used: "
                 + t.cornerLimit().words() + ".");
-        words.add("The chance that a limit is passed is " + percent(t.chance()) + ", in " + t.runs() + " runs ("
+        words.add("The chance that a check fails is " + percent(t.chance()) + ", in " + t.runs() + " tries ("
                 + SampledShare.of(t.chance(), t.runs()).words() + ").");
         words.add(
                 t.largest() > 0
-                        ? "Every limit is kept in every corner up to " + length(t.largest())
-                                + " either way: weld to that."
+                        ? "Keep every pin within " + length(t.largest())
+                                + " of its place and every one of these checks still passes."
                         : "It fails even when every pin is exactly in place.");
         if (!design.drive().direct()) {
             words.add(ToleranceText.LINKS);
@@ -88,7 +90,8 @@ final class TolerancePages {
     }
 
     private String length(double si) {
-        double rounded = Math.rint(si * 1e4) / 1e4;
+        double step = units == UnitSystem.METRIC ? 1e-4 : THOUSANDTH;
+        double rounded = Math.rint(si / step) * step;
         return Quantities.show(rounded, Kind.LENGTH, units);
     }
 

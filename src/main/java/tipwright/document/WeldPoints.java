@@ -10,7 +10,6 @@ import tipwright.design.Place;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.joint.Shaft;
-import tipwright.design.joint.Support;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Marks;
 import tipwright.quantity.Quantities;
@@ -67,7 +66,7 @@ final class WeldPoints {
                 centres.row(p.words(), Marks.bare(p.at().x(), units), Marks.bare(p.at().y(), units), hole(p, units)));
         centres.styled("slim").to(page);
         FixedTable tape = new FixedTable(
-                "Centre to centre, to check by tape",
+                "Centre to centre: check with a tape",
                 FixedTable.Column.text("from", 36),
                 FixedTable.Column.text("to", 36),
                 FixedTable.Column.number(unit, 28));
@@ -107,7 +106,7 @@ final class WeldPoints {
         }
         centres.to(page);
         FixedTable tape = new FixedTable(
-                "Centre to centre in the side view, to check by tape",
+                "Centre to centre in the side view: check with a tape",
                 FixedTable.Column.text("from", 32),
                 FixedTable.Column.text("to", 32),
                 FixedTable.Column.number("mm", 18),
@@ -131,11 +130,10 @@ final class WeldPoints {
     }
 
     private void across(BiConsumer<String, Double> each) {
-        int number = 1;
-        for (Support support : design.pivot().bearings()) {
-            each.accept("bearing " + number++, support.z());
+        for (int b = 0; b < design.pivot().bearings().size(); b++) {
+            each.accept(design.pivot().name(b), design.pivot().bearings().get(b).z());
         }
-        number = 1;
+        int number = 1;
         for (PlacedActuator placed : design.drive().actuators()) {
             each.accept("actuator " + number++, placed.z());
         }

@@ -121,7 +121,7 @@ final class DesignText {
                 + ", centre: {above: {carried: 0 mm}, z: 0 mm}}");
         if (is("round")) {
             line("  openings:");
-            line("    # opens-at: the tilt at which the door is let go.");
+            line("    # opens-at: the tilt at which you open the door.");
             line("    - {name: door, rim: circle, diameter: " + value("door", 0) + ", centre: " + dumpEnd()
                     + ", normal: x, opens-at: 0 deg}");
         } else {

@@ -229,7 +229,7 @@ final class Questions {
                     Measure.of(Kind.PRESSURE)),
             ask(
                     "lock-valve",
-                    "Is a lock valve screwed to each cylinder: yes or no?",
+                    "Is there a lock valve on the port of each cylinder: yes or no?",
                     "A block right at the cylinder's port; a valve at the other end of a hose is none.",
                     a -> "yes",
                     Questions::hydraulic,

@@ -5,10 +5,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
-import tipwright.design.tank.Cases;
+import tipwright.design.tank.CaseName;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 
@@ -145,11 +146,11 @@ public record LoadTable(
     private static List<String> notes(Design design, CaseMaker maker) {
         List<String> notes = new ArrayList<>();
         if (!maker.solids()) {
-            notes.add("no solids in the slurry: the cases " + String.join(", ", Cases.OF_SOLIDS) + " do not arise");
+            notes.add("no solids in the slurry, so there is no grit or cake to check");
         }
         if (!design.cases().skip().isEmpty()) {
-            notes.add("load cases left out by the design: "
-                    + String.join(", ", design.cases().skip()));
+            notes.add("load cases not looked at, because the file says so: "
+                    + design.cases().skip().stream().map(CaseName::shown).collect(Collectors.joining(", ")));
         }
         if (!maker.convex()) {
             notes.add("the inside of the tank is not convex: a pocket could keep more than the residue shown");

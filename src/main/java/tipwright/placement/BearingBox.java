@@ -44,8 +44,8 @@ public final class BearingBox {
     public static List<Tried> tried(Design design, Map<String, Bearing> box) {
         List<Tried> all = new ArrayList<>();
         box.forEach((name, bearing) -> {
-            boolean own = design.pivot().bearings().stream()
-                    .allMatch(s -> s.bearing().equals(bearing));
+            boolean own =
+                    design.pivot().bearings().stream().allMatch(s -> s.bearing().equals(bearing));
             all.add(new Tried(name, bearing, result(design, bearing), own));
         });
         all.sort(Comparator.comparingInt((Tried t) -> t.failing().size())

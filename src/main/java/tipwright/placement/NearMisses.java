@@ -16,6 +16,7 @@ import tipwright.geometry.Vec2;
  * place where that limit alone stands against it, and by how little.
  */
 final class NearMisses {
+    private static final String NONE = "no single part helps: give the pins more room under mounts";
     private static final int GENERATIONS = 30;
     private static final double STEP = 0.06;
     private static final double OTHER = 1000;
@@ -146,12 +147,12 @@ final class NearMisses {
     /** The candidate that comes nearest, when no single limit stands against it. */
     private String nearest() {
         double least = Double.POSITIVE_INFINITY;
-        String words = "No single part helps. Give the pins more room in mounts:";
+        String words = NONE + ".";
         for (int a = 0; a < task.listed().size(); a++) {
             for (Starts.Start start : starts.of(a)) {
                 if (start.cost() < least) {
                     least = start.cost();
-                    words = "no single change opens it; widen the zones. Nearest so far: " + nearest(start.at(), a);
+                    words = NONE + ". Nearest so far: " + nearest(start.at(), a);
                 }
             }
         }

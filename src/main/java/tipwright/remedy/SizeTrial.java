@@ -26,6 +26,7 @@ import tipwright.design.supply.Battery;
 import tipwright.geometry.NotConvergedException;
 import tipwright.placement.PartsBox;
 import tipwright.time.CycleTimer;
+import tipwright.time.Timing;
 
 /** One size in its place: read at once, looked at coarsely, and checked in full only when that is asked for. Mutable: remembers. */
 final class SizeTrial {
@@ -94,10 +95,12 @@ final class SizeTrial {
             List<Check> quick = SizeChecks.quick(series);
             List<Finding> findings = new ArrayList<>(
                     Checks.run(quick.stream().filter(timed.negate()).toList(), analysis));
+            Timing timing = null;
             if (SizeChecks.ofSupply(series)) {
-                findings.addAll(Checks.run(quick.stream().filter(timed).toList(), analysis, CycleTimer.time(analysis)));
+                timing = CycleTimer.time(analysis);
+                findings.addAll(Checks.run(quick.stream().filter(timed).toList(), analysis, timing));
             }
-            return Parts.of(analysis, findings);
+            return Parts.of(analysis, timing, findings);
         } catch (CannotComputeException | NotConvergedException e) {
             return NOTHING;
         }

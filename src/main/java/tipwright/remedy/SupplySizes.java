@@ -36,7 +36,7 @@ final class SupplySizes implements Proposer {
         List<Proposal> all = new ArrayList<>();
         if (asked.equals("lock valve")) {
             all.add(new Proposal(
-                    Text.words("a lock valve screwed to the cylinder"),
+                    Text.words("a lock valve on the cylinder port"),
                     0.1,
                     Copy.with(design, "whatIf", Copy.with(design.whatIf(), "lockValve", true))));
         } else if (design.supply() instanceof Battery battery) {

@@ -50,10 +50,10 @@ public record Checked(
         List<Assumption> all = new ArrayList<>(assumptions);
         if (design.friction().pivot() == null) {
             String values = design.pivot().bearings().stream()
-                    .map(s -> Double.toString(s.bearing().usualFriction()))
+                    .map(s -> s.bearing().usualFriction() + " (" + s.bearing().noun() + ")")
                     .distinct()
                     .collect(Collectors.joining(" and "));
-            all.add(new Assumption("friction.pivot", values + " (by the kind of bearing)", ""));
+            all.add(new Assumption("friction.pivot", values, ""));
         }
         return all;
     }

@@ -110,7 +110,7 @@ public final class Comparison {
         line("largest pull", c -> force(Peak.force(c.result(), false)));
         line("stroke used", this::stroke);
         line("most loaded bearing", this::bearing);
-        line("may be filled to", this::full);
+        line("fill limit", this::full);
         line("stays in, liquid", c -> residue(c.result().analysis().emptying().liquid()));
         line("stays in, cake", c -> residue(c.result().analysis().emptying().cake()));
     }
@@ -181,7 +181,7 @@ public final class Comparison {
     private String full(Checked c) {
         HowFull most = c.result().howFull();
         return most == null
-                ? "no fill passes"
+                ? "fails even empty"
                 : Scale.percent().show(most.fill()) + ", " + show(most.volume(), Kind.VOLUME);
     }
 

@@ -26,7 +26,7 @@ final class EnvelopeSection {
         Table pushes = new Table("rrrrrrl");
         pushes.row("tilt", "pin to", "stroke", "lever", "pushing", "push", "with");
         pushes.row("deg", "pin " + length.unit(), "used", "arm " + length.unit(), "angle", force.unit());
-        Table pulls = new Table("rrlrrl");
+        Table pulls = new Table("rrlrll");
         pulls.row("tilt", "pull", "with", "bearing", "which", "pushes");
         pulls.row("deg", force.unit(), "", force.unit());
         for (Envelope at : Envelope.shown(analysis)) {
@@ -48,7 +48,7 @@ final class EnvelopeSection {
                     pull == null ? "-" : force.number(pull.value()),
                     pull == null ? "" : CaseName.shown(pull.loadCase()),
                     bearing == null ? "-" : force.number(bearing.peak().value()),
-                    bearing == null ? "" : Integer.toString(bearing.bearing() + 1),
+                    bearing == null ? "" : analysis.design().pivot().side(bearing.bearing()),
                     way(bearing));
         }
         List<String> lines = new ArrayList<>();

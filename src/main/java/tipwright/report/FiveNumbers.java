@@ -144,9 +144,16 @@ public final class FiveNumbers {
                 .filter(f -> f.verdict() != Verdict.NOT_CHECKED)
                 .max(Comparator.comparingDouble(Finding::utilisation))
                 .orElse(null);
-        String number = "bearing " + (worst.bearing() + 1) + ": "
-                + Scale.force(style.units()).show(worst.peak().value());
-        return number + (rating == null ? "" : rated(rating)) + ", " + at(worst.peak());
+        Scale force = Scale.force(style.units());
+        String load = force.show(worst.peak().value());
+        int second = 1 - worst.bearing();
+        Peak.OnBearing less = Peak.bearing(analysis.cases(), Peak.Tilts.ALL, second, second + 1);
+        String other = less == null ? load : force.show(less.peak().value());
+        return analysis.design().pivot().name(worst.bearing())
+                + ": " + load + (rating == null ? "" : rated(rating)) + ", " + at(worst.peak())
+                + (other.equals(load)
+                        ? ""
+                        : "; the " + analysis.design().pivot().side(second) + " one " + other);
     }
 
     private String fill(@Nullable HowFull most) {

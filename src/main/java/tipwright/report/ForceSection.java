@@ -49,7 +49,7 @@ final class ForceSection {
     }
 
     private List<String> bearing(int number, Support support, Peak.OnBearing worst) {
-        String name = "  " + (number + 1) + "  ";
+        String name = "  " + (number + 1) + " (" + analysis.design().pivot().side(number) + ")  ";
         String text = "at z " + Scale.length(style.units()).show(support.z()) + ": "
                 + force.show(worst.peak().value()) + " at "
                 + Scale.angle().show(worst.peak().tilt()) + " ("

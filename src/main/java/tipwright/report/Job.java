@@ -30,8 +30,7 @@ public record Job(Design design, UnitSystem units) {
                 + show(volume, Kind.VOLUME) + " of slurry in it (" + show(volume * density, Kind.MASS) + " at "
                 + show(density, Kind.DENSITY) + ") tips from "
                 + Scale.angle().show(design.tilt().from()) + " to "
-                + Scale.angle().show(design.tilt().to()) + ", driven by " + actuators() + " ("
-                + word(design.drive()) + ").";
+                + Scale.angle().show(design.tilt().to()) + ", moved by " + actuators() + way() + ".";
     }
 
     private String actuators() {
@@ -40,8 +39,18 @@ public record Job(Design design, UnitSystem units) {
             count.merge(placed.actuator().noun(), 1, Integer::sum);
         }
         List<String> words = new ArrayList<>();
-        count.forEach((noun, n) -> words.add(n + " " + noun + (n > 1 ? "s" : "")));
+        count.forEach((noun, n) -> words.add(n == 1 ? "one " + noun : (n == 2 ? "two " : n + " ") + noun + "s"));
         return Prose.and(words);
+    }
+
+    /** How what drives it reaches the tank. */
+    private String way() {
+        String word = word(design.drive());
+        return switch (word) {
+            case "straight" -> ", straight from frame to tank";
+            case "free" -> " through a linkage of your own";
+            default -> " through a " + word + " linkage";
+        };
     }
 
     /** The keyword of a shape or drive in the design file. */

@@ -26,7 +26,10 @@ final class JsonPeaks {
         peak("pull", Peak.force(result, false));
         for (int b = 0; b < bearings; b++) {
             Peak.OnBearing worst = Peak.bearing(analysis.cases(), Peak.Tilts.ALL, b, b + 1);
-            peak("bearing_" + (b + 1), worst == null ? null : worst.peak());
+            peak(
+                    "bearing_" + (b + 1),
+                    worst == null ? null : worst.peak(),
+                    analysis.design().pivot().side(b));
         }
         json.end();
         json.each(
@@ -36,6 +39,10 @@ final class JsonPeaks {
     }
 
     private void peak(String name, @Nullable Peak peak) throws IOException {
+        peak(name, peak, null);
+    }
+
+    private void peak(String name, @Nullable Peak peak, @Nullable String side) throws IOException {
         if (peak == null) {
             json.nothing(name);
             return;
@@ -45,6 +52,9 @@ final class JsonPeaks {
         json.number("tilt_deg", Math.toDegrees(peak.tilt()));
         json.text("case", peak.loadCase());
         json.text("motion", peak.motion());
+        if (side != null) {
+            json.text("side", side);
+        }
         json.end();
     }
 

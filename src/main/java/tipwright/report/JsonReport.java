@@ -16,8 +16,10 @@ import tipwright.check.HowFull;
 import tipwright.check.Part;
 import tipwright.check.Result;
 import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
 import tipwright.check.rule.Sense;
 import tipwright.check.rule.Verdict;
+import tipwright.design.joint.Pivot;
 import tipwright.design.joint.Support;
 import tipwright.doubt.SampledShare;
 import tipwright.doubt.Sureness;
@@ -106,7 +108,10 @@ public final class JsonReport {
         howFull(result.howFull());
         emptying(analysis.emptying());
         stop(analysis.stop());
-        json.each("bearings", analysis.design().pivot().bearings(), this::bearing);
+        json.each(
+                "bearings",
+                analysis.design().pivot().bearings(),
+                b -> bearing(b, analysis.design().pivot()));
         json.each("assumptions", checked.taken(), a -> {
             json.text("key", a.path());
             json.text("value", a.value());
@@ -140,6 +145,10 @@ public final class JsonReport {
         MotionDirection direction = f.worst().direction();
         json.text("id", f.id());
         json.text("title", f.title());
+        int bearing = Findings.bearing(f);
+        if (bearing >= 0) {
+            json.text("side", result.analysis().design().pivot().side(bearing));
+        }
         boolean least = f.sense() == Sense.AT_LEAST;
         json.number("demand", unit.of(least ? f.capacity() : f.demand()));
         json.number("capacity", unit.of(least ? f.demand() : f.capacity()));
@@ -190,6 +199,9 @@ public final class JsonReport {
             json.each("seller_must_state", list.figures(a), figure -> {
                 JsonUnit unit = JsonUnit.of(figure.kind());
                 json.text("figure", figure.name());
+                if (!figure.side().isEmpty()) {
+                    json.text("side", figure.side());
+                }
                 json.text("bound", figure.bound().word());
                 json.number("value", unit.of(figure.si()));
                 json.text("unit", unit.name());
@@ -197,8 +209,9 @@ public final class JsonReport {
         });
     }
 
-    private void bearing(Support support) throws IOException {
+    private void bearing(Support support, Pivot pivot) throws IOException {
         json.number("z_mm", support.z() * MM);
+        json.text("side", pivot.side(pivot.bearings().indexOf(support)));
         json.numbers("base", support.base().x(), support.base().y());
     }
 

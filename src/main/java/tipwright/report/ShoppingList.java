@@ -2,10 +2,12 @@
 package tipwright.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import tipwright.check.Result;
 import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.actuator.Actuator;
@@ -23,6 +25,9 @@ import tipwright.remedy.SizeAnswer;
 /** What to buy where a file asks with '?', each with the figures that the seller must state. */
 final class ShoppingList {
     private static final double NOTHING = 1e-9;
+
+    /** Share by which the loads of the two bearings differ before one of them is named. */
+    private static final double UNLIKE = 0.005;
 
     private final Result result;
     private final Design design;
@@ -57,9 +62,18 @@ final class ShoppingList {
      * @param si SI
      * @param kind what it measures
      * @param bound which side is good
+     * @param side of the bearing that asks for it, where the two ask for unlike figures; else empty
      */
-    record Figure(String name, double si, Kind kind, Bound bound) {
+    record Figure(String name, double si, Kind kind, Bound bound, String side) {
+        Figure(String name, double si, Kind kind, Bound bound) {
+            this(name, si, kind, bound, "");
+        }
+
         Text text() {
+            return side.isEmpty() ? plain() : plain().plus(" for the " + side + " one");
+        }
+
+        private Text plain() {
             Text value = kind == Kind.LENGTH
                     ? Text.mark(si)
                     : kind == Kind.AREA ? Text.amount(si, kind, "mm2", 1) : Text.amount(si, kind);
@@ -130,14 +144,7 @@ final class ShoppingList {
         List<Figure> all = new ArrayList<>();
         if (a.written().keySet().stream().anyMatch(path -> path.contains("bearing"))) {
             all.add(new Figure("bore", bearing.bore(), Kind.LENGTH, Bound.EXACT));
-            double load = result.findings().stream()
-                    .filter(f -> f.id().startsWith("bearing-static/") && f.verdict() != Verdict.NOT_CHECKED)
-                    .mapToDouble(f -> f.demand() * f.factor())
-                    .max()
-                    .orElse(0);
-            if (load > NOTHING) {
-                all.add(new Figure("static load rating (C0)", load, Kind.FORCE, Bound.LEAST));
-            }
+            all.addAll(ratings());
         }
         Shaft shaft = design.pivot().shaft();
         if (shaft != null && (bearing instanceof PlainBush || a.written().containsKey("pivot.shaft.diameter"))) {
@@ -145,6 +152,30 @@ final class ShoppingList {
             all.add(new Figure("yield strength of its steel", shaft.yield(), Kind.PRESSURE, Bound.LEAST));
         }
         return all;
+    }
+
+    /** What the bearings ask for: one figure where both ask for the same, else one for each, the larger first. */
+    private List<Figure> ratings() {
+        List<Figure> all = new ArrayList<>();
+        for (int b = 0; b < design.pivot().bearings().size(); b++) {
+            int bearing = b;
+            double load = result.findings().stream()
+                    .filter(f -> f.id().startsWith("bearing-static/") && f.verdict() != Verdict.NOT_CHECKED)
+                    .filter(f -> Findings.bearing(f) == bearing)
+                    .mapToDouble(f -> f.demand() * f.factor())
+                    .max()
+                    .orElse(0);
+            if (load > NOTHING) {
+                String side = design.pivot().side(b);
+                all.add(new Figure("static load rating (C0)", load, Kind.FORCE, Bound.LEAST, side));
+            }
+        }
+        all.sort(Comparator.comparingDouble(Figure::si).reversed());
+        if (all.size() < 2 || all.get(0).si() > all.get(1).si() * (1 + UNLIKE)) {
+            return all;
+        }
+        Figure most = all.get(0);
+        return List.of(new Figure(most.name(), most.si(), most.kind(), most.bound()));
     }
 
     private List<Figure> cable() {

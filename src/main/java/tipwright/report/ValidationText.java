@@ -72,7 +72,7 @@ public final class ValidationText {
                 : "X " + failed + " of " + rows.size() + " figures do not agree with their references.";
         return verdict + " Of the references, " + count(rows, Basis.READ) + " were read in their source, "
                 + count(rows, Basis.MEMORY) + " are from memory, " + count(rows, Basis.TWO_WAYS)
-                + " are inputs of our own computed in two ways.";
+                + " are our own examples, worked out two ways.";
     }
 
     private static long count(List<ValidationRow> rows, Basis mark) {

@@ -223,9 +223,7 @@ final class PlacePages {
 
     private String bearing(List<Support> bearings, int i) {
         double z = bearings.get(i).z();
-        return "bearing " + (i + 1)
-                + (Across.side(z).isEmpty() ? "" : " (" + Across.side(z).strip() + ")") + ", z "
-                + Marks.show(z, units);
+        return design.pivot().name(i) + ", z " + Marks.show(z, units);
     }
 
     /** The tank's farthest points from the pivot. */

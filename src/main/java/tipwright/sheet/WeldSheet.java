@@ -72,7 +72,7 @@ public final class WeldSheet {
         for (Bracket bracket : brackets.all()) {
             pages.page(bracket);
         }
-        new CutPages(pager, rounded, CutList.of(analysis, brackets, units), units).all();
+        new CutPages(pager, brackets.design(), CutList.of(analysis, brackets, units), units).all();
         pages.open(brackets.open());
         new WorkPages(pager, analysis, units, cautions).all();
         return pager.pages();

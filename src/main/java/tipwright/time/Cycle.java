@@ -43,6 +43,40 @@ public record Cycle(
         moments = List.copyOf(moments);
     }
 
+    /**
+     * What of it belongs to one half of a verdict. A load that belongs to the normal dump up to a tilt does so on its way up to there;
+     * further up, on its way back, and in what the whole of it takes, something has gone wrong.
+     *
+     * @param normal which half
+     * @param normalTo tilt up to which its load belongs to the normal dump, rad
+     */
+    Cycle half(boolean normal, double normalTo) {
+        boolean whole = highest() <= normalTo;
+        List<Moment> its = moments.stream()
+                .filter(m -> (whole || (m.phase() == Moment.Phase.RAISE && m.tilt() <= normalTo)) == normal)
+                .toList();
+        if (whole && normal) {
+            return this;
+        }
+        boolean stalls = stalledAt <= normalTo == normal;
+        double stalled = stalls ? stalledAt : Double.NaN;
+        double stuck = normal || whole ? Double.NaN : stuckAt;
+        boolean ended = normal && Double.isNaN(stalled);
+        return new Cycle(
+                load,
+                ended ? 0 : raise,
+                ended ? 0 : empty,
+                ended ? 0 : lower,
+                ended ? 0 : total,
+                stalled,
+                stuck,
+                perHour,
+                peaks,
+                normal ? Spent.NOTHING : spent,
+                happenings,
+                its);
+    }
+
     /** Largest tilt that it gets to, rad: less than the full tilt when it stalls or the stroke ends. */
     public double highest() {
         return moments.stream().mapToDouble(Moment::tilt).max().orElse(0);

@@ -10,4 +10,7 @@ package tipwright.time;
  * @param travel of the rod out and back, m
  * @param onTime of the drive, s
  */
-public record Spent(double energy, double work, double travel, double onTime) {}
+public record Spent(double energy, double work, double travel, double onTime) {
+    /** Not even begun. */
+    static final Spent NOTHING = new Spent(0, 0, 0, 0);
+}

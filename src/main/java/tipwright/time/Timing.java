@@ -21,6 +21,21 @@ public record Timing(List<Cycle> cycles, @Nullable String missing, boolean lost)
         cycles = List.copyOf(cycles);
     }
 
+    /**
+     * What of it belongs to one half of a verdict; the normal dump stays the first of its cycles.
+     *
+     * @param normal all goes as meant; else something goes wrong
+     * @param normalTo tilt up to which the load of a name belongs to the normal dump, rad
+     */
+    public Timing half(boolean normal, ToDoubleFunction<String> normalTo) {
+        return new Timing(
+                cycles.stream()
+                        .map(c -> c.half(normal, normalTo.applyAsDouble(c.load())))
+                        .toList(),
+                missing,
+                lost);
+    }
+
     /** The normal dump; null when the time is not known. */
     public @Nullable Cycle dump() {
         return cycles.isEmpty() ? null : cycles.get(0);

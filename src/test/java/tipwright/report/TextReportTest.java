@@ -32,7 +32,7 @@ class TextReportTest {
     void theJobStandsFirstInASentence() {
         assertThat(text(DEMO))
                 .startsWith("Silt trailer\n")
-                .contains("of slurry in it", "1 electric actuator (straight)");
+                .contains("of slurry in it", "moved by one electric actuator, straight from frame to tank");
     }
 
     @Test
@@ -142,8 +142,7 @@ class TextReportTest {
 
     @Test
     void defaultsThatWereTakenAreListed() {
-        assertThat(text(DEMO))
-                .contains("friction: pins 0.15; pivot 0.01 (by the kind of bearing)", "bearing-static 2.0");
+        assertThat(text(DEMO)).contains("friction: pins 0.15; pivot 0.01 (ball bearing)", "bearing-static 2.0");
     }
 
     @Test

@@ -68,7 +68,7 @@ public final class AssistCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         List<Finding> all = new ArrayList<>();
         for (Assist assist : analysis.design().assists()) {
             if (assist instanceof LineSpring spring) {

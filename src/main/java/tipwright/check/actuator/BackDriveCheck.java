@@ -63,7 +63,7 @@ public final class BackDriveCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         List<Finding> all = new ArrayList<>();
         List<PlacedActuator> actuators = analysis.design().drive().actuators();
         for (int i = 0; i < actuators.size(); i++) {

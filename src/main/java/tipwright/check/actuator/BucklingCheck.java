@@ -108,7 +108,7 @@ public final class BucklingCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         List<PlacedActuator> actuators = analysis.design().drive().actuators();
         List<Finding> all = new ArrayList<>();
         for (int i = 0; i < actuators.size(); i++) {

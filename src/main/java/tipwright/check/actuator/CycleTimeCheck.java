@@ -8,6 +8,7 @@ import tipwright.analysis.Extreme;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.TimedCheck;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
 import tipwright.outline.PartKind;
@@ -55,6 +56,11 @@ public final class CycleTimeCheck implements TimedCheck {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.NEEDS_TIME, Trait.OF_NORMAL_DUMP);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("a faster actuator or one rated for more on-time, or fewer dumps an hour");
     }
@@ -65,7 +71,7 @@ public final class CycleTimeCheck implements TimedCheck {
         if (wanted == null) {
             return List.of();
         }
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         Cycle cycle = timing.dump();
         if (cycle == null) {
             return List.of(make.missing("", String.valueOf(timing.missing())));

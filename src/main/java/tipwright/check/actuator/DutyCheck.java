@@ -105,7 +105,7 @@ public final class DutyCheck implements Check {
                 : Text.words("the normal dump never gets through");
         List<Finding> all = new ArrayList<>(share(analysis, on, note));
         if (analysis.design().drive().actuators().get(0).actuator().duty() != null) {
-            Findings make = new Findings(this, analysis.design().limits());
+            Findings make = new Findings(this, analysis.design());
             Extreme stretch = timing.largest(Moment::duty);
             all.add(
                     make.compare(
@@ -127,7 +127,7 @@ public final class DutyCheck implements Check {
      * @param note what is told, or what is missing
      */
     private List<Finding> share(Analysis analysis, double on, Text note) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         Actuator actuator = analysis.design().drive().actuators().get(0).actuator();
         Double rated = actuator.duty();
         if (rated == null) {

@@ -95,7 +95,7 @@ public final class HoldCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         Double rated = rated(analysis.design());
         if (rated == null) {
             return List.of(make.missing("", "actuator.hold missing"));

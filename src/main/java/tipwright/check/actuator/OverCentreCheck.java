@@ -79,7 +79,7 @@ public final class OverCentreCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         boolean pushesUp = analysis.poses().get(0).arm() > 0;
         List<Text> crossings = new ArrayList<>();
         int toPull = 0;

@@ -89,7 +89,7 @@ public final class PullCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> -b.force());
         Usage usage = PushCheck.usage(
                 worst.value(),
@@ -107,7 +107,7 @@ public final class PullCheck implements Check {
                     Verdict.PASS,
                     "the actuator never pulls"));
         }
-        String note = usage.capacity() > 0 ? "rod in tension" : "rod in tension, but this cylinder cannot pull";
+        String note = usage.capacity() > 0 ? "largest pull" : "but this cylinder cannot pull";
         return List.of(make.compare("", usage, worst, Text.words(note)));
     }
 }

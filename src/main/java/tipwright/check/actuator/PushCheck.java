@@ -92,7 +92,7 @@ public final class PushCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         Extreme most = Extreme.largest(analysis.cases(), (row, b) -> b.force());
         if (!(most.value() > 0) && Ratings.byRope(analysis.design())) {
             return List.of(make.given(

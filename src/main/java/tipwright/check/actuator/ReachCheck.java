@@ -66,7 +66,7 @@ public final class ReachCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         double wanted = analysis.design().tilt().to();
         Stop stop = analysis.stop();
         double reached = stop == null ? wanted : stop.tilt();

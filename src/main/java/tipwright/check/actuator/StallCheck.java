@@ -64,7 +64,7 @@ public final class StallCheck implements TimedCheck {
 
     @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         if (timing.missing() != null) {
             return List.of(make.missing("", timing.missing()));
         }

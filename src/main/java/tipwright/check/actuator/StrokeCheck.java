@@ -120,7 +120,7 @@ public final class StrokeCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         double margin = analysis.design().limits().strokeMargin();
         Extreme shortest = Extreme.smallest(analysis, 0, Pose::length);
         Extreme longest = Extreme.largest(analysis, Pose::length);

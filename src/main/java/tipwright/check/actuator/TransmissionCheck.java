@@ -43,7 +43,7 @@ public final class TransmissionCheck implements Check {
 
     @Override
     public String formula() {
-        return "sin(angle) = |dL/dtilt| / |d pin/dtilt|, with a straight drive |dL/dtilt| / arm; fails under one limit, is close under another";
+        return "sin(angle) = |dL/dtilt| / |d pin/dtilt|, with a straight drive |dL/dtilt| / arm; below 10 deg fails, below 25 deg is close, unless limits: says otherwise";
     }
 
     @Override
@@ -91,7 +91,7 @@ public final class TransmissionCheck implements Check {
         String note = verdict == Verdict.PASS
                 ? "the actuator pushes well across its arm"
                 : "the actuator points almost at the pivot; move a mount so that it pushes more across the arm";
-        return List.of(new Findings(this, limits)
+        return List.of(new Findings(this, analysis.design())
                 .atLeast(
                         "",
                         angle,

@@ -94,7 +94,7 @@ public final class BearingHousingCheck implements Check {
     public List<Finding> run(Analysis analysis) {
         List<Finding> all = new ArrayList<>(BearingParts.each(
                 this, analysis, BallInsert.class, (make, part, i, bearing) -> one(make, part, analysis, i, bearing)));
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         List<Support> supports = analysis.design().pivot().bearings();
         for (int i = 0; i < supports.size(); i++) {
             if (supports.get(i).bearing() instanceof BallInsert insert

@@ -31,7 +31,7 @@ final class BearingParts {
 
     /** A finding for each bearing of the kind; none when there is no such bearing. */
     static <B extends Bearing> List<Finding> each(Check check, Analysis analysis, Class<B> kind, Rule<B> rule) {
-        Findings make = new Findings(check, analysis.design().limits());
+        Findings make = new Findings(check, analysis.design());
         List<Support> supports = analysis.design().pivot().bearings();
         List<Finding> all = new ArrayList<>();
         for (int i = 0; i < supports.size(); i++) {

@@ -62,7 +62,7 @@ public final class BearingStaticCheck implements Check {
     public Text says(Finding finding) {
         return Text.of(
                 "{} must carry {} and is good for {}",
-                Text.words(part(finding)),
+                Text.words(finding.title().replaceAll("^Pillow-block |: load$", "")),
                 Text.amount(finding.needs(), Kind.FORCE),
                 Text.amount(finding.has(), Kind.FORCE));
     }

@@ -120,7 +120,7 @@ public final class BushCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
         List<Finding> all = new ArrayList<>(run(analysis));
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         List<Support> supports = analysis.design().pivot().bearings();
         for (int i = 0; i < supports.size(); i++) {
             if (supports.get(i).bearing() instanceof PlainBush bush) {

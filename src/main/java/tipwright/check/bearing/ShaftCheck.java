@@ -98,7 +98,7 @@ public final class ShaftCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         Shaft shaft = analysis.design().pivot().shaft();
         if (shaft == null) {
             return List.of(make.missing("", "pivot.shaft missing"));

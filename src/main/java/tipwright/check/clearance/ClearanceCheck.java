@@ -84,7 +84,7 @@ public final class ClearanceCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         if (!MachineParts.any(design) && design.receiver() == null) {
             return List.of(make.missing("", "frame.members, obstacles and ground missing"));
         }

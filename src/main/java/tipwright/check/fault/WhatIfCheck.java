@@ -116,7 +116,7 @@ public final class WhatIfCheck implements Check {
     @Override
     public Text says(Finding finding) {
         Text numbers = finding.byWords();
-        Text note = finding.note();
+        Text note = numbers.equals(finding.note()) ? Text.NONE : finding.note();
         Text worst = worst(finding);
         if (!worst.isEmpty()) {
             return worst;
@@ -185,7 +185,7 @@ public final class WhatIfCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         List<Finding> all = new ArrayList<>(WhatIfFall.find(make, analysis));
         all.add(WhatIfLetGo.find(make, analysis));
         all.add(WhatIfWheel.find(make, analysis, rules));

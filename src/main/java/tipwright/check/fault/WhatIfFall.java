@@ -74,7 +74,7 @@ final class WhatIfFall {
             Text when =
                     seconds < SHORT ? Text.NONE : Text.of(" to rest in {}", Text.amount(seconds, Kind.TIME, "s", 1));
             note = Text.of(
-                    "sinks from {}{} through a bore of {}; a lock valve screwed to the cylinder would hold it"
+                    "sinks from {}{} through a bore of {}; a lock valve on the cylinder port would hold it"
                             + " (what-if.lock-valve)",
                     Text.degrees(worst.tilt(), 1),
                     when,

@@ -15,6 +15,7 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 
 /**
  * The whole load leaves the tank at once. Tank and actuator then swing about the force of the empty tank by as much as the force
@@ -42,8 +43,10 @@ final class WhatIfLetGo {
         Extreme worst = new Extreme(demand, most.tilt(), most.loadCase(), most.direction());
         double factor = design.factors().service();
         if (!(capacity > 0)) {
-            String note =
-                    "the cylinder cannot pull: the tank jumps up and drops back on it; keep clear, and open the outlet slowly";
+            Text note = Text.of(
+                    "the cylinder cannot pull: with {} too much the tank jumps up and drops back on it; keep clear, and open"
+                            + " the outlet slowly",
+                    Text.amount(-demand, Kind.FORCE));
             return make.given(PART, -demand, 0, factor, Kind.FORCE, 1, worst, Verdict.CLOSE, note);
         }
         String note = demand < 0 ? "the tank springs up and pulls at the rod" : "the tank springs back on the rod";

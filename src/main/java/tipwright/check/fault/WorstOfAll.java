@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.stream.Collectors;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Sense;
 import tipwright.check.rule.Verdict;
+import tipwright.quantity.Text;
 
 /** What many checks find when one thing goes wrong, as one finding: the worst of them, and which others fail. */
 final class WorstOfAll {
@@ -37,6 +39,17 @@ final class WorstOfAll {
             String named = others.stream().limit(NAMED).collect(Collectors.joining(", "));
             int more = others.size() - Math.min(NAMED, others.size());
             note += "; fails too: " + named + (more > 0 ? " and " + more + " more" : "");
+        }
+        if (worst.sense() == Sense.AT_LEAST) {
+            return make.atLeast(
+                    part,
+                    worst.has(),
+                    worst.needs(),
+                    worst.kind(),
+                    worst.utilisation(),
+                    worst.worst(),
+                    worst.verdict(),
+                    Text.words(note));
         }
         return make.given(
                 part,

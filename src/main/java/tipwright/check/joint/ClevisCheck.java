@@ -74,7 +74,7 @@ public final class ClevisCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         List<Finding> all = new ArrayList<>();
         for (Fastening f : design.fastenings()) {
             double lean = Math.asin(BracketLine.lean(analysis, f));

@@ -87,7 +87,7 @@ public final class FatigueCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         if (design.fastenings().stream().allMatch(f -> f.weld() == null && f.seat() == null)) {
             return List.of();
         }

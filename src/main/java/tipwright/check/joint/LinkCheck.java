@@ -117,7 +117,7 @@ public final class LinkCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         Mechanism mechanism = analysis.mechanism();
         List<Finding> all = new ArrayList<>();
         for (int body = 1; body < mechanism.bodies().size(); body++) {

@@ -111,7 +111,7 @@ public final class PinCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         return parts(analysis).stream().map(p -> one(make, analysis, p)).toList();
     }
 

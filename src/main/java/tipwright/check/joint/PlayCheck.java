@@ -82,7 +82,7 @@ public final class PlayCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         double play = play(design, Drive.FRAME_PIN) + play(design, Drive.ROD_PIN);
         double rim = rim(design);
         double limit = design.wear().rattle();

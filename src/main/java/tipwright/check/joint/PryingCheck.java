@@ -67,7 +67,7 @@ public final class PryingCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         List<Finding> all = new ArrayList<>();
         for (Fastening f : analysis.design().fastenings()) {
             Bolts bolts = f.bolts();

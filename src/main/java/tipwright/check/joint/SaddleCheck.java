@@ -81,7 +81,7 @@ public final class SaddleCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         Cradle cradle = design.cradle();
         if (cradle == null) {
             return List.of();

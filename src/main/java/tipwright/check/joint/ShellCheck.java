@@ -80,7 +80,7 @@ public final class ShellCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         boolean any = analysis.design().fastenings().stream().anyMatch(f -> f.seat() != null);
         if (!(analysis.design().tank().interior() instanceof CylinderInterior tank)) {
             return any

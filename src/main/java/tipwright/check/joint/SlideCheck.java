@@ -87,7 +87,7 @@ public final class SlideCheck implements Check {
         if (design.dump().cake() != Dump.Cake.ONE_SLIDE) {
             return List.of();
         }
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         Contents contents = new Contents(design);
         double cake = contents.cakeVolume();
         double release = design.slurry().release();

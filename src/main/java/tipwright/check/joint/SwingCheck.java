@@ -3,7 +3,6 @@ package tipwright.check.joint;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
@@ -17,6 +16,7 @@ import tipwright.check.rule.Trait;
 import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.Rod;
+import tipwright.design.actuator.TelescopicCylinder;
 import tipwright.design.actuator.Tube;
 import tipwright.design.drive.Drive;
 import tipwright.design.joint.Bolts;
@@ -77,11 +77,11 @@ public final class SwingCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         List<Finding> all = new ArrayList<>();
         for (Fastening f : analysis.design().fastenings()) {
             boolean fixed = f.joint().equals(Drive.FRAME_PIN);
-            if (fixed || f.joint().equals(Drive.ROD_PIN) || f.joint().equals(Drive.TANK_PIN)) {
+            if (fixed || f.joint().equals(analysis.design().drive().rodPinName())) {
                 Finding found = one(make, analysis, f, fixed);
                 if (found != null) {
                     all.add(found);
@@ -103,15 +103,11 @@ public final class SwingCheck implements Check {
             return make.missing(f.joint(), "fastenings: " + (height == null ? "height" : "weld or bolts") + " missing");
         }
         Actuator actuator = analysis.design().drive().actuators().get(0).actuator();
-        Tube tube = actuator.tube();
-        Rod rod = actuator.rod();
-        if (fixed ? tube == null : rod == null) {
+        double thick = fixed ? tube(actuator) : rod(actuator);
+        if (Double.isNaN(thick)) {
             return make.missing(f.joint(), "actuator." + (fixed ? "tube" : "rod") + " missing");
         }
-        double half = (fixed
-                        ? Objects.requireNonNull(tube).outside()
-                        : Objects.requireNonNull(rod).diameter())
-                / 2;
+        double half = thick / 2;
         Mechanism m = analysis.mechanism();
         int body = fixed ? m.actuatorFrom() : m.actuatorTo();
         Vec2 n = square.xy().unit();
@@ -138,5 +134,20 @@ public final class SwingCheck implements Check {
     private static Vec2 direction(Pose pose, int body, boolean fixed) {
         Vec2 u = pose.tankPin().minus(pose.framePin()).unit().times(fixed ? 1 : -1);
         return u.tilted(-pose.bodies().get(body).turn());
+    }
+
+    /** m; NaN: not known. */
+    private static double tube(Actuator actuator) {
+        Tube tube = actuator.tube();
+        return tube == null ? Double.NaN : tube.outside();
+    }
+
+    /** What comes out of the tube, the thinnest stage of several, m; NaN: not known. */
+    private static double rod(Actuator actuator) {
+        Rod rod = actuator.rod();
+        if (actuator instanceof TelescopicCylinder cylinder) {
+            return cylinder.stages().get(cylinder.stages().size() - 1).diameter();
+        }
+        return rod == null ? Double.NaN : rod.diameter();
     }
 }

@@ -68,7 +68,7 @@ public final class TubeWallCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         Frame frame = design.frame();
         CrossMember tube = frame == null ? null : frame.crossMember();
         if (tube == null) {

@@ -107,7 +107,7 @@ public final class TwistCheck implements Check {
         if (!(most.value() > MIDDLE)) {
             return List.of();
         }
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         Extreme couple = Extreme.largest(analysis.cases(), (row, b) -> new HingePair(z1, z2)
                 .couple(Math.abs(b.force()), aside.of(row.pose(), b)));
         Text shifts =

@@ -71,7 +71,7 @@ public final class WeldCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         Factors factors = analysis.design().factors();
         return FasteningParts.each(
                 make,

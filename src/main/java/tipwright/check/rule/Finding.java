@@ -55,15 +55,20 @@ public record Finding(
     public boolean toldByShare(double close) {
         return switch (verdict) {
             case PASS -> utilisation <= 1;
-            case CLOSE -> utilisation > close && utilisation <= 1;
+            case CLOSE -> utilisation > close && utilisation <= 1 && !harmless();
             case FAIL -> utilisation > 1;
             case NOT_CHECKED -> false;
         };
     }
 
+    /** Whether it may happen, though there is less than it asks for: words tell why, not the two figures. */
+    private boolean harmless() {
+        return verdict == Verdict.CLOSE && needs() > has() * (1 + ROUNDING);
+    }
+
     /** 'needs 20 mm, has 25 mm'; the note where there are no such numbers. */
     public Text byWords() {
-        return !Double.isFinite(needs()) || !Double.isFinite(has())
+        return !Double.isFinite(needs()) || !Double.isFinite(has()) || harmless()
                 ? note
                 : Text.of("needs {}, has {}", show(needs()), show(has()));
     }
@@ -72,6 +77,9 @@ public record Finding(
     public Text nearness() {
         double left = has() - needs();
         if (!Double.isFinite(left) || !(needs() > 0) || (!byRatio() && sense != Sense.AT_LEAST)) {
+            return Text.NONE;
+        }
+        if (harmless()) {
             return Text.NONE;
         }
         if (left < 0) {

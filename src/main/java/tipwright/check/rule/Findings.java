@@ -2,22 +2,30 @@
 package tipwright.check.rule;
 
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.Row;
+import tipwright.design.Design;
 import tipwright.design.Limits;
+import tipwright.design.joint.Pivot;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
 /** Makes findings for one check. */
 public final class Findings {
+    private static final Pattern BEARING = Pattern.compile("\\bbearing[ -]([12])\\b");
+
     private final Check check;
     private final Limits limits;
+    private final Pivot pivot;
 
-    public Findings(Check check, Limits limits) {
+    public Findings(Check check, Design design) {
         this.check = check;
-        this.limits = limits;
+        this.limits = design.limits();
+        this.pivot = design.pivot();
     }
 
     /**
@@ -172,6 +180,12 @@ public final class Findings {
         return Character.isDigit(last) ? last - '1' : 0;
     }
 
+    /** Which of the pivot's bearings a finding is about, by its id; -1: none. */
+    public static int bearing(Finding finding) {
+        Matcher matcher = BEARING.matcher(finding.id());
+        return matcher.find() ? matcher.group(1).charAt(0) - '1' : -1;
+    }
+
     /** What a utilisation means; one that is no number is no pass. */
     public Verdict verdict(double utilisation) {
         return !(utilisation <= 1) ? Verdict.FAIL : utilisation > limits.close() ? Verdict.CLOSE : Verdict.PASS;
@@ -182,6 +196,7 @@ public final class Findings {
     }
 
     private String title(String part) {
-        return check.title(part);
+        return check.title(
+                BEARING.matcher(part).replaceAll(m -> pivot.name(m.group(1).charAt(0) - '1')));
     }
 }

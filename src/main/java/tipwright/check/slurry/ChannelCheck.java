@@ -8,6 +8,7 @@ import tipwright.analysis.Extreme;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.TimedCheck;
+import tipwright.check.rule.Trait;
 import tipwright.design.Limits;
 import tipwright.design.around.Channel;
 import tipwright.outline.PartKind;
@@ -51,6 +52,11 @@ public final class ChannelCheck implements TimedCheck {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.NEEDS_TIME, Trait.OF_NORMAL_DUMP);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("a wider or deeper channel, a smaller opening, or a slower tilt");
     }
@@ -61,7 +67,7 @@ public final class ChannelCheck implements TimedCheck {
         if (channel == null) {
             return List.of();
         }
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         Cycle cycle = timing.dump();
         if (cycle == null) {
             return List.of(make.missing("", String.valueOf(timing.missing())));

@@ -29,6 +29,9 @@ import tipwright.quantity.Text;
 
 /** Hinge and latches of a closed door under the slurry. */
 public final class DoorCheck implements Check {
+    /** Cosine of the angle to straight up within which an opening looks up. */
+    private static final double UP = 0.99;
+
     @Override
     public String id() {
         return "door";
@@ -78,8 +81,12 @@ public final class DoorCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
-        if (analysis.design().tank().openings().stream().allMatch(o -> o.door() == null)) {
+        Findings make = new Findings(this, analysis.design());
+        List<Opening> openings = analysis.design().tank().openings();
+        if (!openings.isEmpty() && openings.stream().allMatch(DoorCheck::mouth)) {
+            return List.of();
+        }
+        if (openings.stream().allMatch(o -> o.door() == null)) {
             return List.of(make.missing("", "tank.openings.door missing: no door is described"));
         }
         List<CaseResult> shut =
@@ -99,6 +106,12 @@ public final class DoorCheck implements Check {
             }
         }
         return all;
+    }
+
+    /** An open mouth: it looks up when the tank is stowed, nothing closes it, and none opens it on the way. */
+    private static boolean mouth(Opening o) {
+        double up = Math.abs(o.areaVector().unit().y());
+        return up > UP && o.door() == null && !(o.opensAt() > 0);
     }
 
     /** Liquid that has nowhere to go: held, under it settled solids or not, or rainwater. */

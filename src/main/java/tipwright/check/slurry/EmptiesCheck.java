@@ -67,7 +67,7 @@ public final class EmptiesCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         if (analysis.design().tank().openings().isEmpty()) {
             return List.of(make.missing("", "tank.openings missing: nothing can leave"));
         }

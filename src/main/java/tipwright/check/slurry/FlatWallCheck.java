@@ -77,7 +77,7 @@ public final class FlatWallCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         List<FlatWall> walls = FlatWall.of(design.tank());
         if (walls.isEmpty()) {
             return List.of();

@@ -89,7 +89,7 @@ public final class LandingCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
-        Findings make = new Findings(this, analysis.design().limits());
+        Findings make = new Findings(this, analysis.design());
         Receiver receiver = analysis.design().receiver();
         if (receiver == null) {
             return List.of(make.missing("", "receiver missing"));
@@ -121,13 +121,29 @@ public final class LandingCheck implements Check {
     private static Finding trickle(Findings make, Analysis analysis, Receiver receiver, Opening opening, String name) {
         LandingSpot spot = new LandingSpot(analysis.design(), receiver);
         Vec3 up = analysis.design().site().up();
+        double first = Math.max(opening.opensAt(), firstOut(analysis));
         for (Row row : analysis.cases().get(0).rows()) {
-            if (row.tilt() >= opening.opensAt() - NEARLY) {
+            if (row.tilt() >= first - NEARLY) {
                 Vec3 lip = row.pose().place(opening.lipPoint(up.tilted(-turn(row))));
                 spot.offer(row.tilt(), lip, new Vec2(0, 0), 0, null, null);
             }
         }
         return spot.finding(make, name + "running over", "");
+    }
+
+    /** Tilt from which something has left when it drains as it can, rad; the first when that load case is skipped. */
+    private static double firstOut(Analysis analysis) {
+        for (CaseResult c : analysis.cases()) {
+            if (c.name().equals("draining")) {
+                double full = c.load().contents();
+                return c.rows().stream()
+                        .filter(r -> r.load().volume() < full * (1 - NEARLY))
+                        .mapToDouble(Row::tilt)
+                        .findFirst()
+                        .orElse(Double.POSITIVE_INFINITY);
+            }
+        }
+        return Double.NEGATIVE_INFINITY;
     }
 
     /** What shoots out with all of the slurry behind it; null: it opens, and there is nothing behind it. */

@@ -71,7 +71,7 @@ public final class StreamCheck implements TimedCheck {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.NEEDS_TIME, Trait.ABOUT_SURROUNDINGS);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.NEEDS_TIME, Trait.OF_NORMAL_DUMP, Trait.ABOUT_SURROUNDINGS);
     }
 
     @Override
@@ -92,7 +92,7 @@ public final class StreamCheck implements TimedCheck {
         if (receiver == null || openings.isEmpty()) {
             return List.of();
         }
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         Cycle dump = timing.dump();
         if (dump == null) {
             return List.of(make.missing("", String.valueOf(timing.missing())));

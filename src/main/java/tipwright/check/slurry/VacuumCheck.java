@@ -10,6 +10,7 @@ import tipwright.analysis.Extreme;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.TimedCheck;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
@@ -62,6 +63,11 @@ public final class VacuumCheck implements TimedCheck {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.NEEDS_TIME, Trait.OF_NORMAL_DUMP);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("a larger vent or a vacuum breaker, a thicker wall, or stiff rings");
     }
@@ -69,7 +75,7 @@ public final class VacuumCheck implements TimedCheck {
     @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         Double suction = design.tank().suction();
         Vent vent = design.tank().vent();
         if (vent == null && suction == null) {

@@ -78,7 +78,7 @@ public final class HangCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         Frame frame = design.frame();
         Vec3 eye = frame == null ? null : frame.liftingEye();
         if (eye == null) {
@@ -111,14 +111,14 @@ public final class HangCheck implements Check {
     /** Which sides hang low; what rounds to nothing is not said. */
     private static Text leans(Vec3 up) {
         List<Text> sides = new ArrayList<>();
-        side(sides, up.x() < 0 ? "dump" : "back", Math.atan2(Math.abs(up.x()), up.y()));
-        side(sides, up.z() < 0 ? "+z" : "-z", Math.atan2(Math.abs(up.z()), up.y()));
+        side(sides, up.x() < 0 ? "the dump end" : "the end away from the dump", Math.atan2(Math.abs(up.x()), up.y()));
+        side(sides, up.z() < 0 ? "its left side" : "its right side", Math.atan2(Math.abs(up.z()), up.y()));
         return sides.isEmpty() ? Text.words("it hangs level") : Text.join(", ", sides);
     }
 
     private static void side(List<Text> sides, String name, double angle) {
         if (Math.toDegrees(angle) >= 0.05) {
-            sides.add(Text.of("its {} side {} low", Text.words(name), Text.degrees(angle, 1)));
+            sides.add(Text.of("{} hangs {} low", Text.words(name), Text.degrees(angle, 1)));
         }
     }
 

@@ -80,7 +80,7 @@ public final class RoadCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         Road road = design.road();
         if (road == null) {
             Footing footing = design.supports();

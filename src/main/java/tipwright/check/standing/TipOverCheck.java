@@ -101,7 +101,7 @@ public final class TipOverCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         Footing footing = design.supports();
         if (footing == null) {
             return List.of(make.missing("", "supports missing"));

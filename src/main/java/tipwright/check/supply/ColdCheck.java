@@ -58,7 +58,7 @@ public final class ColdCheck implements TimedCheck {
     @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
         Design design = analysis.design();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         Cold cold = design.cold();
         Supply supply = design.supply();
         if (!(supply instanceof Battery) && !(supply instanceof Pump)) {

@@ -77,7 +77,7 @@ public final class ElectricalCheck implements TimedCheck {
     public Text fix(Finding finding, Limits limits) {
         return switch (finding.id().substring(finding.id().indexOf('/') + 1)) {
             case "current" -> Text.words("a stronger actuator, or " + Fix.ARM + ", or less in the tank");
-            case "fuse" -> Fix.of("a larger fuse{}, as the cable and the actuator allow", finding, limits);
+            case "fuse" -> Fix.of("a larger fuse{}, if the cable and the actuator are rated for it", finding, limits);
             case "cable" -> Fix.of("a thicker cable{}, or a smaller fuse", finding, limits);
             case "voltage-drop" -> Text.words("a thicker or shorter cable");
             case "battery" -> Text.words("a bigger battery, or charge it more often");
@@ -98,7 +98,7 @@ public final class ElectricalCheck implements TimedCheck {
         if (actuators.isEmpty() || (supply != null && !(supply instanceof Battery))) {
             return List.of();
         }
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         double rated = 0;
         for (ElectricActuator e : actuators) {
             ElectricActuator.Current current = e.current();

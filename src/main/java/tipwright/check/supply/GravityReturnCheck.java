@@ -78,7 +78,7 @@ public final class GravityReturnCheck implements Check {
         if (cylinders.size() < design.drive().actuators().size() || !byGravity(design.supply(), cylinders)) {
             return List.of();
         }
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         CaseResult empty = analysis.cases().stream()
                 .filter(c -> c.name().equals("empty"))
                 .findFirst()

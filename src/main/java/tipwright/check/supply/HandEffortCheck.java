@@ -59,7 +59,7 @@ public final class HandEffortCheck implements TimedCheck {
     public List<Finding> run(Analysis analysis, Timing timing) {
         Design design = analysis.design();
         Supply supply = design.supply();
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         if (!(supply instanceof HandWinch || supply instanceof HandPump)) {
             return List.of();
         }

@@ -77,7 +77,7 @@ public final class HydraulicCheck implements TimedCheck {
         if (cylinders.isEmpty() || supply instanceof HandWinch) {
             return List.of();
         }
-        Findings make = new Findings(this, design.limits());
+        Findings make = new Findings(this, design);
         if (timing.missing() != null) {
             return List.of(make.missing("", timing.missing()));
         }

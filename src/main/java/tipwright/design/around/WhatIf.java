@@ -28,7 +28,7 @@ import tipwright.quantity.Kind;
  * @param never what cannot happen on this machine
  */
 public record WhatIf(
-        @Note("A lock valve screwed to the cylinder keeps the oil in when a hose bursts") @Preset("false")
+        @Note("A lock valve on the cylinder port keeps the oil in when a hose bursts") @Preset("false")
                 boolean lockValve,
         @Note("Narrowest bore on the oil's way out of a burst hose")
                 @Measured(value = Kind.LENGTH, preset = "6 mm", above = "0 mm")

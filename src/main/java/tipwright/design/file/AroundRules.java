@@ -150,8 +150,8 @@ final class AroundRules {
         if (lug != null && !(lug.hole() < lug.width())) {
             facts.wrong(
                     path + ".lug.hole",
-                    "a hole of " + Facts.say(lug.hole(), Kind.LENGTH) + " leaves nothing of a lug "
-                            + Facts.say(lug.width(), Kind.LENGTH) + " wide");
+                    "the " + Facts.say(lug.hole(), Kind.LENGTH) + " hole is as wide as the lug or wider ("
+                            + Facts.say(lug.width(), Kind.LENGTH) + ")");
         }
         if (lug != null && !(lug.end() > lug.hole() / 2)) {
             facts.wrong(

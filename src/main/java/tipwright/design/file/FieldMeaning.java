@@ -29,8 +29,8 @@ import tipwright.quantity.Kind;
  * @param section of the parts files that may give it by name; empty: none
  * @param asked whether '?' may stand there
  * @param example a likely value; may be empty
- * @param atLeast fewest entries of a list
- * @param atMost most entries of a list
+ * @param atLeast fewest entries of a list, smallest whole number
+ * @param atMost most entries of a list, largest whole number
  * @param entry what a list's entries are; null when it is no list
  */
 public record FieldMeaning(
@@ -80,6 +80,11 @@ public record FieldMeaning(
     /** Copies the list. */
     public FieldMeaning {
         words = List.copyOf(words);
+    }
+
+    /** Whether a whole number can be one thing only. */
+    public boolean fixed() {
+        return sort == Sort.COUNT && atLeast == atMost;
     }
 
     /** Whether it holds other fields. */
@@ -142,6 +147,7 @@ public record FieldMeaning(
         Measured measured = key.mark(Measured.class);
         FromParts parts = key.mark(FromParts.class);
         Choice choice = type.getAnnotation(Choice.class);
+        Counted counted = key.mark(Counted.class);
         return new FieldMeaning(
                 key.name(),
                 sort(type, measured),
@@ -156,8 +162,8 @@ public record FieldMeaning(
                 parts == null ? "" : parts.value(),
                 parts != null || key.mark(Sold.class) != null,
                 example(type, measured),
-                0,
-                0,
+                counted == null ? 0 : counted.atLeast(),
+                counted == null ? Integer.MAX_VALUE : counted.atMost(),
                 null);
     }
 

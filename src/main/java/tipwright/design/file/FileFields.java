@@ -3,9 +3,11 @@ package tipwright.design.file;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
@@ -173,9 +175,11 @@ public record FileFields(String text, FileField root, Map<String, FileField> byP
             List<FileField> all = new ArrayList<>();
             List<Node> items = node instanceof Node.Items list ? list.items() : List.of(node);
             FieldMeaning entry = m.entry();
+            Set<String> labels = new HashSet<>();
             for (int i = 0; i < items.size() && entry != null; i++) {
-                all.add(field(
-                        entry, Paths.item(path, i + 1), entryLabel(m.key(), i, items.get(i)), items.get(i), List.of()));
+                String label = entryLabel(m.key(), i, items.get(i));
+                String own = labels.add(label) ? label : label + " (" + (i + 1) + ")";
+                all.add(field(entry, Paths.item(path, i + 1), own, items.get(i), List.of()));
             }
             return all;
         }
@@ -187,9 +191,9 @@ public record FileFields(String text, FileField root, Map<String, FileField> byP
                 if (item instanceof Node.Fields
                         && name instanceof Node.Scalar text
                         && !text.text().isBlank()) {
-                    return text.text().length() > LONGEST_NAME
-                            ? text.text().substring(0, LONGEST_NAME) + "..."
-                            : text.text();
+                    String said =
+                            naming.equals("name") ? text.text() : text.text().replace('-', ' ');
+                    return said.length() > LONGEST_NAME ? said.substring(0, LONGEST_NAME) + "..." : said;
                 }
             }
             String words = key.replace('-', ' ');

@@ -19,7 +19,7 @@ final class Rewriter {
     Rewriter(String text) {
         Node read = YamlText.read("", text, new Problems());
         if (read == null) {
-            throw new IllegalArgumentException("the file is not understood as it stands; mend its text first");
+            throw new IllegalArgumentException("the file cannot be read; fix its text first");
         }
         this.text = text;
         root = read;

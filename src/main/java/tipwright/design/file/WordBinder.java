@@ -113,7 +113,7 @@ final class WordBinder {
         }
         String allowed =
                 least == most ? "only " + least + " is allowed" : "write a whole number from " + least + " to " + most;
-        problems.add(place, path, ErrorText.quoted(text) + " does not fit; " + allowed);
+        problems.add(place, path, ErrorText.quoted(text) + ": " + allowed);
         return null;
     }
 
@@ -121,10 +121,7 @@ final class WordBinder {
         if (text.matches("\\d{1,12}(\\.\\d{1,12})?")) {
             return Double.valueOf(text);
         }
-        problems.add(
-                place,
-                path,
-                ErrorText.quoted(text) + " does not fit; allowed: a plain number such as 240, with no currency");
+        problems.add(place, path, ErrorText.quoted(text) + ": write a plain number such as 240, with no currency");
         return null;
     }
 }

@@ -40,6 +40,11 @@ public record BallInsert(
         implements Bearing {
 
     @Override
+    public String noun() {
+        return "ball bearing";
+    }
+
+    @Override
     public double usualFriction() {
         return 0.01;
     }

@@ -11,4 +11,7 @@ public sealed interface Bearing permits BallInsert, PlainBush {
 
     /** Friction coefficient taken when the design gives none. Source: common practice, no source. */
     double usualFriction();
+
+    /** What the trade calls it: 'ball bearing'. */
+    String noun();
 }

@@ -24,4 +24,14 @@ public record Pivot(
     public Pivot movedTo(Vec2 where) {
         return new Pivot(where, bearings, shaft);
     }
+
+    /** On which side a bearing is as seen from the dump end, towards which x runs: 'left' is the one further along z. */
+    public String side(int bearing) {
+        return bearings.get(bearing).z() > bearings.get(1 - bearing).z() ? "left" : "right";
+    }
+
+    /** A bearing so that one can point at it: 'bearing 2 (left)'. */
+    public String name(int bearing) {
+        return "bearing " + (bearing + 1) + " (" + side(bearing) + ")";
+    }
 }

@@ -29,6 +29,11 @@ public record PlainBush(
         implements Bearing {
 
     @Override
+    public String noun() {
+        return "plain bushing";
+    }
+
+    @Override
     public double usualFriction() {
         return 0.15;
     }

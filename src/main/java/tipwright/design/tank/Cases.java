@@ -29,10 +29,6 @@ public record Cases(
     /** Names of all built-in cases. */
     public static final List<String> BUILT_IN = CaseName.keys();
 
-    /** Those that arise only when there are solids in the slurry. */
-    public static final List<String> OF_SOLIDS =
-            List.of("heaped", "caked", "heel", "settled", "slid", "stuck-plus-z", "stuck-minus-z");
-
     /**
      * A load of the design's own: fixed mass and centre, as if bolted to the tank.
      *

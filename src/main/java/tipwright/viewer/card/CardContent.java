@@ -4,13 +4,13 @@ package tipwright.viewer.card;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import tipwright.design.file.FieldEdit;
 import tipwright.design.file.FieldMeaning;
@@ -31,10 +31,19 @@ final class CardContent {
 
     /** Controls for some fields: what is given or has to be, then the rest under 'more'. */
     List<Node> of(String key, List<FileField> fields) {
+        return of(key, fields, f -> false);
+    }
+
+    private List<Node> of(String key, List<FileField> fields, Predicate<FileField> elsewhere) {
         List<Node> all = new ArrayList<>();
         List<FileField> more = new ArrayList<>();
         for (FileField f : fields) {
-            if (important(f, fields)) {
+            if (elsewhere.test(f)) {
+                continue;
+            }
+            if (isWhole(f)) {
+                all.addAll(of(f.path(), Belonging.inside(f, card.part())));
+            } else if (important(f, fields)) {
                 all.add(node(f));
             } else {
                 more.add(f);
@@ -52,11 +61,20 @@ final class CardContent {
         return all;
     }
 
+    /** Whether a group is what the whole card is about, so that it needs no heading of its own. */
+    private boolean isWhole(FileField f) {
+        boolean group = f.meaning().sort() == Sort.GROUP && f.written();
+        return group && f.label().equalsIgnoreCase(card.part().word());
+    }
+
     private static boolean important(FileField field, List<FileField> sisters) {
         Set<String> others = Set.copyOf(field.inPlaceOf());
         boolean open = !others.isEmpty()
-                && sisters.stream().noneMatch(s -> s.written() && others.contains(s.meaning().key()));
-        return field.written() || field.meaning().mandatory() || open;
+                && sisters.stream()
+                        .noneMatch(
+                                s -> s.written() && others.contains(s.meaning().key()));
+        boolean fixed = field.meaning().fixed();
+        return (field.written() || field.meaning().mandatory() || open) && !fixed;
     }
 
     private Node node(FileField f) {
@@ -77,9 +95,7 @@ final class CardContent {
     private FieldRow leaf(FileField f) {
         FieldMeaning m = f.meaning();
         boolean choice = !m.words().isEmpty() && m.sort() != Sort.KINDS;
-        FieldRow row = choice
-                ? new WordRow(card, f, m.words(), m.sort() != Sort.WORD)
-                : new ValueRow(card, f, false);
+        FieldRow row = choice ? new WordRow(card, f, m.words(), m.sort() != Sort.WORD) : new ValueRow(card, f, false);
         card.put(row);
         return row;
     }
@@ -133,8 +149,12 @@ final class CardContent {
     private void takeOut(FileField f, VBox box) {
         boolean entry = f.path().endsWith("]");
         if (f.written() && (entry || !f.meaning().mandatory())) {
-            box.getChildren().add(button("Take out " + f.label(), "out", f.path(), () ->
-                    card.rebuild(t -> FieldEdit.takeOut(t, f.path()))));
+            box.getChildren()
+                    .add(button(
+                            "Take out " + f.label(),
+                            "out",
+                            f.path(),
+                            () -> card.rebuild(t -> FieldEdit.takeOut(t, f.path()))));
         }
     }
 
@@ -147,42 +167,57 @@ final class CardContent {
     }
 
     private Node kinds(FileField f) {
-        return new Fold(card, f.path(), heading(f), depth(f) < 1 && f.written() || f.meaning().mandatory(), () -> {
-            VBox box = body(f);
-            KindTiles tiles = new KindTiles(card, f);
-            card.put(tiles);
-            box.getChildren().add(tiles);
-            List<FileField> inner = Belonging.inside(f, card.part());
-            ShapeSketch sketch = ShapeSketch.of(card, f);
-            if (sketch != null) {
-                box.getChildren().add(sketch);
-                inner = inner.stream().filter(i -> !sketch.shows(i)).toList();
-            }
-            box.getChildren().addAll(of(f.path(), inner));
-            takeOut(f, box);
-            return box;
-        });
+        return new Fold(
+                card,
+                f.path(),
+                heading(f),
+                depth(f) < 1 && f.written() || f.meaning().mandatory(),
+                () -> {
+                    VBox box = body(f);
+                    KindTiles tiles = new KindTiles(card, f);
+                    card.put(tiles);
+                    box.getChildren().add(tiles);
+                    ShapeSketch sketch = ShapeSketch.of(card, f);
+                    if (sketch != null) {
+                        box.getChildren().add(sketch);
+                    }
+                    List<FileField> inner = Belonging.inside(f, card.part());
+                    box.getChildren().addAll(of(f.path(), inner, i -> sketch != null && sketch.shows(i)));
+                    takeOut(f, box);
+                    return box;
+                });
     }
 
     private Node fromParts(FileField f) {
         VBox box = new VBox();
         FieldMeaning m = f.meaning();
-        if (f.written() && (!f.inner().isEmpty() || (m.sort() == Sort.KINDS && m.words().contains(f.text())))) {
+        if (f.written()
+                && (!f.inner().isEmpty() || (m.sort() == Sort.KINDS && m.words().contains(f.text())))) {
             Node own = m.sort() == Sort.KINDS ? kinds(f) : group(f);
-            box.getChildren().addAll(own, button("A part from the parts box instead", "named", f.path(), () ->
-                    card.rebuild(t -> FieldEdit.asName(t, f.path()))));
+            box.getChildren()
+                    .addAll(
+                            own,
+                            button(
+                                    "A part from the parts box instead",
+                                    "named",
+                                    f.path(),
+                                    () -> card.rebuild(t -> FieldEdit.asName(t, f.path()))));
             return box;
         }
         FieldRow row = new WordRow(card, f, PartNames.of(card.editor(), m.section()), true);
         card.put(row);
         FlowPane ways = new FlowPane(8, 4);
         String kind = m.sort() == Sort.KINDS ? m.words().get(0) : "";
-        ways.getChildren().add(button("Give its own data", "own", f.path(), () ->
-                card.rebuild(t -> FieldEdit.ownData(t, f.path(), kind))));
+        ways.getChildren()
+                .add(button(
+                        "Give its own data",
+                        "own",
+                        f.path(),
+                        () -> card.rebuild(t -> FieldEdit.ownData(t, f.path(), kind))));
         box.getChildren().addAll(row, ways);
         if (PartsTable.suits(f.path())) {
-            ways.getChildren().add(button("Which will do?", "which", f.path(), () ->
-                    box.getChildren().add(new PartsTable(card, f.path(), m.section()))));
+            ways.getChildren().add(button("Which will do?", "which", f.path(), () -> box.getChildren()
+                    .add(new PartsTable(card, f.path(), m.section()))));
         }
         return box;
     }
@@ -194,17 +229,29 @@ final class CardContent {
             if (corners && f.meaning().kind() == tipwright.quantity.Kind.LENGTH) {
                 box.getChildren().add(OutlineGrid.of(card, f));
             }
-            for (FileField entry : f.inner()) {
-                VBox one = new VBox(node(entry));
-                if (!entry.meaning().isGroup() || !entry.meaning().section().isEmpty()) {
-                    takeOut(entry, one);
-                }
-                box.getChildren().add(one);
+            if (corners && f.written()) {
+                box.getChildren().add(new Fold(card, f.path() + "/numbers", "Corners in numbers", false, () -> {
+                    VBox numbers = new VBox();
+                    entries(f, numbers);
+                    return numbers;
+                }));
+            } else {
+                entries(f, box);
             }
-            adding(f, box);
             takeOut(f, box);
             return box;
         });
+    }
+
+    private void entries(FileField f, VBox box) {
+        for (FileField entry : f.inner()) {
+            VBox one = new VBox(node(entry));
+            if (!entry.meaning().isGroup() || !entry.meaning().section().isEmpty()) {
+                takeOut(entry, one);
+            }
+            box.getChildren().add(one);
+        }
+        adding(f, box);
     }
 
     private void adding(FileField f, VBox box) {
@@ -229,16 +276,21 @@ final class CardContent {
         return new Fold(card, f.path(), heading(f), false, () -> {
             VBox box = body(f);
             for (FileField one : f.inner()) {
-                box.getChildren().add(new VBox(
-                        node(one),
-                        button("Take out " + one.label(), "out", one.path(), () ->
-                                card.rebuild(t -> FieldEdit.takeOut(t, one.path())))));
+                box.getChildren()
+                        .add(new VBox(
+                                node(one),
+                                button(
+                                        "Take out " + one.label(),
+                                        "out",
+                                        one.path(),
+                                        () -> card.rebuild(t -> FieldEdit.takeOut(t, one.path())))));
             }
             TextField name = new TextField();
             name.setPromptText("name of a point");
             name.setAccessibleText("name of a point to add");
             name.setId(FieldRow.id("name", f.path()));
-            Runnable add = () -> card.rebuild(t -> FieldEdit.addEntry(t, f.path(), name.getText().strip()));
+            Runnable add = () -> card.rebuild(
+                    t -> FieldEdit.addEntry(t, f.path(), name.getText().strip()));
             name.setOnAction(e -> add.run());
             box.getChildren().add(new HBox(8, name, button("Add", "add", f.path(), add)));
             takeOut(f, box);
@@ -255,8 +307,11 @@ final class CardContent {
             card.put(row);
             box.getChildren().add(row);
             if (place && !f.path().endsWith("]")) {
-                box.getChildren().add(button("By tape instead", "tape", f.path(), () ->
-                        card.rebuild(t -> FieldEdit.placeBy(t, f.path(), true))));
+                row.beside(button(
+                        "By tape instead",
+                        "tape",
+                        f.path(),
+                        () -> card.rebuild(t -> FieldEdit.placeBy(t, f.path(), true))));
             }
             return box;
         }
@@ -264,8 +319,12 @@ final class CardContent {
             return new Fold(card, f.path(), FieldWords.title(f.label()) + ": by tape", true, () -> {
                 VBox tape = body(f);
                 tape.getChildren().addAll(of(f.path(), f.inner()));
-                tape.getChildren().add(button("By coordinates instead", "place", f.path(), () ->
-                        card.rebuild(t -> FieldEdit.placeBy(t, f.path(), false))));
+                tape.getChildren()
+                        .add(button(
+                                "By coordinates instead",
+                                "place",
+                                f.path(),
+                                () -> card.rebuild(t -> FieldEdit.placeBy(t, f.path(), false))));
                 return tape;
             });
         }

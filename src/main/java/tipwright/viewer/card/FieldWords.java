@@ -49,7 +49,9 @@ final class FieldWords {
     /** What a screen reader says: the name and what kind of quantity is meant. */
     static String spoken(FileField field) {
         FieldMeaning m = field.meaning();
-        return m.kind() == null ? field.label() : field.label() + ", a " + m.kind().word();
+        return m.kind() == null
+                ? field.label()
+                : field.label() + ", a " + m.kind().word();
     }
 
     /** With a capital. */

@@ -71,7 +71,8 @@ final class OutlineGrid extends VBox {
         more.setId(FieldRow.id("corner", path));
         more.setOnAction(e -> add(outline.middleOfLongest()));
         getChildren().addAll(pane, where, new FlowPane(8, 4, more));
-        say("Drag a corner; double click adds one, Delete takes one away, arrows move it by " + outline.stepWords() + ".");
+        say("Drag a corner; double click adds one, Delete takes one away, arrows move it by " + outline.stepWords()
+                + ".");
         draw();
     }
 
@@ -122,14 +123,20 @@ final class OutlineGrid extends VBox {
                 say("Corner " + (i + 1) + ": " + outline.words(corners.get(i)));
             }
         });
-        dot.setOnMousePressed(e -> dot.requestFocus());
+        dot.setOnMousePressed(e -> {
+            dot.requestFocus();
+            e.consume();
+        });
         dot.setOnMouseDragged(e -> {
             Vec2 to = here(e);
             move(i, to);
             say("Corner " + (i + 1) + ": " + outline.words(to));
             e.consume();
         });
-        dot.setOnMouseReleased(e -> write(i));
+        dot.setOnMouseReleased(e -> {
+            write(i);
+            e.consume();
+        });
         dot.setOnKeyPressed(e -> key(i, e));
         return dot;
     }
@@ -178,8 +185,7 @@ final class OutlineGrid extends VBox {
         int blank = outline.firstBlank();
         String[] xy = outline.written(-1, at);
         if (blank >= 0) {
-            card.rebuild(t -> FieldEdit.set(
-                    FileFields.of(t), path + "[" + (blank + 1) + "]", xy[0] + ", " + xy[1]));
+            card.rebuild(t -> FieldEdit.set(FileFields.of(t), path + "[" + (blank + 1) + "]", xy[0] + ", " + xy[1]));
             return;
         }
         card.rebuild(t -> FieldEdit.addCorner(t, path, outline.edgeAt(at), xy[0], xy[1]));

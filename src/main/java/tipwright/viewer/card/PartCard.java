@@ -113,6 +113,7 @@ public final class PartCard extends VBox {
             if (!f.path().isEmpty() && path.startsWith(f.path())) {
                 card.setOpen(f.path(), true);
                 card.setOpen(f.path() + "/more", true);
+                card.setOpen(f.path() + "/numbers", true);
             }
         }
         card.setOpen(card.part().name() + "/more", true);

@@ -59,10 +59,9 @@ final class PartsTable extends VBox {
         Design design = now.design();
         PartsAtHand parts = PartNames.at(card.editor());
         UnitSystem units = card.editor().tape();
-        work(
-                () -> section.equals("bearings")
-                        ? bearings(design, parts, units)
-                        : actuators(design, parts.actuators(), units));
+        work(() -> section.equals("bearings")
+                ? bearings(design, parts, units)
+                : actuators(design, parts.actuators(), units));
     }
 
     /** Whether trying makes sense for a field: it is a part in its place, not a list to choose from. */
@@ -93,7 +92,12 @@ final class PartsTable extends VBox {
             String sizes = "pushes " + Quantities.show(a.ratedPush(), Kind.FORCE, units) + ", stroke "
                     + Quantities.show(a.stroke(), Kind.LENGTH, units);
             boolean named = sorted.suiting().contains(t.actuator());
-            all.add(new Line(t.verdict(), named ? t.actuator().name() : "", t.own(), sizes, why(t.failing(), t.result() == null)));
+            all.add(new Line(
+                    t.verdict(),
+                    named ? t.actuator().name() : "",
+                    t.own(),
+                    sizes,
+                    why(t.failing(), t.result() == null)));
         }
         sorted.leftOut().forEach((name, why) -> all.add(new Line(Verdict.NOT_CHECKED, name, false, "", why)));
         return all;
@@ -114,7 +118,8 @@ final class PartsTable extends VBox {
         }
         List<String> titles = failing.stream().map(Finding::title).distinct().toList();
         int more = titles.size() - TOLD;
-        return String.join("; ", titles.subList(0, Math.min(TOLD, titles.size()))) + (more > 0 ? "; and " + more + " more" : "");
+        return String.join("; ", titles.subList(0, Math.min(TOLD, titles.size())))
+                + (more > 0 ? "; and " + more + " more" : "");
     }
 
     private void show(List<Line> lines) {
@@ -127,7 +132,8 @@ final class PartsTable extends VBox {
             boolean does = line.verdict == Verdict.PASS || line.verdict == Verdict.CLOSE;
             String sign = does ? "\u2713 " : line.verdict == Verdict.FAIL ? "\u2717 " : "- ";
             Label verdict = new Label(sign + (line.verdict == Verdict.NOT_CHECKED ? "not tried" : line.verdict.says()));
-            Label about = new Label((line.sizes + (line.why.isEmpty() || line.sizes.isEmpty() ? "" : "; ") + line.why).strip());
+            Label about = new Label(
+                    (line.sizes + (line.why.isEmpty() || line.sizes.isEmpty() ? "" : "; ") + line.why).strip());
             about.setWrapText(true);
             about.getStyleClass().add("remark");
             Button take = new Button(line.own || line.name.isEmpty() ? "as drawn" : line.name);

@@ -6,6 +6,7 @@ import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.Pane;
+import javafx.scene.layout.VBox;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
@@ -18,17 +19,19 @@ import tipwright.geometry.Vec3;
  * A tank's shape with its dimension lines; the numbers are typed into them. Not to scale: it says which size is which. A shape has one
  * when it has a size for each way it is seen.
  */
-final class ShapeSketch extends Pane {
+final class ShapeSketch extends VBox {
     private static final double EM = 14;
     private static final double FIELD = 8.2;
 
     private final List<String> shown = new ArrayList<>();
     private final CardState card;
+    private final Pane drawing = new Pane();
 
     private ShapeSketch(CardState card) {
         this.card = card;
-        setMinSize(22 * EM, 14 * EM);
-        setPrefSize(22 * EM, 14 * EM);
+        drawing.setMinSize(22 * EM, 14 * EM);
+        drawing.setPrefSize(22 * EM, 14 * EM);
+        getChildren().add(drawing);
     }
 
     /** The sketch of a tank's inside; null for any other field, and for a shape whose sizes are no plain lengths. */
@@ -63,6 +66,9 @@ final class ShapeSketch extends Pane {
             sketch.level(size.inner().get(0), 9.5 * EM, 18.5 * EM, 9.8 * EM);
             sketch.place(size.inner().get(2), "z, along the pivot", 0.2 * EM, 0);
             sketch.shown.add(size.path());
+            GroupRow problems = new GroupRow(card, size);
+            card.put(problems);
+            sketch.getChildren().add(problems);
             return sketch;
         }
         return null;
@@ -82,7 +88,7 @@ final class ShapeSketch extends Pane {
 
     private void ink(Shape shape) {
         shape.setStyle("-fx-fill: transparent; -fx-stroke: -fx-text-background-color; -fx-stroke-width: 1.8;");
-        getChildren().add(shape);
+        drawing.getChildren().add(shape);
     }
 
     private void dimension(double x1, double y1, double x2, double y2) {
@@ -93,7 +99,7 @@ final class ShapeSketch extends Pane {
                 level ? new Line(x1, y1 - tick, x1, y1 + tick) : new Line(x1 - tick, y1, x1 + tick, y1),
                 level ? new Line(x2, y2 - tick, x2, y2 + tick) : new Line(x2 - tick, y2, x2 + tick, y2))) {
             line.setStyle("-fx-stroke: -fx-accent; -fx-stroke-width: 1.4;");
-            getChildren().add(line);
+            drawing.getChildren().add(line);
         }
     }
 
@@ -118,6 +124,7 @@ final class ShapeSketch extends Pane {
         row.setMaxWidth(FIELD * EM);
         card.put(row);
         shown.add(f.path());
-        getChildren().add(row);
+        drawing.getChildren().add(row);
+        getChildren().add(row.problem());
     }
 }

@@ -51,9 +51,11 @@ final class ValueRow extends FieldRow {
             HBox.setHgrow(this, Priority.ALWAYS);
         } else {
             VBox words = new VBox(label);
+            words.setMinWidth(0);
             HBox.setHgrow(words, Priority.ALWAYS);
             HBox line = new HBox(8, words, field);
             line.setFillHeight(false);
+            line.getStyleClass().add("line");
             getChildren().addAll(line, problem());
             if (!remark.isEmpty()) {
                 Label note = new Label(remark);

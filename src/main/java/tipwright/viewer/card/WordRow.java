@@ -48,9 +48,11 @@ final class WordRow extends FieldRow {
             }
         });
         VBox text = new VBox(label);
+        text.setMinWidth(0);
         HBox.setHgrow(text, Priority.ALWAYS);
         HBox line = new HBox(8, text, box);
         line.setFillHeight(false);
+        line.getStyleClass().add("line");
         getChildren().addAll(line, problem());
         String remark = FieldWords.remark(of);
         if (!remark.isEmpty()) {

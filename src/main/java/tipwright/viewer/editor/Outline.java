@@ -34,7 +34,8 @@ public record Outline(List<Vec2> corners, List<List<String>> text, UnitSystem un
         for (FileField corner : list.inner()) {
             boolean both = corner.inner().size() == 2;
             List<String> xy = both
-                    ? List.of(corner.inner().get(0).text(), corner.inner().get(1).text())
+                    ? List.of(
+                            corner.inner().get(0).text(), corner.inner().get(1).text())
                     : List.of("", "");
             text.add(xy);
             known.add(place(xy));
@@ -132,7 +133,9 @@ public record Outline(List<Vec2> corners, List<List<String>> text, UnitSystem un
         for (int i = 0; i < corners.size(); i++) {
             Vec2 from = corners.get(i);
             Vec2 way = corners.get((i + 1) % corners.size()).minus(from);
-            double along = way.dot(way) == 0 ? 0 : Math.max(0, Math.min(1, at.minus(from).dot(way) / way.dot(way)));
+            double along = way.dot(way) == 0
+                    ? 0
+                    : Math.max(0, Math.min(1, at.minus(from).dot(way) / way.dot(way)));
             double distance = from.plus(way.times(along)).minus(at).norm();
             if (distance < least) {
                 least = distance;

@@ -95,11 +95,15 @@ final class GhostPane extends Pane {
         });
         if (ends.size() == 2) {
             Line line = new Line(
-                    ends.get(0).x(), ends.get(0).y(), ends.get(1).x(), ends.get(1).y());
+                    ends.get(0).x(),
+                    ends.get(0).y(),
+                    ends.get(1).x(),
+                    ends.get(1).y());
             line.setStroke(ink);
             line.setStrokeWidth(width);
             line.getStrokeDashArray().setAll(0.5 * shown.em(), 0.4 * shown.em());
-            Text name = new Text(ends.get(1).x() + RING * shown.em(), ends.get(1).y() - RING * shown.em(), ghost.name());
+            Text name =
+                    new Text(ends.get(1).x() + RING * shown.em(), ends.get(1).y() - RING * shown.em(), ghost.name());
             name.setFill(ink);
             name.setFont(Font.font("System", FontWeight.BOLD, shown.em()));
             getChildren().addAll(line, name);

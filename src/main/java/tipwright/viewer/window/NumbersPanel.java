@@ -89,8 +89,8 @@ final class NumbersPanel extends VBox implements Panel {
         }
         set(
                 moving,
-                "At rest. With friction it " + push(now.raise().force() / share) + " while tipping, and "
-                        + push(now.lower().force() / share) + " while going back.");
+                "Stopped. Going up it " + push(now.raise().force() / share) + ", coming down it "
+                        + push(now.lower().force() / share) + " (friction).");
     }
 
     private String push(double force) {

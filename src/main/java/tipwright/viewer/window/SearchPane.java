@@ -54,8 +54,9 @@ final class SearchPane extends VBox {
         getStyleClass().add("card");
         Label head = new Label("Better places for the pins");
         head.getStyleClass().add("figure");
-        Label how = new Label("Each pin is tried anywhere in its zone. Drag the corners of a zone in the picture; or press a button to"
-                + " draw a zone, then drag from one corner to the other.");
+        Label how = new Label(
+                "Each pin is tried anywhere in its zone. Drag the corners of a zone in the picture; or press a button to"
+                        + " draw a zone, then drag from one corner to the other.");
         how.setWrapText(true);
         start.setId("search-start");
         start.setOnAction(e -> start());
@@ -187,10 +188,14 @@ final class SearchPane extends VBox {
         String fails = answer.failed().isEmpty()
                 ? ""
                 : "\nfails: "
-                        + answer.failed().stream().map(f -> f.title()).distinct().collect(Collectors.joining("; "));
-        ToggleButton button = new ToggleButton((i + 1) + ": " + aims + "\n" + places + "\n" + c.actuator().name()
-                + ", worst check " + percent(c.utilisation()) + " used, " + shown.show(c.force(), Kind.FORCE)
-                + (Double.isFinite(c.time()) ? ", up in " + shown.show(c.time(), Kind.TIME) : "") + fails);
+                        + answer.failed().stream()
+                                .map(f -> f.title())
+                                .distinct()
+                                .collect(Collectors.joining("; "));
+        ToggleButton button = new ToggleButton(
+                (i + 1) + ": " + aims + "\n" + places + "\n" + c.actuator().name()
+                        + ", worst check " + percent(c.utilisation()) + " used, " + shown.show(c.force(), Kind.FORCE)
+                        + (Double.isFinite(c.time()) ? ", up in " + shown.show(c.time(), Kind.TIME) : "") + fails);
         button.setId("answer-" + (i + 1));
         button.setWrapText(true);
         button.setMaxWidth(Double.MAX_VALUE);

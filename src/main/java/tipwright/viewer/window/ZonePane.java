@@ -168,7 +168,12 @@ final class ZonePane extends Pane {
                 Polygon area = polygon(out.outline(), frame);
                 area.setFill(shown.theme().ink().deriveColor(0, 1, 1, 0.35));
                 area.setMouseTransparent(true);
-                getChildren().addAll(area, name("not here: " + out.name(), frame.of(out.outline().get(0))));
+                getChildren()
+                        .addAll(
+                                area,
+                                name(
+                                        "not here: " + out.name(),
+                                        frame.of(out.outline().get(0))));
             }
         }
     }
@@ -208,7 +213,8 @@ final class ZonePane extends Pane {
         List<Circle> grips = new ArrayList<>();
         for (int i = 0; i < zone.outline().size(); i++) {
             int number = i;
-            Circle grip = new Circle(area.getPoints().get(2 * i), area.getPoints().get(2 * i + 1), GRIP * shown.em());
+            Circle grip =
+                    new Circle(area.getPoints().get(2 * i), area.getPoints().get(2 * i + 1), GRIP * shown.em());
             grip.setFill(ink);
             grip.setId("zone-" + pin + "-" + (i + 1));
             grip.setCursor(Cursor.MOVE);
@@ -227,7 +233,8 @@ final class ZonePane extends Pane {
                 Draft draft = Draft.of(shown.editor());
                 write(
                         draft,
-                        () -> ZoneText.corner(draft.text(), path, number, to, shown.editor().tape()));
+                        () -> ZoneText.corner(
+                                draft.text(), path, number, to, shown.editor().tape()));
                 e.consume();
             });
             grips.add(grip);

@@ -81,7 +81,8 @@ final class ZoneText {
             return text.stripTrailing() + "\nmounts:\n  " + pin + ": " + zone + "\n";
         }
         if (text.startsWith("{", mounts.start())) {
-            return text.substring(0, mounts.start() + 1) + pin + ": " + zone + ", " + text.substring(mounts.start() + 1);
+            return text.substring(0, mounts.start() + 1) + pin + ": " + zone + ", "
+                    + text.substring(mounts.start() + 1);
         }
         String indent = " ".repeat(mounts.column() - 1);
         return text.substring(0, mounts.start()) + pin + ": " + zone + "\n" + indent + text.substring(mounts.start());

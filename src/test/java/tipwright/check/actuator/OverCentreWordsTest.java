@@ -69,8 +69,7 @@ class OverCentreWordsTest {
     /** No figure is no pass. */
     @Test
     void whatIsNoNumberFails() {
-        Findings make =
-                new Findings(new OverCentreCheck(), Examples.read(Examples.BOX).limits());
+        Findings make = new Findings(new OverCentreCheck(), Examples.read(Examples.BOX));
         assertThat(make.verdict(Double.NaN)).isEqualTo(Verdict.FAIL);
     }
 }

@@ -33,8 +33,7 @@ import tipwright.strength.Beam;
 /** Limits of the rules, hit exactly, and small parts against JTS and closed forms of elementary statics and free fall. */
 class EdgesTest {
     private static final double G = 9.80665;
-    private static final Findings MAKE =
-            new Findings(new PushCheck(), Examples.read(Examples.BOX).limits());
+    private static final Findings MAKE = new Findings(new PushCheck(), Examples.read(Examples.BOX));
 
     /** Over the capacity fails, over 85 % is close; what just reaches it does not. */
     @ParameterizedTest

@@ -49,11 +49,11 @@ class ChangedTextTest {
     void aPinThatMovesIsOneValueInItsOwnUnit() {
         Reading.Good good = shipped("silt-trailer");
         Vec2 pin = new Vec2(0.22, -0.395);
-        Design to = good.design().withDrive(good.design().drive().moved(p -> p.equals(pin) ? new Vec2(0.22, -0.425) : p));
+        Design to =
+                good.design().withDrive(good.design().drive().moved(p -> p.equals(pin) ? new Vec2(0.22, -0.425) : p));
         String text = Objects.requireNonNull(changed(good, to));
         assertThat(changedLines(good, text))
-                .containsExactly(
-                        "    frame-pin: [220 mm, -425 mm]    # in a bracket that hangs between the rails");
+                .containsExactly("    frame-pin: [220 mm, -425 mm]    # in a bracket that hangs between the rails");
         assertThat(read(text).design()).isEqualTo(to);
     }
 
@@ -62,7 +62,8 @@ class ChangedTextTest {
         Reading.Good good = shipped("saw-skid");
         Vec2 at = good.design().pivot().at();
         Vec2 higher = at.plus(new Vec2(0, 0.5 * 0.0254));
-        String text = Objects.requireNonNull(changed(good, good.design().withPivot(good.design().pivot().movedTo(higher))));
+        String text = Objects.requireNonNull(
+                changed(good, good.design().withPivot(good.design().pivot().movedTo(higher))));
         assertThat(changedLines(good, text)).hasSize(1).allMatch(line -> line.contains(" in]"));
         assertThat(read(text).design().pivot().at().minus(higher).norm()).isLessThan(1e-9);
     }
@@ -89,10 +90,12 @@ class ChangedTextTest {
         assertThat(text).contains("slurry: {fill: 45 %, density");
         Reading.Good volume = read(swap(share.text(), "fill: 85 %", "volume: 600 L"));
         double room = new Contents(volume.design()).capacity();
-        text = Objects.requireNonNull(
-                changed(volume, volume.design().withSlurry(volume.design().slurry().withFill(0.5))));
+        text = Objects.requireNonNull(changed(
+                volume, volume.design().withSlurry(volume.design().slurry().withFill(0.5))));
         assertThat(read(text).design().slurry().volumeIn(room) / room).isBetween(0.4999, 0.5001);
-        assertThat(changedLines(volume, text)).hasSize(1).allMatch(line -> line.contains("volume: ") && line.contains(" L,"));
+        assertThat(changedLines(volume, text))
+                .hasSize(1)
+                .allMatch(line -> line.contains("volume: ") && line.contains(" L,"));
     }
 
     @Test

@@ -156,7 +156,8 @@ class FileFieldsTest {
                 """;
         assertThat(FieldEdit.set(FileFields.of(text), "site.cross-slope", "1 deg"))
                 .isEqualTo(text.replace("2 deg}", "2 deg, cross-slope: 1 deg}"));
-        assertThat(FieldEdit.set(FileFields.of(text), "site.grade", "")).isEqualTo(text.replace("site: {grade: 2 deg}\n", ""));
+        assertThat(FieldEdit.set(FileFields.of(text), "site.grade", ""))
+                .isEqualTo(text.replace("site: {grade: 2 deg}\n", ""));
         assertThat(FieldEdit.set(FileFields.of(text), "about", "b: c"))
                 .isEqualTo(text.replace("its name\n", "its name\nabout: \"b: c\"\n"));
         assertThat(FieldEdit.set(FileFields.of(text), "pivot.at.y", "3 in")).isEqualTo(text.replace("2 mm]", "3 in]"));
@@ -175,7 +176,8 @@ class FileFieldsTest {
         assertThat(FieldEdit.add(text, "pivot.shaft"))
                 .startsWith(text.substring(0, 40))
                 .contains("2 mm], shaft: {diameter: \"\"");
-        assertThatThrownBy(() -> FieldEdit.set(FileFields.of(text), "no-such", "1")).hasMessageContaining("no-such");
+        assertThatThrownBy(() -> FieldEdit.set(FileFields.of(text), "no-such", "1"))
+                .hasMessageContaining("no-such");
     }
 
     @Test

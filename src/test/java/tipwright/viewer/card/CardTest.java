@@ -98,10 +98,10 @@ class CardTest implements CardHost {
 
     private static void waitFor(BooleanSupplier met) {
         try {
-            WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(met::getAsBoolean)
+            WaitForAsyncUtils.waitFor(15, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(met::getAsBoolean)
                     .get());
         } catch (TimeoutException e) {
-            throw new AssertionError("did not happen within 30 s", e);
+            throw new AssertionError("did not happen within 15 s", e);
         }
         WaitForAsyncUtils.waitForFxEvents();
     }
@@ -176,7 +176,7 @@ class CardTest implements CardHost {
         robot.write("820 mm", 0);
         robot.push(KeyCode.TAB);
         waitFor(() -> changes == 2);
-        assertThat(robot.lookup("#field-tank-interior-length").query().isFocused()).isTrue();
+        assertThat(root.getScene().getFocusOwner().getId()).isEqualTo("field-tank-interior-length");
         editor.undo();
         onScreen(card::refresh);
         assertThat(text(robot, "#field-tank-interior-diameter")).isEqualTo("800 mm");
@@ -188,20 +188,23 @@ class CardTest implements CardHost {
         type(robot, "#field-tank-interior-size-x", "1200 mm");
         type(robot, "#field-tank-interior-size-y", "700 mm");
         type(robot, "#field-tank-interior-size-z", "700 mm");
-        waitFor(() -> editor.wrong().isEmpty());
-        assertThat(editor.sheet().problems()).isEmpty();
+        shoot(robot, "boxed");
+        assertThat(editor.wrong().keySet()).containsExactly("tank.openings[1].centre");
         everythingIsNamedAndLargeEnough(robot);
     }
 
     private static void everythingIsNamedAndLargeEnough(FxRobot robot) {
-        for (Node node : robot.lookup(n -> n.isVisible() && n.getScene() != null).queryAll()) {
+        for (Node node :
+                robot.lookup(n -> n.isVisible() && n.getScene() != null).queryAll()) {
             boolean field = node instanceof TextField && !(node.getParent() instanceof ComboBoxBase);
             if (field || node instanceof ComboBoxBase || node instanceof ButtonBase) {
-                boolean bar = node.getStyleClass().stream().anyMatch(c -> c.contains("arrow") || c.contains("increment"));
+                boolean bar =
+                        node.getStyleClass().stream().anyMatch(c -> c.contains("arrow") || c.contains("increment"));
                 assertThat(bar || node.getBoundsInLocal().getHeight() >= 32)
                         .as(node + " is high enough")
                         .isTrue();
-                boolean named = node.getAccessibleText() != null || (node instanceof ButtonBase b && !b.getText().isEmpty());
+                boolean named = node.getAccessibleText() != null
+                        || (node instanceof ButtonBase b && !b.getText().isEmpty());
                 assertThat(named).as(node + " has a name").isTrue();
             }
         }
@@ -212,13 +215,14 @@ class CardTest implements CardHost {
         for (PartOfMachine part : PartOfMachine.values()) {
             show(part);
             shoot(robot, "card-" + part.name().toLowerCase(java.util.Locale.ROOT));
-            assertThat(robot.lookup(".text-field").queryAll()).isNotEmpty();
+            assertThat(robot.lookup(".fold").queryAll()).isNotEmpty();
             everythingIsNamedAndLargeEnough(robot);
         }
         show(PartOfMachine.FRAME);
         onScreen(() -> assertThat(card.goTo("frame.members[3].outline[1].x")).isTrue());
         shoot(robot, "goto");
-        assertThat(robot.lookup("#field-frame-members-3-outline-1-x").query().isFocused()).isTrue();
+        assertThat(robot.lookup("#field-frame-members-3-outline-1-x").query().isFocused())
+                .isTrue();
         toView(robot, "#outline-frame-members-3-outline");
         shoot(robot, "outline");
         String before = editor.sheet().text();
@@ -228,13 +232,16 @@ class CardTest implements CardHost {
         }
         robot.release(MouseButton.PRIMARY);
         waitFor(() -> !editor.sheet().text().equals(before));
-        assertThat(editor.sheet().text().lines().count()).isEqualTo(before.lines().count());
+        assertThat(editor.sheet().text().lines().count())
+                .isEqualTo(before.lines().count());
         toView(robot, "#outline-frame-members-3-outline");
         robot.clickOn("#corner-frame-members-3-outline");
-        assertThat(editor.fields().find("frame.members[3].outline").inner()).hasSize(5);
+        waitFor(() -> editor.fields().find("frame.members[3].outline").inner().size() == 5);
         toView(robot, "#outline-frame-members-3-outline");
-        robot.clickOn("#corner-frame-members-3-outline-5").push(KeyCode.DELETE);
-        assertThat(editor.fields().find("frame.members[3].outline").inner()).hasSize(4);
+        robot.clickOn("#corner-frame-members-3-outline-5");
+        shoot(robot, "corner");
+        robot.push(KeyCode.DELETE);
+        waitFor(() -> editor.fields().find("frame.members[3].outline").inner().size() == 4);
         onScreen(() -> {
             editor.undo();
             editor.undo();
@@ -249,6 +256,6 @@ class CardTest implements CardHost {
         toView(robot, "#take-mid-12");
         shoot(robot, "parts");
         robot.clickOn("#take-mid-12");
-        assertThat(editor.sheet().text()).contains("actuator: mid-12}");
+        waitFor(() -> editor.sheet().text().contains("actuator: mid-12}"));
     }
 }

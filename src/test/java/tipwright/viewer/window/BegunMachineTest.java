@@ -114,7 +114,8 @@ class BegunMachineTest {
             answer(robot, answer, DRUM.get(i));
         }
         waitFor(() -> shows(robot, "#waits") || shows(robot, "#item-push"));
-        waitFor(() -> words(robot, "#verdict").startsWith("PASSES") || words(robot, "#verdict").startsWith("CLOSE"));
+        waitFor(() -> words(robot, "#verdict").startsWith("PASSES")
+                || words(robot, "#verdict").startsWith("CLOSE"));
         assertThat(words(robot, "#name")).contains("Slip drum").contains("not saved");
         assertThat(words(robot, "#headline")).startsWith("Worst pull ").contains("lbf of 1100 lbf");
         assertThat(robot.lookup("#five-numbers .label").queryAll()).hasSize(12);
