@@ -119,8 +119,7 @@ public record Press(
 
     private static Made dxf(Drawing drawing, Drawing shown) throws IOException {
         double scale = Math.min(DRAWN, WIDTH / Math.max(1, Math.max(shown.width(), shown.height())));
-        return new Made(
-                Dxf.of(drawing).getBytes(StandardCharsets.UTF_8), bytes(out -> Png.write(shown, scale, out)));
+        return new Made(Dxf.of(drawing).getBytes(StandardCharsets.UTF_8), bytes(out -> Png.write(shown, scale, out)));
     }
 
     private byte[] report(PageSetting.Medium medium) throws IOException {
@@ -128,8 +127,8 @@ public record Press(
         Origin origin = Origin.of(draft.name(), good.files(), Origin.program(), today);
         PageSetting.Size size = units == UnitSystem.US ? PageSetting.Size.LETTER : PageSetting.Size.A4;
         Stills none = Stills.none("No pictures in this copy.");
-        return bytes(out -> Report.write(
-                new Dossier(checked, origin, none), new PageSetting(medium, size, units), out));
+        return bytes(
+                out -> Report.write(new Dossier(checked, origin, none), new PageSetting(medium, size, units), out));
     }
 
     private byte[] drawn(boolean moving) throws IOException {

@@ -30,6 +30,7 @@ final class WindowState {
     private double textSize;
     /** What was asked about last; compared by identity. */
     private @Nullable Object asked;
+
     private @Nullable Judged judged;
     private @Nullable DumpStates dump;
     private @Nullable Timeline timeline;
