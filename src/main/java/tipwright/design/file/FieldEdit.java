@@ -170,7 +170,7 @@ public final class FieldEdit {
         if (entry == null) {
             return named(text, field, name);
         }
-        if (node instanceof Node.Fields single || (node instanceof Node.Scalar value && !value.isNothing())) {
+        if (node instanceof Node.Fields || (node instanceof Node.Scalar value && !value.isNothing())) {
             at = new Rewriter(at.asList(node));
             node = NodePath.find(at.root(), path);
         }

@@ -171,7 +171,7 @@ final class CardContent {
                 card,
                 f.path(),
                 heading(f),
-                depth(f) < 1 && f.written() || f.meaning().mandatory(),
+                (depth(f) < 1 && f.written()) || f.meaning().mandatory(),
                 () -> {
                     VBox box = body(f);
                     KindTiles tiles = new KindTiles(card, f);

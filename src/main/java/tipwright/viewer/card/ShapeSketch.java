@@ -46,9 +46,10 @@ final class ShapeSketch extends VBox {
         FileField size = one(f, "size");
         ShapeSketch sketch = new ShapeSketch(card);
         if (across != null && along != null) {
-            FileField length = over != null && over.written() ? over : along;
+            boolean heads = over != null && over.written();
+            FileField length = over != null && heads ? over : along;
             Rectangle tank = new Rectangle(9.5 * EM, 1.5 * EM, 11 * EM, 7.5 * EM);
-            tank.setArcWidth(length == over ? 4 * EM : 1);
+            tank.setArcWidth(heads ? 4 * EM : 1);
             tank.setArcHeight(5 * EM);
             sketch.ink(tank);
             sketch.upright(across, 9 * EM, 1.5 * EM, 9 * EM);

@@ -108,7 +108,7 @@ public final class DesignEditor {
     /** Takes in the numbers with all checks, unless the text has changed since they were asked for. */
     public void settle(Solved whole) {
         Solved now = sheet.solved();
-        if (now != null && now.analysis() == whole.analysis()) {
+        if (now != null && now.design().equals(whole.design())) {
             sheet = new EditedDesign(sheet.text(), whole, sheet.problems(), sheet.faults());
             good = whole;
         }
