@@ -87,7 +87,19 @@ public record PlacementMap(
      * @throws CannotComputeException when it cannot be computed, or there is no such pin
      */
     public static PlacementMap whole(Design design, String place, int across) throws CannotComputeException {
-        return of(design, place, across, () -> true, true);
+        return whole(design, place, across, () -> true);
+    }
+
+    /**
+     * The same, as long as it is wanted.
+     *
+     * @param wanted asked before each row of cells
+     * @throws CannotComputeException when it cannot be computed, or there is no such pin
+     * @throws CancellationException when it is not wanted any more
+     */
+    public static PlacementMap whole(Design design, String place, int across, BooleanSupplier wanted)
+            throws CannotComputeException {
+        return of(design, place, across, wanted, true);
     }
 
     /** Name of an end of the actuator, as in the design file. */
@@ -182,7 +194,8 @@ public record PlacementMap(
      * @param at m
      */
     public static boolean works(Design design, String place, Vec2 at) throws CannotComputeException {
-        PinRegion ground = new PinRegion(null, at, List.of(), 0);
+        Vec2 drawn = design.drive().places(design.pivot().at()).getOrDefault(place, at);
+        PinRegion ground = new PinRegion(null, drawn, List.of(), 0);
         return new Rechecker(design).passes(evaluator(design, place, ground).moved(List.of(at), 0));
     }
 

@@ -47,7 +47,6 @@ public final class BeginPane extends StackPane {
     private final ExecutorService painter = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "examples");
         thread.setDaemon(true);
-        thread.setPriority(Thread.MIN_PRIORITY);
         return thread;
     });
 

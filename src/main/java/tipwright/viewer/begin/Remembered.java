@@ -72,13 +72,17 @@ public record Remembered(Path folder) {
         return "light".equals(read().getProperty("theme")) ? Theme.LIGHT : Theme.DARK;
     }
 
-    /** The size of the text last chosen, 1 as usual. */
-    public double textSize() {
+    /**
+     * The size of the text last chosen, 1 as usual.
+     *
+     * @param first where none was chosen yet
+     */
+    public double textSize(double first) {
         try {
-            double size = Double.parseDouble(read().getProperty("text", "1"));
-            return Double.isFinite(size) ? size : 1;
+            double size = Double.parseDouble(read().getProperty("text", Double.toString(first)));
+            return Double.isFinite(size) ? size : first;
         } catch (NumberFormatException spoilt) {
-            return 1;
+            return first;
         }
     }
 

@@ -69,13 +69,14 @@ public final class TicketPane extends VBox {
     /** Shows what is known; null: there is nothing to show. */
     public void show(@Nullable Judged judged) {
         setVisible(judged != null);
-        boolean same = judged == shown && theme == host.inTheme() && units == host.inUnits() && em == host.em();
-        if (judged == null || same) {
-            shown = judged;
+        boolean alike = theme == host.inTheme() && units == host.inUnits() && em == host.em();
+        boolean same = isShown(judged);
+        Judged before = shown;
+        shown = judged;
+        if (judged == null || (same && alike)) {
             return;
         }
-        boolean rowsToo = shown == null || !shown.findings().equals(judged.findings()) || judged == shown;
-        shown = judged;
+        boolean rowsToo = same || before == null || !before.findings().equals(judged.findings());
         theme = host.inTheme();
         units = host.inUnits();
         em = host.em();
@@ -94,6 +95,12 @@ public final class TicketPane extends VBox {
         if (rowsToo) {
             all.renew();
         }
+    }
+
+    /** Whether it is the very one that is shown: comparing all that is in it would take long. */
+    private boolean isShown(@Nullable Object judged) {
+        Object before = shown;
+        return judged == before;
     }
 
     private void early(Judged judged, List<Node> nodes) {
@@ -216,7 +223,7 @@ public final class TicketPane extends VBox {
         int shownWays = 0;
         for (TriedFix way : ways) {
             ReadyFix ready = judged.fixes().stream()
-                    .filter(r -> r.fix() == way)
+                    .filter(r -> r.fix().equals(way))
                     .findFirst()
                     .orElse(new ReadyFix(way, null));
             if (shownWays < WAYS && told.add(way)) {

@@ -45,7 +45,6 @@ public final class TicketWorker {
         return Executors.newSingleThreadExecutor(work -> {
             Thread thread = new Thread(work, name);
             thread.setDaemon(true);
-            thread.setPriority(Thread.MIN_PRIORITY);
             return thread;
         });
     }

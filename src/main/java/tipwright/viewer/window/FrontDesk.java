@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javafx.scene.Scene;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 import tipwright.design.file.NamedFiles;
 import tipwright.viewer.begin.BeginPane;
@@ -21,6 +22,8 @@ final class FrontDesk implements MainWindow.Office {
     private static final int LARGEST = 10_000_000;
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
+    /** Lines of a screen on which the text has its usual size. */
+    private static final double USUAL = 1080;
 
     private final Path unsaved;
     private final Remembered remembered;
@@ -39,7 +42,7 @@ final class FrontDesk implements MainWindow.Office {
     @Override
     public void begin(Stage stage) {
         Theme theme = remembered.theme();
-        double em = WindowStyle.EM * remembered.textSize();
+        double em = WindowStyle.EM * textSize();
         BeginPane[] pane = new BeginPane[1];
         pane[0] = new BeginPane(
                 remembered,
@@ -111,11 +114,17 @@ final class FrontDesk implements MainWindow.Office {
     }
 
     private MainWindow window(Stage stage, DesignEditor editor) {
-        return new MainWindow(stage, editor, this, remembered.theme(), remembered.textSize());
+        return new MainWindow(stage, editor, this, remembered.theme(), textSize());
     }
 
     private static String shipped(String name) throws IOException {
         return new String(NamedFiles.shipped().read(name + ".yaml", LARGEST), StandardCharsets.UTF_8);
+    }
+
+    /** As last chosen; at first larger on a screen of many lines. */
+    private double textSize() {
+        double lines = Screen.getPrimary().getBounds().getHeight();
+        return remembered.textSize(Math.max(1, Math.min(WindowStyle.LARGEST, Math.rint(10 * lines / USUAL) / 10)));
     }
 
     @Override

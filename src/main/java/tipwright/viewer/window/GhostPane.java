@@ -66,8 +66,8 @@ final class GhostPane extends Pane {
         }
         if (tolerance > 0) {
             places(dump.design()).forEach((name, at) -> {
-                Vec2 p = seen(dump.design(), now, name, at);
-                Vec2 off = seen(dump.design(), now, name, at.plus(new Vec2(LARGER * tolerance, 0)));
+                Vec2 p = seen(dump.design(), now, at);
+                Vec2 off = seen(dump.design(), now, at.plus(new Vec2(LARGER * tolerance, 0)));
                 ring(p, off.minus(p).norm(), shown.theme().centroid(), 2);
             });
         }
@@ -85,7 +85,7 @@ final class GhostPane extends Pane {
         double width = ghost.chosen() ? 3 : 1.5;
         List<Vec2> ends = new ArrayList<>();
         places(ghost.design()).forEach((name, at) -> {
-            Vec2 p = seen(ghost.design(), now, name, at);
+            Vec2 p = seen(ghost.design(), now, at);
             ring(p, RING * shown.em(), ink, width);
             boolean end = name.equals(tipwright.design.drive.Drive.FRAME_PIN)
                     || name.equals(ghost.design().drive().rodPinName());
@@ -120,7 +120,7 @@ final class GhostPane extends Pane {
         getChildren().add(ring);
     }
 
-    private Vec2 seen(Design design, MachineState now, String name, Vec2 at) {
+    private Vec2 seen(Design design, MachineState now, Vec2 at) {
         double z = design.drive().actuators().get(0).z();
         int body = Handle.body(design.drive().skeleton(design.pivot().at()), at);
         return new PlaneView(

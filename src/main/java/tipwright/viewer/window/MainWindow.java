@@ -49,6 +49,7 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
     private final Closing closing;
     private final Office office;
     private @Nullable SearchPane searching;
+    private @Nullable HandOverPane handing;
 
     /** What stands around the window: where one comes from, and what is kept for the next time. */
     public interface Office {
@@ -89,6 +90,11 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
         search.setAccessibleText("search for better places of the pins");
         search.setOnAction(e -> search());
         top.add(search);
+        Button handOver = new Button("Hand over");
+        handOver.setId("hand-over");
+        handOver.setAccessibleText("report, sheet, pictures");
+        handOver.setOnAction(e -> handOver());
+        top.add(handOver);
         ScrollPane beside = new ScrollPane(ticket);
         beside.setId("beside");
         beside.setFitToWidth(true);
@@ -204,6 +210,22 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
         picture.lookFrom(Camera.Place.SIDE);
         picture.zones().show(true);
         over.lay(right, pane[0], Pos.TOP_RIGHT, ended);
+    }
+
+    private void handOver() {
+        HandOverPane before = handing;
+        if (before != null) {
+            over.takeAway(before);
+            before.end();
+            handing = null;
+            return;
+        }
+        HandOverPane pane = new HandOverPane(shown, saving, this::handOver);
+        handing = pane;
+        over.lay(right, pane, Pos.TOP_RIGHT, () -> {
+            pane.end();
+            handing = null;
+        });
     }
 
     @Override

@@ -45,6 +45,9 @@ final class MapLegend extends VBox {
             for (Limit limit : MapShades.against(map)) {
                 row(ink.swatch(limit, WIDE, HIGH), "not: " + limit.words());
             }
+            if (MapShades.barred(map)) {
+                row(ink.swatchBarred(WIDE, HIGH), "not: " + MapShades.OTHER);
+            }
         }
         getChildren().add(state);
     }

@@ -48,7 +48,6 @@ final class SearchWorker {
         stop = mine;
         Thread thread = new Thread(() -> search(design, tape, dropped), "search for places");
         thread.setDaemon(true);
-        thread.setPriority(Thread.MIN_PRIORITY);
         thread.start();
     }
 

@@ -30,6 +30,9 @@ import tipwright.viewer.ticket.Judged;
  * they are rated for; on one scale for all load cases, the others faint behind.
  */
 final class TiltBar extends Region implements Panel {
+    /** Of the window's height, where there is plenty. */
+    private static final double SHARE = 0.12;
+
     private final WindowState shown;
     private final Canvas canvas = new Canvas();
     private final Line cursor = new Line();
@@ -86,7 +89,8 @@ final class TiltBar extends Region implements Panel {
 
     @Override
     protected double computePrefHeight(double width) {
-        return 7.4 * em();
+        double window = getScene() == null ? 0 : getScene().getHeight();
+        return Math.max(7.4 * em(), SHARE * window);
     }
 
     @Override

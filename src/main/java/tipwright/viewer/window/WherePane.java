@@ -45,6 +45,7 @@ final class WherePane extends VBox {
     private Pin pin = Pin.FRAME;
     private @Nullable PlacementMap map;
     private boolean old;
+    private boolean gaps;
     private @Nullable Camera before;
     private String fault = "";
     private @Nullable PlacementMap explained;
@@ -177,6 +178,7 @@ final class WherePane extends VBox {
         map = answer.map();
         fault = answer.fault();
         old = !answer.last();
+        gaps = answer.gaps();
         place();
     }
 
@@ -201,7 +203,11 @@ final class WherePane extends VBox {
         legend.tell(
                 !fault.isEmpty()
                         ? fault
-                        : old ? "Being worked out ..." : "Clearances are not in this map; see the checks.");
+                        : old
+                                ? "Being worked out ..."
+                                : gaps
+                                        ? "Gaps and all other checks are in it."
+                                        : "Gaps and other checks are being looked at ...");
     }
 
     /** Number of the body that the tank pin is on. */

@@ -28,7 +28,9 @@ final class WindowState {
     private Timeline.Spot spot = new Timeline.Spot(Double.NaN, 0, Double.NaN, 0, 0);
     private final TicketWorker worker = new TicketWorker(this::know);
     private double textSize;
-    private @Nullable Solved asked;
+    /** What was asked about last; compared by identity. */
+    private @Nullable Object asked;
+
     private @Nullable Judged judged;
     private @Nullable DumpStates dump;
     private @Nullable Timeline timeline;
@@ -90,7 +92,9 @@ final class WindowState {
 
     /** Whether a point is being moved: what takes time waits. */
     boolean moving() {
-        return editor.solved() != editor.sheet().solved();
+        Object now = editor.solved();
+        Object written = editor.sheet().solved();
+        return now != written;
     }
 
     /** Ends with the window. */

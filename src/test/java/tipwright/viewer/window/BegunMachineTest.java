@@ -107,7 +107,7 @@ class BegunMachineTest {
             if (i == 2) {
                 answer(robot, answer, "rund");
                 assertThat(words(robot, "#ask-wrong")).contains("did you mean 'round'?");
-                assertThat(new Remembered(folder).textSize()).isEqualTo(1);
+                assertThat(new Remembered(folder).textSize(1)).isEqualTo(1);
                 robot.clickOn("#ask-back");
                 answer(robot, answer, DRUM.get(1));
             }
@@ -160,12 +160,12 @@ class BegunMachineTest {
             robot.press(KeyCode.CONTROL).type(KeyCode.PLUS).release(KeyCode.CONTROL);
         }
         WaitForAsyncUtils.waitForFxEvents();
-        assertThat(new Remembered(folder).textSize()).isEqualTo(1.5);
+        assertThat(new Remembered(folder).textSize(1)).isEqualTo(1.5);
         assertTargets(48);
         assertNothingCutOff();
         robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT0).release(KeyCode.CONTROL);
         WaitForAsyncUtils.waitForFxEvents();
-        assertThat(new Remembered(folder).textSize()).isEqualTo(1);
+        assertThat(new Remembered(folder).textSize(1)).isEqualTo(1);
         robot.type(KeyCode.F1);
         assertThat(robot.lookup("#keys-pane").query().isVisible()).isTrue();
         robot.clickOn("#part-tank");
