@@ -190,7 +190,7 @@ public final class PhotoPane extends BorderPane {
             double doubt = length(sure);
             String pin = pins.getValue();
             if (pin != null && Double.isFinite(z) && doubt >= 0) {
-                w.tap(pin, new PhotoWork.Tap(at, z, doubt));
+                w.tap(pin, new PhotoWork.Tap(at, z, doubt / 2));
                 int i = pins.getItems().indexOf(pin);
                 pins.setValue(
                         pins.getItems().get(Math.min(i + 1, pins.getItems().size() - 1)));

@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import javafx.geometry.Bounds;
 import javafx.scene.Cursor;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.input.MouseButton;
@@ -17,6 +17,7 @@ import javafx.scene.shape.Circle;
 import javafx.scene.shape.Polygon;
 import javafx.scene.shape.Polyline;
 import javafx.scene.shape.Rectangle;
+import javafx.scene.text.Text;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.geometry.Vec2;
@@ -178,13 +179,17 @@ final class PhotoView extends Pane {
             doubt.setFill(theme.push().deriveColor(0, 1, 1, 0.35));
             doubt.setStroke(theme.push());
             Vec2 at = tap.getValue().at().times(scale());
-            Label name = new Label(tap.getKey());
-            name.relocate(at.x() + RADIUS, at.y() - 2 * RADIUS);
-            name.setStyle("-fx-font-weight: bold; -fx-text-fill: white; -fx-background-color: rgba(0, 0, 0, 0.65);"
-                    + " -fx-background-radius: 4; -fx-padding: 1 5 1 5;");
+            Text name = new Text(at.x() + RADIUS, at.y() - RADIUS, tap.getKey());
+            name.setFill(Color.WHITE);
             name.setMouseTransparent(true);
+            Bounds room = name.getLayoutBounds();
+            Rectangle behind =
+                    new Rectangle(room.getMinX() - 4, room.getMinY() - 1, room.getWidth() + 8, room.getHeight() + 2);
+            behind.setFill(Color.color(0, 0, 0, 0.7));
+            behind.setMouseTransparent(true);
             doubt.setMouseTransparent(true);
             all.add(doubt);
+            all.add(behind);
             all.add(name);
         }
     }

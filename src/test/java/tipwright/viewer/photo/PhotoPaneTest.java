@@ -63,7 +63,7 @@ class PhotoPaneTest implements CardHost {
         Path file = Path.of("geometry", "silt-trailer.yaml");
         editor = new DesignEditor("silt-trailer", file, Files.readString(file), null);
         pane = new PhotoPane(this, Theme.LIGHT);
-        stage.setScene(new Scene(pane, 1260, 420));
+        stage.setScene(new Scene(pane, 1260, 600));
         stage.show();
     }
 
