@@ -146,7 +146,7 @@ public final class Report {
     }
 
     private Figure dimensions() {
-        Drawing drawing = SideView.of(dossier.analysis(), units, DIMENSIONS_WIDTH, DIMENSIONS_HEIGHT);
+        Drawing drawing = SideView.besideList(dossier.analysis(), units, DIMENSIONS_WIDTH, DIMENSIONS_HEIGHT);
         return new Figure(
                 Svg.of(drawing, false).strip(),
                 drawing.title() + ", with the distances between the pins",

@@ -39,7 +39,7 @@ public record MachinePart(PartKind kind, String name, int body, Basis basis, For
     public boolean solid() {
         return basis != Basis.SKETCHED
                 && switch (kind) {
-                    case TANK, ATTACHED, LINK, TUBE, ROD, FRAME, REST, OBSTACLE, GROUND -> true;
+                    case TANK, ATTACHED, LINK, TUBE, ROD, FRAME, REST, WHEEL, OBSTACLE, GROUND -> true;
                     default -> false;
                 };
     }

@@ -116,7 +116,7 @@ final class AllowedCells {
         for (int r = 0; r <= rows; r++) {
             for (int c = 0; c <= columns; c++) {
                 int here = allowed(r - 1, c - 1) + allowed(r - 1, c) + allowed(r, c - 1) + allowed(r, c);
-                boolean chosen = here > 0 && (here < 4 || r % APART == 0 && c % APART == 0);
+                boolean chosen = here > 0 && (here < 4 || (r % APART == 0 && c % APART == 0));
                 Corner corner = new Corner(r, c);
                 if (chosen && !looked.contains(corner)) {
                     all.add(corner);

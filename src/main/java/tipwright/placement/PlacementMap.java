@@ -194,7 +194,8 @@ public record PlacementMap(
      * @param at m
      */
     public static boolean works(Design design, String place, Vec2 at) throws CannotComputeException {
-        PinRegion ground = new PinRegion(null, at, List.of(), 0);
+        Vec2 drawn = design.drive().places(design.pivot().at()).getOrDefault(place, at);
+        PinRegion ground = new PinRegion(null, drawn, List.of(), 0);
         return new Rechecker(design).passes(evaluator(design, place, ground).moved(List.of(at), 0));
     }
 

@@ -88,7 +88,7 @@ final class AssemblyView {
 
     private static boolean shown(Seen part) {
         return switch (part.kind()) {
-            case RECEIVER, FOOT, CONTENTS, LUG, KEEP_OUT, ZONE -> false;
+            case RECEIVER, FOOT, WHEEL, CONTENTS, LUG, KEEP_OUT, ZONE -> false;
             default -> true;
         };
     }

@@ -23,6 +23,9 @@ import tipwright.geometry.Vec2;
 /** What a map with gaps allows, the whole check allows: at places anywhere in the cells, not only where the map looked. */
 class PlacementMapTest {
     private static final int WANTED = 12;
+    private static final int FEW = 2;
+    /** Used so much in the worst corner of a cell, a limit is passed all over it. */
+    private static final double FAR = 1.5;
 
     /** Seeded places in allowed cells, each checked in full; what fails with the pin as drawn in the very same way does not count. */
     @ParameterizedTest
@@ -37,6 +40,7 @@ class PlacementMapTest {
         int columns = map.utilisation()[0].length;
         int looked = 0;
         int not = 0;
+        int told = 0;
         for (int i = 0; i < 4000 && looked < WANTED; i++) {
             double x = random.nextDouble() * columns;
             double y = random.nextDouble() * rows;
@@ -48,9 +52,17 @@ class PlacementMapTest {
             }
             if (!map.fits((int) y, (int) x)) {
                 not++;
+                if (map.utilisation()[(int) y][(int) x] > FAR && told++ < FEW) {
+                    assertThat(PlacementMap.works(design, place, at))
+                            .as("well outside, at " + at)
+                            .isFalse();
+                }
                 continue;
             }
             looked++;
+            if (looked <= FEW) {
+                assertThat(PlacementMap.works(design, place, at)).as("at " + at).isTrue();
+            }
             Design moved = PlacedPoint.moved(
                     design,
                     List.of(new PlacedPoint(place, map.drawn(), at)),

@@ -21,6 +21,8 @@ import tipwright.time.Rim;
  * @param jet whether the whole opening is under the surface
  */
 public record Departure(Vec3 lip, double depth, double speed, double flow, List<Vec2> ways, boolean jet) {
+    private static final double SLOWEST = 0.2;
+
     /** Copies the list. */
     public Departure {
         ways = List.copyOf(ways);
@@ -55,6 +57,34 @@ public record Departure(Vec3 lip, double depth, double speed, double flow, List<
         double depth = over == null ? head : Math.min(over.depth(), head);
         List<Vec2> ways = ways(opening, out, design.site().up().xy(), lip, tilt);
         return new Departure(lip, depth, speed, flow, ways, false);
+    }
+
+    /**
+     * Grit that slides out: along the floor, half as fast as what has slid all along the tank, since its head leaves from rest. Half: common practice, no source.
+     *
+     * @param flow m3/s
+     * @return null when the opening is shut or leads another way
+     */
+    public static @Nullable Departure ofGrit(Design design, Opening opening, double tilt, double flow) {
+        Vec3 along = new Vec3(1, 0, 0);
+        Vec3 up = design.site().up().tilted(-tilt);
+        double slope = Math.asin(Math.max(-1, Math.min(1, -up.dot(along))));
+        Vec3 lip = opening.lipPoint(up);
+        double length =
+                along.dot(lip) - design.tank().interior().solid().extent(along).low();
+        if (!new Rim(opening).open(tilt) || Jet.out(opening).dot(along) < 0 || !(length > 0) || !(slope > 0)) {
+            return null;
+        }
+        double speed = Math.max(
+                SLOWEST, 0.5 * Stream.sliding(length, slope, design.slurry().wallFriction()));
+        double wide = Math.sqrt(opening.areaVector().norm());
+        return new Departure(
+                lip,
+                flow / (speed * wide),
+                speed,
+                flow,
+                List.of(along.tilted(tilt).xy()),
+                false);
     }
 
     private static double top(Opening opening, Vec3 up) {

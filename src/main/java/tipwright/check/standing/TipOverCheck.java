@@ -77,7 +77,7 @@ public final class TipOverCheck implements Check {
 
     @Override
     public Set<PartKind> looksAt() {
-        return Set.of(PartKind.FOOT);
+        return Set.of(PartKind.FOOT, PartKind.WHEEL);
     }
 
     @Override

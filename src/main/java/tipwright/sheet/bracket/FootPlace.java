@@ -23,7 +23,7 @@ import tipwright.outline.ZRange;
  */
 record FootPlace(Vec2 up, double height, String on) {
     /** A lug that stands higher leans, and has no room at its true size on a sheet of paper, m. Common practice, no source. */
-    private static final double FARTHEST = 0.16;
+    private static final double FARTHEST = 0.11;
 
     private static final double HALF = 0.03;
     private static final double ROOM = 0.01;

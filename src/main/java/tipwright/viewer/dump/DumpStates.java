@@ -12,6 +12,7 @@ import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.design.Design;
+import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.linkage.Skeleton;
@@ -24,6 +25,8 @@ import tipwright.load.Fill;
  * for the volume between, the forces in balance with it. Owned by one caller.
  */
 public final class DumpStates {
+    private static final String DRAINING = "draining";
+
     private final Analysis analysis;
     private final Contents contents;
     private final Skeleton skeleton;
@@ -138,7 +141,18 @@ public final class DumpStates {
                 forces(inside, tilt, 0, a.rest(), b.rest(), s),
                 forces(inside, tilt, 1, a.raise(), b.raise(), s),
                 forces(inside, tilt, -1, a.lower(), b.lower(), s),
-                Pour.at(design(), tank, tilt, level(inside, spot), spot.flow()));
+                Math.max(0, atFirst(result) - inside.volume()),
+                Pour.at(design(), tank, tilt, inside.fill(), level(inside, spot), spot.flow()));
+    }
+
+    /** What is in the tank before anything leaves, m3: of what drains all that is filled in. */
+    private double atFirst(CaseResult result) {
+        return result.name().equals(DRAINING)
+                ? contents.slurryVolume()
+                : result.rows().stream()
+                        .mapToDouble(r -> r.load().volume())
+                        .max()
+                        .orElse(0);
     }
 
     /** Of the surface that drives what runs out, m: as timed, or as it lies. */
@@ -180,5 +194,24 @@ public final class DumpStates {
     /** The path of the centroid in a load case, m [tilt]. */
     public List<Vec3> centroids(String loadCase) {
         return loadCase(loadCase).rows().stream().map(Row::centroid).toList();
+    }
+
+    /** x of the lowest lip that is open at the last tilt, m; of the tank's end where none is. */
+    private double lastLip() {
+        DrawnPosition tank = placements(last()).get(skeleton.tank());
+        Vec3 up = contents.up(last());
+        Vec3 lowest = null;
+        for (Opening opening : design().tank().openings()) {
+            Vec3 lip = opening.lipPoint(up);
+            boolean lower = lowest == null || up.dot(lip) < up.dot(lowest);
+            lowest = opening.opensAt() <= last() && lower ? lip : lowest;
+        }
+        double end = contents.solid().extent(new Vec3(1, 0, 0)).high();
+        return lowest == null ? tank.of(new Vec2(end, 0)).x() : tank.of(lowest).x();
+    }
+
+    /** How lies what has left the tank. */
+    public Lying lying(Surroundings room) {
+        return Lying.of(design(), room, contents.slurryVolume(), lastLip());
     }
 }

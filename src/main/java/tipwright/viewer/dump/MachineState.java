@@ -24,6 +24,7 @@ import tipwright.outline.MachinePose;
  * @param rest forces at rest, without friction
  * @param raise forces while it tips
  * @param lower forces while it goes back
+ * @param out what has left the tank, m3
  * @param pours what leaves, opening by opening
  */
 public record MachineState(
@@ -40,6 +41,7 @@ public record MachineState(
         ShownForces rest,
         ShownForces raise,
         ShownForces lower,
+        double out,
         List<Pour> pours) {
     /** Copies the list. */
     public MachineState {

@@ -3,12 +3,14 @@ package tipwright.viewer.dump;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tipwright.check.slurry.Departure;
 import tipwright.design.Design;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.load.Fill;
 import tipwright.load.Gravity;
 
 /**
@@ -28,16 +30,17 @@ public record Pour(Vec3 lip, Vec3 velocity, Vec3 gravity, double flow, double wi
     /**
      * The streams at a tilt; they leave as the check of the landing has it.
      *
+     * @param fill what it leaves behind; grit slides out
      * @param level of the surface that drives them, m; NaN: nothing is known to leave
      * @param flow of all together, m3/s; none below a cubic centimetre a second
      */
-    static List<Pour> at(Design design, DrawnPosition tank, double tilt, double level, double flow) {
+    static List<Pour> at(
+            Design design, DrawnPosition tank, double tilt, @Nullable Fill fill, double level, double flow) {
         List<Pour> all = new ArrayList<>();
         Vec3 gravity = design.site().up().times(-Gravity.G);
         double sum = 0;
         for (Opening opening : design.tank().openings()) {
-            Departure leaving =
-                    flow > LEAST && !Double.isNaN(level) ? Departure.of(design, opening, tilt, level) : null;
+            Departure leaving = flow > LEAST ? leaving(design, opening, tilt, fill, level, flow) : null;
             if (leaving != null) {
                 Vec2 way = leaving.ways().get(leaving.ways().size() - 1).times(leaving.speed());
                 double depth = Math.max(THINNEST, leaving.depth());
@@ -51,6 +54,14 @@ public record Pour(Vec3 lip, Vec3 velocity, Vec3 gravity, double flow, double wi
         return all.stream()
                 .map(p -> new Pour(p.lip, p.velocity, p.gravity, share * p.flow, p.width))
                 .toList();
+    }
+
+    private static @Nullable Departure leaving(
+            Design design, Opening opening, double tilt, @Nullable Fill fill, double level, double flow) {
+        if (fill != null && fill.stuff() == Fill.Stuff.CAKE) {
+            return Departure.ofGrit(design, opening, tilt, flow);
+        }
+        return Double.isNaN(level) ? null : Departure.of(design, opening, tilt, level);
     }
 
     /** Speed with which it leaves, m/s. */

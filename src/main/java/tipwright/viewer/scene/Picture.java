@@ -73,6 +73,7 @@ public final class Picture extends Pane {
     public void setDump(DumpStates dump, String loadCase) {
         MachineScene built = new MachineScene(dump, loadCase, theme);
         built.mark(marks);
+        built.seenFrom(camera);
         machine = built;
         world.getChildren().setAll(built.root());
         if (fittingFrom != null) {
@@ -148,7 +149,7 @@ public final class Picture extends Pane {
         fittingFrom = place;
         MachineScene m = machine;
         if (m != null && getHeight() > 0) {
-            apply(Camera.fitting(place, m.box().get(0), m.box().get(1), getWidth() / getHeight()));
+            apply(Camera.fitting(place, m.points(), getWidth() / getHeight()));
         }
     }
 
@@ -156,7 +157,7 @@ public final class Picture extends Pane {
     public void fit() {
         MachineScene m = machine;
         if (m != null && getHeight() > 0) {
-            apply(camera.fitted(m.box().get(0), m.box().get(1), getWidth() / getHeight()));
+            apply(camera.fitted(m.points(), getWidth() / getHeight()));
         }
     }
 
@@ -168,6 +169,10 @@ public final class Picture extends Pane {
         yaw.setAngle(-Math.toDegrees(other.yaw()));
         pitch.setAngle(-Math.toDegrees(other.pitch()));
         back.setZ(-other.distance());
+        MachineScene m = machine;
+        if (m != null) {
+            m.seenFrom(other);
+        }
         letter();
     }
 

@@ -16,6 +16,7 @@ import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
 import tipwright.check.rule.Verdict;
+import tipwright.design.around.Receiver;
 import tipwright.design.tank.CaseName;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
@@ -108,6 +109,18 @@ public final class SceneText extends Pane {
         metre.setX(bar.x());
         metre.setY(Math.min(height - 1.4 * size, bar.y() + 1.6 * size));
         all.add(metre);
+        Receiver receiver = machine.dump().design().receiver();
+        if (receiver != null && anchors.pit().walled()) {
+            Vec3 edge = new Vec3(
+                    anchors.pit().west() + 0.1,
+                    anchors.pit().top(),
+                    anchors.pit().half());
+            Vec2 at = camera.project(edge, width, height);
+            Text name = text(receiver.name(), 0.85 * size, theme.ink(), FontWeight.NORMAL);
+            name.setX(at.x());
+            name.setY(Math.min(height - 1.4 * size, at.y() + 0.4 * size));
+            all.add(name);
+        }
         getChildren().setAll(all);
     }
 
@@ -183,6 +196,11 @@ public final class SceneText extends Pane {
         rows.add(() -> dot(all, theme.centroid(), "centre of mass and its path", y[0], small));
         if (!machine.dump().design().obstacles().isEmpty()) {
             rows.add(() -> swatch(all, theme.obstacle(), "must not be hit", y[0], small));
+        }
+        MachineScene.Sketch sketch = machine.sketch();
+        if (!sketch.words().isEmpty()) {
+            String what = String.join(", ", sketch.words());
+            rows.add(() -> swatch(all, theme.cradle(), what + ": only drawn, not in the file", y[0], small));
         }
         y[0] = height - MARGIN - row * rows.size();
         for (Runnable r : rows) {
