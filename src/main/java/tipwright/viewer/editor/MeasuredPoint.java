@@ -40,7 +40,12 @@ public record MeasuredPoint(String label, String path, Vec2 at) {
         if (named != null) {
             for (Map.Entry<String, Vec3> e : named.places().entrySet()) {
                 String path = "points." + e.getKey();
-                put(all, new MeasuredPoint(e.getKey(), fields.find(path) == null ? "" : path, e.getValue().xy()));
+                put(
+                        all,
+                        new MeasuredPoint(
+                                e.getKey(),
+                                fields.find(path) == null ? "" : path,
+                                e.getValue().xy()));
             }
         }
         return new ArrayList<>(all.values());
@@ -53,9 +58,9 @@ public record MeasuredPoint(String label, String path, Vec2 at) {
     private static MeasuredPoint place(FileFields fields, String name, Vec2 at) {
         FileField field = name.equals("pivot") ? fields.find("pivot.at") : ofDrive(fields, name);
         String path = field == null ? "" : field.path();
-        boolean byName = field != null && field.inner().isEmpty();
-        String named = byName ? "points." + field.text() : path;
-        return new MeasuredPoint(name.replace('-', ' '), byName && fields.find(named) == null ? "" : named, at);
+        String named = field != null && field.inner().isEmpty() ? "points." + field.text() : path;
+        boolean lost = !named.equals(path) && fields.find(named) == null;
+        return new MeasuredPoint(name.replace('-', ' '), lost ? "" : named, at);
     }
 
     private static @Nullable FileField ofDrive(FileFields fields, String name) {
