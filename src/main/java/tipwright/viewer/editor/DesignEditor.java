@@ -135,8 +135,14 @@ public final class DesignEditor {
      * @return why not, in sentences; then nothing has changed. Empty when it was taken
      */
     public List<String> write(String path, String typed) {
+        FileFields now = fields();
+        return rewrite(path, text -> FieldEdit.set(now, path, typed));
+    }
+
+    /** The same by any change of the text that has to do with a field. */
+    List<String> rewrite(String path, UnaryOperator<String> edit) {
         try {
-            String text = FieldEdit.set(fields(), path, typed);
+            String text = edit.apply(sheet.text());
             Reading reading = reread(text);
             List<String> refused = reading instanceof Reading.Bad bad && bad.open() == null
                     ? Refusal.of(sheet.faults(), bad.problems(), path)
