@@ -139,13 +139,13 @@ final class Tools {
         shown.stand(dump.first());
         picture.lookFrom(Camera.Place.SIDE);
         measure = open(
-                over,
-                Pos.BOTTOM_LEFT,
+                beside,
+                Pos.TOP_RIGHT,
                 () -> {
                     Button close = button("Close", "measuring-close", "close measuring", this::measure);
                     VBox box = new VBox(new DimensionPicker(host, dimensions), close);
                     box.getStyleClass().add("card");
-                    box.setMaxSize(CardPlace.WIDTH * shown.em(), Region.USE_PREF_SIZE);
+                    box.setMaxSize(Double.MAX_VALUE, Region.USE_PREF_SIZE);
                     return new Tool(box, dimensions::clear);
                 },
                 () -> measure = null);
