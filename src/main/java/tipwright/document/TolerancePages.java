@@ -20,6 +20,7 @@ import tipwright.report.ToleranceText;
 final class TolerancePages {
     private static final double USUAL = 0.005;
     private static final long SEED = 1;
+    private static final double MOST = 9.99;
     /** Of an inch, m. */
     private static final double THOUSANDTH = 0.0254e-3;
 
@@ -96,6 +97,6 @@ final class TolerancePages {
     }
 
     private static String percent(double share) {
-        return Math.round(1000 * share) / 10.0 + " %";
+        return share > MOST ? ">999 %" : Math.round(1000 * share) / 10.0 + " %";
     }
 }

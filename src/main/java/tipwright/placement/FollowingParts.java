@@ -12,26 +12,57 @@ import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.linkage.Joint;
 import tipwright.linkage.Skeleton;
+import tipwright.quantity.Marks;
+import tipwright.quantity.UnitSystem;
 
 /**
  * What is drawn of links and cranks, and the weights on them, go along with their pins: a link between two pins is stretched along
  * its line and keeps its width, one with three pins goes with the triangle of them, a carriage is shifted.
  */
 final class FollowingParts {
-    private static final double ROUND = 1e-4;
+    /** Between places that are on no mark of the tape, m. */
+    private static final double FINE = 1e-4;
+
+    /** As near to a mark as this, m, a place is on it. */
+    private static final double ON_MARK = 1e-7;
+
     /** Three pins nearer to one line than this, m2 of their triangle doubled, count as two. */
     private static final double FLAT = 1e-3;
 
     private final Skeleton skeleton;
     private final UnaryOperator<Vec2> places;
+    private final double mark;
 
-    private FollowingParts(Skeleton skeleton, UnaryOperator<Vec2> places) {
+    private FollowingParts(Skeleton skeleton, UnaryOperator<Vec2> places, double mark) {
         this.skeleton = skeleton;
         this.places = places;
+        this.mark = mark;
+    }
+
+    /** The marks that the links are drawn on, m: whole millimetres or sixteenths of an inch; fine ones where they are on neither. */
+    private static double mark(Design drawn) {
+        List<Vec2> all = new ArrayList<>();
+        drawn.links().forEach(link -> all.addAll(link.outline()));
+        for (Assist assist : drawn.assists()) {
+            if (assist instanceof Counterweight weight) {
+                all.add(weight.centre().xy());
+            }
+        }
+        for (UnitSystem units : UnitSystem.values()) {
+            double step = Marks.step(units);
+            if (all.stream().allMatch(p -> on(p.x(), step) && on(p.y(), step))) {
+                return step;
+            }
+        }
+        return FINE;
+    }
+
+    private static boolean on(double at, double step) {
+        return Math.abs(at - Math.rint(at / step) * step) < ON_MARK;
     }
 
     /**
-     * The moved design with its links as they look there, to a tenth of a millimetre.
+     * The moved design with its links as they look there, on the marks that they are drawn on.
      *
      * @param drawn before it was moved
      * @param places from where a place is drawn to where it is put, m
@@ -41,7 +72,7 @@ final class FollowingParts {
             return moved;
         }
         FollowingParts redrawn =
-                new FollowingParts(drawn.drive().skeleton(drawn.pivot().at()), places);
+                new FollowingParts(drawn.drive().skeleton(drawn.pivot().at()), places, mark(drawn));
         List<LinkPart> links = new ArrayList<>();
         for (LinkPart link : drawn.links()) {
             UnaryOperator<Vec2> way = redrawn.way(link.body());
@@ -134,7 +165,7 @@ final class FollowingParts {
         return sum.times(1.0 / points.size());
     }
 
-    private static Vec2 round(Vec2 p) {
-        return new Vec2(Math.rint(p.x() / ROUND) * ROUND, Math.rint(p.y() / ROUND) * ROUND);
+    private Vec2 round(Vec2 p) {
+        return new Vec2(Math.rint(p.x() / mark) * mark, Math.rint(p.y() / mark) * mark);
     }
 }

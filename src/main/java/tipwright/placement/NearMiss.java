@@ -4,10 +4,11 @@ package tipwright.placement;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.ListedActuator;
+import tipwright.quantity.Marks;
+import tipwright.quantity.UnitSystem;
 
 /**
  * A change that would open what does not fit.
@@ -16,6 +17,7 @@ import tipwright.design.actuator.ListedActuator;
  */
 record NearMiss(double size, String words) {
     private static final int MOST = 5;
+    private static final double ROUNDING = 1e-9;
 
     /**
      * What would open it when one limit is passed, but the stroke; null: no change of a part does.
@@ -34,8 +36,9 @@ record NearMiss(double size, String words) {
      * @param shortest length wanted, m
      * @param longest length wanted, m
      * @param margin at each end, m
+     * @param mark of the tape, m
      */
-    static NearMiss stroke(ListedActuator listed, double shortest, double longest, double margin) {
+    static NearMiss stroke(ListedActuator listed, double shortest, double longest, double margin, double mark) {
         String name = listed.name();
         Actuator a = listed.actuator();
         double shorter = a.closed() + margin - shortest;
@@ -43,12 +46,12 @@ record NearMiss(double size, String words) {
         String words;
         double size = Math.max(shorter, longer);
         if (shorter <= 0) {
-            words = millimetres(longer) + " mm more stroke than " + name + " has";
+            words = length(longer, mark) + " more stroke than " + name + " has";
         } else if (longer <= 0) {
-            words = name + " " + millimetres(shorter) + " mm shorter when closed";
+            words = name + " " + length(shorter, mark) + " shorter when closed";
         } else {
-            words = name + " " + millimetres(shorter) + " mm shorter when closed and " + millimetres(longer)
-                    + " mm longer when fully out";
+            words = name + " " + length(shorter, mark) + " shorter when closed and " + length(longer, mark)
+                    + " longer when fully out";
             size = shorter + longer;
         }
         return new NearMiss(size / a.stroke(), words);
@@ -67,8 +70,15 @@ record NearMiss(double size, String words) {
         return words;
     }
 
-    /** Whole millimetres, rounded up. */
-    static String millimetres(double m) {
-        return String.format(Locale.ROOT, "%.0f", Math.ceil(1000 * m));
+    /**
+     * On the next mark of the tape, with its unit.
+     *
+     * @param m rounded up
+     * @param mark from one to the next, m; what is no tape's is taken for a metric one
+     */
+    static String length(double m, double mark) {
+        UnitSystem units = mark == Marks.step(UnitSystem.US) ? UnitSystem.US : UnitSystem.METRIC;
+        double step = Marks.step(units);
+        return Marks.show(Math.ceil(m / step - ROUNDING) * step, units);
     }
 }

@@ -103,7 +103,9 @@ final class NearMisses {
         if (isStroke(limit)) {
             Reach reach = evaluator.reach(at);
             return besides(
-                    NearMiss.stroke(listed, reach.shortest(), reach.longest(), evaluator.margin()), at, actuator);
+                    NearMiss.stroke(listed, reach.shortest(), reach.longest(), evaluator.margin(), task.mark()),
+                    at,
+                    actuator);
         }
         NearMiss past = NearMiss.past(limit, over(evaluator.judged(at, actuator).utilisations(), limit), listed.name());
         return past == null ? null : besides(past, at, actuator);
@@ -167,7 +169,7 @@ final class NearMisses {
         }
         double misfit = reach.misfit(task.listed().get(actuator).actuator(), evaluator.margin());
         if (misfit > 0) {
-            return name + " is " + NearMiss.millimetres(misfit) + " mm out of its stroke";
+            return name + " is " + NearMiss.length(misfit, task.mark()) + " out of its stroke";
         }
         double[] used = evaluator.judged(at, actuator).utilisations();
         List<String> over = new ArrayList<>();

@@ -8,6 +8,8 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
+import tipwright.quantity.Marks;
+import tipwright.quantity.UnitSystem;
 
 /** The smallest moves of a pivot without a zone that let something fit, each tried before it is told. */
 final class PivotShifts {
@@ -50,20 +52,26 @@ final class PivotShifts {
     /** The least shift one way that opens it, by halving; null when not even the furthest does. */
     private @Nullable NearMiss least(Vec2 way, String words) {
         int good = SHIFTS.length - 1;
-        if (!fits(way.times(SHIFTS[good]))) {
+        if (!fits(way.times(shift(good)))) {
             return null;
         }
         int bad = -1;
         while (good - bad > 1) {
             int middle = (good + bad) / 2;
-            if (fits(way.times(SHIFTS[middle]))) {
+            if (fits(way.times(shift(middle)))) {
                 good = middle;
             } else {
                 bad = middle;
             }
         }
-        double shift = SHIFTS[good];
-        return new NearMiss(shift, "the pivot " + NearMiss.millimetres(shift) + " mm " + words);
+        double shift = shift(good);
+        return new NearMiss(shift, "the pivot " + NearMiss.length(shift, task.mark()) + " " + words);
+    }
+
+    /** One of the shifts on a mark of the tape, m. */
+    private double shift(int which) {
+        double mark = Math.max(task.mark(), Marks.step(UnitSystem.METRIC));
+        return Math.rint(SHIFTS[which] / mark) * mark;
     }
 
     private boolean fits(Vec2 by) {

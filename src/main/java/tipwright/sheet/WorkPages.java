@@ -120,7 +120,12 @@ final class WorkPages {
         for (String[] row : Across.diagonals(design, marking, units)) {
             square.add(new String[] {row[0], row[1], "", row[2], ""});
         }
-        pager.table("lrbrb", new String[] {"bearing to", "bearing 1", "measured", "bearing 2", "measured"}, square);
+        pager.table(
+                "lrbrb",
+                new String[] {
+                    "to", design.pivot().name(0), "measured", design.pivot().name(1), "measured"
+                },
+                square);
     }
 
     private void weld() {

@@ -258,6 +258,6 @@ class TipOverTest {
         assertThat(of(level, "hang/empty").note().metric()).isEqualTo("it hangs level");
         // 400 of 557 kg sit 50 mm beside the eye, all 1.89 m under it: atan(35.9 / 1890); along x it hangs straight
         assertThat(of(Checker.check(Examples.read(EMPTY)), "hang/empty").note().metric())
-                .isEqualTo("its +z side 1.1 deg low");
+                .isEqualTo("its left side hangs 1.1 deg low");
     }
 }

@@ -74,7 +74,8 @@ class OtherCommandsTest {
         Cli.Outcome wrong = Cli.run("explain", "bearing-statik");
         assertThat(wrong.code()).isEqualTo(2);
         assertThat(wrong.err())
-                .isEqualTo("tipwright: no check and no word 'bearing-statik' here; did you mean 'bearing-static'?\n");
+                .isEqualTo(
+                        "tipwright: no check, no word and no key 'bearing-statik' here; did you mean 'bearing-static'?\n");
         assertThat(Cli.run("explain", "zzzzzzzzzz").err()).contains("lists them all");
     }
 

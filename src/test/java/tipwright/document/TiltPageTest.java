@@ -81,7 +81,7 @@ class TiltPageTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"360, 800, false", "360, 800, true", "1280, 800, false"})
+    @CsvSource({"360, 800, false", "360, 800, true", "1280, 800, false", "1280, 800, true"})
     void isAccessibleAndNeverScrollsSideways(int width, int height, boolean dark) throws Exception {
         browser.open(file, width, height, dark);
         assertNothingWide();

@@ -42,7 +42,6 @@ class ShortReportTest {
                 .containsPattern(
                         "With this change alone every check passes: the actuator\\s+'mid-12-long' of the parts box")
                 .containsPattern("Fix, tried: the actuator\\s+'mid-12-long' of the parts box \\(push\\s+12 kN")
-                .contains("? Cannot tell: welds, bolts, lugs")
                 .contains("Never go under a raised tank");
     }
 
@@ -55,15 +54,18 @@ class ShortReportTest {
 
     @Test
     void whatIsSkippedIsSaid() throws CannotComputeException {
-        Checked checked = ShippedResults.of(ShippedResults.text("too-small") + "\ncases: {skip: [held]}\n");
+        String text = ShippedResults.text("too-small");
+        String bare = text.substring(0, text.indexOf("fastenings:"));
+        Checked checked = ShippedResults.of(bare + "\ncases: {skip: [held]}\n");
         assertThat(ShortReport.of(checked, Style.PLAIN).replaceAll("\\s+", " "))
+                .contains("? Cannot tell: welds, bolts, lugs")
                 .contains("the file says that it does not happen: full, outlet shut");
     }
 
     @Test
     void aTroubleThatCannotHappenIsSaid() throws CannotComputeException {
-        Checked checked = ShippedResults.of(
-                ShippedResults.text("too-small") + "\nwhat-if: {never: [full-of-rainwater, wheel-sinks]}\n");
+        Checked checked = ShippedResults.of(ShippedResults.text("too-small")
+                .replace("what-if: {", "what-if: {never: [full-of-rainwater, wheel-sinks], "));
         assertThat(checked.result().findings())
                 .noneMatch(f -> f.id().equals("what-if/full-of-rainwater") || f.id().equals("what-if/wheel-sinks"));
         assertThat(checked.result().findings()).anyMatch(f -> f.id().equals("what-if/lost-power"));

@@ -28,7 +28,7 @@ public final class BackDriveCheck implements Check {
 
     @Override
     public String title() {
-        return "Screw driven back by the load";
+        return "Screw of the actuator: driven back by the load";
     }
 
     @Override

@@ -8,6 +8,7 @@ import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.design.Limits;
 import tipwright.design.joint.BallInsert;
@@ -25,7 +26,12 @@ public final class GripCheck implements Check {
 
     @Override
     public String title() {
-        return "Grip of the bearing on its shaft";
+        return "Bearings: grip on the shaft";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : Titles.first(part) + ": grip on its shaft";
     }
 
     @Override

@@ -33,7 +33,7 @@ public final class ClevisCheck implements Check {
 
     @Override
     public String title() {
-        return "Eye of the actuator, out of line";
+        return "Eye of the actuator: pulled out of line";
     }
 
     @Override

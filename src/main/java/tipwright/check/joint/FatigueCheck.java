@@ -12,6 +12,7 @@ import tipwright.check.rule.Check;
 import tipwright.check.rule.Concerned;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.design.Design;
 import tipwright.design.Limits;
@@ -51,7 +52,22 @@ public final class FatigueCheck implements Check {
 
     @Override
     public String title() {
-        return "Fatigue over its life";
+        return "Welds and tank wall: fatigue over its life";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : (part.startsWith("weld ")
+                                ? "Weld at " + Titles.the(part.substring("weld ".length()))
+                                : "Tank wall at " + Titles.the(part.replaceFirst("^wall ", "")))
+                        + ": fatigue over its life";
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return "fatigue over its life";
     }
 
     @Override

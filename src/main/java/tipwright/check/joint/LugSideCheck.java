@@ -9,6 +9,7 @@ import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
 import tipwright.design.Factors;
@@ -32,7 +33,12 @@ public final class LugSideCheck implements Check {
 
     @Override
     public String title() {
-        return "Lug, side load";
+        return "Lugs: side load";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : "Lug at " + Titles.the(part) + ": side load";
     }
 
     @Override

@@ -36,12 +36,12 @@ public final class PlayCheck implements Check {
 
     @Override
     public String title() {
-        return "Play of worn pins";
+        return "Worn pins: play at the rim";
     }
 
     @Override
     public String title(String part) {
-        return part.isEmpty() ? title() : "Drop through the play of worn pins";
+        return part.isEmpty() ? title() : "Worn pins: drop where the force turns";
     }
 
     @Override

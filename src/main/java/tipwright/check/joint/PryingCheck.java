@@ -9,6 +9,7 @@ import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
 import tipwright.check.rule.Verdict;
@@ -32,7 +33,12 @@ public final class PryingCheck implements Check {
 
     @Override
     public String title() {
-        return "Plate under the bolts, prying";
+        return "Plate under the bolts: prying";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : "Plate under the bolts at " + Titles.the(part) + ": prying";
     }
 
     @Override

@@ -8,6 +8,7 @@ import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
 import tipwright.design.Limits;
@@ -39,7 +40,17 @@ public final class ShellCheck implements Check {
 
     @Override
     public String title() {
-        return "Tank wall at a bracket";
+        return "Tank wall at a bracket: stress";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : "Tank wall at " + Titles.the(part) + ": stress";
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return "tank wall at a bracket";
     }
 
     @Override

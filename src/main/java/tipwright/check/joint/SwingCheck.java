@@ -12,6 +12,7 @@ import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
@@ -37,7 +38,17 @@ public final class SwingCheck implements Check {
 
     @Override
     public String title() {
-        return "Swing of the actuator in its bracket";
+        return "Actuator: swing in its bracket";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : "Actuator: swing in its bracket at " + Titles.the(part);
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return "swing of the actuator in its bracket";
     }
 
     @Override

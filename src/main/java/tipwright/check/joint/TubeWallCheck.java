@@ -8,6 +8,7 @@ import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
 import tipwright.design.Design;
@@ -32,7 +33,14 @@ public final class TubeWallCheck implements Check {
 
     @Override
     public String title() {
-        return "Wall of the cross member under its bracket";
+        return "Wall of the cross member: pressed in by the bracket";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty()
+                ? title()
+                : "Wall of the cross member at " + Titles.the(part) + ": pressed in by the bracket";
     }
 
     @Override

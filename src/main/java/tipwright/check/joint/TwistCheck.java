@@ -12,6 +12,7 @@ import tipwright.check.rule.Check;
 import tipwright.check.rule.Concerned;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
 import tipwright.design.Design;
@@ -45,12 +46,12 @@ public final class TwistCheck implements Check {
 
     @Override
     public String title() {
-        return "Twist of tank and frame";
+        return "Tank and frame: twist";
     }
 
     @Override
     public String title(String part) {
-        return part.isEmpty() ? title() : "Twist of the " + part;
+        return part.isEmpty() ? title() : Titles.first(part) + ": twist";
     }
 
     @Override

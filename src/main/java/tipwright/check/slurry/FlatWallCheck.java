@@ -41,7 +41,12 @@ public final class FlatWallCheck implements Check {
 
     @Override
     public String title() {
-        return "Flat walls";
+        return "Flat walls: bending";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : "Flat walls, " + part + ": bending";
     }
 
     @Override

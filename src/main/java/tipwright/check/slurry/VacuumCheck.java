@@ -39,7 +39,12 @@ public final class VacuumCheck implements TimedCheck {
 
     @Override
     public String title() {
-        return "Tank under vacuum";
+        return "Tank under vacuum: buckling inward";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : "Tank under vacuum: " + part;
     }
 
     @Override

@@ -43,7 +43,12 @@ public final class RoadCheck implements Check {
 
     @Override
     public String title() {
-        return "On the road";
+        return "On the road: holding the tank down";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : "On the road: " + part;
     }
 
     @Override

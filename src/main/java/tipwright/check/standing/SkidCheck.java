@@ -27,7 +27,12 @@ public final class SkidCheck implements Check {
 
     @Override
     public String title() {
-        return "Skidding";
+        return "Machine: skidding on the slope";
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return "skidding";
     }
 
     @Override

@@ -32,7 +32,17 @@ public final class ColdCheck implements TimedCheck {
 
     @Override
     public String title() {
-        return "Cold";
+        return "On the coldest day: battery and oil";
+    }
+
+    @Override
+    public String title(String part) {
+        return part.isEmpty() ? title() : "On the coldest day: " + part;
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return "the coldest day";
     }
 
     @Override

@@ -47,7 +47,8 @@ public record WhatIf(
         @Note("Share of their gas that old gas springs have lost")
                 @Measured(value = Kind.RATIO, preset = "20 %", atLeast = "0 %", atMost = "100 %")
                 double gasLost,
-        @Note("Stiffness of tank, pins and frame together where the rod pushes; left out: stiff")
+        @Note(
+                        "Stiffness of tank, pins and frame together where the rod pushes; left out: stiff with a cylinder, else not checked")
                 @Measured(value = Kind.STIFFNESS, above = "0 N/mm")
                 @Nullable
                 Double structure,

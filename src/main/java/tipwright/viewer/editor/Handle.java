@@ -47,7 +47,8 @@ public record Handle(String path, String label, Vec2 at, String x, String y, int
             String writtenY = text.substring(y.start(), y.end());
             try {
                 Vec2 at = new Vec2(
-                        Quantities.parse(bare(writtenX), Kind.LENGTH), Quantities.parse(bare(writtenY), Kind.LENGTH));
+                        Quantities.estimate(bare(writtenX), Kind.LENGTH, "").si(),
+                        Quantities.estimate(bare(writtenY), Kind.LENGTH, "").si());
                 all.put(path, new Handle(path, label(path), at, bare(writtenX), bare(writtenY), body(skeleton, at)));
             } catch (QuantityException direction) {
                 // a direction or another pair of plain numbers: nothing to drag

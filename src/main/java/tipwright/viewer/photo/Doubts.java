@@ -13,5 +13,10 @@ package tipwright.viewer.photo;
  */
 public record Doubts(double tap, double place, double level, double focal, double bend, double centre) {
     /** Of a phone held by hand, a sheet set by spirit level. */
-    public static final Doubts USUAL = new Doubts(2.5, 0.002, Math.toRadians(0.1), 0.15, 0.02, 0.01);
+    static final Doubts USUAL = new Doubts(2.5, 0.002, Math.toRadians(0.1), 0.15, 0.02, 0.01);
+
+    /** The same where taps are off by so many pixels. */
+    Doubts tapping(double pixels) {
+        return new Doubts(pixels, place, level, focal, bend, centre);
+    }
 }

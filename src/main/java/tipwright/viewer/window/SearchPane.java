@@ -4,6 +4,7 @@ package tipwright.viewer.window;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -14,6 +15,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
+import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
 import tipwright.design.drive.Drive;
 import tipwright.design.file.ChangedText;
@@ -23,8 +25,10 @@ import tipwright.load.Contents;
 import tipwright.placement.Aim;
 import tipwright.placement.Answer;
 import tipwright.placement.Candidate;
+import tipwright.placement.PartsBox;
 import tipwright.placement.Placement;
 import tipwright.placement.Progress;
+import tipwright.placement.Welder;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Marks;
 import tipwright.viewer.dump.DumpStates;
@@ -39,6 +43,7 @@ final class SearchPane extends VBox {
     private final SearchWorker worker = new SearchWorker(this::news);
     private final Button start = new Button("Search");
     private final Button stop = new Button("Stop, keep the best so far");
+    private final ToggleButton weld = new ToggleButton("Weld tolerance");
     private final ProgressBar progress = new ProgressBar(0);
     private final Label state = new Label();
     private final VBox answers = new VBox();
@@ -69,7 +74,9 @@ final class SearchPane extends VBox {
         Button close = new Button("Close");
         close.setId("search-close");
         close.setOnAction(e -> leave.run());
-        FlowPane buttons = new FlowPane(start, stop, close);
+        weld.setId("weld-tolerance");
+        weld.setOnAction(e -> tolerance());
+        FlowPane buttons = new FlowPane(start, stop, weld, close);
         buttons.getStyleClass().add("begin-choices");
         answers.getStyleClass().add("fold");
         ScrollPane scroll = new ScrollPane(new VBox(head, how, draw(), buttons, progress, state, answers));
@@ -238,6 +245,45 @@ final class SearchPane extends VBox {
         ghosts.show(List.of());
         state.setText("Taken over; Undo brings back what was there.");
         shown.renew();
+    }
+
+    /** Works out beside the window how far every pin may be off, and draws it as a ring round each. */
+    private void tolerance() {
+        ghosts.allow(0);
+        DumpStates dump = shown.dump();
+        if (!weld.isSelected() || dump == null) {
+            return;
+        }
+        Design design = dump.design();
+        state.setText("How far the pins may be off is being worked out ...");
+        Thread thread = new Thread(() -> {
+            String said;
+            double off = 0;
+            try {
+                off = new Welder(design).tolerance(PartsBox.weld(design), 0, 1).largest();
+                said = off > 0
+                        ? "Every pin may be off by up to " + shown.show(off, Kind.LENGTH)
+                                + " each way, and every limit is still kept. The rings are drawn " + GhostPane.LARGER
+                                + " times as large."
+                        : "It fails as drawn: there is nothing to spare for welds that are off.";
+            } catch (CannotComputeException e) {
+                said = String.valueOf(e.getMessage());
+            }
+            String words = said;
+            double ring = off;
+            Platform.runLater(() -> told(design, words, ring));
+        });
+        thread.setName("weld tolerance");
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    private void told(Design design, String words, double ring) {
+        DumpStates dump = shown.dump();
+        if (weld.isSelected() && dump != null && dump.design().equals(design)) {
+            state.setText(words);
+            ghosts.allow(ring);
+        }
     }
 
     /** Ends the search. */

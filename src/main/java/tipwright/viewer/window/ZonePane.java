@@ -37,6 +37,7 @@ final class ZonePane extends Pane {
     private final Consumer<String> say;
     private String drawing = "";
     private @Nullable Vec2 first;
+    private boolean held;
 
     /**
      * Nothing is drawn yet.
@@ -147,6 +148,9 @@ final class ZonePane extends Pane {
 
     /** Puts all of it where it belongs in the picture. */
     void place() {
+        if (held) {
+            return;
+        }
         getChildren().clear();
         Design design = design();
         Mounts mounts = design == null ? null : design.mounts();
@@ -219,7 +223,10 @@ final class ZonePane extends Pane {
             grip.setId("zone-" + pin + "-" + (i + 1));
             grip.setCursor(Cursor.MOVE);
             grip.setAccessibleText("corner " + (i + 1) + " of the zone of the " + pin.replace('-', ' '));
-            grip.setOnMousePressed(MouseEvent::consume);
+            grip.setOnMousePressed(e -> {
+                held = true;
+                e.consume();
+            });
             grip.setOnMouseDragged(e -> {
                 Point2D mouse = sceneToLocal(e.getSceneX(), e.getSceneY());
                 grip.setCenterX(mouse.getX());
@@ -229,6 +236,7 @@ final class ZonePane extends Pane {
                 e.consume();
             });
             grip.setOnMouseReleased(e -> {
+                held = false;
                 Vec2 to = view.stowed(grip.getCenterX(), grip.getCenterY());
                 Draft draft = Draft.of(shown.editor());
                 write(

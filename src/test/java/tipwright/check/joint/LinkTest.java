@@ -298,7 +298,7 @@ class LinkTest {
                         .orElseThrow();
         assertThat(eye.demand()).isCloseTo(most, within(1e-9 * most));
         assertThat(eye.capacity()).isEqualTo(235e6);
-        String bare = text("knee-stand").replaceFirst(", eye: \\{[^}]*\\}", "");
+        String bare = text("knee-stand").replaceAll(", eye: \\{[^}]*\\}", "");
         Finding unknown = new LinkCheck()
                 .run(Analyser.analyse(Examples.read(bare))).stream()
                         .filter(f -> f.id().equals("link/upper-eye"))

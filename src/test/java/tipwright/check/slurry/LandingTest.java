@@ -4,10 +4,12 @@ package tipwright.check.slurry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
 import tipwright.check.Checker;
+import tipwright.check.HowFull;
 import tipwright.check.Result;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
@@ -71,5 +73,36 @@ class LandingTest {
         assertThat(over.capacity()).isCloseTo(0.05, within(1e-9));
         assertThat(over.tilt()).isZero();
         assertThat(over.verdict()).isEqualTo(Verdict.FAIL);
+    }
+
+    /**
+     * 'How full' takes the landing in. Under a level L the jet from a lip at height y over the pit's mouth lands 2 sqrt((L - y) y) off
+     * (Torricelli and a free fall, any physics text); here y = 1.2 m, and the box's fill is the head over the lip plus 0.1 m. At 60 % it
+     * lands well within; full, it shoots over the far edge.
+     */
+    @Test
+    void theFullestLoadIsTheOneWhoseJetStillLandsInThePit() throws CannotComputeException {
+        double far = 2.5;
+        double margin = 0.06;
+        String door = "- {name: gate, rim: rectangle, width: 400 mm, height: 200 mm, centre: [500 mm, 700 mm, 0 mm],"
+                + " normal: x}";
+        String yaml = Examples.BOX
+                        .replaceFirst("- \\{name: top.*\\}", door)
+                        .replace("push: 12 kN, pull: 12 kN", "push: 90 kN, pull: 90 kN")
+                        .replace("c0: 19 kN", "c0: 90 kN")
+                        .replace("fill: 100 %, density: 1400 kg/m3", "fill: 60 %, density: 1000 kg/m3")
+                + "receiver: {near: [400 mm, -600 mm], far: [2500 mm, -600 mm]}\n"
+                + "limits: {landing: 60 mm, clearance: 0 mm}\n";
+        Result result = Checker.check(Examples.read(yaml));
+        assertThat(of(result, "landing/jet").verdict()).isEqualTo(Verdict.PASS);
+        double reach = far - margin - 0.5;
+        double fullest = 0.1 + reach * reach / 4 / 1.2;
+        assertThat(fullest).isBetween(0.6, 1.0);
+        HowFull most = Objects.requireNonNull(result.howFull());
+        assertThat(most.limit()).isEqualTo("Load: landing of the jet");
+        assertThat(most.fill()).isCloseTo(fullest, within(2e-3)).isLessThanOrEqualTo(fullest + 1e-6);
+        assertThat(2 * Math.sqrt(1.2 * 0.9)).isGreaterThan(far - 0.5);
+        Result above = Checker.asFilled(Examples.read(yaml.replace("fill: 60 %", "fill: 90 %")));
+        assertThat(of(above, "landing/jet").verdict()).isEqualTo(Verdict.FAIL);
     }
 }

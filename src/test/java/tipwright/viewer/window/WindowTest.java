@@ -111,6 +111,26 @@ class WindowTest {
     }
 
     @Test
+    void opensFullAtTheWorstTiltAndTheDumpInTimeStartsFullToo(FxRobot robot) {
+        assertThat(window.shown().loadCase()).isEqualTo("held");
+        String worst = words(robot, "#headline");
+        assertThat(worst).startsWith("Worst push 8.3 kN of 12 kN, full, outlet shut, at 0 deg");
+        assertThat(words(robot, "#reading")).startsWith("0.0\u00b0: pushes 8.3");
+        double full = window.shown().now().mass();
+        robot.type(KeyCode.C);
+        waitFor(() -> window.shown().loadCase().equals("draining"));
+        robot.type(KeyCode.HOME);
+        waitFor(() -> window.shown().spot().time() == 0);
+        assertThat(window.shown().now().mass()).isCloseTo(full, org.assertj.core.api.Assertions.within(1e-6 * full));
+        assertThat(window.shown().spot()).isEqualTo(window.shown().timeline().at(0));
+        assertThat(words(robot, "#reading")).contains("0.0 s after the start");
+        // a click on the headline goes back to where it is worst
+        press(robot, "#headline");
+        assertThat(window.shown().loadCase()).isEqualTo("held");
+        assertThat(words(robot, "#headline")).isEqualTo(worst);
+    }
+
+    @Test
     void playsAndPauses(FxRobot robot) {
         robot.clickOn("#play");
         waitFor(() -> degrees() > 3 && window.transport().playing());
