@@ -33,7 +33,8 @@ public final class DimensionOverlay extends Pane {
     private final List<Drawn> lines = new ArrayList<>();
 
     /** One line with its controls. */
-    private record Drawn(String from, String to, Line line, Line start, Line end, VBox box, TextField field, Label wrong) {}
+    private record Drawn(
+            String from, String to, Line line, Line start, Line end, VBox box, TextField field, Label wrong) {}
 
     /**
      * An overlay without lines.
@@ -156,7 +157,8 @@ public final class DimensionOverlay extends Pane {
         Point2D middle = from.midpoint(to);
         drawn.box.relocate(middle.getX() + TICK, middle.getY() + TICK);
         if (number || !drawn.field.isFocused() || drawn.field.getText().isEmpty()) {
-            drawn.field.setText(Quantities.show(line.distance(), Kind.LENGTH, host.editor().tape()));
+            drawn.field.setText(
+                    Quantities.show(line.distance(), Kind.LENGTH, host.editor().tape()));
         }
     }
 

@@ -143,7 +143,8 @@ public final class PartCard extends VBox {
         layout();
         double all = content.getBoundsInLocal().getHeight();
         double seen = scroll.getViewportBounds().getHeight();
-        double at = content.sceneToLocal(node.localToScene(node.getBoundsInLocal())).getMinY();
+        double at =
+                content.sceneToLocal(node.localToScene(node.getBoundsInLocal())).getMinY();
         if (all > seen) {
             scroll.setVvalue(Math.max(0, Math.min(1, (at - UPPER_THIRD * seen) / (all - seen))));
         }

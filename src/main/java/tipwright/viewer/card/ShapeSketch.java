@@ -55,7 +55,9 @@ final class ShapeSketch extends VBox {
             boolean overHeads = over != null && over.written();
             FileField length = over != null && overHeads ? over : along;
             FileField heads = one(f, "heads");
-            boolean flat = heads == null || !heads.written() || heads.text().replaceAll("[\\[\\], ]|flat", "").isEmpty();
+            boolean flat = heads == null
+                    || !heads.written()
+                    || heads.text().replaceAll("[\\[\\], ]|flat", "").isEmpty();
             sketch.ink(new Rectangle(11, 1.5, 8, 7.5));
             if (!flat) {
                 sketch.ink(head(11, 90));
@@ -103,7 +105,8 @@ final class ShapeSketch extends VBox {
     /** Adds a shape whose places are given in sizes of the text. */
     private void ink(Shape shape) {
         shape.getTransforms().add(new Scale(em, em));
-        shape.setStyle("-fx-fill: transparent; -fx-stroke: -fx-text-background-color; -fx-stroke-width: " + 1.8 / em + ";");
+        shape.setStyle(
+                "-fx-fill: transparent; -fx-stroke: -fx-text-background-color; -fx-stroke-width: " + 1.8 / em + ";");
         drawing.getChildren().add(shape);
     }
 

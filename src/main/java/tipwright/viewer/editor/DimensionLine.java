@@ -70,7 +70,8 @@ public record DimensionLine(MeasuredPoint from, MeasuredPoint to) {
 
     /** Path of the tape reading that holds the distance; empty: none does. */
     private static String reading(DesignEditor editor, MeasuredPoint placed, MeasuredPoint origin) {
-        String name = origin.path().startsWith("points.") ? origin.path().substring("points.".length()) : origin.label();
+        String name =
+                origin.path().startsWith("points.") ? origin.path().substring("points.".length()) : origin.label();
         String path = placed.path() + ".from." + name;
         FileField field = placed.path().isEmpty() ? null : editor.fields().find(path);
         return field != null && field.written() ? path : "";

@@ -40,7 +40,12 @@ public record MeasuredPoint(String label, String path, Vec2 at) {
         if (named != null) {
             for (Map.Entry<String, Vec3> e : named.places().entrySet()) {
                 String path = "points." + e.getKey();
-                put(all, new MeasuredPoint(e.getKey(), fields.find(path) == null ? "" : path, e.getValue().xy()));
+                put(
+                        all,
+                        new MeasuredPoint(
+                                e.getKey(),
+                                fields.find(path) == null ? "" : path,
+                                e.getValue().xy()));
             }
         }
         return new ArrayList<>(all.values());

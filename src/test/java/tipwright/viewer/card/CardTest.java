@@ -267,13 +267,13 @@ class CardTest implements CardHost {
     /** A dimension line from pivot to tank pin, whose number is typed. */
     private void measured(FxRobot robot) {
         onScreen(() -> {
-            DimensionOverlay overlay = new DimensionOverlay(this, p -> new Point2D(300 + 250 * p.x(), 400 - 250 * p.y()));
+            DimensionOverlay overlay =
+                    new DimensionOverlay(this, p -> new Point2D(300 + 250 * p.x(), 400 - 250 * p.y()));
             DimensionPicker picker = new DimensionPicker(this, overlay);
             root.getChildren().setAll(overlay, new VBox(picker));
             root.getChildren().get(1).setPickOnBounds(false);
-            picker.lookupAll(".combo-box").stream()
-                    .map(n -> (ComboBox<?>) n)
-                    .forEach(box -> box.getSelectionModel().select(box.getId().equals("measure-from") ? 1 : 3));
+            picker.lookupAll(".combo-box").stream().map(n -> (ComboBox<?>) n).forEach(box -> box.getSelectionModel()
+                    .select(box.getId().equals("measure-from") ? 1 : 3));
         });
         robot.clickOn("#measure");
         waitFor(() -> robot.lookup("#dimension-pivot-tank-pin").tryQuery().isPresent());

@@ -42,14 +42,16 @@ class DimensionLineTest {
         assertThat(line.type(editor, "700 bananas")).singleElement().asString().contains("bananas");
         assertThat(line.type(editor, "-1 mm")).isNotEmpty();
         assertThat(editor.sheet().text()).isEqualTo(text());
-        assertThat(line(editor, "frame pin", MeasuredPoint.DATUM).type(editor, "500 mm")).isEmpty();
+        assertThat(line(editor, "frame pin", MeasuredPoint.DATUM).type(editor, "500 mm"))
+                .isEmpty();
         assertThat(line(editor, MeasuredPoint.DATUM, "frame pin").distance()).isCloseTo(0.5, within(1e-4));
     }
 
     @Test
     void aTapeReadingIsChangedWhereThereIsOne() throws IOException {
         String taped = text().replace(
-                        "tank:\n", "points:\n  axle: [0 mm, -390 mm]\n  hitch: [500 mm, -390 mm]\n"
+                        "tank:\n",
+                        "points:\n  axle: [0 mm, -390 mm]\n  hitch: [500 mm, -390 mm]\n"
                                 + "  hook: {from: {axle: 220 mm, hitch: 281 mm}, side: above}\ntank:\n")
                 .replace("frame-pin: [220 mm, -395 mm]", "frame-pin: hook");
         DesignEditor editor = editor(taped);

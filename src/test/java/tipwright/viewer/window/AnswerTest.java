@@ -48,7 +48,9 @@ class AnswerTest {
     @Start
     void start(Stage on) throws IOException {
         file = folder.resolve("trial.yaml");
-        Files.writeString(file, swap(Trial.zonedText(), "frame-pin-joint: {diameter: 25 mm", "frame-pin-joint: {diameter: 14 mm"));
+        Files.writeString(
+                file,
+                swap(Trial.zonedText(), "frame-pin-joint: {diameter: 25 mm", "frame-pin-joint: {diameter: 14 mm"));
         window = WindowProgram.open(on, new DesignName(file.toString(), false), folder.resolve("unsaved"));
         on.show();
         window.picture().requestFocus();
@@ -88,7 +90,8 @@ class AnswerTest {
         waitFor(() -> shows(robot, ".fix"));
         assertThat(words(robot, "#verdict")).startsWith("FAILS");
         press(robot, ".fix");
-        assertThat(text()).isEqualTo(swap(before, "frame-pin-joint: {diameter: 14 mm", "frame-pin-joint: {diameter: 18 mm"));
+        assertThat(text())
+                .isEqualTo(swap(before, "frame-pin-joint: {diameter: 14 mm", "frame-pin-joint: {diameter: 18 mm"));
         waitFor(() -> window.shown().judged().checked() != null);
         assertThat(window.shown().judged().findings().stream()
                         .filter(f -> f.id().startsWith("pin/"))
