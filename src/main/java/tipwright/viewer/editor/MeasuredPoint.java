@@ -58,8 +58,8 @@ public record MeasuredPoint(String label, String path, Vec2 at) {
     private static MeasuredPoint place(FileFields fields, String name, Vec2 at) {
         FileField field = name.equals("pivot") ? fields.find("pivot.at") : ofDrive(fields, name);
         String path = field == null ? "" : field.path();
-        boolean byName = field != null && field.inner().isEmpty();
-        String named = byName ? "points." + field.text() : path;
+        String named = field != null && field.inner().isEmpty() ? "points." + field.text() : path;
+        boolean byName = !named.equals(path);
         return new MeasuredPoint(name.replace('-', ' '), byName && fields.find(named) == null ? "" : named, at);
     }
 

@@ -136,8 +136,11 @@ final class PhotoWork {
     /** What would be written for a pin: 'pivot: x 600 mm +- 6 mm, y 380 mm +- 5 mm'. */
     Optional<String> written(DesignEditor editor, String label) {
         Seen seen = seen(label);
+        if (seen == null) {
+            return Optional.empty();
+        }
         return editor.handles().stream()
-                .filter(h -> seen != null && h.label().equals(label))
+                .filter(h -> h.label().equals(label))
                 .findFirst()
                 .map(h -> label + ": x "
                         + doubted(h.x(), seen.at().x(), seen.doubt().x(), editor.tape()) + ", y "
