@@ -44,7 +44,14 @@ final class ZonePane extends Pane {
 
     /** What the picture of the zones depends on. */
     private record Drawn(
-            boolean on, @Nullable DumpStates dump, double tilt, Camera camera, double width, double height, double em, Theme theme) {
+            boolean on,
+            @Nullable DumpStates dump,
+            double tilt,
+            Camera camera,
+            double width,
+            double height,
+            double em,
+            Theme theme) {
         static Drawn of(WindowState shown, PicturePane picture, boolean on) {
             MachineState now = shown.now();
             return new Drawn(
