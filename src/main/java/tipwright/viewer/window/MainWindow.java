@@ -32,6 +32,8 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
     private static final double HEIGHT = 800;
     private static final double BESIDE = 1.0 / 3;
     private static final double STEP = 0.1;
+    /** Size of the text above which the picture is too narrow for all parts in a row. */
+    private static final double WIDE = 1.15;
 
     private final Stage stage;
     private final WindowState shown;
@@ -40,6 +42,9 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
     private final KeysPane keys = new KeysPane();
     private final Overlay over;
     private final StackPane right = new StackPane();
+    private final VBox left = new VBox();
+    private final VBox foot = new VBox();
+    private final PartStrip parts;
     private final CardPlace cards;
     private final Saving saving;
     private final Tools tools;
@@ -81,7 +86,7 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
                 new Drawer("places", "the places of the pins", () -> mounts));
         ProblemsPane problems = new ProblemsPane(shown);
         Cautionary cautions = new Cautionary(shown);
-        PartStrip parts = new PartStrip(shown, this::part);
+        parts = new PartStrip(shown, this::part);
         cards = new CardPlace(shown, over, parts, this);
         tools = new Tools(shown, picture, over, right, saving, this);
         tools.on(top);
@@ -90,7 +95,7 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
         beside.setFitToWidth(true);
         beside.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         StackPane pictures = new StackPane(picture, problems, over, keys);
-        VBox left = new VBox(pictures, parts);
+        left.getChildren().add(pictures);
         VBox.setVgrow(pictures, Priority.ALWAYS);
         pictures.setMinHeight(0);
         pictures.setPrefHeight(0);
@@ -99,7 +104,8 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
         all.setCenter(left);
         all.setRight(right);
         right.getChildren().add(beside);
-        all.setBottom(new VBox(transport, cautions));
+        foot.getChildren().addAll(transport, cautions);
+        all.setBottom(foot);
         right.prefWidthProperty().bind(all.widthProperty().multiply(BESIDE));
         right.minWidthProperty().bind(right.prefWidthProperty());
         scene = stage.getScene() == null ? new Scene(all, WIDTH, HEIGHT) : stage.getScene();
@@ -149,7 +155,19 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
         };
     }
 
+    /** The strip of parts lies under the picture; with large text, so that it stays one row, under the ticket too. */
+    private void arrange() {
+        left.getChildren().remove(parts);
+        foot.getChildren().remove(parts);
+        if (shown.textSize() > WIDE) {
+            foot.getChildren().add(0, parts);
+        } else {
+            left.getChildren().add(parts);
+        }
+    }
+
     private void renew() {
+        arrange();
         scene.getStylesheets().setAll(WindowStyle.sheet(shown.theme(), shown.em()));
         shown.renew();
     }
@@ -252,6 +270,7 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
     }
 
     private void liked() {
+        arrange();
         scene.getStylesheets().setAll(WindowStyle.sheet(shown.theme(), shown.em()));
         office.liked(shown.theme(), shown.textSize());
     }

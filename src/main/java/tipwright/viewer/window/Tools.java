@@ -7,6 +7,8 @@ import javafx.geometry.Point2D;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -62,9 +64,19 @@ final class Tools {
     /** Puts their buttons on the bar. */
     void on(TopBar top) {
         top.add(button("Search", "search", "search for better places of the pins", this::search));
-        top.add(button("Measure", "measuring", "measure between two points", this::measure));
-        top.add(button("Photo", "photo", "places of pins from a photo", this::photo));
+        MenuButton more = new MenuButton("Tools");
+        more.setId("tools");
+        more.getItems().add(item("Measure between two points", "measuring", this::measure));
+        more.getItems().add(item("Places of pins from a photo", "photo", this::photo));
         top.add(button("Hand over", "hand-over", "report, sheet, pictures", this::paper));
+        top.add(more);
+    }
+
+    private static MenuItem item(String words, String id, Runnable deed) {
+        MenuItem item = new MenuItem(words);
+        item.setId(id);
+        item.setOnAction(e -> deed.run());
+        return item;
     }
 
     private static Button button(String words, String id, String said, Runnable deed) {
