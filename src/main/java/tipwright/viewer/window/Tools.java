@@ -67,7 +67,7 @@ final class Tools {
         MenuButton more = new MenuButton("Tools");
         more.setId("tools");
         more.getItems().add(item("Measure between two points", "measuring", this::measure));
-        more.getItems().add(item("Places of pins from a photo", "photo", this::photo));
+        more.getItems().add(item("From a photo", "from-photo", this::photo));
         top.add(button("Hand over", "hand-over", "report, sheet, pictures", this::paper));
         top.add(more);
     }
