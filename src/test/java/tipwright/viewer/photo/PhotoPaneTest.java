@@ -135,7 +135,8 @@ class PhotoPaneTest implements CardHost {
         }
         assertThat(((Label) robot.lookup("#photo-results").query()).getText())
                 .contains("pivot: x", "frame pin: x", "tank pin: x", " mm +- ");
-        robot.clickOn((Node) robot.lookup("#photo-write").query());
+        Node write = robot.lookup("#photo-write").query();
+        robot.clickOn(write);
         assertThat(said).last().asString().contains("undo");
         assertThat(changes).isEqualTo(1);
         assertThat(editor.sheet().text()).contains(" mm +- ");
