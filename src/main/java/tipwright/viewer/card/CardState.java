@@ -43,10 +43,6 @@ final class CardState {
         return host.editor();
     }
 
-    void say(String message) {
-        host.say(message);
-    }
-
     Map<String, FieldRow> rows() {
         return rows;
     }
