@@ -91,7 +91,9 @@ final class Hangers {
     /** Upright plates from its top to the underside of what lies over it; none when it touches something. */
     private List<Mesh> plates(Block hung) {
         List<Mesh> plates = new ArrayList<>();
-        if (blocks.stream().anyMatch(o -> o != hung && o.touches(hung))) {
+        // two blocks of one shape at one place are two
+        Object itself = hung;
+        if (blocks.stream().anyMatch(o -> o != itself && o.touches(hung))) {
             return plates;
         }
         double lowest = blocks.stream()
