@@ -4,6 +4,7 @@ package tipwright.viewer;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -40,6 +41,7 @@ import tipwright.viewer.editor.Handle;
 @Fork(1)
 public class ViewerBenchmark {
     private DesignEditor editor;
+    private DesignEditor typed;
     private Handle pin;
     private DumpStates dump;
     private Mesh inside;
@@ -48,7 +50,10 @@ public class ViewerBenchmark {
     @Setup
     public void prepare() throws IOException {
         try (InputStream in = ViewerBenchmark.class.getResourceAsStream("/tipwright/geometry/silt-trailer.yaml")) {
-            editor = new DesignEditor("demo", null, new String(in.readAllBytes(), StandardCharsets.UTF_8), null);
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            editor = new DesignEditor("demo", null, text, null);
+            typed = new DesignEditor("demo", null, text, null);
+            typed.letChecksWait();
         }
         pin = editor.handles().get(1);
         dump = new DumpStates(editor.solved().analysis());
@@ -60,6 +65,13 @@ public class ViewerBenchmark {
     public @Nullable String drag() {
         step++;
         return editor.drag(pin, pin.at().plus(new Vec2(0.001 * (step % 40), 0.001 * (step % 17))));
+    }
+
+    /** From a fill that is typed to all forces and the quick checks: the text edited, read and solved. */
+    @Benchmark
+    public List<String> edit() {
+        step++;
+        return typed.write("slurry.fill", 50 + step % 30 + " %");
     }
 
     /** From a time to the mesh of the liquid. */

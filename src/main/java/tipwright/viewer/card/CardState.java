@@ -25,6 +25,9 @@ final class CardState {
     private final Set<String> open = new HashSet<>();
     private final Set<String> shut = new HashSet<>();
     private Map<String, List<String>> wrong = Map.of();
+    private double em = 14;
+    /** The text in which something was last refused: a key that is held down does not ask again. */
+    private String refusedIn = "";
 
     CardState(PartOfMachine part, CardHost host, Runnable refresh) {
         this.part = part;
@@ -40,16 +43,28 @@ final class CardState {
         return host.editor();
     }
 
-    void say(String message) {
-        host.say(message);
-    }
-
     Map<String, FieldRow> rows() {
         return rows;
     }
 
     void put(FieldRow row) {
         rows.put(row.path(), row);
+    }
+
+    /** Size of the text, px: what is drawn beside it goes by that. */
+    double em() {
+        return em;
+    }
+
+    /**
+     * Sets the size of the text.
+     *
+     * @return whether it is another
+     */
+    boolean setEm(double size) {
+        boolean other = Math.abs(size - em) > 0.5;
+        em = size;
+        return other;
     }
 
     /** Looks again at what is wrong. */
@@ -92,8 +107,12 @@ final class CardState {
             return;
         }
         String before = editor().sheet().text();
+        if (value.equals(typed.get(path)) && before.equals(refusedIn)) {
+            return;
+        }
         List<String> why = editor().write(path, value);
         if (!why.isEmpty()) {
+            refusedIn = before;
             typed.put(path, value);
             refused.put(path, why);
             update(path);

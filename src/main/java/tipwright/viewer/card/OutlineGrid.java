@@ -26,12 +26,12 @@ import tipwright.viewer.editor.Outline;
  * move the corner. All goes to whole millimetres or eighths of an inch, and each change is one step of undo.
  */
 final class OutlineGrid extends VBox {
-    private static final double WIDTH = 340;
-    private static final double HEIGHT = 240;
     private static final double MARGIN = 24;
     private static final double RADIUS = 8;
     private static final int KEY_STEPS = 5;
 
+    private final double width;
+    private final double height;
     private final CardState card;
     private final String path;
     private final Outline outline;
@@ -45,14 +45,16 @@ final class OutlineGrid extends VBox {
 
     private OutlineGrid(CardState card, String path, Outline outline) {
         this.card = card;
+        width = 24 * card.em();
+        height = 17 * card.em();
         this.path = path;
         this.outline = outline;
         this.corners = outline.corners();
         low = outline.low();
         Vec2 span = outline.high().minus(low);
-        scale = Math.min((WIDTH - 2 * MARGIN) / span.x(), (HEIGHT - 2 * MARGIN) / span.y());
-        pane.setMinSize(WIDTH, HEIGHT);
-        pane.setMaxSize(WIDTH, HEIGHT);
+        scale = Math.min((width - 2 * MARGIN) / span.x(), (height - 2 * MARGIN) / span.y());
+        pane.setMinSize(width, height);
+        pane.setMaxSize(width, height);
         pane.setId(FieldRow.id("outline", path));
         shape.setStyle("-fx-fill: transparent; -fx-stroke: -fx-text-background-color; -fx-stroke-width: 2;");
         pane.getChildren().addAll(grid(), shape);
@@ -82,18 +84,18 @@ final class OutlineGrid extends VBox {
     }
 
     private Canvas grid() {
-        Canvas canvas = new Canvas(WIDTH, HEIGHT);
+        Canvas canvas = new Canvas(width, height);
         canvas.setMouseTransparent(true);
         GraphicsContext g = canvas.getGraphicsContext2D();
         double step = outline.gridStep();
         g.setStroke(Color.gray(0.5, 0.45));
-        for (double x = Math.ceil((low.x() - MARGIN / scale) / step) * step; x(x) <= WIDTH; x += step) {
+        for (double x = Math.ceil((low.x() - MARGIN / scale) / step) * step; x(x) <= width; x += step) {
             g.setLineWidth(Math.abs(x) < step / 2 ? 2 : 0.7);
-            g.strokeLine(x(x), 0, x(x), HEIGHT);
+            g.strokeLine(x(x), 0, x(x), height);
         }
         for (double y = Math.ceil((low.y() - MARGIN / scale) / step) * step; y(y) >= 0; y += step) {
             g.setLineWidth(Math.abs(y) < step / 2 ? 2 : 0.7);
-            g.strokeLine(0, y(y), WIDTH, y(y));
+            g.strokeLine(0, y(y), width, y(y));
         }
         return canvas;
     }
@@ -103,12 +105,12 @@ final class OutlineGrid extends VBox {
     }
 
     private double y(double y) {
-        return HEIGHT - MARGIN - (y - low.y()) * scale;
+        return height - MARGIN - (y - low.y()) * scale;
     }
 
     private Vec2 here(MouseEvent e) {
         return outline.snapped(
-                new Vec2(low.x() + (e.getX() - MARGIN) / scale, low.y() + (HEIGHT - MARGIN - e.getY()) / scale));
+                new Vec2(low.x() + (e.getX() - MARGIN) / scale, low.y() + (height - MARGIN - e.getY()) / scale));
     }
 
     private Circle dot(int i) {

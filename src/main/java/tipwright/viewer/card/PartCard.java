@@ -2,6 +2,7 @@
 package tipwright.viewer.card;
 
 import java.util.List;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -15,9 +16,16 @@ import tipwright.viewer.editor.PartOfMachine;
 
 /** The fields of one part of the machine, to be read and changed. */
 public final class PartCard extends VBox {
+    /** Size of the title over that of the text, as the style has it. */
+    private static final double TITLE = 1.3;
+
+    /** Where a field comes to lie that is gone to, from the top of what is seen. */
+    private static final double UPPER_THIRD = 0.33;
+
     private final CardState card;
     private final VBox content = new VBox();
     private final Label problem = new Label();
+    private final ScrollPane scroll = new ScrollPane(content);
     private String built = "";
 
     /** A card that is up to date with the host's design; call {@link #refresh} whenever that has changed. */
@@ -28,10 +36,14 @@ public final class PartCard extends VBox {
         setId("card-" + part.name().toLowerCase(java.util.Locale.ROOT));
         Label title = new Label(part.word());
         title.getStyleClass().add("title");
+        title.fontProperty().addListener((o, was, is) -> {
+            if (card.setEm(is.getSize() / TITLE)) {
+                rebuild(Belonging.of(card.editor().fields(), card.part()));
+            }
+        });
         problem.getStyleClass().add("problem");
         problem.setWrapText(true);
         content.setSpacing(8);
-        ScrollPane scroll = new ScrollPane(content);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         VBox.setVgrow(scroll, Priority.ALWAYS);
@@ -121,7 +133,20 @@ public final class PartCard extends VBox {
         FieldRow row = card.rows().get(path);
         if (row != null) {
             row.takeFocus();
+            Platform.runLater(() -> reveal(row));
         }
         return row != null;
+    }
+
+    private void reveal(Node node) {
+        applyCss();
+        layout();
+        double all = content.getBoundsInLocal().getHeight();
+        double seen = scroll.getViewportBounds().getHeight();
+        double at =
+                content.sceneToLocal(node.localToScene(node.getBoundsInLocal())).getMinY();
+        if (all > seen) {
+            scroll.setVvalue(Math.max(0, Math.min(1, (at - UPPER_THIRD * seen) / (all - seen))));
+        }
     }
 }

@@ -12,7 +12,6 @@ import tipwright.check.Checker;
 import tipwright.check.Checks;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Trait;
-import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 
 /**
@@ -83,11 +82,5 @@ public record Solved(Analysis analysis, List<Finding> findings, List<String> lat
                     case NOT_CHECKED -> 3;
                 })
                 .thenComparingDouble(f -> Double.isNaN(f.utilisation()) ? 0 : -f.utilisation());
-    }
-
-    /** The worst of all findings; what was not checked does not count. */
-    public Verdict verdict() {
-        Verdict first = findings.isEmpty() ? Verdict.PASS : findings.get(0).verdict();
-        return first == Verdict.NOT_CHECKED ? Verdict.PASS : first;
     }
 }

@@ -5,12 +5,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import tipwright.analysis.Analysis;
 import tipwright.check.Checks;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.outline.MachinePart;
 import tipwright.quantity.UnitSystem;
+import tipwright.viewer.editor.PartOfMachine;
 
 /**
  * A part that the picture marks.
@@ -20,6 +22,14 @@ import tipwright.quantity.UnitSystem;
  * @param failing else it is only close
  */
 public record Marked(String partId, String label, boolean failing) {
+    /** The part of the machine, as a builder speaks of it, that a finding is about; empty where nothing that is to be seen is. */
+    public static Optional<PartOfMachine> part(Analysis analysis, List<MachinePart> parts, Finding finding) {
+        return Checks.of(finding)
+                .flatMap(check ->
+                        check.concerned(analysis, finding).among(parts).stream().findFirst())
+                .map(part -> Sight.part(part.kind()));
+    }
+
     /** What is marked for some findings: the parts that each that fails or is close is about, each part once, the worst first. */
     public static List<Marked> of(
             Analysis analysis, List<MachinePart> parts, List<Finding> findings, UnitSystem units) {

@@ -36,7 +36,7 @@ public final class TicketPane extends VBox {
     private static final int WAYS = 2;
 
     private final TicketHost host;
-    private final Fold all;
+    private final Drawer all;
     private @Nullable Judged shown;
     private @Nullable Theme theme;
     private @Nullable UnitSystem units;
@@ -47,7 +47,7 @@ public final class TicketPane extends VBox {
         this.host = host;
         setId("ticket");
         getStyleClass().addAll("card", "ticket");
-        all = new Fold("all-checks", "all checks", this::rows);
+        all = new Drawer("all-checks", "all checks", this::rows);
         getChildren().add(all);
         getChildren().addAll(below);
     }

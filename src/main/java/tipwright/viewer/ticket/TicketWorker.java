@@ -102,7 +102,7 @@ public final class TicketWorker {
             return;
         }
         Result result = checked.result();
-        PartNames names = PartNames.of(draft, good);
+        NamedParts names = NamedParts.of(draft, good);
         // what is close can wait while something fails
         TriedFixes tried = FixSearch.of(result, Shop.of(names.parts(), good.units()), result.verdict() != Verdict.FAIL);
         List<ReadyFix> ready = new ArrayList<>();

@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.Scene;
-import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
@@ -22,7 +21,7 @@ import tipwright.viewer.editor.Handle;
 import tipwright.viewer.editor.PartOfMachine;
 import tipwright.viewer.scene.Camera;
 import tipwright.viewer.scene.Theme;
-import tipwright.viewer.ticket.Fold;
+import tipwright.viewer.ticket.Drawer;
 import tipwright.viewer.ticket.ReadyFix;
 import tipwright.viewer.ticket.TicketHost;
 import tipwright.viewer.ticket.TicketPane;
@@ -33,6 +32,8 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
     private static final double HEIGHT = 800;
     private static final double BESIDE = 1.0 / 3;
     private static final double STEP = 0.1;
+    /** Size of the text above which the picture is too narrow for all parts in a row. */
+    private static final double WIDE = 1.15;
 
     private final Stage stage;
     private final WindowState shown;
@@ -41,15 +42,17 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
     private final KeysPane keys = new KeysPane();
     private final Overlay over;
     private final StackPane right = new StackPane();
+    private final VBox left = new VBox();
+    private final VBox foot = new VBox();
+    private final PartStrip parts;
     private final CardPlace cards;
     private final Saving saving;
+    private final Tools tools;
     private final MountsPanel mounts;
     private final PicturePane picture;
     private final Transport transport;
     private final Closing closing;
     private final Office office;
-    private @Nullable SearchPane searching;
-    private @Nullable HandOverPane handing;
 
     /** What stands around the window: where one comes from, and what is kept for the next time. */
     public interface Office {
@@ -79,29 +82,20 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
         NumbersPanel numbers = new NumbersPanel(shown);
         TicketPane ticket = new TicketPane(
                 this,
-                new Fold("at-this-tilt", "the numbers at this tilt", () -> numbers),
-                new Fold("places", "the places of the pins", () -> mounts));
+                new Drawer("at-this-tilt", "the numbers at this tilt", () -> numbers),
+                new Drawer("places", "the places of the pins", () -> mounts));
         ProblemsPane problems = new ProblemsPane(shown);
         Cautionary cautions = new Cautionary(shown);
-        PartStrip parts = new PartStrip(shown, this::part);
+        parts = new PartStrip(shown, this::part);
         cards = new CardPlace(shown, over, parts, this);
-        Button search = new Button("Search");
-        search.setId("search");
-        search.setAccessibleText("search for better places of the pins");
-        search.setOnAction(e -> search());
-        top.add(search);
-        top.add(PhotoDoor.button(shown, over, this));
-        Button handOver = new Button("Hand over");
-        handOver.setId("hand-over");
-        handOver.setAccessibleText("report, sheet, pictures");
-        handOver.setOnAction(e -> handOver());
-        top.add(handOver);
+        tools = new Tools(shown, picture, over, right, saving, this);
+        tools.on(top);
         ScrollPane beside = new ScrollPane(ticket);
         beside.setId("beside");
         beside.setFitToWidth(true);
         beside.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         StackPane pictures = new StackPane(picture, problems, over, keys);
-        VBox left = new VBox(pictures, parts);
+        left.getChildren().add(pictures);
         VBox.setVgrow(pictures, Priority.ALWAYS);
         pictures.setMinHeight(0);
         pictures.setPrefHeight(0);
@@ -110,7 +104,8 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
         all.setCenter(left);
         all.setRight(right);
         right.getChildren().add(beside);
-        all.setBottom(new VBox(transport, cautions));
+        foot.getChildren().addAll(transport, cautions);
+        all.setBottom(foot);
         right.prefWidthProperty().bind(all.widthProperty().multiply(BESIDE));
         right.minWidthProperty().bind(right.prefWidthProperty());
         scene = stage.getScene() == null ? new Scene(all, WIDTH, HEIGHT) : stage.getScene();
@@ -130,10 +125,7 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
         watch.start();
         Runnable end = () -> {
             watch.end();
-            SearchPane now = searching;
-            if (now != null) {
-                now.end();
-            }
+            tools.end();
             shown.end();
             transport.end();
             picture.end();
@@ -163,7 +155,19 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
         };
     }
 
+    /** The strip of parts lies under the picture; with large text, so that it stays one row, under the ticket too. */
+    private void arrange() {
+        left.getChildren().remove(parts);
+        foot.getChildren().remove(parts);
+        if (shown.textSize() > WIDE) {
+            foot.getChildren().add(0, parts);
+        } else {
+            left.getChildren().add(parts);
+        }
+    }
+
     private void renew() {
+        arrange();
         scene.getStylesheets().setAll(WindowStyle.sheet(shown.theme(), shown.em()));
         shown.renew();
     }
@@ -191,42 +195,6 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
 
     Transport transport() {
         return transport;
-    }
-
-    private void search() {
-        SearchPane before = searching;
-        if (before != null) {
-            over.takeAway(before);
-            before.end();
-            searching = null;
-            return;
-        }
-        SearchPane[] pane = new SearchPane[1];
-        Runnable ended = () -> {
-            pane[0].end();
-            searching = null;
-        };
-        pane[0] = new SearchPane(shown, picture.ghosts(), picture.zones(), this::search);
-        searching = pane[0];
-        picture.lookFrom(Camera.Place.SIDE);
-        picture.zones().show(true);
-        over.lay(right, pane[0], Pos.TOP_RIGHT, ended);
-    }
-
-    private void handOver() {
-        HandOverPane before = handing;
-        if (before != null) {
-            over.takeAway(before);
-            before.end();
-            handing = null;
-            return;
-        }
-        HandOverPane pane = new HandOverPane(shown, saving, this::handOver);
-        handing = pane;
-        over.lay(right, pane, Pos.TOP_RIGHT, () -> {
-            pane.end();
-            handing = null;
-        });
     }
 
     @Override
@@ -302,6 +270,7 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
     }
 
     private void liked() {
+        arrange();
         scene.getStylesheets().setAll(WindowStyle.sheet(shown.theme(), shown.em()));
         office.liked(shown.theme(), shown.textSize());
     }

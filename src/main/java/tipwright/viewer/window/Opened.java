@@ -21,11 +21,6 @@ final class Opened {
         all.removeIf(one -> one.what.equals(what));
     }
 
-    /** Whether it is open. */
-    boolean isOpen(Object what) {
-        return all.stream().anyMatch(one -> one.what.equals(what));
-    }
-
     /** Closes what was opened last; false when nothing is open. */
     boolean closeLast() {
         if (all.isEmpty()) {

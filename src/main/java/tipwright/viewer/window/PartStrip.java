@@ -48,7 +48,7 @@ final class PartStrip extends TilePane implements Panel {
         if (judged == null) {
             return;
         }
-        PartStates.of(judged.findings()).forEach((part, verdict) -> {
+        PartStates.of(judged.early().analysis(), judged.findings()).forEach((part, verdict) -> {
             ToggleButton button = buttons.get(part);
             if (button != null) {
                 Verdict known = judged.checked() == null && verdict != Verdict.FAIL ? Verdict.NOT_CHECKED : verdict;

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Stop;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
+import tipwright.viewer.card.DimensionOverlay;
 import tipwright.viewer.dump.DumpStates;
 import tipwright.viewer.dump.MachineState;
 import tipwright.viewer.dump.Timeline;
@@ -31,6 +32,7 @@ final class PicturePane extends StackPane implements Panel {
     private final WherePane where;
     private final GhostPane ghosts;
     private final ZonePane zones;
+    private @Nullable DimensionOverlay dimensions;
     private @Nullable DumpStates shown;
     private String shownCase = "";
     private @Nullable Theme shownTheme;
@@ -108,6 +110,10 @@ final class PicturePane extends StackPane implements Panel {
         where.place();
         ghosts.place();
         zones.place();
+        DimensionOverlay lines = dimensions;
+        if (lines != null) {
+            lines.refresh();
+        }
     }
 
     /** Ends with the window. */
@@ -165,6 +171,12 @@ final class PicturePane extends StackPane implements Panel {
     /** Marks what one finding is about. */
     void mark(Finding finding) {
         picture.markFindings(List.of(finding));
+    }
+
+    /** Lays dimension lines over the machine. */
+    void measure(DimensionOverlay lines) {
+        dimensions = lines;
+        getChildren().add(getChildren().indexOf(where), lines);
     }
 
     GhostPane ghosts() {

@@ -33,7 +33,7 @@ import tipwright.quantity.Kind;
 import tipwright.quantity.Marks;
 import tipwright.viewer.dump.DumpStates;
 import tipwright.viewer.ticket.Draft;
-import tipwright.viewer.ticket.PartNames;
+import tipwright.viewer.ticket.NamedParts;
 
 /** The search for better places of the pins: zones, how far it is, the best so far, the answers; one of them is taken over as one step. */
 final class SearchPane extends VBox {
@@ -232,7 +232,7 @@ final class SearchPane extends VBox {
             state.setText("The design has been changed since the search; search again.");
             return;
         }
-        PartNames names = PartNames.of(draft, good);
+        NamedParts names = NamedParts.of(draft, good);
         String text = ChangedText.of(good, answer.design(), new Contents(good.design()).capacity(), names::name);
         if (text == null || !(draft.with(text).read() instanceof Reading.Good)) {
             state.setText(

@@ -2,6 +2,7 @@
 package tipwright.viewer.window;
 
 import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
@@ -57,7 +58,7 @@ final class TopBar extends FlowPane implements Panel {
     }
 
     /** Adds a button before those that tell how it is shown. */
-    void add(Button button) {
+    void add(ButtonBase button) {
         button.setMinWidth(Region.USE_PREF_SIZE);
         getChildren().add(getChildren().indexOf(view), button);
     }

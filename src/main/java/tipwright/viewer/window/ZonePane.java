@@ -25,7 +25,9 @@ import tipwright.viewer.dump.DrawnPosition;
 import tipwright.viewer.dump.DumpStates;
 import tipwright.viewer.dump.MachineState;
 import tipwright.viewer.editor.Handle;
+import tipwright.viewer.scene.Camera;
 import tipwright.viewer.scene.PlaneView;
+import tipwright.viewer.scene.Theme;
 import tipwright.viewer.ticket.Draft;
 
 /** The zones in which pins may go, over the machine: corners are dragged, a new zone is drawn corner to corner. Each is one step of undo. */
@@ -38,6 +40,31 @@ final class ZonePane extends Pane {
     private String drawing = "";
     private @Nullable Vec2 first;
     private boolean held;
+    private @Nullable Drawn drawn;
+
+    /** What the picture of the zones depends on. */
+    private record Drawn(
+            boolean on,
+            @Nullable DumpStates dump,
+            double tilt,
+            Camera camera,
+            double width,
+            double height,
+            double em,
+            Theme theme) {
+        static Drawn of(WindowState shown, PicturePane picture, boolean on) {
+            MachineState now = shown.now();
+            return new Drawn(
+                    on,
+                    shown.dump(),
+                    now == null ? 0 : now.tilt(),
+                    picture.picture().camera(),
+                    picture.getWidth(),
+                    picture.getHeight(),
+                    shown.em(),
+                    shown.theme());
+        }
+    }
 
     /**
      * Nothing is drawn yet.
@@ -143,14 +170,17 @@ final class ZonePane extends Pane {
         } catch (IllegalArgumentException e) {
             say.accept("The zone cannot be written into the file: " + e.getMessage());
         }
+        drawn = null;
         shown.renew();
     }
 
     /** Puts all of it where it belongs in the picture. */
     void place() {
-        if (held) {
+        Drawn now = Drawn.of(shown, picture, isVisible());
+        if (held || now.equals(drawn)) {
             return;
         }
+        drawn = now;
         getChildren().clear();
         Design design = design();
         Mounts mounts = design == null ? null : design.mounts();

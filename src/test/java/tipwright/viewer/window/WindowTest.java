@@ -96,7 +96,16 @@ class WindowTest {
     }
 
     @Test
-    void opensAndScrubs(FxRobot robot) {
+    void opensScrubsPlaysAndShowsItsKeys(FxRobot robot) {
+        opensFullAtTheWorstTiltAndTheDumpInTimeStartsFullToo(robot);
+        robot.type(KeyCode.HOME);
+        opensAndScrubs(robot);
+        robot.type(KeyCode.HOME);
+        playsAndPauses(robot);
+        showsCautionsAndKeys(robot);
+    }
+
+    private void opensAndScrubs(FxRobot robot) {
         press(robot, "#at-this-tilt");
         String stowed = words(robot, "#force");
         robot.type(KeyCode.END);
@@ -110,8 +119,7 @@ class WindowTest {
         waitFor(() -> degrees() > 18 && degrees() < 24);
     }
 
-    @Test
-    void opensFullAtTheWorstTiltAndTheDumpInTimeStartsFullToo(FxRobot robot) {
+    private void opensFullAtTheWorstTiltAndTheDumpInTimeStartsFullToo(FxRobot robot) {
         assertThat(window.shown().loadCase()).isEqualTo("held");
         String worst = words(robot, "#headline");
         assertThat(worst).startsWith("Worst push 8.3 kN of 12 kN, full, outlet shut, at 0 deg");
@@ -130,8 +138,7 @@ class WindowTest {
         assertThat(words(robot, "#headline")).isEqualTo(worst);
     }
 
-    @Test
-    void playsAndPauses(FxRobot robot) {
+    private void playsAndPauses(FxRobot robot) {
         robot.clickOn("#play");
         waitFor(() -> degrees() > 3 && window.transport().playing());
         robot.clickOn("#play");
@@ -166,6 +173,7 @@ class WindowTest {
     @Test
     void typesInInchesSavesWithEveryCommentAndOpensAgain(FxRobot robot) throws IOException {
         press(robot, "#places");
+        saysWhatIsWrongWithAnEntry(robot);
         TextField x = robot.lookup("#tank-pin-x").query();
         WaitForAsyncUtils.asyncFx(() -> {
             x.requestFocus();
@@ -186,9 +194,7 @@ class WindowTest {
         assertThat(window.shown().editor().handles().get(2).x()).isEqualTo("-6 1/4 in");
     }
 
-    @Test
-    void saysWhatIsWrongWithAnEntry(FxRobot robot) {
-        press(robot, "#places");
+    private void saysWhatIsWrongWithAnEntry(FxRobot robot) {
         TextField x = robot.lookup("#frame-pin-x").query();
         WaitForAsyncUtils.asyncFx(() -> {
             x.requestFocus();
@@ -261,8 +267,7 @@ class WindowTest {
         assertThat(window.shown().editor().sheet().text()).isEqualTo(work);
     }
 
-    @Test
-    void showsCautionsAndKeys(FxRobot robot) {
+    private void showsCautionsAndKeys(FxRobot robot) {
         assertThat(robot.lookup("#cautions").query().isVisible()).isTrue();
         robot.type(KeyCode.F1);
         waitFor(() -> robot.lookup("#keys-pane").query().isVisible());

@@ -7,7 +7,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.VBox;
 
 /** Something that is shown only when it is asked for: a button, and below it what it opens, made when it is first opened. */
-public final class Fold extends VBox {
+public final class Drawer extends VBox {
     private final ToggleButton button = new ToggleButton();
     private final Supplier<Node> content;
     private String words;
@@ -19,7 +19,7 @@ public final class Fold extends VBox {
      * @param words what it opens: 'all checks'
      * @param content made each time it is opened
      */
-    public Fold(String id, String words, Supplier<Node> content) {
+    public Drawer(String id, String words, Supplier<Node> content) {
         this.words = words;
         this.content = content;
         button.setId(id);

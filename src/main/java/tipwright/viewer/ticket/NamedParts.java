@@ -11,10 +11,10 @@ import tipwright.design.file.Reading;
  *
  * @param parts at hand
  */
-public record PartNames(PartsAtHand parts) {
+public record NamedParts(PartsAtHand parts) {
     /** Those that are at hand for a design. */
-    public static PartNames of(Draft draft, Reading.Good good) {
-        return new PartNames(draft.parts(good.design()));
+    public static NamedParts of(Draft draft, Reading.Good good) {
+        return new NamedParts(draft.parts(good.design()));
     }
 
     /** The name of an actuator or a bearing; null: it is none of those. */

@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.window;
+
+import java.io.File;
+import java.util.function.Supplier;
+import javafx.geometry.Point2D;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
+import org.jspecify.annotations.Nullable;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+import tipwright.viewer.card.CardHost;
+import tipwright.viewer.card.DimensionOverlay;
+import tipwright.viewer.card.DimensionPicker;
+import tipwright.viewer.dump.DumpStates;
+import tipwright.viewer.photo.PhotoPane;
+import tipwright.viewer.scene.Camera;
+
+/** What can be asked for beside the machine itself: search, measuring, a photo, handing over. Each is opened by its button and closed by it, or by Esc. */
+final class Tools {
+    private final WindowState shown;
+    private final PicturePane picture;
+    private final Overlay over;
+    private final StackPane beside;
+    private final Saving saving;
+    private final CardHost host;
+    private final DimensionOverlay dimensions;
+    private @Nullable Tool search;
+    private @Nullable Tool paper;
+    private @Nullable Tool measure;
+    private @Nullable Tool photo;
+
+    /**
+     * Something that is open.
+     *
+     * @param end tidies up when it is closed
+     */
+    private record Tool(Node node, Runnable end) {}
+
+    /**
+     * Nothing is open yet.
+     *
+     * @param beside where the ticket stands
+     */
+    Tools(WindowState shown, PicturePane picture, Overlay over, StackPane beside, Saving saving, CardHost host) {
+        this.shown = shown;
+        this.picture = picture;
+        this.over = over;
+        this.beside = beside;
+        this.saving = saving;
+        this.host = host;
+        dimensions = new DimensionOverlay(host, this::seen);
+        picture.measure(dimensions);
+    }
+
+    /** Puts their buttons on the bar. */
+    void on(TopBar top) {
+        top.add(button("Search", "search", "search for better places of the pins", this::search));
+        MenuButton more = new MenuButton("Tools");
+        more.setId("tools");
+        more.getItems().add(item("Measure between two points", "measuring", this::measure));
+        more.getItems().add(item("From a photo", "from-photo", this::photo));
+        top.add(button("Hand over", "hand-over", "report, sheet, pictures", this::paper));
+        top.add(more);
+    }
+
+    private static MenuItem item(String words, String id, Runnable deed) {
+        MenuItem item = new MenuItem(words);
+        item.setId(id);
+        item.setOnAction(e -> deed.run());
+        return item;
+    }
+
+    private static Button button(String words, String id, String said, Runnable deed) {
+        Button button = new Button(words);
+        button.setId(id);
+        button.setAccessibleText(said);
+        button.setOnAction(e -> deed.run());
+        return button;
+    }
+
+    private Tool open(StackPane place, Pos where, Supplier<Tool> made, Runnable closed) {
+        Tool tool = made.get();
+        over.lay(place, tool.node, where, () -> {
+            tool.end.run();
+            closed.run();
+        });
+        return tool;
+    }
+
+    private void close(Tool tool) {
+        over.takeAway(tool.node);
+        tool.end.run();
+    }
+
+    private void search() {
+        Tool before = search;
+        search = null;
+        if (before != null) {
+            close(before);
+            return;
+        }
+        picture.lookFrom(Camera.Place.SIDE);
+        picture.zones().show(true);
+        search = open(
+                beside,
+                Pos.TOP_RIGHT,
+                () -> {
+                    SearchPane pane = new SearchPane(shown, picture.ghosts(), picture.zones(), this::search);
+                    return new Tool(pane, pane::end);
+                },
+                () -> search = null);
+    }
+
+    private void paper() {
+        Tool before = paper;
+        paper = null;
+        if (before != null) {
+            close(before);
+            return;
+        }
+        paper = open(
+                beside,
+                Pos.TOP_RIGHT,
+                () -> {
+                    HandOverPane pane = new HandOverPane(shown, saving, this::paper);
+                    return new Tool(pane, pane::end);
+                },
+                () -> paper = null);
+    }
+
+    /** Dimension lines belong to the stowed machine from the side: it is shown so. */
+    private void measure() {
+        Tool before = measure;
+        measure = null;
+        DumpStates dump = shown.dump();
+        if (before != null || dump == null) {
+            if (before != null) {
+                close(before);
+            }
+            return;
+        }
+        shown.stand(dump.first());
+        picture.lookFrom(Camera.Place.SIDE);
+        measure = open(
+                beside,
+                Pos.TOP_RIGHT,
+                () -> {
+                    Button close = button("Close", "measuring-close", "close measuring", this::measure);
+                    VBox box = new VBox(new DimensionPicker(host, dimensions), close);
+                    box.getStyleClass().add("card");
+                    box.setMaxSize(Double.MAX_VALUE, Region.USE_PREF_SIZE);
+                    return new Tool(box, dimensions::clear);
+                },
+                () -> measure = null);
+    }
+
+    private void photo() {
+        Tool before = photo;
+        photo = null;
+        if (before != null) {
+            close(before);
+            return;
+        }
+        PhotoPane pane = new PhotoPane(host, shown.theme());
+        Button open = button("Open a photo ...", "photo-open", "open a photo", () -> choose(pane));
+        Button close = button("Close", "photo-close", "close the photo", this::photo);
+        FlowPane buttons = new FlowPane(open, close);
+        buttons.getStyleClass().add("strip");
+        pane.setTop(buttons);
+        pane.getStyleClass().add("page");
+        photo = open(over, Pos.CENTER, () -> new Tool(pane, () -> {}), () -> photo = null);
+    }
+
+    private void choose(PhotoPane pane) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle("Open a photo");
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("Photos", "*.png", "*.jpg", "*.jpeg"));
+        File chosen = chooser.showOpenDialog(pane.getScene().getWindow());
+        if (chosen != null) {
+            pane.open(chosen.toPath());
+        }
+    }
+
+    private Point2D seen(Vec2 stowed) {
+        DumpStates dump = shown.dump();
+        double z = dump == null ? 0 : dump.design().drive().actuators().get(0).z();
+        Vec2 p = picture.picture()
+                .camera()
+                .project(new Vec3(stowed.x(), stowed.y(), z), picture.getWidth(), picture.getHeight());
+        return new Point2D(p.x(), p.y());
+    }
+
+    /** Ends with the window. */
+    void end() {
+        for (Tool tool : new Tool[] {search, paper, measure, photo}) {
+            if (tool != null) {
+                tool.end.run();
+            }
+        }
+    }
+}
