@@ -11,6 +11,7 @@ import tipwright.check.Checker;
 import tipwright.check.rule.Finding;
 import tipwright.design.Design;
 import tipwright.design.tank.Slurry;
+import tipwright.geometry.NotConvergedException;
 import tipwright.geometry.Vec2;
 import tipwright.load.LoadTable;
 
@@ -21,6 +22,7 @@ import tipwright.load.LoadTable;
 final class Trial {
     private final Design design;
     private final CandidateEngine engine;
+    private final List<Finding> checked;
     private final LoadTable loads;
     private final boolean quick;
     private final List<Vec2> points;
@@ -44,6 +46,7 @@ final class Trial {
     Trial(Design design, CandidateEngine engine, List<Finding> checked) throws CannotComputeException {
         this.design = design;
         this.engine = engine;
+        this.checked = List.copyOf(checked);
         loads = Analyser.loads(design);
         Map<Vec2, String> named = new LinkedHashMap<>();
         design.drive().places(design.pivot().at()).forEach((name, at) -> named.putIfAbsent(at, name.replace('-', ' ')));
@@ -97,6 +100,20 @@ final class Trial {
     /** The same with the stated fill alone. */
     Judgement asStated(double... off) {
         return engine.judged(moved(off), loads);
+    }
+
+    /** What checks say then that are too slow for every try, at the stated fill; nothing where it cannot be computed. */
+    List<Finding> others(double... off) {
+        try {
+            return BoundingChecks.late(engine.analyse(moved(off), loads));
+        } catch (CannotComputeException | NotConvergedException impossible) {
+            return List.of();
+        }
+    }
+
+    /** What the full check says of it as drawn. */
+    List<Finding> checked() {
+        return checked;
     }
 
     /** The design then. */
