@@ -52,12 +52,12 @@ public class FillBenchmark {
 
     @Benchmark
     public List<LoadCase> upsets() {
-        return LoadTable.upsets(design, tilts);
+        return LoadTable.upsets(design, tilts, Vessel.of(design));
     }
 
     @Benchmark
     public List<LoadTable> tenFills() {
-        FillTables fills = new FillTables(design, tilts, emptying);
+        FillTables fills = new FillTables(design, tilts, emptying, Vessel.of(design));
         List<LoadTable> all = new ArrayList<>();
         for (int k = 1; k <= 10; k++) {
             all.add(fills.of(design.slurry().withFill(fills.stated() * k / 10)));

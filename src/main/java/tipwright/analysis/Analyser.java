@@ -19,6 +19,7 @@ import tipwright.load.LoadCase;
 import tipwright.load.LoadState;
 import tipwright.load.LoadTable;
 import tipwright.load.TiltGrid;
+import tipwright.load.Vessel;
 
 /** Computes a design over its whole tilt range. */
 public final class Analyser {
@@ -30,7 +31,17 @@ public final class Analyser {
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or has no arm at the first tilt
      */
     public static Analysis analyse(Design design) throws CannotComputeException {
-        return analyse(design, tilts -> LoadTable.of(design, tilts));
+        return analyse(design, Vessel.of(design));
+    }
+
+    /**
+     * The same.
+     *
+     * @param known the inside of a tank, which may be that of the design
+     * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or has no arm at the first tilt
+     */
+    public static Analysis analyse(Design design, Vessel known) throws CannotComputeException {
+        return analyse(design, tilts -> LoadTable.of(design, tilts, known.in(design)));
     }
 
     /**
@@ -42,7 +53,13 @@ public final class Analyser {
         Design design = analysis.design();
         double[] tilts = tilts(analysis);
         Linkage linkage = linkage(design);
-        LoadTable table = LoadTable.of(design, tilts, LoadTable.upsets(design, tilts), analysis.emptying(), List.of());
+        LoadTable table = LoadTable.of(
+                design,
+                tilts,
+                LoadTable.upsets(design, tilts, analysis.vessel()),
+                analysis.emptying(),
+                List.of(),
+                analysis.vessel());
         List<Configuration> configurations = linkage.sweep(tilts).configurations();
         return balance(design, linkage, analysis.mechanism(), configurations, table, null, null)
                 .cases();
@@ -70,7 +87,7 @@ public final class Analyser {
         double[] tilts = tilts(calm);
         Linkage linkage = linkage(calm.design());
         List<LoadCase> cases = calm.cases().stream().map(CaseResult::load).toList();
-        LoadTable table = LoadTable.of(calm.design(), tilts, cases, calm.emptying(), calm.warnings());
+        LoadTable table = LoadTable.of(calm.design(), tilts, cases, calm.emptying(), calm.warnings(), calm.vessel());
         List<Configuration> configurations = linkage.sweep(tilts).configurations();
         Analysis blown = balance(calm.design(), linkage, calm.mechanism(), configurations, table, null, wind);
         return new Analysis(
@@ -81,7 +98,8 @@ public final class Analyser {
                 calm.emptying(),
                 blown.stop() == null ? calm.stop() : blown.stop(),
                 calm.warnings(),
-                wind);
+                wind,
+                calm.vessel());
     }
 
     /**
@@ -97,7 +115,7 @@ public final class Analyser {
                 .equals(old);
         return analyse(design, TiltGrid.of(design), true, tilts -> {
             LoadTable had = same ? loads(before, tilts) : null;
-            return had == null ? LoadTable.of(design, tilts) : had.about(design);
+            return had == null ? LoadTable.of(design, tilts, before.vessel().in(design)) : had.about(design);
         });
     }
 
@@ -180,7 +198,7 @@ public final class Analyser {
             return null;
         }
         List<LoadCase> cases = before.cases().stream().map(CaseResult::load).toList();
-        return LoadTable.of(before.design(), tilts, cases, before.emptying(), before.warnings());
+        return LoadTable.of(before.design(), tilts, cases, before.emptying(), before.warnings(), before.vessel());
     }
 
     private static double[] tilts(Analysis analysis) {
@@ -233,7 +251,8 @@ public final class Analyser {
         for (int c = 0; c < cases; c++) {
             results.add(new CaseResult(table.cases().get(c), rows.get(c)));
         }
-        return new Analysis(design, mechanism, poses, results, table.emptying(), stop, table.notes(), wind);
+        return new Analysis(
+                design, mechanism, poses, results, table.emptying(), stop, table.notes(), wind, table.vessel());
     }
 
     private static List<Row> rowsAt(Balancer balancer, Pose pose, LoadTable table, int tilt) {

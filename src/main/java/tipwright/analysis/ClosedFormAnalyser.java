@@ -142,7 +142,8 @@ public final class ClosedFormAnalyser {
         for (int c = 0; c < cases; c++) {
             results.add(new CaseResult(loads.cases().get(c), rows.get(c)));
         }
-        return new Analysis(design, mechanism, poses, results, loads.emptying(), null, loads.notes(), null);
+        return new Analysis(
+                design, mechanism, poses, results, loads.emptying(), null, loads.notes(), null, loads.vessel());
     }
 
     private @Nullable Row row(Configuration configuration, Pose pose, LoadState state) {

@@ -12,6 +12,7 @@ import tipwright.linkage.SweepStop;
 import tipwright.load.Emptying;
 import tipwright.load.FillTables;
 import tipwright.load.TiltGrid;
+import tipwright.load.Vessel;
 
 /** A machine with one slurry after another in its tank: the linkage is gone through once. A workspace. */
 public final class OtherFills {
@@ -22,23 +23,24 @@ public final class OtherFills {
     private final @Nullable SweepStop halt;
     private final FillTables tables;
 
-    private OtherFills(Design design, Linkage linkage, Motion motion, Emptying emptying) {
+    private OtherFills(Design design, Linkage linkage, Motion motion, Emptying emptying, Vessel vessel) {
         this.design = design;
         this.linkage = linkage;
         this.mechanism = Mechanism.of(linkage.skeleton());
         this.configurations = motion.configurations();
         this.halt = motion.halt();
         this.tables = new FillTables(
-                design, configurations.stream().mapToDouble(Configuration::tilt).toArray(), emptying);
+                design, configurations.stream().mapToDouble(Configuration::tilt).toArray(), emptying, vessel);
     }
 
     /**
      * At the tilts of a design, with both sides of all that changes at once.
      *
      * @param emptying what stays behind of the design's own slurry
+     * @param vessel its tank's
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn
      */
-    public static OtherFills of(Design design, Emptying emptying) throws CannotComputeException {
+    public static OtherFills of(Design design, Emptying emptying, Vessel vessel) throws CannotComputeException {
         Linkage linkage = Analyser.linkage(design);
         double[] grid = TiltGrid.of(design);
         Motion motion = linkage.sweep(grid);
@@ -47,7 +49,7 @@ public final class OtherFills {
         if (motion.configurations().isEmpty()) {
             throw new CannotComputeException(design.name() + ": " + Stops.atTheStart(motion.halt()));
         }
-        return new OtherFills(design, linkage, motion, emptying);
+        return new OtherFills(design, linkage, motion, emptying, vessel);
     }
 
     /** Share of the inside that the design's own slurry fills, 0 to 1. */

@@ -27,15 +27,16 @@ public final class Checker {
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or something does not converge
      */
     public static Result check(Design design) throws CannotComputeException {
-        return check(design, Early.Listener.of(early -> {}));
+        return check(design, Early.Listener.of(early -> {}), true);
     }
 
     /**
      * Checks a design, and tells what is known at once if the rest takes long.
      *
+     * @param densest whether the densest slurry of a tank that is full to the brim is looked for too
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or something does not converge
      */
-    public static Result check(Design design, Early.Listener listener) throws CannotComputeException {
+    public static Result check(Design design, Early.Listener listener, boolean densest) throws CannotComputeException {
         Analysis analysis = Analyser.analyse(design);
         FutureTask<Sweeps> sweeps = new FutureTask<>(() -> Sweeps.of(analysis));
         FutureTask<InTime> inTime = started(() -> {
@@ -44,7 +45,7 @@ public final class Checker {
         });
         FutureTask<Optional<HowFull>> fills = started(() -> {
             sweeps.run();
-            return Optional.ofNullable(Fullness.of(result(sweeps, design).first(), design));
+            return Optional.ofNullable(Fullness.of(result(sweeps, design).first(), design, densest));
         });
         long end = System.nanoTime() + listener.patience().toNanos();
         if (!done(inTime, end) || !done(fills, end)) {

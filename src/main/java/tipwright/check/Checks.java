@@ -41,6 +41,7 @@ import tipwright.check.joint.SlideCheck;
 import tipwright.check.joint.SwingCheck;
 import tipwright.check.joint.TubeWallCheck;
 import tipwright.check.joint.TwistCheck;
+import tipwright.check.joint.WallInfluences;
 import tipwright.check.joint.WeldCheck;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
@@ -66,18 +67,23 @@ import tipwright.time.Timing;
 
 /** The registry of checks. */
 public final class Checks {
+    private static final List<Check> ALL = withWhatIfs(rules(new WallInfluences()));
+
     private Checks() {}
 
     /** All checks, in the order in which they are shown. */
     public static List<Check> all() {
-        List<Check> rules = rules();
+        return ALL;
+    }
+
+    private static List<Check> withWhatIfs(List<Check> rules) {
         List<Check> all = new ArrayList<>(rules);
         all.add(26, new WhatIfCheck(rules));
         return List.copyOf(all);
     }
 
     /** All but the what-ifs, which run them anew under another condition. */
-    private static List<Check> rules() {
+    private static List<Check> rules(WallInfluences walls) {
         return List.of(
                 new ReachCheck(),
                 new StrokeCheck(),
@@ -115,7 +121,7 @@ public final class Checks {
                 new LugCheck(),
                 new CrossMemberCheck(),
                 new LinkCheck(),
-                new ShellCheck(),
+                new ShellCheck(walls),
                 new FlatWallCheck(),
                 new VacuumCheck(),
                 new TubeWallCheck(),
@@ -124,7 +130,7 @@ public final class Checks {
                 new ClevisCheck(),
                 new TwistCheck(),
                 new SaddleCheck(),
-                new FatigueCheck(),
+                new FatigueCheck(walls),
                 new GripCheck(),
                 new SwingCheck(),
                 new PlayCheck(),

@@ -17,6 +17,7 @@ import tipwright.design.Design;
 import tipwright.design.around.Site;
 import tipwright.design.tank.Slurry;
 import tipwright.load.Emptying;
+import tipwright.load.Vessel;
 import tipwright.time.CycleTimer;
 
 /**
@@ -35,13 +36,13 @@ final class Conditions {
     private final Map<String, OtherFills> slopes = new LinkedHashMap<>();
 
     /** Of a design. */
-    Conditions(Design design, Emptying emptying) throws CannotComputeException {
-        asStated = OtherFills.of(design, emptying);
+    Conditions(Design design, Emptying emptying, Vessel vessel) throws CannotComputeException {
+        asStated = OtherFills.of(design, emptying, vessel);
         winds = Wind.of(design);
         double slope = design.site().anyWay();
         for (int i = 0; i < WAYS && slope > 0; i++) {
             Design there = design.withSite(sloping(design.site(), slope, 2 * Math.PI * i / WAYS));
-            slopes.put("ground down to " + DOWN[i], OtherFills.of(there, emptying));
+            slopes.put("ground down to " + DOWN[i], OtherFills.of(there, emptying, vessel));
         }
     }
 
@@ -74,15 +75,7 @@ final class Conditions {
                 cases.add(new CaseResult(load.load().named(load.name() + ", " + wind.words()), load.rows()));
             }
         }
-        return new Analysis(
-                calm.design(),
-                calm.mechanism(),
-                calm.poses(),
-                cases,
-                calm.emptying(),
-                calm.stop(),
-                calm.warnings(),
-                null);
+        return calm.with(cases);
     }
 
     /** What needs the dump in time, in the wind that blows along it too. */

@@ -19,6 +19,7 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.drive.TiltRange;
 import tipwright.design.tank.Slurry;
+import tipwright.load.Vessel;
 
 /**
  * Every check that depends on the fill and needs no time, over fills from empty to full. What a check asks for is not monotone in
@@ -61,7 +62,7 @@ final class FillSweep {
     private Conditions coarse() throws CannotComputeException {
         Conditions made = coarse;
         if (made == null) {
-            made = new Conditions(rough, stated.emptying());
+            made = new Conditions(rough, stated.emptying(), stated.vessel());
             coarse = made;
         }
         return made;
@@ -107,7 +108,7 @@ final class FillSweep {
         TiltRange t = design.tilt();
         double step = Math.max(t.step(), Math.min(COARSEST, t.to() - t.from()));
         Design rough = design.withTilt(new TiltRange(t.from(), t.to(), step));
-        Conditions coarse = new Conditions(rough, stated.emptying());
+        Conditions coarse = new Conditions(rough, stated.emptying(), stated.vessel());
         FillSweep sweep = new FillSweep(stated, rough, Math.min(1, coarse.stated()));
         sweep.coarse = coarse;
         // What no load governs and fails empty too (where it runs over) is not for the fill to mend.
@@ -123,6 +124,11 @@ final class FillSweep {
         }
         sweep.at(sweep.fill);
         return sweep;
+    }
+
+    /** The inside of the tank. */
+    Vessel vessel() {
+        return stated.vessel();
     }
 
     /** All fills that were worked out, the least first. */
@@ -145,7 +151,7 @@ final class FillSweep {
     At finely(double share) throws CannotComputeException {
         Conditions all = fine;
         if (all == null) {
-            all = new Conditions(design, stated.emptying());
+            all = new Conditions(design, stated.emptying(), stated.vessel());
             fine = all;
         }
         return new At(share, counted(all.find(slurry(share), RULES)));

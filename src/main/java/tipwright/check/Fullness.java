@@ -43,14 +43,21 @@ final class Fullness {
     private final FillSweep sweep;
     private final Design design;
 
-    private Fullness(FillSweep sweep, Design design) {
+    private final boolean dense;
+
+    private Fullness(FillSweep sweep, Design design, boolean dense) {
         this.sweep = sweep;
         this.design = design;
+        this.dense = dense;
     }
 
-    /** The answer for a design; null when not even the empty tank passes. */
-    static @Nullable HowFull of(FillSweep sweep, Design design) throws CannotComputeException {
-        return new Fullness(sweep, design).answer();
+    /**
+     * The answer for a design; null when not even the empty tank passes.
+     *
+     * @param dense whether the densest slurry is asked for too
+     */
+    static @Nullable HowFull of(FillSweep sweep, Design design, boolean dense) throws CannotComputeException {
+        return new Fullness(sweep, design, dense).answer();
     }
 
     private @Nullable HowFull answer() throws CannotComputeException {
@@ -61,8 +68,9 @@ final class Fullness {
         List<HowFull.Band> bands = bands(all);
         double most = bands.isEmpty() ? 1 : bands.get(0).from();
         String limit = bands.isEmpty() ? null : bands.get(0).limit();
-        Border dense = densest(bands.isEmpty() || bands.get(bands.size() - 1).to() < 1);
-        return inTime(most, limit, dense, bands);
+        boolean brim = bands.isEmpty() || bands.get(bands.size() - 1).to() < 1;
+        double density = dense ? densest(brim).good() : Double.NaN;
+        return inTime(most, limit, density, bands);
     }
 
     /** Neighbouring grid fills that fail, with the fills between which they lie. */
@@ -120,12 +128,12 @@ final class Fullness {
         return Border.between(good, low, bad, high, DENSITY_CLOSE, d -> sweep.with(full.withDensity(d)));
     }
 
-    private HowFull inTime(double most, @Nullable String limit, Border dense, List<HowFull.Band> bands)
+    private HowFull inTime(double most, @Nullable String limit, double atRest, List<HowFull.Band> bands)
             throws CannotComputeException {
         Slurry full = design.slurry().withFill(1);
         List<Finding> filled = timed(full.withFill(most));
         Finding fails = FillSweep.failure(filled);
-        double density = dense.good();
+        double density = atRest;
         if (fails == null && Double.isNaN(density)) {
             return told(most, density, limit, bands);
         }
@@ -199,7 +207,7 @@ final class Fullness {
         TiltRange t = design.tilt();
         double step = Math.max(t.step(), Math.min(COARSEST, t.to() - t.from()));
         Design there = design.withSlurry(slurry).withTilt(new TiltRange(t.from(), t.to(), step));
-        Analysis analysis = Analyser.analyse(there);
+        Analysis analysis = Analyser.analyse(there, sweep.vessel());
         Timing timing = CycleTimer.time(analysis);
         return Conditions.inTheWind(analysis, Checks.run(rules, analysis, timing), rules);
     }

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param mass of the slurry, kg
  * @param level height of the surface over the lowest point of the stowed interior, m: where the level switch sits
  * @param densityWhenFull the densest mixture with which a tank filled to the brim passes, kg/m3; NaN when not even plain liquid
- *     does
+ *     does, or when it was not asked for
  * @param limit the check that stops it from being fuller; null when it may be full
  * @param bands the fills that do not pass, the least first
  */

@@ -26,15 +26,7 @@ final class Worn {
         if (wear.wall() <= 0 && wear.pin() <= 0) {
             return analysis;
         }
-        return new Analysis(
-                worn(design, wear),
-                analysis.mechanism(),
-                analysis.poses(),
-                analysis.cases(),
-                analysis.emptying(),
-                analysis.stop(),
-                analysis.warnings(),
-                analysis.wind());
+        return analysis.of(worn(design, wear));
     }
 
     private static Design worn(Design design, Wear wear) {

@@ -4,7 +4,6 @@ package tipwright.command;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -16,8 +15,6 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
-import tipwright.design.actuator.Actuator;
-import tipwright.design.actuator.ListedActuator;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
 import tipwright.placement.PartsBox;
@@ -67,18 +64,9 @@ final class ActuatorsCommand implements Callable<Integer> {
             boxes.problems().stream().map(Problem::text).distinct().forEach(err::println);
             return Exit.NOT_UNDERSTOOD;
         }
-        Map<String, Actuator> box = boxes.actuators();
-        List<ListedActuator> suiting = new ArrayList<>();
-        Map<String, String> leftOut = new LinkedHashMap<>();
-        box.forEach((name, part) -> {
-            String why = PartsBox.misfit(design, part);
-            if (why.isEmpty()) {
-                suiting.add(new ListedActuator(name, part));
-            } else {
-                leftOut.put(name, why);
-            }
-        });
-        List<PartsBox.Tried> tried = PartsBox.tried(design, suiting);
+        PartsBox.Sorted box = PartsBox.sorted(design, boxes.at().actuators());
+        Map<String, String> leftOut = box.leftOut();
+        List<PartsBox.Tried> tried = PartsBox.tried(design, box.suiting());
         if (json) {
             spec.commandLine().getOut().print(JsonMounts.actuators(design, tried, leftOut));
         } else {

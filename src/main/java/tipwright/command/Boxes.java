@@ -3,61 +3,34 @@ package tipwright.command;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
-import tipwright.design.actuator.Actuator;
-import tipwright.design.actuator.ListedActuator;
-import tipwright.design.file.PartsFile;
+import tipwright.design.file.PartsAtHand;
 import tipwright.design.file.Problem;
-import tipwright.design.joint.Bearing;
 import tipwright.quantity.UnitSystem;
 import tipwright.remedy.Shop;
 
 /**
- * The parts that are at hand: those of extra files, then of the files that the design names, then those that came with the program;
- * of two with one name the first.
+ * The parts that are at hand for a command.
  *
- * @param actuators by name
- * @param bearings by name
- * @param problems all that is wrong with the files
+ * @param at hand
  */
-record Boxes(Map<String, Actuator> actuators, Map<String, Bearing> bearings, List<Problem> problems) {
+record Boxes(PartsAtHand at) {
 
-    /** Reads them. */
+    /** Reads them: those of extra files first. */
     static Boxes of(DesignSource source, Design design, List<Path> extra) {
-        Boxes boxes = new Boxes(new LinkedHashMap<>(), new LinkedHashMap<>(), new ArrayList<>());
-        List<Path> all = new ArrayList<>(extra);
-        Path folder = folder(source);
-        design.parts().forEach(name -> all.add(folder == null ? Path.of(name) : folder.resolve(name)));
-        for (Path file : all) {
-            boxes.put(PartsFile.read(file));
-        }
-        boxes.put(PartsFile.shipped());
-        return boxes;
+        return new Boxes(PartsAtHand.of(folder(source), design.parts(), extra));
     }
 
     /** As a shop. */
     Shop shop(UnitSystem units) {
-        List<ListedActuator> listed = new ArrayList<>();
-        actuators.forEach((name, part) -> listed.add(new ListedActuator(name, part)));
-        List<Shop.ListedBearing> carried = new ArrayList<>();
-        bearings.forEach((name, part) -> carried.add(new Shop.ListedBearing(name, part)));
-        return new Shop(units, listed, carried);
+        return Shop.of(at, units);
     }
 
-    private void put(PartsFile.Contents contents) {
-        problems.addAll(contents.problems());
-        for (PartsFile.Part part : contents.parts()) {
-            if (part.part() instanceof Actuator actuator) {
-                actuators.putIfAbsent(part.name(), actuator);
-            } else if (part.part() instanceof Bearing bearing) {
-                bearings.putIfAbsent(part.name(), bearing);
-            }
-        }
+    /** All that is wrong with the files. */
+    List<Problem> problems() {
+        return at.problems();
     }
 
     /** Where the design's own parts files lie; null for a design that comes with the program. */

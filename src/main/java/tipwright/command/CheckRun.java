@@ -91,12 +91,16 @@ final class CheckRun {
         }
         Result result;
         try {
-            result = Checker.check(good.design(), listener.apply(early -> {
-                if (watched) {
-                    out.print(EarlyText.of(early, style));
-                    out.flush();
-                }
-            }));
+            boolean whole = form == Form.FULL || form == Form.JSON;
+            result = Checker.check(
+                    good.design(),
+                    listener.apply(early -> {
+                        if (watched) {
+                            out.print(EarlyText.of(early, style));
+                            out.flush();
+                        }
+                    }),
+                    whole);
         } catch (CannotComputeException e) {
             err.println(source.name() + ": " + e.getMessage());
             return Exit.CANNOT_COMPUTE;

@@ -11,6 +11,7 @@ import tipwright.design.file.DesignFile;
 import tipwright.design.file.Place;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
+import tipwright.design.file.ShippedDesigns;
 import tipwright.quantity.Spelling;
 import tipwright.remedy.OpenSizes;
 import tipwright.remedy.SizeAnswer;

@@ -83,7 +83,8 @@ final class MapFiles {
             Path to = target.getValue();
             PlacementMap map = PlacementMap.whole(best, target.getKey(), cells);
             Vec2 before = places.getOrDefault(target.getKey(), map.drawn());
-            Drawing drawing = MapPicture.of(map, analysis, units, before);
+            boolean works = PlacementMap.works(best, target.getKey(), before);
+            Drawing drawing = MapPicture.of(map, analysis, units, before, works);
             outputs.write(to, stream -> write(drawing, end, stream));
             out.println("map: written to " + to);
         }

@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.NamedFiles;
 import tipwright.design.file.Reading;
+import tipwright.design.file.ShippedDesigns;
 import tipwright.design.tank.MeshInterior;
 import tipwright.quantity.Spelling;
 import tipwright.report.Inputs;

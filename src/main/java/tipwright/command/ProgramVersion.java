@@ -2,12 +2,12 @@
 package tipwright.command;
 
 import picocli.CommandLine.IVersionProvider;
+import tipwright.document.Origin;
 
 /** Version of the packaged program. */
 final class ProgramVersion implements IVersionProvider {
     @Override
     public String[] getVersion() {
-        String version = ProgramVersion.class.getPackage().getImplementationVersion();
-        return new String[] {"Tipwright " + (version == null ? "(not packaged)" : version)};
+        return new String[] {Origin.program()};
     }
 }

@@ -3,9 +3,10 @@ package tipwright.command;
 
 import java.io.IOException;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import tipwright.viewer.start.DesignName;
@@ -15,10 +16,13 @@ import tipwright.viewer.start.DrawingPrograms;
 @Command(
         name = "view",
         description = {
-            "Opens a window in which the tank dumps in three dimensions, with its numbers beside it; the mounts can be dragged"
-                    + " or typed."
+            "Opens a window in which a machine is begun, drawn, tried and changed, with its answer beside it and the dump in three"
+                    + " dimensions."
         },
-        footer = {"  tipwright view my-tank.yaml", "  tipwright view                         the demo"})
+        footer = {
+            "  tipwright view my-tank.yaml",
+            "  tipwright view                         the start: a new machine, a file, an example"
+        })
 final class ViewCommand implements Callable<Integer> {
     @ParentCommand
     private Tipwright parent;
@@ -26,13 +30,18 @@ final class ViewCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Mixin
-    private Asked asked = new Asked();
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "DESIGN",
+            description =
+                    "The design file, or the name of a design that comes with the program. Without it: the start.")
+    private @Nullable String design;
 
     @Override
     public Integer call() throws FailedException {
-        DesignName name = DrawnDesign.openable(asked.design(), spec.commandLine());
-        if (name == null) {
+        String wanted = design;
+        DesignName name = wanted == null ? null : DrawnDesign.openable(wanted, spec.commandLine());
+        if (wanted != null && name == null) {
             return Exit.NOT_UNDERSTOOD;
         }
         try {

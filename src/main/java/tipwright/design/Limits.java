@@ -5,7 +5,7 @@ import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
 import tipwright.quantity.Kind;
 
-/** Your own limits: gaps, angles, leftoverss. Source of the presets: common practice, no source. */
+/** Your own limits: gaps, angles, leftovers. Source of the presets: common practice, no source. */
 public record Limits(
         @Note("Stroke kept free at each end") @Measured(value = Kind.LENGTH, preset = "5 mm", atLeast = "0 mm")
                 double strokeMargin,

@@ -49,13 +49,13 @@ final class CheckPages {
     private FixedTable table(String caption, List<Finding> findings) {
         FixedTable grid = new FixedTable(
                 caption,
-                FixedTable.Column.text("check", 31),
+                FixedTable.Column.text("check", 29),
                 FixedTable.Column.text("verdict", 10),
                 FixedTable.Column.number("used", 8),
-                FixedTable.Column.number("needs", 13),
-                FixedTable.Column.number("has", 13),
+                FixedTable.Column.number("needs", 12),
+                FixedTable.Column.number("has", 12),
                 FixedTable.Column.number("factor", 8),
-                FixedTable.Column.text("worst at", 17));
+                FixedTable.Column.text("worst at", 21));
         for (Finding f : findings) {
             grid.row(
                     f.title(),

@@ -20,19 +20,24 @@ record Figure(String svg, String about, String caption) {
         String name = Markup.safe(about);
         // A PDF's reader takes the words from 'alt', a browser's from 'aria-label'.
         String words =
-                paper.pdf() ? "alt=\"" + name + "\" " + height(paper) : "role=\"img\" aria-label=\"" + name + "\" ";
+                paper.pdf() ? "alt=\"" + name + "\" " + style(paper) : "role=\"img\" aria-label=\"" + name + "\" ";
         page.raw("<div class=\"figure\">").line("p class=\"title\"", caption);
         page.raw(START + words + svg.substring(START.length())).raw("</div>");
     }
 
     /** The setter of the PDF does not take a figure's height from its box: it is said in mm of the paper. */
-    private String height(PageSetting paper) {
+    private String style(PageSetting paper) {
+        double height = height(paper);
+        return height > 0 ? String.format(Locale.ROOT, "style=\"height: %.1fmm\" ", height) : "";
+    }
+
+    /** As high as it is on paper, over the whole width, mm; 0: not known. */
+    double height(PageSetting paper) {
         Matcher box = BOX.matcher(svg);
-        if (!box.find()) {
-            return "";
-        }
-        double share = Double.parseDouble(box.group(2)) / Double.parseDouble(box.group(1));
-        return String.format(
-                Locale.ROOT, "style=\"height: %.1fmm\" ", share * paper.size().textWidth());
+        return box.find()
+                ? Double.parseDouble(box.group(2))
+                        / Double.parseDouble(box.group(1))
+                        * paper.size().textWidth()
+                : 0;
     }
 }

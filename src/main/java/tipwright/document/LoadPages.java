@@ -37,11 +37,11 @@ final class LoadPages {
     void cases(Markup page) {
         FixedTable grid = new FixedTable(
                 "Load cases, friction included",
-                FixedTable.Column.text("case", 11),
-                FixedTable.Column.text("what it is", 33),
-                FixedTable.Column.text("largest push", 20),
-                FixedTable.Column.text("largest pull", 20),
-                FixedTable.Column.number("stays in", 16));
+                FixedTable.Column.text("case", 16),
+                FixedTable.Column.text("what it is", 38),
+                FixedTable.Column.text("largest push", 17),
+                FixedTable.Column.text("largest pull", 17),
+                FixedTable.Column.number("stays in", 12));
         for (CaseResult c : analysis.cases()) {
             grid.row(
                     CaseName.shown(c.name()),
@@ -80,16 +80,16 @@ final class LoadPages {
     void envelope(Markup page) {
         FixedTable grid = new FixedTable(
                 "Tilt by tilt: the worst load, with friction",
-                FixedTable.Column.number("tilt, deg", 9),
-                FixedTable.Column.number("length, " + length.unit(), 11),
-                FixedTable.Column.number("stroke used", 10),
-                FixedTable.Column.number("arm, " + length.unit(), 10),
+                FixedTable.Column.number("tilt, deg", 8),
+                FixedTable.Column.number("length, " + length.unit(), 10),
+                FixedTable.Column.number("stroke used", 9),
+                FixedTable.Column.number("arm, " + length.unit(), 8),
                 FixedTable.Column.number("angle, deg", 9),
-                FixedTable.Column.number("push, " + force.unit(), 10),
-                FixedTable.Column.text("case", 11),
-                FixedTable.Column.number("pull, " + force.unit(), 10),
-                FixedTable.Column.text("case", 11),
-                FixedTable.Column.number("bearing, " + force.unit(), 9));
+                FixedTable.Column.number("push, " + force.unit(), 9),
+                FixedTable.Column.text("case", 15),
+                FixedTable.Column.number("pull, " + force.unit(), 8),
+                FixedTable.Column.text("case", 14),
+                FixedTable.Column.number("bearing, " + force.unit(), 10));
         Actuator actuator = analysis.design().drive().actuators().get(0).actuator();
         for (Envelope e : Envelope.shown(analysis)) {
             double used = (e.pose().length() - actuator.closed()) / actuator.stroke();
@@ -120,13 +120,13 @@ final class LoadPages {
         }
         FixedTable loads = new FixedTable(
                 "The dump with each load",
-                FixedTable.Column.text("load", 16),
+                FixedTable.Column.text("load", 22),
                 FixedTable.Column.number("raise", 12),
                 FixedTable.Column.number("run out", 12),
                 FixedTable.Column.number("lower", 12),
                 FixedTable.Column.number("in all", 12),
                 FixedTable.Column.number("energy", 12),
-                FixedTable.Column.text("remark", 24));
+                FixedTable.Column.text("remark", 18));
         for (Cycle c : timing.cycles()) {
             String remark = !Double.isNaN(c.stalledAt())
                     ? "stalls at " + angle.show(c.stalledAt())

@@ -4,7 +4,6 @@ package tipwright.document;
 import java.util.ArrayList;
 import java.util.List;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.JointPlan;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.drawing.Drawing;
@@ -21,9 +20,6 @@ import tipwright.sheet.MachineInk;
 
 /** The machine from the side, stowed and at its full tilt, to one scale. */
 final class MachineView {
-    /** What the letters at the pins mean. */
-    static final String LETTERED = "P: pivot. F: frame pin. T: tank pin.";
-
     /** Of the drawing, mm. */
     private static final double WIDTH = 190;
 
@@ -39,16 +35,16 @@ final class MachineView {
     private final Analysis analysis;
     private final UnitSystem units;
     private final Scale angle = Scale.angle();
-    private final Drawing.Board board = new Drawing.Board();
+    private Drawing.Board board = new Drawing.Board();
 
     MachineView(Analysis analysis, UnitSystem units) {
         this.analysis = analysis;
         this.units = units;
     }
 
-    /** What letters, bar and lines mean. */
+    /** What numbers, bar and lines mean. */
     String legend() {
-        return LETTERED + " The bar is " + barWords() + " long. " + MachineInk.SKETCHED
+        return new PlaceMarks(analysis).legend() + " The bar is " + barWords() + " long. " + MachineInk.SKETCHED
                 + (analysis.design().assists().isEmpty() ? "" : ASSISTS);
     }
 
@@ -65,7 +61,16 @@ final class MachineView {
                     + " place, their thickness is only sketched.";
 
     Figure figure() {
-        Drawing drawing = drawing();
+        return figure(HIGHEST);
+    }
+
+    /**
+     * The same in less room.
+     *
+     * @param highest of the drawing, mm
+     */
+    Figure figure(double highest) {
+        Drawing drawing = drawing(highest);
         List<Pose> poses = analysis.poses();
         String caption = "From the side, at " + angle.show(poses.get(0).tilt()) + " and at "
                 + angle.show(poses.get(poses.size() - 1).tilt());
@@ -73,6 +78,11 @@ final class MachineView {
     }
 
     Drawing drawing() {
+        return drawing(HIGHEST);
+    }
+
+    private Drawing drawing(double highest) {
+        board = new Drawing.Board();
         List<Pose> poses = analysis.poses();
         Pose stowed = poses.get(0);
         Pose tipped = poses.get(poses.size() - 1);
@@ -83,7 +93,7 @@ final class MachineView {
         List<Seen> after = machine.at(MachinePose.of(tipped), View.SIDE);
         Box box = Box.around(MachineInk.room(before), MachineInk.room(after));
         double half = WIDTH / 2;
-        double scale = Math.min((half - 2 * MARGIN) / box.width(), (HIGHEST - 2 * MARGIN) / box.height());
+        double scale = Math.min((half - 2 * MARGIN) / box.width(), (highest - 2 * MARGIN) / box.height());
         double height = box.height() * scale + 2 * MARGIN + BELOW;
         view(before, stowed, box, MARGIN, scale, "stowed, " + angle.show(stowed.tilt()));
         view(after, tipped, box, half + MARGIN, scale, "tipped, " + angle.show(tipped.tilt()));
@@ -96,27 +106,17 @@ final class MachineView {
         Vec2 corner = new Vec2(left - box.low().x() * scale, low - box.low().y() * scale);
         MachineInk ink = new MachineInk(board, p -> p.times(scale).plus(corner), scale);
         ink.machine(parts, box.low().x(), box.high().x());
-        pin(pose.framePin().times(scale).plus(corner), "F");
-        pin(pose.tankPin().times(scale).plus(corner), "T");
-        pin(pivot(pose).times(scale).plus(corner), "P");
+        new PlaceMarks(analysis)
+                .at(pose)
+                .forEach((place, at) -> pin(at.times(scale).plus(corner), Integer.toString(place.number())));
         board.text(new Vec2(left + box.width() * scale / 2, low + box.height() * scale + 2.5), LETTERS, 0, title, TEXT);
     }
 
-    /** The axis of the bearings; it moves where the machine carries it along. */
-    private Vec2 pivot(Pose pose) {
-        int joint = analysis.mechanism().pivot();
-        if (joint < 0) {
-            return analysis.design().pivot().at();
-        }
-        JointPlan plan = analysis.mechanism().joints().get(joint);
-        return pose.bodies().get(plan.b()).place(plan.at());
-    }
-
-    private void pin(Vec2 at, String letter) {
+    private void pin(Vec2 at, String number) {
         board.ring(at, 1, LINE.filled(0xffffff));
         Vec2 low = at.plus(new Vec2(1.5, -3.75));
         board.box(low, low.plus(new Vec2(3, 3.5)), Pen.area("labels", 0xffffff));
-        board.text(at.plus(new Vec2(3, -3.1)), LETTERS, 0, letter, TEXT);
+        board.text(at.plus(new Vec2(3, -3.1)), LETTERS, 0, number, TEXT);
     }
 
     private void bar(double scale) {

@@ -52,6 +52,12 @@ public record Origin(String file, List<Input> inputs, String hash, String versio
         return new Origin(file, inputs, hash, version, date);
     }
 
+    /** Version of the packaged program, as prints name it. */
+    public static String program() {
+        String version = Origin.class.getPackage().getImplementationVersion();
+        return "Tipwright " + (version == null ? "(not packaged)" : version);
+    }
+
     String shortHash() {
         return hash.substring(0, Math.min(SHORT, hash.length()));
     }

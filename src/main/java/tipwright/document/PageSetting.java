@@ -35,19 +35,27 @@ public record PageSetting(Medium medium, Size size, UnitSystem units, boolean fu
 
     /** Sheets; the word is the one of CSS. */
     public enum Size {
-        A4(210),
-        LETTER(215.9);
+        A4(210, 297),
+        LETTER(215.9, 279.4);
 
         private static final double MARGINS = 34;
+        private static final double TOP_AND_FOOT = 31;
         private final double width;
+        private final double height;
 
-        Size(double width) {
+        Size(double width, double height) {
             this.width = width;
+            this.height = height;
         }
 
         /** Between the margins, mm. */
         double textWidth() {
             return width - MARGINS;
+        }
+
+        /** Between head and foot, mm. */
+        double textHeight() {
+            return height - TOP_AND_FOOT;
         }
     }
 

@@ -8,26 +8,22 @@ import java.awt.Shape;
 import java.awt.Stroke;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
-import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.text.NumberFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
-import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.text.TextUtils;
-import org.jfree.chart.title.LegendTitle;
-import org.jfree.chart.ui.RectangleEdge;
-import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.DefaultXYDataset;
 import tipwright.drawing.SvgCanvas;
 
-/** Lines over a common axis; told apart by dashes, marks and a name on each, never by colour. */
+/** Lines over a common axis; told apart by dashes, marks and a name beside the end of each, never by colour. */
 final class Plot {
     private static final int WIDTH = 760;
     private static final int HEIGHT = 300;
@@ -61,28 +57,26 @@ final class Plot {
             renderer.setSeriesPaint(i, Color.BLACK);
             renderer.setSeriesStroke(i, stroke(c, i));
         }
-        for (int i = 0; i < curves.size(); i++) {
-            name(plot, curves, i);
-        }
         x.setLowerMargin(0);
         x.setUpperMargin(0);
         plot.setBackgroundPaint(Color.WHITE);
         plot.setDomainGridlinePaint(Color.LIGHT_GRAY);
         plot.setRangeGridlinePaint(Color.LIGHT_GRAY);
         plot.setRangeZeroBaselineVisible(true);
-        JFreeChart chart = new JFreeChart(null, font, plot, true);
+        JFreeChart chart = new JFreeChart(null, font, plot, false);
         chart.setBackgroundPaint(Color.WHITE);
-        LegendTitle legend = chart.getLegend();
-        legend.setItemFont(font);
-        legend.setPosition(RectangleEdge.BOTTOM);
-        legend.setFrame(org.jfree.chart.block.BlockBorder.NONE);
         String names = String.join(", ", curves.stream().map(PlotCurve::name).toList());
-        return new Figure(svg(chart), caption + ": " + yAxis + " over " + xAxis + "; lines: " + names, caption);
+        return new Figure(svg(chart, curves), caption + ": " + yAxis + " over " + xAxis + "; lines: " + names, caption);
     }
 
-    private String svg(JFreeChart chart) {
-        SvgCanvas canvas = new SvgCanvas(WIDTH, HEIGHT, "plot" + made++ + "-", 1);
-        chart.draw(canvas.pen(), new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
+    private String svg(JFreeChart chart, List<PlotCurve> curves) {
+        PlotNames names = new PlotNames(curves, font);
+        double height = Math.max(HEIGHT, names.height());
+        SvgCanvas canvas = new SvgCanvas(WIDTH, height, "plot" + made++ + "-", 1);
+        double left = WIDTH - names.width();
+        ChartRenderingInfo info = new ChartRenderingInfo();
+        chart.draw(canvas.pen(), new Rectangle2D.Double(0, 0, left, height), info);
+        names.draw(canvas.pen(), chart.getXYPlot(), info.getPlotInfo().getDataArea(), left);
         // All lines lie within the axes: nothing has to be cut off.
         return CLIP.matcher(canvas.element()).replaceAll("");
     }
@@ -98,32 +92,7 @@ final class Plot {
         return axis;
     }
 
-    /** The name on the line, each at another place along it. */
-    private void name(XYPlot plot, List<PlotCurve> curves, int i) {
-        PlotCurve c = curves.get(i);
-        double share = (i + 0.5) / curves.size();
-        double x = c.x()[0] + share * (c.x()[c.x().length - 1] - c.x()[0]);
-        int at = 0;
-        while (at < c.x().length - 1 && c.x()[at + 1] <= x) {
-            at++;
-        }
-        double y = c.y()[at];
-        if (c.x().length == 2) {
-            y = c.y()[0];
-        } else {
-            x = c.x()[at];
-        }
-        if (!Double.isFinite(y)) {
-            return;
-        }
-        XYTextAnnotation text = new XYTextAnnotation(c.name(), x, y);
-        text.setFont(font);
-        text.setTextAnchor(TextAnchor.CENTER);
-        text.setBackgroundPaint(Color.WHITE);
-        plot.addAnnotation(text);
-    }
-
-    private static Stroke stroke(PlotCurve c, int i) {
+    static Stroke stroke(PlotCurve c, int i) {
         if (c.limit()) {
             return new BasicStroke(0.8f);
         }
@@ -132,7 +101,7 @@ final class Plot {
         return new BasicStroke(1.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, pattern, 0);
     }
 
-    private static Shape mark(int i) {
+    static Shape mark(int i) {
         double s = 3.5;
         return switch (i % 6) {
             case 0 -> new Ellipse2D.Double(-s, -s, 2 * s, 2 * s);
@@ -165,14 +134,15 @@ final class Plot {
             super(true, true);
             this.curves = curves;
             setDrawSeriesLineAsPath(true);
-            setLegendLine(new Line2D.Double(-18, 0, 18, 0));
         }
 
         @Override
-        public boolean getItemShapeVisible(int series, int item) {
+        public boolean getItemShapeVisible(
+                int series, int item) { // each line's marks elsewhere, for lines that lie on each other
             PlotCurve c = curves.get(series);
             int step = Math.max(1, c.x().length / MARKS);
-            return !c.limit() && item % step == 0;
+            int first = step * series / curves.size();
+            return !c.limit() && item % step == first;
         }
     }
 }

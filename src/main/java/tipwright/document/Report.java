@@ -62,8 +62,14 @@ public final class Report {
         Markup page = sheet.page();
         TiltPage tilt = paper.pdf() ? null : new TiltPage(dossier, units);
         if (tilt == null) {
-            new FirstPage(dossier, paper).to(page);
+            FirstPage first = new FirstPage(dossier, paper);
+            first.to(page);
             sheet.contentsHere();
+            first.about(page);
+            if (first.more()) {
+                sheet.part(FirstPage.BEHIND);
+                first.rest(page);
+            }
         } else {
             tilt.to(page);
             page.line("h2", "Everything else").line("p class=\"caption\"", inUnits(units));
@@ -140,7 +146,7 @@ public final class Report {
     }
 
     private Figure dimensions() {
-        Drawing drawing = SideView.of(dossier.analysis(), units, DIMENSIONS_WIDTH, DIMENSIONS_HEIGHT);
+        Drawing drawing = SideView.besideList(dossier.analysis(), units, DIMENSIONS_WIDTH, DIMENSIONS_HEIGHT);
         return new Figure(
                 Svg.of(drawing, false).strip(),
                 drawing.title() + ", with the distances between the pins",
@@ -153,11 +159,16 @@ public final class Report {
 
     private void stills() {
         Markup page = sheet.page().raw("<div class=\"stills\">");
-        for (Stills.Still still : dossier.stills().pictures()) {
+        List<Stills.Still> pictures = dossier.stills().pictures();
+        for (int i = 0; i < pictures.size(); i++) {
+            Stills.Still still = pictures.get(i);
+            // two in a row: the setter of the PDF breaks a page between rows only
+            page.raw(i % 2 == 0 ? "<div class=\"whole\">" : "");
             String data = Base64.getEncoder().encodeToString(still.png());
             page.raw("<div class=\"figure\"><img alt=\"" + Markup.safe(still.caption())
                     + "\" src=\"data:image/png;base64," + data + "\"/>");
             page.line("p class=\"caption\"", still.caption()).raw("</div>");
+            page.raw(i % 2 == 1 || i == pictures.size() - 1 ? "</div>" : "");
         }
         page.raw("</div>");
         if (!dossier.stills().why().isEmpty()) {

@@ -15,6 +15,7 @@ import tipwright.report.FiveNumbers;
 import tipwright.report.FixText;
 import tipwright.report.Style;
 import tipwright.report.SurenessText;
+import tipwright.report.Ticket;
 import tipwright.report.VerdictText;
 
 /**
@@ -24,6 +25,7 @@ import tipwright.report.VerdictText;
  */
 record Summary(Dossier dossier, UnitSystem units) {
     private static final int MOST = 6;
+    static final String MISTAKES = "Look at these in the file";
 
     void verdict(Markup page) {
         Result result = dossier.checked().result();
@@ -34,10 +36,13 @@ record Summary(Dossier dossier, UnitSystem units) {
             page.line("p", Words.sign(part.verdict()) + " " + text.sentence(part));
         }
         page.raw("</div>");
+        sureness().forEach(line -> page.line("p", line));
+    }
+
+    /** How sure the verdict is; nothing where no value may be off. */
+    List<String> sureness() {
         Sureness sure = dossier.checked().sure();
-        if (sure != null) {
-            SurenessText.of(sure, units).forEach(line -> page.line("p", line));
-        }
+        return sure == null ? List.of() : SurenessText.of(sure, units);
     }
 
     void numbers(Markup page) {
@@ -58,48 +63,78 @@ record Summary(Dossier dossier, UnitSystem units) {
                         .howFull(dossier.checked().result().howFull()));
     }
 
-    /** What fails or is close, with the fixes that were tried; else what comes closest to failing. */
+    private List<VerdictText.Told> bad() {
+        return VerdictText.told(dossier.checked().result(), Set.of(Verdict.FAIL, Verdict.CLOSE));
+    }
+
+    String changeHeading() {
+        return bad().isEmpty() ? "Closest to failing" : "What to change";
+    }
+
+    /** What fails or is close, the worst of it, with the fixes that were tried; else what comes closest to failing. */
     void change(Markup page) {
+        List<VerdictText.Told> bad = bad();
+        List<String> items = changes(false);
+        int more = Math.max(0, bad.size() - MOST);
+        page.line("h2 class=\"small\"", changeHeading());
+        List<String> shown = new ArrayList<>(items.subList(0, items.size() - more));
+        if (more > 0) {
+            shown.add(more + " more: see all checks.");
+        }
+        page.list(shown);
+    }
+
+    /**
+     * All that fails or is close, the worst first, with the fixes that were tried; else what comes closest to failing.
+     *
+     * @param least whether only the least change is told of each, and none where one change is told that helps against all
+     */
+    List<String> changes(boolean least) {
         Result result = dossier.checked().result();
-        List<VerdictText.Told> bad = VerdictText.told(result, Set.of(Verdict.FAIL, Verdict.CLOSE));
-        page.line("h2 class=\"small\"", bad.isEmpty() ? "Closest to failing" : "What to change");
-        List<String> items =
-                new ArrayList<>(FixText.everything(dossier.checked().fixes(), units));
-        List<VerdictText.Told> told = bad.isEmpty()
-                ? VerdictText.told(result, Set.of(Verdict.PASS)).stream()
-                        .limit(2)
-                        .toList()
-                : bad.subList(0, Math.min(MOST, bad.size()));
+        List<String> everything = FixText.everything(dossier.checked().fixes(), units);
+        List<String> items = new ArrayList<>(everything);
+        List<VerdictText.Told> told = Ticket.told(result);
         VerdictText text = new VerdictText(result.parts(), units);
         double close = dossier.design().limits().close();
         for (VerdictText.Told t : told) {
             Finding f = t.finding();
-            String fix = FixText.of(f, dossier.checked().fixes(), units);
+            String fix = least && !everything.isEmpty()
+                    ? ""
+                    : least
+                            ? FixText.least(f, dossier.checked().fixes(), units)
+                            : FixText.of(f, dossier.checked().fixes(), units);
             items.add(Words.sign(f.verdict()) + " " + f.verdict().says() + ", " + Words.used(f) + " used: "
                     + text.sentence(t, close) + (fix.isEmpty() ? "" : " " + fix));
         }
-        if (bad.size() > MOST) {
-            items.add((bad.size() - MOST) + " more: see all checks.");
-        }
-        page.list(items);
+        return items;
     }
 
     /** What is probably a mistake in the file, and other warnings. */
-    void mistakes(Markup page) {
+    List<String> allMistakes() {
         List<String> all = new ArrayList<>();
         dossier.checked().mistakes().forEach(m -> all.add(m.show(units)));
         all.addAll(dossier.checked().warnings());
+        return all;
+    }
+
+    void mistakes(Markup page) {
+        List<String> all = allMistakes();
         if (!all.isEmpty()) {
-            page.line("h2 class=\"small\"", "Look at these in the file").list(all);
+            page.line("h2 class=\"small\"", MISTAKES).list(all);
         }
     }
 
+    /** What cannot be told, since sizes are missing. */
+    List<String> missing() {
+        return dossier.findings(Verdict.NOT_CHECKED).stream()
+                .map(Finding::title)
+                .toList();
+    }
+
     void cannotTell(Markup page) {
-        List<Finding> skipped = dossier.findings(Verdict.NOT_CHECKED);
-        if (!skipped.isEmpty()) {
-            String names =
-                    String.join("; ", skipped.stream().map(Finding::title).toList());
-            page.line("h2 class=\"small\"", "Cannot tell: sizes missing").line("p", names + ".");
+        List<String> missing = missing();
+        if (!missing.isEmpty()) {
+            page.line("h2 class=\"small\"", "Cannot tell: sizes missing").line("p", String.join("; ", missing) + ".");
         }
     }
 }

@@ -93,7 +93,8 @@ final class TiltPage {
         page.raw(table.picture().svg());
         page.line(
                 "p class=\"caption needs-script\"",
-                "Drag the picture sideways, or the slider. " + MachineView.LETTERED + " Thin dashed: only sketched.");
+                "Drag the picture sideways, or the slider. " + new PlaceMarks(dossier.analysis()).legend()
+                        + " Thin dashed: only sketched.");
         page.raw(
                 "<p class=\"needs-script\"><label for=\"tilt\">Tilt</label> <output id=\"angle\" for=\"tilt\"></output>"
                         + "<input id=\"tilt\" type=\"range\" min=\"0\" max=\"" + (table.rows() - 1)

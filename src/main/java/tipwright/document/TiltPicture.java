@@ -12,9 +12,9 @@ import java.util.TreeSet;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.BodyPosition;
 import tipwright.analysis.CaseResult;
-import tipwright.analysis.JointPlan;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
+import tipwright.design.Place;
 import tipwright.design.tank.CaseName;
 import tipwright.geometry.Vec2;
 import tipwright.outline.Contour;
@@ -41,6 +41,7 @@ final class TiltPicture {
     private static final int NONE = -1;
 
     private final Analysis analysis;
+    private final PlaceMarks marks;
     private final MachineOutline machine;
     private final List<Seen> fixed;
     private final Map<String, Integer> slots = new LinkedHashMap<>();
@@ -51,6 +52,7 @@ final class TiltPicture {
     /** Of an analysed design with these load cases. */
     TiltPicture(Analysis analysis, List<CaseResult> cases) {
         this.analysis = analysis;
+        this.marks = new PlaceMarks(analysis);
         this.machine = new MachineOutline(analysis);
         this.fixed = machine.fixed().stream().filter(s -> !s.kind().limit()).toList();
         for (CaseResult c : cases) {
@@ -103,18 +105,19 @@ final class TiltPicture {
         }
         out.append("</g>\n");
         double size = LETTERS * Math.max(width, height);
-        for (Map.Entry<String, Vec2> pin : pins(analysis.poses().get(0)).entrySet()) {
-            out.append("<g class=\"letter\" data-pin=\"").append(pin.getKey()).append("\" transform=\"translate(");
+        for (Map.Entry<Place, Vec2> pin : marks.at(analysis.poses().get(0)).entrySet()) {
+            int number = pin.getKey().number();
+            out.append("<g class=\"letter\" data-pin=\"").append(number).append("\" transform=\"translate(");
             out.append(mm(pin.getValue().x()))
                     .append(' ')
                     .append(mm(-pin.getValue().y()));
             out.append(String.format(
                     Locale.ROOT,
-                    ")\"><circle r=\"%d\"/><text y=\"%d\" font-size=\"%d\">%s</text></g>%n",
+                    ")\"><circle r=\"%d\"/><text y=\"%d\" font-size=\"%d\">%d</text></g>%n",
                     Math.round(size * 0.62),
                     Math.round(size * 0.36),
                     Math.round(size),
-                    pin.getKey()));
+                    number));
         }
         return out.append("</svg>").toString();
     }
@@ -188,21 +191,6 @@ final class TiltPicture {
         return Math.rint(value * 10) / 10;
     }
 
-    /** The pins that have letters: the pivot, and the actuator's ends. */
-    private Map<String, Vec2> pins(Pose pose) {
-        int joint = analysis.mechanism().pivot();
-        Vec2 pivot = analysis.design().pivot().at();
-        if (joint >= 0) {
-            JointPlan plan = analysis.mechanism().joints().get(joint);
-            pivot = pose.bodies().get(plan.b()).place(plan.at());
-        }
-        Map<String, Vec2> all = new LinkedHashMap<>();
-        all.put("F", pose.framePin());
-        all.put("T", pose.tankPin());
-        all.put("P", pivot);
-        return all;
-    }
-
     /** The fields of the table that move the picture, as JSON without its braces. */
     String json() {
         Set<Integer> frames = new TreeSet<>();
@@ -217,10 +205,10 @@ final class TiltPicture {
         }
         out.append("},\n\"pins\":{");
         next = "";
-        for (String pin : List.of("F", "T", "P")) {
-            out.append(next).append('"').append(pin).append("\":[");
+        for (Place pin : marks.at(analysis.poses().get(0)).keySet()) {
+            out.append(next).append('"').append(pin.number()).append("\":[");
             out.append(poses(pose -> {
-                Vec2 at = pins(pose).getOrDefault(pin, Vec2.ZERO);
+                Vec2 at = marks.at(pose).getOrDefault(pin, Vec2.ZERO);
                 return numbers(new double[] {Math.rint(at.x() * MM), Math.rint(at.y() * MM)});
             }));
             out.append(']');

@@ -25,6 +25,9 @@ final class TolerancePages {
 
     private static final double USUAL = 0.005;
     private static final long SEED = 1;
+    private static final double MOST = 9.99;
+    /** Of an inch, m. */
+    private static final double THOUSANDTH = 0.0254e-3;
 
     private final Design design;
     private final UnitSystem units;
@@ -96,11 +99,12 @@ final class TolerancePages {
     }
 
     private String length(double si) {
-        double rounded = Math.rint(si * 1e4) / 1e4;
+        double step = units == UnitSystem.METRIC ? 1e-4 : THOUSANDTH;
+        double rounded = Math.rint(si / step) * step;
         return Quantities.show(rounded, Kind.LENGTH, units);
     }
 
     private static String percent(double share) {
-        return Math.round(1000 * share) / 10.0 + " %";
+        return share > MOST ? ">999 %" : Math.round(1000 * share) / 10.0 + " %";
     }
 }

@@ -1,26 +1,23 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.document;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
-import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Pose;
 import tipwright.design.Design;
+import tipwright.design.Place;
 import tipwright.design.actuator.PlacedActuator;
-import tipwright.design.drive.Drive;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.joint.Shaft;
-import tipwright.geometry.Vec2;
-import tipwright.linkage.Skeleton;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Marks;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.Scale;
+import tipwright.sheet.Marking;
 
-/** What to mark out by tape: every centre from the datum, and from centre to centre. */
+/** What to mark out by tape, with the numbers and names of the weld sheet: every centre from the datum, and from centre to centre. */
 final class WeldPoints {
     private final Analysis analysis;
     private final Design design;
@@ -30,14 +27,21 @@ final class WeldPoints {
         this.design = analysis.design();
     }
 
-    private record Point(String name, Vec2 at, @Nullable Double pin) {
-        String hole() {
-            return pin == null ? "not given" : hole(UnitSystem.METRIC) + " (" + hole(UnitSystem.US) + ")";
-        }
+    /** Of its pin, or of the shaft in the bearings. */
+    private String hole(Place place, UnitSystem units) {
+        PinJoint joint = place.joint();
+        Shaft shaft = place.pivot() ? design.pivot().shaft() : null;
+        return shaft != null
+                ? Quantities.show(shaft.diameter(), Kind.LENGTH, units)
+                : joint != null
+                        ? Quantities.show(joint.diameter(), Kind.LENGTH, units)
+                        : place.slide() ? "slide" : "not given";
+    }
 
-        String hole(UnitSystem units) {
-            return pin == null ? "not given" : Quantities.show(pin, Kind.LENGTH, units);
-        }
+    private String hole(Place place) {
+        String metric = hole(place, UnitSystem.METRIC);
+        String us = hole(place, UnitSystem.US);
+        return metric.equals(us) ? metric : metric + " (" + us + ")";
     }
 
     private static String mm(double m) {
@@ -51,25 +55,24 @@ final class WeldPoints {
     /** The same in one system and in few columns. */
     void brief(Markup page, UnitSystem units) {
         String unit = units == UnitSystem.METRIC ? "mm" : "in";
-        List<Point> points = points();
+        List<Place> places = Place.of(design);
         FixedTable centres = new FixedTable(
                 "Centres from the datum, tank stowed, " + unit + ": x towards the dump side, y up",
                 FixedTable.Column.text("centre", 36),
                 FixedTable.Column.number("x", 20),
                 FixedTable.Column.number("y", 20),
                 FixedTable.Column.text("pin or shaft", 24));
-        points.forEach(p ->
-                centres.row(p.name(), Marks.bare(p.at().x(), units), Marks.bare(p.at().y(), units), p.hole(units)));
+        places.forEach(p ->
+                centres.row(p.words(), Marks.bare(p.at().x(), units), Marks.bare(p.at().y(), units), hole(p, units)));
         centres.styled("slim").to(page);
         FixedTable tape = new FixedTable(
                 "Centre to centre: check with a tape",
                 FixedTable.Column.text("from", 36),
                 FixedTable.Column.text("to", 36),
                 FixedTable.Column.number(unit, 28));
-        pairs(
-                points,
-                (a, b) -> tape.row(
-                        a.name(), b.name(), Marks.bare(a.at().minus(b.at()).norm(), units)));
+        Marking.of(design)
+                .spans()
+                .forEach(span -> tape.row(name(span.a()), name(span.b()), Marks.bare(span.length(), units)));
         tape.to(page);
         FixedTable across = new FixedTable(
                 "Along the pivot, and stops", FixedTable.Column.text("what", 60), FixedTable.Column.number(unit, 40));
@@ -79,12 +82,8 @@ final class WeldPoints {
         across.to(page);
     }
 
-    private static void pairs(List<Point> points, BiConsumer<Point, Point> each) {
-        for (int i = 0; i < points.size(); i++) {
-            for (int j = i + 1; j < points.size(); j++) {
-                each.accept(points.get(i), points.get(j));
-            }
-        }
+    private static String name(Marking.Spot spot) {
+        return spot.place().words();
     }
 
     private List<Pose> ends() {
@@ -93,7 +92,7 @@ final class WeldPoints {
     }
 
     void to(Markup page) {
-        List<Point> points = points();
+        List<Place> places = Place.of(design);
         FixedTable centres = new FixedTable(
                 "Centres from the datum, tank stowed: x towards the dump side, y up",
                 FixedTable.Column.text("centre", 28),
@@ -102,8 +101,8 @@ final class WeldPoints {
                 FixedTable.Column.number("x, in", 12),
                 FixedTable.Column.number("y, in", 12),
                 FixedTable.Column.text("pin or shaft", 24));
-        for (Point p : points) {
-            centres.row(p.name(), mm(p.at().x()), mm(p.at().y()), inch(p.at().x()), inch(p.at().y()), p.hole());
+        for (Place p : places) {
+            centres.row(p.words(), mm(p.at().x()), mm(p.at().y()), inch(p.at().x()), inch(p.at().y()), hole(p));
         }
         centres.to(page);
         FixedTable tape = new FixedTable(
@@ -112,36 +111,12 @@ final class WeldPoints {
                 FixedTable.Column.text("to", 32),
                 FixedTable.Column.number("mm", 18),
                 FixedTable.Column.number("in", 18));
-        pairs(points, (a, b) -> {
-            double apart = a.at().minus(b.at()).norm();
-            tape.row(a.name(), b.name(), mm(apart), inch(apart));
-        });
+        for (Marking.Span span : Marking.of(design).spans()) {
+            tape.row(name(span.a()), name(span.b()), mm(span.length()), inch(span.length()));
+        }
         tape.to(page);
         across(page);
         stops(page);
-    }
-
-    private List<Point> points() {
-        List<Point> points = new ArrayList<>();
-        Drive drive = design.drive();
-        drive.places(design.pivot().at()).forEach((name, at) -> {
-            boolean known = points.stream().anyMatch(p -> p.at().minus(at).norm() < 1e-6);
-            if (name.equals(Skeleton.PIVOT)) {
-                Shaft shaft = design.pivot().shaft();
-                points.add(new Point("P, pivot", at, shaft == null ? null : shaft.diameter()));
-            } else if (name.equals(Drive.FRAME_PIN)) {
-                points.add(new Point("F, actuator at the frame", at, hole(drive.framePinJoint())));
-            } else if (name.equals(drive.rodPinName())) {
-                points.add(new Point("T, actuator at its moving end", at, hole(drive.tankPinJoint())));
-            } else if (!known) {
-                points.add(new Point(name, at, hole(drive.pinJoint(name))));
-            }
-        });
-        return points;
-    }
-
-    private static @Nullable Double hole(@Nullable PinJoint joint) {
-        return joint == null ? null : joint.diameter();
     }
 
     private void across(Markup page) {

@@ -104,60 +104,75 @@ final class CutSums {
 
     /** Adds what of the triangle at an offset is below both planes. */
     void below(int t, Vec3 n, double level, Vec3 m, double other) {
-        System.arraycopy(corners, t, some, 0, 9);
-        int count = clip(some, 3, rest, n, level);
-        count = clip(rest, count, some, m, other);
-        for (int i = 2; i < count; i++) {
-            fan(3 * i);
+        for (int i = 0; i < 9; i++) {
+            some[i] = corners[t + i];
+        }
+        int count = clip(some, 3, rest, n.x(), n.y(), n.z(), level);
+        if (count > 2) {
+            count = clip(rest, count, some, m.x(), m.y(), m.z(), other);
+            fan(count);
         }
     }
 
     /** The part of a polygon below a plane; returns its number of corners. */
-    private static int clip(double[] from, int count, double[] to, Vec3 n, double level) {
+    private static int clip(double[] from, int count, double[] to, double nx, double ny, double nz, double level) {
         int k = 0;
-        for (int i = 0; i < count; i++) {
-            int a = 3 * i;
-            int b = 3 * ((i + 1) % count);
-            double ha = n.x() * from[a] + n.y() * from[a + 1] + n.z() * from[a + 2] - level;
-            double hb = n.x() * from[b] + n.y() * from[b + 1] + n.z() * from[b + 2] - level;
-            if (ha <= 0) {
-                System.arraycopy(from, a, to, k, 3);
-                k += 3;
-            }
+        int end = 3 * (count - 1);
+        double ax = from[end];
+        double ay = from[end + 1];
+        double az = from[end + 2];
+        double ha = nx * ax + ny * ay + nz * az - level;
+        for (int b = 0; b <= end; b += 3) {
+            double bx = from[b];
+            double by = from[b + 1];
+            double bz = from[b + 2];
+            double hb = nx * bx + ny * by + nz * bz - level;
             if (ha <= 0 != hb <= 0) {
                 double s = ha / (ha - hb);
-                for (int axis = 0; axis < 3; axis++) {
-                    to[k++] = from[a + axis] + s * (from[b + axis] - from[a + axis]);
-                }
+                to[k] = ax + s * (bx - ax);
+                to[k + 1] = ay + s * (by - ay);
+                to[k + 2] = az + s * (bz - az);
+                k += 3;
             }
+            if (hb <= 0) {
+                to[k] = bx;
+                to[k + 1] = by;
+                to[k + 2] = bz;
+                k += 3;
+            }
+            ax = bx;
+            ay = by;
+            az = bz;
+            ha = hb;
         }
         return k / 3;
     }
 
-    /** Adds the triangle of the polygon's first corner, the one at an offset and the one before that. */
-    private void fan(int c) {
-        double[] sums = new double[TriangleSums.SIZE];
+    /** Adds a flat polygon as triangles on its first corner. */
+    private void fan(int count) {
         double[] p = some;
-        TriangleSums.add(
-                sums,
-                0,
-                p[0] - px,
-                p[1] - py,
-                p[2] - pz,
-                p[c - 3] - px,
-                p[c - 2] - py,
-                p[c - 1] - pz,
-                p[c] - px,
-                p[c + 1] - py,
-                p[c + 2] - pz);
-        double v = sums[0];
-        volume += v;
-        x4 += sums[4] + 4 * px * v;
-        y4 += sums[5] + 4 * py * v;
-        z4 += sums[6] + 4 * pz * v;
-        nx += sums[1];
-        ny += sums[2];
-        nz += sums[3];
+        double ax = p[0];
+        double ay = p[1];
+        double az = p[2];
+        for (int b = 3, c = 6; c < 3 * count; b = c, c += 3) {
+            double ux = p[b] - ax;
+            double uy = p[b + 1] - ay;
+            double uz = p[b + 2] - az;
+            double vx = p[c] - ax;
+            double vy = p[c + 1] - ay;
+            double vz = p[c + 2] - az;
+            double mx = 0.5 * (uy * vz - uz * vy);
+            double my = 0.5 * (uz * vx - ux * vz);
+            double mz = 0.5 * (ux * vy - uy * vx);
+            double v = ((ax - px) * mx + (ay - py) * my + (az - pz) * mz) / 3;
+            volume += v;
+            x4 += v * (3 * ax + ux + vx + px);
+            y4 += v * (3 * ay + uy + vy + py);
+            z4 += v * (3 * az + uz + vz + pz);
+            nx += mx;
+            ny += my;
+            nz += mz;
+        }
     }
 
     /**

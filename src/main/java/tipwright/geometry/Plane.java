@@ -23,11 +23,12 @@ public record Plane(Vec3 normal, double level) {
 
     /** The part of a flat outline that lies below this plane, in order; empty when none does. */
     public List<Vec3> submerged(List<Vec3> outline) {
-        List<Vec3> part = new ArrayList<>();
-        for (int i = 0; i < outline.size(); i++) {
+        int n = outline.size();
+        List<Vec3> part = new ArrayList<>(n + 2);
+        double ha = n == 0 ? 0 : height(outline.get(0));
+        for (int i = 0; i < n; i++) {
             Vec3 a = outline.get(i);
-            Vec3 b = outline.get((i + 1) % outline.size());
-            double ha = height(a);
+            Vec3 b = outline.get(i + 1 < n ? i + 1 : 0);
             double hb = height(b);
             if (ha <= 0) {
                 part.add(a);
@@ -35,6 +36,7 @@ public record Plane(Vec3 normal, double level) {
             if (ha < 0 != hb < 0 && ha != 0 && hb != 0) {
                 part.add(a.plus(b.minus(a).times(ha / (ha - hb))));
             }
+            ha = hb;
         }
         return part;
     }

@@ -69,7 +69,12 @@ public record Interview(Answers answers) {
 
     /** The side view as far as it is known, in lines of text; empty before there is anything to see. */
     public String picture() {
-        return SideText.of(answers);
+        return SideText.of(sketch());
+    }
+
+    /** The side view as far as it is known. */
+    public SideSketch sketch() {
+        return SideSketch.of(answers);
     }
 
     /** The design file; call it when nothing more is asked. */

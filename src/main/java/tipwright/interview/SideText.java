@@ -3,7 +3,6 @@ package tipwright.interview;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -16,61 +15,23 @@ final class SideText {
     /** A letter on a terminal is about twice as high as wide. */
     private static final double TALL = 2;
 
-    private final List<List<Vec2>> strokes = new ArrayList<>();
-    private final Map<Character, Vec2> letters = new LinkedHashMap<>();
+    private final List<List<Vec2>> strokes;
+    private final Map<Character, Vec2> letters;
     private final char[][] grid = new char[ROWS + 1][COLUMNS + 1];
     private double left;
     private double top;
     private double scale;
 
-    private SideText() {
+    private SideText(SideSketch sketch) {
+        strokes = sketch.outlines();
+        letters = sketch.pins();
         for (char[] row : grid) {
             Arrays.fill(row, ' ');
         }
     }
 
-    static String of(Answers a) {
-        SideText view = new SideText();
-        view.tank(a);
-        view.letter('P', a.at("pivot"));
-        view.letter('F', a.at("frame-pin"));
-        view.letter('T', a.at("tank-pin"));
-        return view.strokes.isEmpty() ? "" : view.drawn();
-    }
-
-    private void letter(char sign, @Nullable Vec2 at) {
-        if (at != null) {
-            letters.put(sign, at);
-        }
-    }
-
-    private void tank(Answers a) {
-        List<Vec2> corners = new ArrayList<>();
-        for (String id : List.of("bottom-front", "bottom-dump", "top-dump", "top-front")) {
-            @Nullable Vec2 at = a.at(id);
-            if (at != null) {
-                corners.add(at);
-            }
-        }
-        @Nullable Vec2 low = a.at("tank-low");
-        @Nullable Vec2 high = a.at("tank-high");
-        if (low != null && high != null) {
-            Vec2 lowDump = new Vec2(high.x(), low.y());
-            Vec2 highFront = new Vec2(low.x(), high.y());
-            corners.addAll(List.of(low, lowDump, high));
-            if (a.has("dish") && !a.is("dish", "flat")) {
-                double out = a.metres(a.text("dish"));
-                double middle = 0.5 * (low.y() + high.y());
-                corners.add(highFront);
-                corners.add(new Vec2(low.x() - out, middle + 0.25 * (high.y() - low.y())));
-                corners.add(new Vec2(low.x() - out, middle - 0.25 * (high.y() - low.y())));
-            } else {
-                corners.add(highFront);
-            }
-        }
-        if (corners.size() > 1) {
-            strokes.add(corners);
-        }
+    static String of(SideSketch sketch) {
+        return sketch.isEmpty() ? "" : new SideText(sketch).drawn();
     }
 
     private String drawn() {
@@ -107,21 +68,13 @@ final class SideText {
         }
         lines.append("    + your mark");
         letters.keySet()
-                .forEach(sign -> lines.append(", ").append(sign).append(' ').append(meaning(sign)));
+                .forEach(sign -> lines.append(", ").append(sign).append(' ').append(SideSketch.meaning(sign)));
         return lines.append("; it dumps to the right\n").toString();
     }
 
     private boolean isRestEmpty(char[] from) {
         int start = Arrays.asList(grid).indexOf(from);
         return Arrays.stream(grid).skip(start).allMatch(row -> new String(row).isBlank());
-    }
-
-    private static String meaning(char sign) {
-        return switch (sign) {
-            case 'P' -> "pivot";
-            case 'F' -> "frame pin";
-            default -> "tank pin";
-        };
     }
 
     private void stroke(Vec2 from, Vec2 to, char sign) {

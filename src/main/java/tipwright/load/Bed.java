@@ -12,50 +12,23 @@ import tipwright.geometry.Solid;
 import tipwright.geometry.Vec3;
 
 /**
- * The inside of a tank cut by two planes: free water over settled solids, or a part of them. A workspace: it keeps its mesh. A curved tank is cut as a fine mesh;
+ * The inside of a tank cut by two planes: free water over settled solids, or a part of them. A workspace. A curved tank is cut as a fine mesh;
  * what comes of it is brought to the volume and the centroid that the exact solid has for all that is on that side of the cake.
  */
 final class Bed {
-    /** Largest distance of the mesh from the true surface over the size of the tank. */
-    private static final double SAG_SHARE = 1.0 / 200;
-
+    private final Vessel vessel;
     private final Solid solid;
-    private @Nullable Polyhedron mesh;
-    private @Nullable Polyhedron finer;
     private @Nullable Plane lastOver;
     private Moments lastRough = Moments.NOTHING;
 
-    Bed(Solid solid) {
-        this.solid = solid;
-    }
-
-    private Polyhedron mesh() {
-        Polyhedron made = mesh;
-        if (made == null) {
-            double size = solid.extent(new Vec3(0, 1, 0)).span();
-            made = solid.faceted(SAG_SHARE * size);
-            mesh = made;
-        }
-        return made;
-    }
-
-    /**
-     * The inside with flat faces that are near enough for a heap that is cut twice.
-     *
-     * @param sag largest distance of the mesh from the true surface, m
-     */
-    Polyhedron finer(double sag) {
-        Polyhedron made = finer;
-        if (made == null) {
-            made = solid.faceted(sag);
-            finer = made;
-        }
-        return made;
+    Bed(Vessel vessel) {
+        this.vessel = vessel;
+        this.solid = vessel.solid();
     }
 
     /** The part of the cake that is below another plane, in exact step with the whole cake. */
     Moments part(Filled cake, Plane plane) {
-        Polyhedron body = mesh();
+        Polyhedron body = vessel.rough();
         return matched(body.below(plane, cake.plane()), body.below(cake.plane()), cake.moments());
     }
 
@@ -67,7 +40,7 @@ final class Bed {
      * @param guess level of its surface nearby, m, or NaN
      */
     Filled water(Filled cake, Vec3 up, double volume, double guess) {
-        Polyhedron body = mesh();
+        Polyhedron body = vessel.rough();
         Moments whole = solid.whole();
         Moments room = new Moments(
                 whole.volume() - cake.moments().volume(),

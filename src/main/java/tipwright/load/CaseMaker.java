@@ -17,7 +17,8 @@ final class CaseMaker {
 
     private final Design design;
     private final double[] tilts;
-    private final Vessel vessel;
+    private final Bed bed;
+    private final EmptyTank empty;
     private final Contents contents;
     private final Heap heap;
     private final Weights weights;
@@ -26,10 +27,11 @@ final class CaseMaker {
     CaseMaker(Design design, Vessel vessel, double[] tilts) {
         this.design = design;
         this.tilts = tilts;
-        this.vessel = vessel;
-        this.contents = new Contents(design, vessel.solid());
-        this.heap = new Heap(design, contents, vessel.bed());
-        this.weights = new Weights(design, contents, vessel.empty());
+        this.bed = new Bed(vessel);
+        this.empty = vessel.empty(design);
+        this.contents = new Contents(design, vessel);
+        this.heap = new Heap(design, contents);
+        this.weights = new Weights(design, contents, empty);
         this.settler = new CaseSolver(design, contents, heap, weights, tilts);
     }
 
@@ -64,7 +66,7 @@ final class CaseMaker {
         all.add(settler.empty());
         if (heaped != null) {
             all.add(settler.heel(heaped));
-            Layers layers = new Layers(design, contents, weights, vessel.bed(), heap.atRest(), tilts);
+            Layers layers = new Layers(design, contents, weights, bed, heap.atRest(), tilts);
             all.add(layers.settled(opens));
             all.add(layers.slid(opens));
         }
@@ -79,7 +81,6 @@ final class CaseMaker {
 
     /** Fixed loads of the design's own. */
     List<LoadCase> own() {
-        EmptyTank empty = vessel.empty();
         List<LoadCase> all = new ArrayList<>();
         for (Cases.Own own : design.cases().add()) {
             double mass = empty.mass() + own.mass();
@@ -100,7 +101,7 @@ final class CaseMaker {
         Upsets upsets = new Upsets(design, contents, weights, tilts);
         List<LoadCase> all = new ArrayList<>();
         if (solids()) {
-            all.addAll(HalfCake.of(design, weights, vessel.bed(), heap.atRest(), tilts));
+            all.addAll(HalfCake.of(design, weights, bed, heap.atRest(), tilts));
         }
         if (contents.slurryVolume() > SOME * contents.capacity()) {
             all.add(upsets.frozen());

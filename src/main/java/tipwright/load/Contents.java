@@ -17,6 +17,7 @@ import tipwright.geometry.Vec3;
  */
 public final class Contents {
     private final Design design;
+    private final Vessel vessel;
     private final Solid solid;
     private final Moments whole;
     private final Vec3 upStowed;
@@ -25,13 +26,14 @@ public final class Contents {
 
     /** The contents of a design's tank. */
     public Contents(Design design) {
-        this(design, design.tank().interior().solid());
+        this(design, Vessel.of(design));
     }
 
-    /** The contents of a design's tank whose interior has been made already. */
-    Contents(Design design, Solid interior) {
+    /** The contents of a design's tank whose inside is known. */
+    public Contents(Design design, Vessel vessel) {
         this.design = design;
-        this.solid = interior;
+        this.vessel = vessel;
+        this.solid = vessel.solid();
         this.whole = solid.whole();
         this.upStowed = design.site().up();
         this.dumpwardStowed = new Vec3(upStowed.y(), -upStowed.x(), 0).unit();
@@ -41,6 +43,10 @@ public final class Contents {
     /** The interior. */
     public Solid solid() {
         return solid;
+    }
+
+    Vessel vessel() {
+        return vessel;
     }
 
     /** Volume of the interior, m3. */

@@ -7,7 +7,7 @@ import tipwright.design.tank.Slurry;
 
 /**
  * The load tables of one tank at the same tilts with one slurry after another in it: less of it, or denser. What does not depend on
- * the slurry is made once. What stays behind is that of the design as stated. A workspace: it keeps the tank's mesh.
+ * the slurry is made once. What stays behind is that of the design as stated. A workspace.
  */
 public final class FillTables {
     private final Design design;
@@ -20,23 +20,24 @@ public final class FillTables {
      *
      * @param tilts rad, rising, at least one
      * @param emptying what stays behind of the design's own slurry
+     * @param vessel its tank's
      */
-    public FillTables(Design design, double[] tilts, Emptying emptying) {
+    public FillTables(Design design, double[] tilts, Emptying emptying, Vessel vessel) {
         this.design = design;
         this.tilts = tilts.clone();
         this.emptying = emptying;
-        this.vessel = Vessel.of(design);
+        this.vessel = vessel;
     }
 
     /** Share of the inside that the design's own slurry fills, 0 to 1. */
     public double stated() {
-        return new Contents(design, vessel.solid()).slurryVolume()
+        return new Contents(design, vessel).slurryVolume()
                 / vessel.solid().whole().volume();
     }
 
     /** The load cases of a normal dump with this slurry. */
     public LoadTable of(Slurry slurry) {
         CaseMaker maker = new CaseMaker(design.withSlurry(slurry), vessel, tilts);
-        return LoadTable.of(design, tilts, LoadTable.cases(maker, maker.normal()), emptying, List.of());
+        return LoadTable.of(design, tilts, LoadTable.cases(maker, maker.normal()), emptying, List.of(), vessel);
     }
 }

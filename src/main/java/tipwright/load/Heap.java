@@ -8,7 +8,6 @@ import tipwright.geometry.Filled;
 import tipwright.geometry.Moments;
 import tipwright.geometry.Plane;
 import tipwright.geometry.Polyhedron;
-import tipwright.geometry.Range;
 import tipwright.geometry.Vec3;
 
 /**
@@ -22,11 +21,8 @@ public final class Heap {
     /** How much the rim point where the solids leave is preferred to lie on the dump side, rad. */
     private static final double LEAN = Math.toRadians(2);
 
-    private static final double SAG_SHARE = 1.0 / 800;
-
     private final Design design;
     private final Contents contents;
-    private final Bed bed;
     private final double repose;
     private final Filled settled;
     /** The tank's inside with flat faces, and the volume of the settled solids in that. */
@@ -36,12 +32,6 @@ public final class Heap {
 
     /** The solids that settle out of all the slurry of a design. */
     public Heap(Design design, Contents contents) {
-        this(design, contents, new Bed(contents.solid()));
-    }
-
-    /** The same with the inside as it is cut for other slurries too. */
-    Heap(Design design, Contents contents, Bed bed) {
-        this.bed = bed;
         this.design = design;
         this.contents = contents;
         this.repose = design.slurry().repose();
@@ -129,8 +119,7 @@ public final class Heap {
     private Body body() {
         Body made = body;
         if (made == null) {
-            Range reach = contents.solid().extent(contents.up(0));
-            Polyhedron inside = bed.finer(SAG_SHARE * reach.span());
+            Polyhedron inside = contents.vessel().fine();
             made = new Body(inside, inside.below(settled.plane()).volume());
             body = made;
         }

@@ -10,7 +10,7 @@ import tipwright.geometry.Vec3;
 /**
  * What is in the tank when gravity points elsewhere than on the design's own ground: a slope any way round, or a unit that leans. The
  * surface of a liquid is found anew, square to that gravity. Solids that are stuck stay as they are; loose ones stand no steeper
- * against it than they do on the design's ground, or than their angle of repose. A workspace for one design: it keeps its mesh.
+ * against it than they do on the design's ground, or than their angle of repose. A workspace for one design.
  */
 public final class Leaning {
     private final Design design;
@@ -19,14 +19,17 @@ public final class Leaning {
     private final Weights weights;
     private final Bed bed;
 
-    /** For the contents of a design. */
-    public Leaning(Design design) {
+    /**
+     * For the contents of a design.
+     *
+     * @param vessel its tank's
+     */
+    public Leaning(Design design, Vessel vessel) {
         this.design = design;
-        Vessel vessel = Vessel.of(design);
-        this.contents = new Contents(design, vessel.solid());
-        this.empty = vessel.empty();
+        this.contents = new Contents(design, vessel);
+        this.empty = vessel.empty(design);
         this.weights = new Weights(design, contents, empty);
-        this.bed = vessel.bed();
+        this.bed = new Bed(vessel);
     }
 
     /**

@@ -24,6 +24,7 @@ import tipwright.geometry.Vec3;
  * @param notes what was left out and why, in plain words
  * @param pivot that they are told about, m
  * @param drawn the empty tank by its wall and parts alone; null: no hook scale has held it
+ * @param vessel the inside of the tank
  */
 @SuppressWarnings("ArrayRecordComponent")
 public record LoadTable(
@@ -32,7 +33,8 @@ public record LoadTable(
         Emptying emptying,
         List<String> notes,
         Vec2 pivot,
-        @Nullable EmptyTank drawn) {
+        @Nullable EmptyTank drawn,
+        Vessel vessel) {
     /** Copies the lists. */
     public LoadTable {
         cases = List.copyOf(cases);
@@ -45,19 +47,26 @@ public record LoadTable(
      * @param tilts rad, rising, at least one
      */
     public static LoadTable of(Design design, double[] tilts) {
-        CaseMaker maker = new CaseMaker(design, Vessel.of(design), tilts);
+        return of(design, tilts, Vessel.of(design));
+    }
+
+    /**
+     * The table of a design whose tank's inside is known.
+     *
+     * @param tilts rad, rising, at least one
+     */
+    public static LoadTable of(Design design, double[] tilts, Vessel vessel) {
+        CaseMaker maker = new CaseMaker(design, vessel, tilts);
         CaseMaker.Normal normal = maker.normal();
-        return of(design, tilts, cases(maker, normal), maker.emptying(normal), notes(design, maker));
+        return of(design, tilts, cases(maker, normal), maker.emptying(normal), notes(design, maker), vessel);
     }
 
     /** Of a design, with cases that are known. */
     public static LoadTable of(
-            Design design, double[] tilts, List<LoadCase> cases, Emptying emptying, List<String> notes) {
-        EmptyTank drawn = design.tank().weighed().isEmpty()
-                ? null
-                : EmptyTank.drawn(design.tank(), design.tank().interior().solid());
+            Design design, double[] tilts, List<LoadCase> cases, Emptying emptying, List<String> notes, Vessel vessel) {
+        EmptyTank drawn = design.tank().weighed().isEmpty() ? null : EmptyTank.drawn(design.tank(), vessel.solid());
         return new LoadTable(
-                tilts.clone(), cases, emptying, notes, design.pivot().at(), drawn);
+                tilts.clone(), cases, emptying, notes, design.pivot().at(), drawn, vessel);
     }
 
     /**
@@ -84,8 +93,8 @@ public record LoadTable(
      *
      * @param tilts rad, rising, at least one
      */
-    public static List<LoadCase> upsets(Design design, double[] tilts) {
-        CaseMaker maker = new CaseMaker(design, Vessel.of(design), tilts);
+    public static List<LoadCase> upsets(Design design, double[] tilts, Vessel vessel) {
+        CaseMaker maker = new CaseMaker(design, vessel, tilts);
         return maker.wanted(maker.upsets());
     }
 
@@ -100,7 +109,7 @@ public record LoadTable(
         List<LoadCase> fewer = cases.stream()
                 .map(c -> c.with(IntStream.of(which).mapToObj(c.states()::get).toList()))
                 .toList();
-        return new LoadTable(some, fewer, emptying, notes, pivot, drawn);
+        return new LoadTable(some, fewer, emptying, notes, pivot, drawn, vessel);
     }
 
     /**
@@ -109,7 +118,7 @@ public record LoadTable(
      * @param share of the empty tank's weight that is added, where it is; negative: taken off
      */
     public LoadTable withHeavierTank(Design design, double share) {
-        EmptyTank empty = EmptyTank.of(design, new Contents(design).solid());
+        EmptyTank empty = vessel.in(design).empty(design);
         double more = share * empty.mass();
         return changed(design, pivot, s -> s.plus(more, empty.centroid()));
     }
@@ -125,7 +134,7 @@ public record LoadTable(
             }
             all.add(load.with(states));
         }
-        return new LoadTable(tilts, all, emptying, notes, about, drawn);
+        return new LoadTable(tilts, all, emptying, notes, about, drawn, vessel);
     }
 
     static List<LoadCase> cases(CaseMaker maker, CaseMaker.Normal normal) {

@@ -1,19 +1,85 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.load;
 
+import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
+import tipwright.design.tank.Interior;
+import tipwright.geometry.Polyhedron;
 import tipwright.geometry.Solid;
+import tipwright.geometry.Vec3;
 
 /**
- * What does not depend on the fill.
- *
- * @param solid the inside of the tank
- * @param empty the tank alone
- * @param bed its inside, to be cut by two planes
+ * The inside of a tank as its contents are worked out in it: whatever does not depend on what is in it is made once, for all analyses of
+ * a machine. Two are equal when their insides are. It may be used by several threads.
  */
-record Vessel(Solid solid, EmptyTank empty, Bed bed) {
-    static Vessel of(Design design) {
-        Solid solid = design.tank().interior().solid();
-        return new Vessel(solid, EmptyTank.of(design, solid), new Bed(solid));
+public final class Vessel {
+    /** Largest distance of the mesh from the true surface over the height of the tank. */
+    private static final double ROUGH = 1.0 / 200;
+
+    private static final double FINE = 1.0 / 800;
+
+    private final Interior interior;
+    private final Solid solid;
+    private volatile @Nullable Polyhedron rough;
+    private volatile @Nullable Polyhedron fine;
+
+    private Vessel(Interior interior) {
+        this.interior = interior;
+        this.solid = interior.solid();
+    }
+
+    /** That of a design. */
+    public static Vessel of(Design design) {
+        return new Vessel(design.tank().interior());
+    }
+
+    /** This one where it is the vessel of a design, else a new one. */
+    public Vessel in(Design design) {
+        Interior own = design.tank().interior();
+        return own == interior || own.equals(interior) ? this : of(design);
+    }
+
+    /** The closed solid. */
+    public Solid solid() {
+        return solid;
+    }
+
+    /** The tank alone, as a design makes it. */
+    EmptyTank empty(Design design) {
+        return EmptyTank.of(design, solid);
+    }
+
+    /** With flat faces; what is cut from it is brought in step with the exact solid. */
+    Polyhedron rough() {
+        Polyhedron made = rough;
+        if (made == null) {
+            made = faceted(ROUGH);
+            rough = made;
+        }
+        return made;
+    }
+
+    /** With flat faces that are near enough for a heap that is cut twice. */
+    Polyhedron fine() {
+        Polyhedron made = fine;
+        if (made == null) {
+            made = faceted(FINE);
+            fine = made;
+        }
+        return made;
+    }
+
+    private Polyhedron faceted(double share) {
+        return solid.faceted(share * solid.extent(new Vec3(0, 1, 0)).span());
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Vessel vessel && vessel.interior.equals(interior);
+    }
+
+    @Override
+    public int hashCode() {
+        return interior.hashCode();
     }
 }

@@ -99,7 +99,12 @@ final class FittingParts {
             int body = moving ? mechanism.actuatorTo() : mechanism.actuatorFrom();
             for (PlacedActuator a : design.drive().actuators()) {
                 ZRange z = ZRange.around(a.z(), half);
-                add(PartKind.LUG, "lug of the " + words(f.joint()), body, Basis.SKETCHED, Form.Drawn.of(corners, z));
+                add(
+                        PartKind.LUG,
+                        MachinePart.LUG_OF + words(f.joint()),
+                        body,
+                        Basis.SKETCHED,
+                        Form.Drawn.of(corners, z));
             }
         }
     }
@@ -162,7 +167,13 @@ final class FittingParts {
         for (PlacedActuator a : design.drive().actuators()) {
             double half = 1.9 * ActuatorShape.tubeRadius(a.actuator());
             pin("frame pin", mechanism.actuatorFrom(), framePin, design.drive().framePinJoint(), a.z(), half);
-            pin("moving pin", mechanism.actuatorTo(), tankPin, design.drive().tankPinJoint(), a.z(), half);
+            pin(
+                    MachinePart.MOVING_PIN,
+                    mechanism.actuatorTo(),
+                    tankPin,
+                    design.drive().tankPinJoint(),
+                    a.z(),
+                    half);
         }
         for (int i = 0; i < mechanism.joints().size(); i++) {
             JointPlan j = mechanism.joints().get(i);

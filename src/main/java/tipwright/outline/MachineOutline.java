@@ -85,6 +85,11 @@ public final class MachineOutline {
         return across;
     }
 
+    /** Number of the body that is the tank. */
+    public int tank() {
+        return analysis.mechanism().tank();
+    }
+
     /** The room that it takes at all tilts. */
     public Room room() {
         return room;
@@ -146,7 +151,8 @@ public final class MachineOutline {
     private ZRange width() {
         ZRange all = new ZRange(-MARGIN, MARGIN);
         for (MachinePart part : parts) {
-            all = all.with(part.form().z());
+            // what goes all the way across reaches from rail to rail, not to the outside of the wheels
+            all = part.kind() == PartKind.WHEEL ? all : all.with(part.form().z());
         }
         for (Support s : design.pivot().bearings()) {
             all = all.with(ZRange.around(s.z(), MARGIN));

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.outline;
 
+import java.util.List;
+import java.util.Locale;
 import tipwright.geometry.Vec2;
 
 /**
@@ -13,6 +15,11 @@ import tipwright.geometry.Vec2;
  * @param form its shape
  */
 public record MachinePart(PartKind kind, String name, int body, Basis basis, Form form) {
+    /** Before the name of its pin. */
+    static final String LUG_OF = "lug of the ";
+
+    static final String MOVING_PIN = "moving pin";
+
     /** How far a shape is known. */
     public enum Basis {
         /** As the design gives it. */
@@ -32,9 +39,31 @@ public record MachinePart(PartKind kind, String name, int body, Basis basis, For
     public boolean solid() {
         return basis != Basis.SKETCHED
                 && switch (kind) {
-                    case TANK, ATTACHED, LINK, TUBE, ROD, FRAME, REST, OBSTACLE, GROUND -> true;
+                    case TANK, ATTACHED, LINK, TUBE, ROD, FRAME, REST, WHEEL, OBSTACLE, GROUND -> true;
                     default -> false;
                 };
+    }
+
+    /** What a picture knows it by: kind and name; parts of one kind and name are marked together. */
+    public String id() {
+        return kind.name().toLowerCase(Locale.ROOT).replace('_', '-') + "/" + name;
+    }
+
+    /** Name of a support by its number, from 1. */
+    public static String support(int number) {
+        return "support " + number;
+    }
+
+    /** Its name and what else a finding may call it: a lug by its pin, a half of an actuator by the actuator, a pin by its key. */
+    public List<String> calledAlso() {
+        return switch (kind) {
+            case LUG -> List.of(name, name.replace(LUG_OF, ""));
+            case SHAFT -> List.of(name, "pivot");
+            case BEARING -> List.of(name, "bearings");
+            case TUBE, ROD -> List.of(name, name.substring(0, name.lastIndexOf(' ')));
+            case PIN -> name.equals(MOVING_PIN) ? List.of(name, "tank pin", "rod pin") : List.of(name);
+            default -> List.of(name);
+        };
     }
 
     /** Where a pin of the stowed machine is in this part's own axes: the actuator's halves have theirs at their datum. */

@@ -3,6 +3,7 @@ package tipwright.outline;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
@@ -11,6 +12,7 @@ import tipwright.design.actuator.Tube;
 import tipwright.design.around.Frame;
 import tipwright.design.around.Ground;
 import tipwright.design.around.SidePart;
+import tipwright.design.around.Wheels;
 import tipwright.design.drive.LinkPart;
 import tipwright.design.tank.Attached;
 import tipwright.design.tank.Tank;
@@ -139,6 +141,7 @@ public final class MachineParts {
         Frame frame = design.frame();
         if (frame != null) {
             frame.members().forEach(m -> still(m, m.rest() ? PartKind.REST : PartKind.FRAME));
+            wheels(frame.wheels());
         }
         design.obstacles().forEach(o -> still(o, o.rest() ? PartKind.REST : PartKind.OBSTACLE));
         Ground ground = design.ground();
@@ -150,6 +153,15 @@ public final class MachineParts {
         }
     }
 
+    private void wheels(@Nullable Wheels wheels) {
+        int number = 0;
+        for (double z : wheels == null ? List.<Double>of() : wheels.sides()) {
+            number++;
+            Form tyre = new Form.Round(wheels.axle(), wheels.diameter() / 2, ZRange.around(z, wheels.width() / 2));
+            all.add(new MachinePart(PartKind.WHEEL, "wheel " + number, 0, Basis.GIVEN, tyre));
+        }
+    }
+
     private void still(SidePart part, PartKind kind) {
         all.add(new MachinePart(kind, part.name(), 0, Basis.GIVEN, Form.Drawn.of(part.outline(), ZRange.of(part.z()))));
     }
@@ -157,7 +169,7 @@ public final class MachineParts {
     /** Whether the design lists anything the moving parts could hit. */
     public static boolean any(Design design) {
         Frame frame = design.frame();
-        return (frame != null && !frame.members().isEmpty())
+        return (frame != null && (!frame.members().isEmpty() || frame.wheels() != null))
                 || !design.obstacles().isEmpty()
                 || design.ground() != null;
     }

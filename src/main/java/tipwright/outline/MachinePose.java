@@ -56,11 +56,15 @@ public record MachinePose(
 
     /** Where a point of a part's own axes is, m. */
     Vec3 place(MachinePart part, Vec3 own) {
-        BodyPosition axes = part.alongActuator()
+        Vec2 p = axes(part).place(own.xy());
+        return new Vec3(p.x(), p.y(), own.z());
+    }
+
+    /** Where a part's own axes are. */
+    public BodyPosition axes(MachinePart part) {
+        return part.alongActuator()
                 ? alongActuator(framePin, tankPin, part.kind() == PartKind.TUBE)
                 : bodies.get(part.body());
-        Vec2 p = axes.place(own.xy());
-        return new Vec3(p.x(), p.y(), own.z());
     }
 
     /**

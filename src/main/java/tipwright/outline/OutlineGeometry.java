@@ -85,19 +85,21 @@ public final class OutlineGeometry {
         }
         for (int edge = 0; edge < mesh.corners().length; edge++) {
             int next = edge % 3 == 2 ? edge - 2 : edge + 1;
-            Vec3 a = mesh.vertex(mesh.corners()[edge]);
-            Vec3 b = mesh.vertex(mesh.corners()[next]);
-            crossing(points, a, b, zone.from());
-            crossing(points, a, b, zone.to());
+            int a = mesh.corners()[edge];
+            int b = mesh.corners()[next];
+            crossing(points, mesh, a, b, zone.from());
+            crossing(points, mesh, a, b, zone.to());
         }
         Geometry hull = new ConvexHull(points.toArray(new Coordinate[0]), FACTORY).getConvexHull();
         return hull.getDimension() == 2 ? hull : nothing();
     }
 
-    private static void crossing(List<Coordinate> points, Vec3 a, Vec3 b, double z) {
-        double share = (z - a.z()) / (b.z() - a.z());
+    private static void crossing(List<Coordinate> points, Mesh mesh, int from, int to, double z) {
+        double here = mesh.xyz()[3 * from + 2];
+        double share = (z - here) / (mesh.xyz()[3 * to + 2] - here);
         if (share > 0 && share < 1) {
-            Vec3 p = a.plus(b.minus(a).times(share));
+            Vec3 a = mesh.vertex(from);
+            Vec3 p = a.plus(mesh.vertex(to).minus(a).times(share));
             points.add(new Coordinate(p.x(), p.y()));
         }
     }

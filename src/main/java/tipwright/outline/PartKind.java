@@ -29,6 +29,7 @@ public enum PartKind {
     /** What carries the bearings where the design tells of no frame. */
     STAND,
     FOOT,
+    WHEEL,
     OBSTACLE,
     GROUND,
     RECEIVER,
@@ -60,6 +61,7 @@ public enum PartKind {
     private static final List<PartKind> LAYERS = List.of(
             GROUND,
             ZONE,
+            WHEEL,
             STAND,
             FOOT,
             CROSS_MEMBER,

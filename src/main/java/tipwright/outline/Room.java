@@ -38,8 +38,10 @@ public record Room(Vec3 low, Vec3 high) {
                     .forEach(p -> grow(box, p));
         }
         double floor = Double.NaN;
+        ZRange wide = across;
         for (MachinePart part : parts) {
             List<Vec2> reach = part.form().reach();
+            wide = part.kind() == PartKind.WHEEL ? wide.with(part.form().z()) : wide;
             if (part.kind() == PartKind.GROUND) {
                 floor = reach.stream().mapToDouble(Vec2::y).max().orElse(floor);
             } else if (!part.kind().limit()) {
@@ -51,7 +53,7 @@ public record Room(Vec3 low, Vec3 high) {
             }
         }
         double y = Double.isNaN(floor) ? box[1] - GAP : floor;
-        return new Room(new Vec3(box[0], y, across.from()), new Vec3(box[2], box[3], across.to()));
+        return new Room(new Vec3(box[0], y, wide.from()), new Vec3(box[2], box[3], wide.to()));
     }
 
     private static void grow(double[] box, Vec2 p) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.JointPlan;
 import tipwright.design.Design;
@@ -13,6 +14,7 @@ import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.around.Footing;
 import tipwright.design.around.Frame;
 import tipwright.design.around.SidePart;
+import tipwright.design.around.Wheels;
 import tipwright.design.drive.LinkPart;
 import tipwright.design.joint.Support;
 import tipwright.geometry.Forms;
@@ -49,6 +51,7 @@ final class SketchedParts {
         parts.tubes();
         parts.stand();
         parts.feet();
+        parts.all.addAll(Hangers.of(analysis, room.bar()));
         return parts.all;
     }
 
@@ -246,11 +249,18 @@ final class SketchedParts {
             double x = Math.max(end(rail, -1), Math.min(end(rail, 1), foot.x()));
             double z = Math.max(-wide, Math.min(wide, foot.y()));
             leg.add(Forms.rod(base, base.plus(new Vec3(0, 0.02, 0)), 0.09, 20));
-            if (top > floor + 0.03) {
+            if (top > floor + 0.03 && !onWheel(frame.wheels(), foot)) {
                 leg.add(Forms.rod(base, new Vec3(x, top, z), 0.028, ROUND));
             }
-            add(PartKind.FOOT, "support " + number, 0, leg);
+            add(PartKind.FOOT, MachinePart.support(number), 0, leg);
         }
+    }
+
+    /** Whether a support is one of the wheels, which is drawn as such. */
+    private static boolean onWheel(@Nullable Wheels wheels, Vec2 foot) {
+        return wheels != null
+                && Math.abs(foot.x() - wheels.axle().x()) < wheels.diameter() / 4
+                && wheels.sides().stream().anyMatch(z -> Math.abs(z - foot.y()) < wheels.width());
     }
 
     /** Largest (1) or smallest (-1) x of a part, m. */

@@ -87,7 +87,8 @@ final class CandidateEvaluator {
         return Reach.of(engine.lengths(moved(at, 0), loads.tilts()), loads.tilts().length);
     }
 
-    private Design moved(List<Vec2> at, int actuator) {
+    /** The design with its places put there, and one of the actuators, by number. */
+    Design moved(List<Vec2> at, int actuator) {
         return PlacedPoint.moved(
                 design, task.seats(at), task.listed().get(actuator).actuator());
     }

@@ -3,7 +3,9 @@ package tipwright.placement;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
@@ -86,6 +88,28 @@ public final class PartsBox {
             Double price = actuator.actuator().price();
             return price == null ? Double.POSITIVE_INFINITY : price;
         }
+    }
+
+    /**
+     * A box of parts gone through.
+     *
+     * @param suiting what may take the place of the drawn one
+     * @param leftOut the others by name, and why not
+     */
+    public record Sorted(List<ListedActuator> suiting, Map<String, String> leftOut) {}
+
+    /** Goes through a box of parts, in its order. */
+    public static Sorted sorted(Design design, Map<String, Actuator> box) {
+        Sorted sorted = new Sorted(new ArrayList<>(), new LinkedHashMap<>());
+        box.forEach((name, part) -> {
+            String why = misfit(design, part);
+            if (why.isEmpty()) {
+                sorted.suiting.add(new ListedActuator(name, part));
+            } else {
+                sorted.leftOut.put(name, why);
+            }
+        });
+        return sorted;
     }
 
     /** Whether a part can take the place of the drawn one: it runs off the same sort of supply, at the same voltage. */

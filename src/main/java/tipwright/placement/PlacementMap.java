@@ -28,11 +28,12 @@ import tipwright.linkage.Strut;
  * @param zone its outline, m
  * @param keepOuts where no pin may be
  * @param low lowest corner of the first cell, m
- * @param cell side of a cell, m; each number is taken in the middle of its cell
+ * @param cell side of a cell, m; each number is taken in the middle of its cell, and where gaps were asked for is the largest there and
+ *     in its corners
  * @param utilisation [row up][column across]; NaN outside the zone
  * @param governing [row up][column across]; null outside the zone
  * @param barred [row up][column across]: where every limit is kept, but another check fails there, gaps among them, that does not
- *     fail as drawn; looked at once for a few cells side by side; false everywhere where that was not asked for
+ *     fail as drawn, in a corner of the cell; false everywhere where that was not asked for
  * @param allowed largest utilisation that is wanted
  */
 @SuppressWarnings("ArrayRecordComponent")
@@ -51,9 +52,6 @@ public record PlacementMap(
         boolean[][] barred,
         double allowed) {
     private static final double AROUND = 0.25;
-
-    /** Gaps take ten times as long as all limits: they are looked at in about so many squares along the longer side. */
-    private static final int SQUARES = 50;
 
     /**
      * The map of a design.
@@ -89,7 +87,19 @@ public record PlacementMap(
      * @throws CannotComputeException when it cannot be computed, or there is no such pin
      */
     public static PlacementMap whole(Design design, String place, int across) throws CannotComputeException {
-        return of(design, place, across, () -> true, true);
+        return whole(design, place, across, () -> true);
+    }
+
+    /**
+     * The same, as long as it is wanted.
+     *
+     * @param wanted asked before each row of cells
+     * @throws CannotComputeException when it cannot be computed, or there is no such pin
+     * @throws CancellationException when it is not wanted any more
+     */
+    public static PlacementMap whole(Design design, String place, int across, BooleanSupplier wanted)
+            throws CannotComputeException {
+        return of(design, place, across, wanted, true);
     }
 
     /** Name of an end of the actuator, as in the design file. */
@@ -121,25 +131,42 @@ public record PlacementMap(
         int rows = Math.max(1, (int) Math.ceil(size.y() / cell - 1e-9));
         double[][] utilisation = new double[rows][columns];
         @Nullable Limit[][] governing = new @Nullable Limit[rows][columns];
-        boolean[][] barred = new boolean[rows][columns];
-        int every = Math.max(1, across / SQUARES);
-        Map<Vec2, Boolean> looked = new HashMap<>();
         CandidateEvaluator evaluator = evaluator(design, place, ground);
+        Map<AllowedCells.Corner, Judgement> corners = new HashMap<>();
         for (int r = 0; r < rows; r++) {
             if (!wanted.getAsBoolean()) {
                 throw new CancellationException("the map is not wanted any more");
             }
             for (int c = 0; c < columns; c++) {
                 Vec2 p = ground.low().plus(new Vec2((c + 0.5) * cell, (r + 0.5) * cell));
-                boolean allowedHere = ground.outside(p) == 0;
-                Judgement judged = allowedHere ? evaluator.judged(List.of(p), 0) : null;
+                Judgement judged = ground.outside(p) == 0 ? evaluator.judged(List.of(p), 0) : null;
+                for (int k = 0; gaps && judged != null && k < 4; k++) {
+                    AllowedCells.Corner corner = new AllowedCells.Corner(r + k / 2, c + k % 2);
+                    Vec2 q = at(ground, cell, corner);
+                    if (ground.outside(q) == 0) {
+                        Judgement there = corners.computeIfAbsent(corner, x -> evaluator.judged(List.of(q), 0));
+                        judged = there.utilisation() > judged.utilisation() ? there : judged;
+                    }
+                }
                 utilisation[r][c] = judged == null ? Double.NaN : judged.utilisation();
                 governing[r][c] = judged == null ? null : judged.governing();
-                if (gaps && utilisation[r][c] <= allowed) {
-                    Vec2 square = new Vec2(Math.floorDiv(r, every), Math.floorDiv(c, every));
-                    barred[r][c] = looked.computeIfAbsent(square, s -> evaluator.violation(List.of(p), 0) > 0);
+            }
+        }
+        boolean[][] barred = new boolean[rows][columns];
+        if (gaps) {
+            boolean[][] fits = new boolean[rows][columns];
+            for (int r = 0; r < rows; r++) {
+                for (int c = 0; c < columns; c++) {
+                    fits[r][c] = utilisation[r][c] <= allowed;
                 }
             }
+            AllowedCells cells = new AllowedCells(fits);
+            cells.quick(x -> ground.outside(at(ground, cell, x)) > 0
+                    || evaluator.violation(List.of(at(ground, cell, x)), 0) == 0);
+            Rechecker rechecker = new Rechecker(design);
+            cells.edge(x -> ground.outside(at(ground, cell, x)) > 0
+                    || rechecker.passes(evaluator.moved(List.of(at(ground, cell, x)), 0)));
+            barred = cells.barred();
         }
         return new PlacementMap(
                 place,
@@ -155,6 +182,21 @@ public record PlacementMap(
                 governing,
                 barred,
                 allowed);
+    }
+
+    private static Vec2 at(PinRegion ground, double cell, AllowedCells.Corner corner) {
+        return ground.low().plus(new Vec2(corner.column() * cell, corner.row() * cell));
+    }
+
+    /**
+     * Whether nothing fails with a pin elsewhere but what fails wherever it is: the whole check.
+     *
+     * @param at m
+     */
+    public static boolean works(Design design, String place, Vec2 at) throws CannotComputeException {
+        Vec2 drawn = design.drive().places(design.pivot().at()).getOrDefault(place, at);
+        PinRegion ground = new PinRegion(null, drawn, List.of(), 0);
+        return new Rechecker(design).passes(evaluator(design, place, ground).moved(List.of(at), 0));
     }
 
     /** Tells what one pin of the actuator, elsewhere, comes to; the list has that one place. */

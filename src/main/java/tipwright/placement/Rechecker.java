@@ -47,6 +47,12 @@ final class Rechecker {
                 .toList();
     }
 
+    /** Whether a design can be computed and fails by nothing that does not fail everywhere. */
+    boolean passes(Design moved) {
+        List<Finding> all = find(moved);
+        return !all.isEmpty() && all.stream().allMatch(f -> f.verdict() != Verdict.FAIL || everywhere(f));
+    }
+
     boolean passes(Candidate candidate) {
         return !findings(candidate).isEmpty() && failures(candidate).isEmpty();
     }

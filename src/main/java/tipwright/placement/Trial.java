@@ -2,14 +2,13 @@
 package tipwright.placement;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
 import tipwright.check.rule.Finding;
 import tipwright.design.Design;
+import tipwright.design.Place;
 import tipwright.design.tank.Slurry;
 import tipwright.geometry.NotConvergedException;
 import tipwright.geometry.Vec2;
@@ -25,7 +24,7 @@ final class Trial {
     private final List<Finding> checked;
     private final LoadTable loads;
     private final boolean quick;
-    private final List<Vec2> points;
+    private final List<Place> points;
     private final List<String> places = new ArrayList<>();
     private final double[] fills;
 
@@ -48,10 +47,8 @@ final class Trial {
         this.engine = engine;
         this.checked = List.copyOf(checked);
         loads = Analyser.loads(design);
-        Map<Vec2, String> named = new LinkedHashMap<>();
-        design.drive().places(design.pivot().at()).forEach((name, at) -> named.putIfAbsent(at, name.replace('-', ' ')));
-        points = List.copyOf(named.keySet());
-        named.values().forEach(name -> places.addAll(List.of(name + " x", name + " y")));
+        points = Place.of(design);
+        points.forEach(p -> places.addAll(List.of(p.name() + " x", p.name() + " y")));
         fills = partFills(checked);
         quick = engine == CandidateEngine.CLOSED_FORM && !Analyser.changes(engine.analyse(design, loads));
     }
@@ -123,7 +120,7 @@ final class Trial {
     }
 
     private Vec2 place(Vec2 drawn, double... off) {
-        int i = points.indexOf(drawn);
+        int i = Place.at(points, drawn);
         return i < 0 ? drawn : drawn.plus(new Vec2(off[2 * i], off[2 * i + 1]));
     }
 

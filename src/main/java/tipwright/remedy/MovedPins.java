@@ -2,13 +2,12 @@
 package tipwright.remedy;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.check.rule.Finding;
 import tipwright.design.Design;
+import tipwright.design.Place;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.around.CrossMember;
 import tipwright.design.around.Frame;
@@ -46,16 +45,15 @@ final class MovedPins implements Proposer {
         if (!alike) {
             return ladder;
         }
-        Map<Vec2, String> places = new LinkedHashMap<>();
-        design.drive().places(design.pivot().at()).forEach((name, at) -> places.putIfAbsent(at, name));
+        List<Place> places = Place.of(design);
         for (double by : shop.units() == UnitSystem.METRIC ? METRIC : US) {
             List<Proposal> rung = new ArrayList<>();
-            places.forEach((at, name) -> {
+            places.forEach(place -> {
                 for (int x = -1; x <= 1; x++) {
                     for (int y = -1; y <= 1; y++) {
                         Proposal p = x == 0 && y == 0
                                 ? null
-                                : proposal(design, name, at, new Vec2(x * by, y * by), shop.units());
+                                : proposal(design, place.key(), place.at(), new Vec2(x * by, y * by), shop.units());
                         if (p != null) {
                             rung.add(p);
                         }

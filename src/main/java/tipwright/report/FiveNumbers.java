@@ -59,9 +59,14 @@ public final class FiveNumbers {
         return wrapped(all(result, style));
     }
 
+    /** Those that are known before the dump in time is. */
+    public static List<Line> known(Early early, Style style) {
+        return new FiveNumbers(early.analysis(), early.findings(), style).known();
+    }
+
     /** Those that are known before the dump in time is, as lines of text. */
     static List<String> of(Early early, Style style) {
-        return wrapped(new FiveNumbers(early.analysis(), early.findings(), style).known());
+        return wrapped(known(early, style));
     }
 
     private List<Line> known() {

@@ -31,7 +31,7 @@ public final class FixText {
     }
 
     /** The least change that fixes one finding; empty when none is known. */
-    static String least(Finding f, TriedFixes fixes, UnitSystem units) {
+    public static String least(Finding f, TriedFixes fixes, UnitSystem units) {
         return fixes.of(f).stream()
                 .findFirst()
                 .map(fix -> "Fix, tried: " + fix.words().show(units)

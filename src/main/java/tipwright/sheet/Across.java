@@ -7,7 +7,6 @@ import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.Support;
 import tipwright.geometry.Vec3;
-import tipwright.linkage.Skeleton;
 import tipwright.quantity.Marks;
 import tipwright.quantity.UnitSystem;
 
@@ -25,8 +24,8 @@ final class Across {
     /** Every place of a pin along the pivot, m. */
     static List<Double> of(Design design, Marking.Spot spot) {
         boolean actuator = spot.bodies().contains(Marking.ACTUATOR);
-        boolean paired = spot.name().equals(Skeleton.PIVOT)
-                || design.drive().paired(spot.name().replace(' ', '-'));
+        boolean paired =
+                spot.place().pivot() || design.drive().paired(spot.place().key());
         if (paired && !actuator) {
             return design.pivot().bearings().stream().map(Support::z).toList();
         }
@@ -53,8 +52,8 @@ final class Across {
         for (int k = 1; k < marking.spots().size(); k++) {
             Marking.Spot spot = marking.spots().get(k);
             for (double z : of(design, spot)) {
-                String name = (k + 1) + " " + spot.name()
-                        + (of(design, spot).size() > 1 ? " at z " + Marks.bare(z, units) : "");
+                String name =
+                        spot.place().words() + (of(design, spot).size() > 1 ? " at z " + Marks.bare(z, units) : "");
                 List<String> row = new ArrayList<>(List.of(name));
                 for (Support s : design.pivot().bearings()) {
                     Vec3 a = new Vec3(pivot.at().x(), pivot.at().y(), s.z());

@@ -88,7 +88,7 @@ final class AssemblyView {
 
     private static boolean shown(Seen part) {
         return switch (part.kind()) {
-            case RECEIVER, FOOT, CONTENTS, LUG, KEEP_OUT, ZONE -> false;
+            case RECEIVER, FOOT, WHEEL, CONTENTS, LUG, KEEP_OUT, ZONE -> false;
             default -> true;
         };
     }
@@ -207,14 +207,13 @@ final class AssemblyView {
                 board.line(p.plus(new Vec2(0, -1.6)), p.plus(new Vec2(0, 1.6)), cross);
             }
         }
-        int n = 0;
         for (Marking.Spot spot : marking.spots()) {
-            n++;
-            board.balloon(side(spot.at()), NUMBER, Integer.toString(n), pen);
+            String n = Integer.toString(spot.number());
+            board.balloon(side(spot.at()), NUMBER, n, pen);
             for (double z : Across.of(design, spot)) {
                 Vec2 p = plan(new Vec2(spot.at().x(), z));
                 if (inPlan.stream().noneMatch(q -> q.minus(p).norm() < 1)) {
-                    board.balloon(p, NUMBER, Integer.toString(n), pen);
+                    board.balloon(p, NUMBER, n, pen);
                     inPlan.add(p);
                 }
             }

@@ -18,7 +18,18 @@ final class BracketPages {
     private static final Pen CUT = Pen.line("cut", Ink.BLACK, 0.35);
     private static final Pen MARK = Pen.line("mark", Ink.GREY, 0.2);
     private static final double DIMENSIONS = 16;
-    private static final double BARS = 22;
+    private static final double BARS = 12;
+    /** Room of the upright bar at the left, and how far it reaches up. */
+    private static final double UPRIGHT = 8;
+
+    private static final double UPRIGHT_HIGH = 112;
+    /** For what is measured beside a plate. */
+    private static final double BESIDE = 14;
+    /** Of paper that no printer prints on. */
+    private static final double EDGE = 5;
+    /** Above a plate that has nothing measured there. */
+    private static final double ABOVE = 4;
+
     private static final double LETTERS = 2.8;
 
     private final Pager pager;
@@ -48,7 +59,12 @@ final class BracketPages {
                         : "NOT TRUE SIZE, 1:" + Quantities.number(scale)
                                 + ": the plate is larger than the paper. Mark it out from its sizes, or cut it from the DXF file.");
         Drawing drawing = drawing(plate, scale);
-        pager.down(Math.max(0, (pager.left() - BARS - drawing.height()) / 3));
+        double down = Math.max(0, (pager.left() - BARS - drawing.height()) / 3);
+        if (drawing.width() > pager.width() - 2 * UPRIGHT) {
+            // clear of the upright bar
+            down = Math.max(0, Math.min(down, pager.left() - UPRIGHT_HIGH - drawing.height()));
+        }
+        pager.down(down);
         pager.drawing(drawing);
         bars();
     }
@@ -61,7 +77,8 @@ final class BracketPages {
     private double scale(CutPlate plate) {
         Vec2 size = plate.high().minus(plate.low()).times(1000);
         double least = Math.max(
-                size.x() / (pager.width() - 2 * DIMENSIONS), size.y() / (pager.left() - BARS - 2 * DIMENSIONS - 10));
+                size.x() / (pager.width() + 2 * (Pager.MARGIN - EDGE) - 2 * BESIDE),
+                size.y() / (pager.left() - BARS - DIMENSIONS - above(plate)));
         return SideView.scale(least);
     }
 
@@ -126,8 +143,12 @@ final class BracketPages {
             Vec2 at = c.plus(new Vec2(off, -off - LETTERS));
             board.text(at, LETTERS, -1, each + "diameter " + bare(first.diameter()), Ink.TEXT);
         }
-        Vec2 around = new Vec2(DIMENSIONS, DIMENSIONS);
-        return board.on("plate", low.minus(around), high.plus(around));
+        return board.on("plate", low.minus(new Vec2(BESIDE, DIMENSIONS)), high.plus(new Vec2(BESIDE, above(plate))));
+    }
+
+    /** Pitches of several holes are measured above the plate. */
+    private static double above(CutPlate plate) {
+        return plate.holes().size() > 1 ? DIMENSIONS : ABOVE;
     }
 
     /** Between holes: from the first to the next one level with it and to the next one above or below it. */

@@ -182,6 +182,7 @@ public final class MachineInk {
             case LINK -> Pen.line("links", Ink.BLACK, 0.4).filled(Ink.WHITE);
             case TUBE, ROD -> Pen.line("actuator-body", Ink.BLACK, 0.35).filled(Ink.WHITE);
             case FRAME, REST, CROSS_MEMBER -> Pen.line("frame", Ink.BLACK, 0.25).filled(STEEL);
+            case WHEEL -> Pen.line("wheels", Ink.GREY, 0.25);
             case OBSTACLE -> Pen.line("obstacles", Ink.GREY, 0.25).filled(Ink.WHITE);
             case RECEIVER -> Pen.line("receiver", Ink.BLACK, 0.7);
             default -> Pen.line(kind.name().toLowerCase(Locale.ROOT), Ink.BLACK, 0.3)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.sheet;
 
+import org.jspecify.annotations.Nullable;
 import tipwright.drawing.Drawing;
 import tipwright.drawing.Pen;
 import tipwright.geometry.Vec2;
@@ -35,9 +36,10 @@ final class MapKey {
      * @param drawn where the pin is in the design file, m
      * @param shown whether that is on the map
      * @param answered whether the map's own design has the pin elsewhere
+     * @param works whether the whole check passes with the pin where the file has it; null: not looked at
      * @return lowest place that it takes, mm
      */
-    double draw(double x, double top, Vec2 drawn, boolean shown, boolean answered) {
+    double draw(double x, double top, Vec2 drawn, boolean shown, boolean answered, @Nullable Boolean works) {
         y = top - 4;
         board.text(new Vec2(x, y), 3.4, -1, "used, at the check closest to failing", Ink.TEXT);
         y -= 7;
@@ -61,7 +63,10 @@ final class MapKey {
         if (shown) {
             cross(board, new Vec2(x + 4, y + 2), 1.5);
         }
-        words(x, "as drawn, " + Lengths.point(drawn, units) + (shown ? "" : ": off this map"));
+        words(
+                x,
+                "as drawn, " + Lengths.point(drawn, units) + (works == null ? "" : works ? ": works" : ": fails")
+                        + (shown ? "" : ", off this map"));
         if (answered) {
             square(board, new Vec2(x + 4, y + 2), 1.5);
             words(x, "answer 1, " + Lengths.point(map.drawn(), units));

@@ -2,6 +2,7 @@
 package tipwright.sheet;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.design.around.KeepOut;
 import tipwright.drawing.Drawing;
@@ -34,12 +35,14 @@ public final class MapPicture {
     private final List<Seen> machine;
     private final UnitSystem units;
     private final Vec2 drawn;
+    private final @Nullable Boolean works;
     private final Drawing.Board board = new Drawing.Board();
     private final double cell;
     private final int rows;
     private final int columns;
 
-    private MapPicture(PlacementMap map, List<Seen> machine, UnitSystem units, Vec2 drawn) {
+    private MapPicture(PlacementMap map, List<Seen> machine, UnitSystem units, Vec2 drawn, @Nullable Boolean works) {
+        this.works = works;
         this.map = map;
         this.drawn = drawn;
         this.machine = machine;
@@ -51,7 +54,7 @@ public final class MapPicture {
 
     /** The picture of a design as drawn, with the stowed machine in thin lines. */
     public static Drawing of(PlacementMap map, Analysis analysis, UnitSystem units) {
-        return of(map, analysis, units, map.drawn());
+        return of(map, analysis, units, map.drawn(), null);
     }
 
     /**
@@ -59,10 +62,12 @@ public final class MapPicture {
      *
      * @param analysis of the answer
      * @param drawn where the pin is in the design file, m; where the map's own design has it, when nothing was found
+     * @param works whether the whole check passes with the pin there; null: not looked at
      */
-    public static Drawing of(PlacementMap map, Analysis analysis, UnitSystem units, Vec2 drawn) {
+    public static Drawing of(
+            PlacementMap map, Analysis analysis, UnitSystem units, Vec2 drawn, @Nullable Boolean works) {
         MachinePose stowed = MachinePose.of(analysis.poses().get(0));
-        return new MapPicture(map, new MachineOutline(analysis).at(stowed, View.SIDE), units, drawn).draw();
+        return new MapPicture(map, new MachineOutline(analysis).at(stowed, View.SIDE), units, drawn, works).draw();
     }
 
     private Drawing draw() {
@@ -75,10 +80,10 @@ public final class MapPicture {
         labels();
         marks();
         double top = rows * cell;
-        double low = new MapKey(board, map, units).draw(w + 8, top, drawn, inside(drawn), answered());
+        double low = new MapKey(board, map, units).draw(w + 8, top, drawn, inside(drawn), answered(), works);
         String title = "Used most with the " + map.place().replace('-', ' ') + " here";
         board.text(new Vec2(-LEFT + 4, top + 12), 5, -1, title, Ink.TEXT);
-        String under = others() + ". Hatched or grey: does not work. Check the place that you choose.";
+        String under = others() + ". Hatched or grey: does not work.";
         board.text(new Vec2(-LEFT + 4, top + 6), 3.2, -1, under, Ink.QUIET);
         return board.on(title, new Vec2(-LEFT, Math.min(-BELOW, low)), new Vec2(w + 8 + LEGEND, top + TOP));
     }

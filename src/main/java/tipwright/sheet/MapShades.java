@@ -56,6 +56,23 @@ public final class MapShades {
         return map.fits(row, column) || limit == null ? 0 : 1 + hatch(limit);
     }
 
+    /** Whether some cell keeps every limit but fails another check. */
+    public static boolean barred(PlacementMap map) {
+        for (boolean[] row : map.barred()) {
+            for (boolean cell : row) {
+                if (cell) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Number of the hatch of what keeps every limit but fails another check. */
+    public static int hatchBarred() {
+        return BARRED - 1;
+    }
+
     /** Number of the hatch of a limit. */
     public static int hatch(Limit limit) {
         return LIMITS.indexOf(limit);

@@ -4,8 +4,8 @@ package tipwright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
+import tipwright.design.Place;
 import tipwright.design.drive.Drive;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.joint.Shaft;
@@ -17,11 +17,10 @@ import tipwright.linkage.Strut;
 /**
  * What is to be marked out of a mechanism: every place that is drilled or welded, and which are measured from which.
  *
- * @param spots the pivot, the actuator's ends, then the others
+ * @param spots as the list of places has them
  * @param spans pairs of them that are on one part, so that a tape can tell whether the part came out right
  */
-record Marking(List<Spot> spots, List<Span> spans) {
-    private static final double SAME = 1e-6;
+public record Marking(List<Spot> spots, List<Span> spans) {
     private static final double UNKNOWN = 0.006;
     /** Stands for the actuator among the bodies. */
     static final int ACTUATOR = -1;
@@ -29,66 +28,59 @@ record Marking(List<Spot> spots, List<Span> spans) {
     /**
      * A place.
      *
-     * @param at m, stowed
      * @param bodies numbers of the parts that are pinned there
-     * @param slide whether it is the middle of a carriage, not a pin
-     * @param joint what is known of the pin
      * @param hole its diameter, m; a small ring where it is not known
      */
-    record Spot(String name, Vec2 at, TreeSet<Integer> bodies, boolean slide, @Nullable PinJoint joint, double hole) {}
+    public record Spot(Place place, TreeSet<Integer> bodies, double hole) {
+        int number() {
+            return place.number();
+        }
+
+        String name() {
+            return place.name();
+        }
+
+        Vec2 at() {
+            return place.at();
+        }
+    }
 
     /**
      * Two places on one part.
      *
      * @param part whether that part is a link or the actuator, not only the frame or the tank
      */
-    record Span(Spot a, Spot b, boolean part) {
-        double length() {
+    public record Span(Spot a, Spot b, boolean part) {
+        public double length() {
             return b.at().minus(a.at()).norm();
         }
     }
 
-    static Marking of(Design design) {
+    /** All of a design. */
+    public static Marking of(Design design) {
         Vec2 pivot = design.pivot().at();
         Drive drive = design.drive();
         Skeleton skeleton = drive.skeleton(pivot);
         Strut strut = skeleton.actuator();
         List<Spot> spots = new ArrayList<>();
-        add(spots, new Spot(Skeleton.PIVOT, pivot, new TreeSet<>(), false, null, shaft(design)));
-        drive.places(pivot).forEach((name, at) -> {
-            if (name.equals(Drive.FRAME_PIN)) {
-                end(spots, name, at, strut.a(), drive.framePinJoint());
-            } else if (name.equals(drive.rodPinName())) {
-                end(spots, name, at, strut.b(), drive.tankPinJoint());
+        for (Place place : Place.of(design)) {
+            TreeSet<Integer> bodies = new TreeSet<>();
+            if (place.is(strut.onA())) {
+                bodies.addAll(List.of(strut.a(), ACTUATOR));
             }
-            for (Joint j : skeleton.joints()) {
-                if (j.at().equals(at)) {
-                    PinJoint known = drive.pinJoint(j.name());
-                    boolean slide = j instanceof Joint.Slide;
-                    TreeSet<Integer> bodies = new TreeSet<>(List.of(j.a(), j.b()));
-                    add(spots, new Spot(name.replace('-', ' '), at, bodies, slide, known, hole(known)));
+            if (place.is(strut.onB())) {
+                bodies.addAll(List.of(strut.b(), ACTUATOR));
+            }
+            for (Joint joint : skeleton.joints()) {
+                if (place.is(joint.at())) {
+                    bodies.addAll(List.of(joint.a(), joint.b()));
                 }
             }
-        });
-        return new Marking(List.copyOf(spots), spans(spots, skeleton.tank()));
-    }
-
-    private static void end(List<Spot> spots, String name, Vec2 at, int body, @Nullable PinJoint joint) {
-        add(
-                spots,
-                new Spot(
-                        name.replace('-', ' '), at, new TreeSet<>(List.of(body, ACTUATOR)), false, joint, hole(joint)));
-    }
-
-    /** Adds a place, or what it says to the one that is there already. */
-    private static void add(List<Spot> spots, Spot spot) {
-        for (Spot s : spots) {
-            if (s.at().minus(spot.at()).norm() < SAME) {
-                s.bodies().addAll(spot.bodies());
-                return;
-            }
+            PinJoint known = place.joint();
+            spots.add(new Spot(
+                    place, bodies, place.pivot() ? shaft(design) : known == null ? UNKNOWN : known.diameter()));
         }
-        spots.add(spot);
+        return new Marking(List.copyOf(spots), spans(spots, skeleton.tank()));
     }
 
     private static List<Span> spans(List<Spot> spots, int tank) {
@@ -104,10 +96,6 @@ record Marking(List<Spot> spots, List<Span> spans) {
             }
         }
         return List.copyOf(spans);
-    }
-
-    private static double hole(@Nullable PinJoint joint) {
-        return joint == null ? UNKNOWN : joint.diameter();
     }
 
     private static double shaft(Design design) {

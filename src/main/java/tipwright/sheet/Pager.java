@@ -95,8 +95,9 @@ final class Pager {
     void item(String mark, String words) {
         double in = 5;
         boolean first = true;
-        for (String line : text.wrapped(words, LETTERS, width() - in)) {
-            room(LINE);
+        List<String> lines = text.wrapped(words, LETTERS, width() - in);
+        room(lines.size() * LINE);
+        for (String line : lines) {
             if (first) {
                 board().text(new Vec2(MARGIN, y), LETTERS, -1, mark, Ink.TEXT);
             }

@@ -17,7 +17,6 @@ import tipwright.design.drive.LineSpring;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.joint.Support;
 import tipwright.geometry.Vec2;
-import tipwright.linkage.Skeleton;
 import tipwright.outline.MachineOutline;
 import tipwright.outline.MachinePose;
 import tipwright.quantity.Marks;
@@ -59,19 +58,13 @@ final class PlacePages {
         return (marking.spots().size() + 1) * Pager.LINE + 4;
     }
 
-    private static String key(Marking.Spot spot) {
-        return spot.name().replace(' ', '-');
-    }
-
     /** The pins by their numbers. */
     void pins() {
         List<String[]> rows = new ArrayList<>();
-        int n = 0;
         for (Marking.Spot spot : marking.spots()) {
-            n++;
             rows.add(new String[] {
-                Integer.toString(n),
-                spot.slide() ? spot.name() + ", middle of the carriage" : spot.name(),
+                Integer.toString(spot.number()),
+                spot.place().slide() ? spot.name() + ", middle of the carriage" : spot.name(),
                 Marks.show(spot.at().x(), units),
                 Marks.show(spot.at().y(), units),
                 Across.words(Across.of(design, spot), units) + " " + Lengths.unit(units),
@@ -82,24 +75,28 @@ final class PlacePages {
     }
 
     private String hole(Marking.Spot spot) {
-        if (spot.slide()) {
+        if (spot.place().slide()) {
             return "slide";
         }
-        if (spot.name().equals(Skeleton.PIVOT)) {
+        if (spot.place().pivot()) {
             return "bearings of "
                     + size(design.pivot().bearings().get(0).bearing().bore()) + " bore";
         }
-        PinJoint joint = spot.joint();
+        PinJoint joint = spot.place().joint();
         if (joint != null) {
             return size(joint.diameter());
         }
-        PinJoint proposed =
-                brackets.design().drive().pinJoint(spot.bodies().contains(Marking.ACTUATOR) ? rod(spot) : key(spot));
+        PinJoint proposed = brackets.design()
+                .drive()
+                .pinJoint(
+                        spot.bodies().contains(Marking.ACTUATOR)
+                                ? rod(spot)
+                                : spot.place().key());
         return proposed == null ? "as the actuator's or link's end" : size(proposed.diameter()) + ", proposed";
     }
 
     private String rod(Marking.Spot spot) {
-        return key(spot).equals(design.drive().rodPinName()) ? Drive.ROD_PIN : Drive.FRAME_PIN;
+        return spot.place().key().equals(design.drive().rodPinName()) ? Drive.ROD_PIN : Drive.FRAME_PIN;
     }
 
     private String size(double m) {
@@ -124,7 +121,7 @@ final class PlacePages {
                     .at();
             if (exact.minus(spot.at()).norm() > 1e-5) {
                 rows.add(new String[] {
-                    (i + 1) + " " + spot.name(), Lengths.fine(exact.x(), units), Lengths.fine(exact.y(), units)
+                    spot.place().words(), Lengths.fine(exact.x(), units), Lengths.fine(exact.y(), units)
                 });
             }
         }
@@ -144,10 +141,8 @@ final class PlacePages {
         }
         pager.heading("From the nearest edge of the frame, tank stowed");
         List<String[]> rows = new ArrayList<>();
-        int n = 0;
         for (Marking.Spot spot : marking.spots()) {
-            n++;
-            rows.add(new String[] {n + " " + spot.name(), datum.edge(nearest(members, spot.at()), spot.at())});
+            rows.add(new String[] {spot.place().words(), datum.edge(nearest(members, spot.at()), spot.at())});
         }
         pager.table("ll", new String[] {"middle of", "is"}, rows);
     }
@@ -192,21 +187,17 @@ final class PlacePages {
     void spans() {
         pager.heading("Straight, from middle to middle");
         List<String[]> rows = new ArrayList<>();
-        int n = 0;
         for (Marking.Spot spot : marking.spots()) {
-            n++;
             rows.add(new String[] {
-                "datum to " + n + " " + spot.name(), Marks.show(spot.at().norm(), units)
+                "datum to " + spot.place().words(), Marks.show(spot.at().norm(), units)
             });
         }
         for (Marking.Span span : marking.spans()) {
-            rows.add(new String[] {number(span.a()) + " to " + number(span.b()), Marks.show(span.length(), units)});
+            rows.add(new String[] {
+                span.a().place().words() + " to " + span.b().place().words(), Marks.show(span.length(), units)
+            });
         }
         columns(rows);
-    }
-
-    private String number(Marking.Spot spot) {
-        return (marking.spots().indexOf(spot) + 1) + " " + spot.name();
     }
 
     /** Short rows side by side. */

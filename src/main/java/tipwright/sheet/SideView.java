@@ -42,6 +42,7 @@ public final class SideView {
     private final Vec2 low;
     private final Vec2 high;
     private final double scale;
+    private boolean listed;
 
     private SideView(Analysis analysis, UnitSystem units, double width, double height) {
         this.design = analysis.design();
@@ -87,7 +88,22 @@ public final class SideView {
      * @param height most that it may take, mm
      */
     public static Drawing of(Analysis analysis, UnitSystem units, double width, double height) {
+        return of(analysis, units, width, height, false);
+    }
+
+    /**
+     * The same beside a list of the places, by whose numbers many of them are told.
+     *
+     * @param width most that it may take, mm
+     * @param height most that it may take, mm
+     */
+    public static Drawing besideList(Analysis analysis, UnitSystem units, double width, double height) {
+        return of(analysis, units, width, height, true);
+    }
+
+    private static Drawing of(Analysis analysis, UnitSystem units, double width, double height, boolean listed) {
         SideView view = new SideView(analysis, units, width, height);
+        view.listed = listed && view.marking.spots().size() > FEW;
         Vec2 a = view.at(view.low).minus(new Vec2(EDGE, EDGE));
         Vec2 b = view.at(view.high).plus(new Vec2(EDGE, EDGE));
         view.board.keepLabelsOn(a, b);
@@ -166,13 +182,13 @@ public final class SideView {
 
     private void pin(Marking.Spot spot) {
         Vec2 p = spot.at();
-        String name = spot.name();
         Vec2 c = at(p);
         Pen pen = Pen.line("pins", Ink.BLACK, 0.35);
         board.ring(c, 1.4, pen.filled(Ink.WHITE));
         board.line(c.plus(new Vec2(-2.4, 0)), c.plus(new Vec2(2.4, 0)), pen);
         board.line(c.plus(new Vec2(0, -2.4)), c.plus(new Vec2(0, 2.4)), pen);
-        labels.put(name + " " + Marks.bare(p.x(), units) + " / " + Marks.bare(p.y(), units), c);
+        String places = "  " + Marks.bare(p.x(), units) + " / " + Marks.bare(p.y(), units);
+        labels.put(listed ? Integer.toString(spot.number()) : spot.place().words() + places, c);
     }
 
     /** A dimension from centre to centre, beside the line and away from the third pin. */

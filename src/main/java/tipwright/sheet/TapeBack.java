@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import tipwright.design.Design;
+import tipwright.design.Place;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
 import tipwright.quantity.Marks;
@@ -27,12 +28,9 @@ final class TapeBack {
     TapeBack(Design design, UnitSystem units) {
         this.units = units;
         pivot = design.pivot().at();
-        points.put(Skeleton.PIVOT, steps(pivot));
-        design.drive().places(pivot).forEach((name, at) -> {
-            if (!name.equals(Skeleton.PIVOT)) {
-                points.put(name, readings(name, at));
-            }
-        });
+        for (Place place : Place.of(design)) {
+            points.put(place.key(), place.pivot() ? steps(pivot) : readings(place.key(), place.at()));
+        }
     }
 
     /**

@@ -26,6 +26,9 @@ import tipwright.quantity.UnitSystem;
 /** The order of work: tack, measure, weld, dry run, water, full; what to watch, and what comes before anyone reaches in. */
 final class WorkPages {
     private static final double HALF = 0.5;
+    /** About so many lines tell the runs: they and the cautions stay together where a page has room for both. */
+    private static final int RUN_LINES = 20;
+
     private static final double WATER = 1000;
 
     private final Pager pager;
@@ -53,6 +56,7 @@ final class WorkPages {
         tack();
         measure();
         weld();
+        pager.keep(RUN_LINES + cautions.size());
         runs();
         pager.keep(cautions.size());
         pager.heading("Cautions");
@@ -116,7 +120,12 @@ final class WorkPages {
         for (String[] row : Across.diagonals(design, marking, units)) {
             square.add(new String[] {row[0], row[1], "", row[2], ""});
         }
-        pager.table("lrbrb", new String[] {"bearing to", "bearing 1", "measured", "bearing 2", "measured"}, square);
+        pager.table(
+                "lrbrb",
+                new String[] {
+                    "to", design.pivot().name(0), "measured", design.pivot().name(1), "measured"
+                },
+                square);
     }
 
     private void weld() {

@@ -6,27 +6,20 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
-import tipwright.design.Factors;
-import tipwright.design.Limits;
 import tipwright.design.actuator.ElectricActuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.actuator.Rod;
 import tipwright.design.around.Site;
-import tipwright.design.around.Twist;
-import tipwright.design.around.Use;
-import tipwright.design.around.Wear;
-import tipwright.design.around.WhatIf;
 import tipwright.design.drive.Straight;
 import tipwright.design.drive.TiltRange;
 import tipwright.design.joint.BallInsert;
 import tipwright.design.joint.Friction;
 import tipwright.design.joint.Pivot;
 import tipwright.design.joint.Support;
+import tipwright.design.key.Copy;
 import tipwright.design.tank.Attached;
 import tipwright.design.tank.BoxInterior;
-import tipwright.design.tank.Cases;
 import tipwright.design.tank.CylinderInterior;
-import tipwright.design.tank.Dump;
 import tipwright.design.tank.Interior;
 import tipwright.design.tank.Opening;
 import tipwright.design.tank.Outflow;
@@ -39,6 +32,9 @@ import tipwright.geometry.Vec3;
 
 /** Valid designs made from a seed: invented, of every tank shape. */
 public final class RandomDesigns {
+    /** All that is not drawn by lot is as the presets have it. */
+    private static final Design BASE = Examples.read(Examples.BOX);
+
     private final SplittableRandom random;
 
     /** The series of a seed. */
@@ -69,13 +65,10 @@ public final class RandomDesigns {
     }
 
     private Design design(Interior interior, Vec2 pivot, Straight drive, List<Opening> openings) {
-        return new Design(
-                1,
-                "seeded",
-                null,
-                null,
-                null,
-                new Site(in(-0.1, 0.1), in(-0.06, 0.06), 0, 0, 293.15, 323.15),
+        Design made = Copy.with(BASE, "site", new Site(in(-0.1, 0.1), in(-0.06, 0.06), 0, 0, 293.15, 323.15));
+        made = Copy.with(
+                made,
+                "tank",
                 new Tank(
                         interior,
                         new Wall(in(0.003, 0.008), 7850, 235e6, null, null),
@@ -88,49 +81,13 @@ public final class RandomDesigns {
                                 List.of())),
                         openings,
                         null,
-                        List.of()),
-                new Slurry(in(0.1, 1.0), null, in(1050, 1900), null, null, 2650, 1000, 0.6, in(0.2, 0.8), in(0.3, 3)),
-                new Pivot(pivot, List.of(support(in(-0.6, -0.3)), support(in(0.3, 0.6))), null),
-                drive,
-                new TiltRange(0, in(0.6, 1.6), Math.toRadians(1)),
-                new Friction(null, 0.15),
-                new Factors(2, 2, 1, 3, 2, 2, 1.5, 2, 1.5, 1, 1.5, 2, 1.67, 1.5, 1.5, 1.25),
-                new Limits(
-                        0.005,
-                        Math.toRadians(25),
-                        Math.toRadians(10),
-                        0.02,
-                        0.85,
-                        0.02,
-                        0.08,
-                        Math.toRadians(5),
-                        0.003,
-                        0.1,
-                        200,
-                        75),
-                new Cases(List.of(), List.of()),
-                new Use(null, null, null),
-                null,
-                new Dump(null, 0, 0.005, Dump.Cake.STEADILY, 2),
-                null,
-                List.of(),
-                new WhatIf(
-                        false, 0.006, 5, 0.05, null, null, 0.005, 0.2, null, null, null, null, null, null, List.of()),
-                null,
-                null,
-                List.of(),
-                null,
-                null,
-                null,
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                null,
-                new Wear(0, 0, 0.001, 0.02),
-                null,
-                null,
-                new Twist(null, null));
+                        List.of()));
+        made = made.withSlurry(
+                new Slurry(in(0.1, 1.0), null, in(1050, 1900), null, null, 2650, 1000, 0.6, in(0.2, 0.8), in(0.3, 3)));
+        made = made.withPivot(new Pivot(pivot, List.of(support(in(-0.6, -0.3)), support(in(0.3, 0.6))), null))
+                .withDrive(drive);
+        made = made.withTilt(new TiltRange(0, in(0.6, 1.6), Math.toRadians(1)));
+        return made.withFriction(new Friction(null, 0.15));
     }
 
     private Interior interior(Vec3 middle) {

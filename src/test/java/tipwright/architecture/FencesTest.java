@@ -26,7 +26,7 @@ class FencesTest {
             Map.entry("org.ejml..", of("linkage", "strength")),
             Map.entry("org.locationtech.jts..", of("outline", "check", "placement", "geometry")),
             Map.entry("org.apache.pdfbox..", of("drawing", "report")),
-            Map.entry("org.hipparchus..", of("analysis", "time", "placement", "design.tape", "doubt")),
+            Map.entry("org.hipparchus..", of("analysis", "time", "placement", "design.tape", "doubt", "viewer.photo")),
             Map.entry("org.snakeyaml..", of("design.file")),
             Map.entry("javax.measure..", of("quantity")),
             Map.entry("tech.units..", of("quantity")),

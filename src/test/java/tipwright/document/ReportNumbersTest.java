@@ -139,7 +139,7 @@ class ReportNumbersTest {
         String peak = "(?:" + NUMBER + " kN[^,]*,|none)";
         Matcher five = Pattern.compile("Push " + peak + ".*? Pull " + peak
                         + ".*?Stroke left (\\d+) mm before it is closed, (?:(\\d+) mm"
-                        + " before it is fully out|none before it is fully out: (\\d+) mm short).*? Bearing bearing ([12]): "
+                        + " before it is fully out|none before it is fully out: (\\d+) mm short).*? Bearing bearing ([12]) \\((?:left|right)\\): "
                         + NUMBER + " kN.*? Time (?:Up (\\d+) s|)")
                 .matcher(text);
         assertThat(five.find()).isTrue();

@@ -4,11 +4,13 @@ package tipwright.document;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -22,6 +24,7 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tipwright.drawing.HardSigns;
 
 /** The report as a PDF: tagged, bookmarked, fonts in it, nothing over the margin. Source of the form: ISO 32000-1. */
 class ReportPdfTest {
@@ -72,6 +75,21 @@ class ReportPdfTest {
         try (PDDocument pdf = Dossiers.pdf("saw-skid", Dossiers.LETTER.withFull(true))) {
             assertThat(bookmarks(pdf)).contains("How each check was worked out", "Inputs as read", "What was assumed");
             assertThat(text(pdf)).contains("Put in:", "Source: ", "metric US");
+        }
+    }
+
+    /** No sign in a name or a text stops the report, whatever the typeface lacks. */
+    @Test
+    void anySignIsWritten() throws IOException {
+        String signs = String.join(" ", HardSigns.all());
+        DocumentFrame frame =
+                new DocumentFrame("a " + signs + " z", Dossiers.of("wash-tub").origin(), Dossiers.A4);
+        frame.part(signs);
+        frame.page().line("h1", signs).line("p", "from " + signs + " to");
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        PdfWriter.write(frame.close(), out);
+        try (PDDocument pdf = Loader.loadPDF(out.toByteArray())) {
+            assertThat(text(pdf)).contains("from ", " to", "\u00d8");
         }
     }
 

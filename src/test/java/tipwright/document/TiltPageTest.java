@@ -81,7 +81,7 @@ class TiltPageTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"360, 800, false", "360, 800, true", "1280, 800, false"})
+    @CsvSource({"360, 800, false", "360, 800, true", "1280, 800, false", "1280, 800, true"})
     void isAccessibleAndNeverScrollsSideways(int width, int height, boolean dark) throws Exception {
         browser.open(file, width, height, dark);
         assertNothingWide();
@@ -339,12 +339,12 @@ class TiltPageTest {
         JsonNode pins = table(DEMO).get("pins");
         Vec2 frame = Dossiers.of(DEMO).design().drive().places(Vec2.ZERO).get("frame-pin");
         assertThat(frame).isNotNull();
-        assertThat(pins.at("/F/0/0").asDouble()).isCloseTo(frame.x() * 1000, within(0.501));
-        assertThat(pins.at("/F/0/1").asDouble()).isCloseTo(frame.y() * 1000, within(0.501));
+        assertThat(pins.at("/2/0/0").asDouble()).isCloseTo(frame.x() * 1000, within(0.501));
+        assertThat(pins.at("/2/0/1").asDouble()).isCloseTo(frame.y() * 1000, within(0.501));
         JsonNode lengths = table(DEMO).at("/length/metric");
         for (int i = 0; i < lengths.size(); i++) {
-            JsonNode f = pins.get("F").get(i);
-            JsonNode t = pins.get("T").get(i);
+            JsonNode f = pins.get("2").get(i);
+            JsonNode t = pins.get("3").get(i);
             double apart = Math.hypot(
                     f.get(0).asDouble() - t.get(0).asDouble(),
                     f.get(1).asDouble() - t.get(1).asDouble());

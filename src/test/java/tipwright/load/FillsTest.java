@@ -58,7 +58,7 @@ class FillsTest {
     void aPartFillIsTheSameAsThatFillOnItsOwn(Design design) {
         double[] tilts = TiltGrid.of(design);
         FillTables fills =
-                new FillTables(design, tilts, LoadTable.of(design, tilts).emptying());
+                new FillTables(design, tilts, LoadTable.of(design, tilts).emptying(), Vessel.of(design));
         assertThat(fills.stated()).isCloseTo(0.9, within(1e-9));
         for (int k = 0; k < 5; k++) {
             Design part = design.withSlurry(design.slurry().withFill(0.9 * (k + 1) / 5));
@@ -82,7 +82,7 @@ class FillsTest {
         Solid solid = design.tank().interior().solid();
         Vessel vessel = Vessel.of(design);
         FillTables fills =
-                new FillTables(design, tilts, LoadTable.of(design, tilts).emptying());
+                new FillTables(design, tilts, LoadTable.of(design, tilts).emptying(), Vessel.of(design));
         for (int k = 1; k <= 4; k++) {
             Slurry slurry = design.slurry().withFill(0.9 * k / 4);
             LoadTable table = fills.of(slurry);
@@ -91,12 +91,12 @@ class FillsTest {
             for (String shut : List.of("held", "settled", "slid")) {
                 for (LoadState state : Find.of(table, shut).states()) {
                     assertThat(state.volume()).isCloseTo(volume, within(1e-9 * volume));
-                    assertThat(state.mass() - vessel.empty().mass()).isCloseTo(mass, within(1e-9 * mass));
+                    assertThat(state.mass() - vessel.empty(design).mass()).isCloseTo(mass, within(1e-9 * mass));
                 }
             }
             for (LoadCase load : table.cases()) {
                 for (int i = 0; i < tilts.length; i++) {
-                    inside(solid, vessel.empty(), load.states().get(i));
+                    inside(solid, vessel.empty(design), load.states().get(i));
                     level(design, load, load.states().get(i), tilts[i]);
                 }
             }

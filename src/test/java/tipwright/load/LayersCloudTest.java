@@ -66,8 +66,8 @@ class LayersCloudTest {
                         "{fill: 100 %, density: 1400 kg/m3, repose: 30 deg}",
                         "{fill: 80 %, solids-by-volume: 25 %, repose: 12 deg}"));
         table = LoadTable.of(design, TILTS);
-        upsets = LoadTable.upsets(design, TILTS);
-        empty = Vessel.of(design).empty();
+        upsets = LoadTable.upsets(design, TILTS, Vessel.of(design));
+        empty = Vessel.of(design).empty(design);
     }
 
     private static Vec3 tilted(Vec3 v, double tilt) {
@@ -158,7 +158,7 @@ class LayersCloudTest {
         double turn = 2 * Math.PI * way / 10;
         double lean = Math.tan(Math.toRadians(12));
         Vec3 up = new Vec3(lean * Math.cos(turn), 1, lean * Math.sin(turn)).unit();
-        Leaning leaning = new Leaning(design);
+        Leaning leaning = new Leaning(design, Vessel.of(design));
         int i = 2;
         LoadCase settled = Find.of(table, "settled");
         LoadState own = settled.states().get(i);

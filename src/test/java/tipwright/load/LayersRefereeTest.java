@@ -64,7 +64,7 @@ class LayersRefereeTest {
     void aStuckCakeKeepsItsPlaceAndTheWaterFindsItsLevel(long seed) {
         Case c = Case.of(seed);
         LoadTable table = LoadTable.of(c.design(), TILTS);
-        EmptyTank empty = Vessel.of(c.design()).empty();
+        EmptyTank empty = Vessel.of(c.design()).empty(c.design());
         Geometry bed = FlatTank.lowest(c.tank().room(), 0, c.cake());
         for (int i = 0; i < TILTS.length; i++) {
             Vec3 wanted = i < 3 ? c.moment(TILTS[i], bed) : c.moment(TILTS[i], Math.min(TILTS[i], c.repose()));
@@ -78,7 +78,7 @@ class LayersRefereeTest {
     void aCakeThatHasRunStandsAtTheWorseOfTwoSlopes(long seed) {
         Case c = Case.of(seed);
         LoadTable table = LoadTable.of(c.design(), TILTS);
-        EmptyTank empty = Vessel.of(c.design()).empty();
+        EmptyTank empty = Vessel.of(c.design()).empty(c.design());
         for (int i = 0; i < TILTS.length; i++) {
             double tilt = TILTS[i];
             double wet = Math.min(Math.toRadians(15), c.repose());

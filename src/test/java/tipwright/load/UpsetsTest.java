@@ -29,10 +29,10 @@ class UpsetsTest {
     void frozenIsTheStowedSlurryAtEveryTilt(long seed) {
         FlatTank tank = FlatTank.hopper(new Random(seed));
         Design design = Find.tank(tank.yaml(), SLURRY);
-        EmptyTank empty = Vessel.of(design).empty();
+        EmptyTank empty = Vessel.of(design).empty(design);
         Geometry block = FlatTank.lowest(tank.room(), 0, 0.7 * tank.room().getArea());
-        for (LoadState state :
-                Find.of(LoadTable.upsets(design, TILTS), "frozen").states()) {
+        for (LoadState state : Find.of(LoadTable.upsets(design, TILTS, Vessel.of(design)), "frozen")
+                .states()) {
             assertThat(contents(state, empty)
                             .minus(FlatTank.moment(block, 1400))
                             .norm())
@@ -53,8 +53,8 @@ class UpsetsTest {
         double all = tank.room().getArea();
         double area = open ? FlatTank.both(tank.room(), FlatTank.below(0, 1)).getArea() : all;
         double mass = 0.4 * all * 1400 + (area - 0.4 * all) * 1000;
-        EmptyTank empty = Vessel.of(design).empty();
-        LoadCase brim = Find.of(LoadTable.upsets(design, TILTS), "brim");
+        EmptyTank empty = Vessel.of(design).empty(design);
+        LoadCase brim = Find.of(LoadTable.upsets(design, TILTS, Vessel.of(design)), "brim");
         for (int i = 0; i < TILTS.length; i++) {
             Geometry wet = FlatTank.lowest(tank.room(), -TILTS[i], area);
             LoadState state = brim.states().get(i);
@@ -72,9 +72,9 @@ class UpsetsTest {
     void bridgedIsTheWorstOfAllThatMayBeLeft(long seed) {
         FlatTank tank = FlatTank.hopper(new Random(seed));
         Design design = Find.tank(tank.yaml(), SLURRY.replace("70 %", "95 %"));
-        EmptyTank empty = Vessel.of(design).empty();
+        EmptyTank empty = Vessel.of(design).empty(design);
         LoadTable table = LoadTable.of(design, TILTS);
-        LoadCase bridged = Find.of(LoadTable.upsets(design, TILTS), "bridged");
+        LoadCase bridged = Find.of(LoadTable.upsets(design, TILTS, Vessel.of(design)), "bridged");
         double all = 0.95 * tank.room().getArea();
         for (int i = 0; i < TILTS.length; i++) {
             double least = Find.of(table, "draining").states().get(i).volume();
@@ -105,13 +105,14 @@ class UpsetsTest {
     void halfOfTheCakeStaysAtOneSide(long seed) {
         FlatTank tank = FlatTank.hopper(new Random(seed));
         Design design = Find.tank(tank.yaml(), "{fill: 80 %, solids-by-volume: 30 %, repose: 30 deg, release: 40 deg}");
-        EmptyTank empty = Vessel.of(design).empty();
+        EmptyTank empty = Vessel.of(design).empty(design);
         double area = 0.8 * tank.room().getArea() * 0.5;
         Geometry cake = FlatTank.lowest(tank.room(), 0, area);
         Vec3 whole = FlatTank.moment(cake, 1990);
         for (int side : new int[] {1, -1}) {
             List<LoadState> states = Find.of(
-                            LoadTable.upsets(design, TILTS), side > 0 ? "stuck-plus-z" : "stuck-minus-z")
+                            LoadTable.upsets(design, TILTS, Vessel.of(design)),
+                            side > 0 ? "stuck-plus-z" : "stuck-minus-z")
                     .states();
             for (int i = 0; i < TILTS.length; i++) {
                 boolean half = TILTS[i] > Math.toRadians(30);
@@ -137,7 +138,9 @@ class UpsetsTest {
     }
 
     private static List<String> names(Design design) {
-        return LoadTable.upsets(design, TILTS).stream().map(LoadCase::name).toList();
+        return LoadTable.upsets(design, TILTS, Vessel.of(design)).stream()
+                .map(LoadCase::name)
+                .toList();
     }
 
     /** Shut up to the tilt at which the outlet opens is the normal dump; shut beyond it is not. */
@@ -155,6 +158,8 @@ class UpsetsTest {
         for (String normal : List.of("draining", "heaped", "caked", "empty", "heel")) {
             assertThat(Find.of(table, normal).normalAt(Math.PI)).isTrue();
         }
-        assertThat(LoadTable.upsets(design, TILTS)).allMatch(LoadCase::upset).noneMatch(c -> c.normalAt(0));
+        assertThat(LoadTable.upsets(design, TILTS, Vessel.of(design)))
+                .allMatch(LoadCase::upset)
+                .noneMatch(c -> c.normalAt(0));
     }
 }

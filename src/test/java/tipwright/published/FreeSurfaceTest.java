@@ -14,6 +14,7 @@ import tipwright.load.Leaning;
 import tipwright.load.LoadCase;
 import tipwright.load.LoadState;
 import tipwright.load.LoadTable;
+import tipwright.load.Vessel;
 
 /** The free surface of a liquid in a box that leans sideways. */
 class FreeSurfaceTest {
@@ -40,7 +41,7 @@ class FreeSurfaceTest {
         LoadTable table = LoadTable.of(design, STOWED);
         LoadCase held = table.cases().get(0);
         Vec3 up = new Vec3(0, Math.cos(angle), -Math.sin(angle));
-        return new Leaning(design).at(held, held.states().get(0), 0, up);
+        return new Leaning(design, Vessel.of(design)).at(held, held.states().get(0), 0, up);
     }
 
     /**

@@ -89,12 +89,28 @@ final class Demo {
 
     Demo withStop(Stop stop) {
         return withAnalysis(a -> new Analysis(
-                a.design(), a.mechanism(), a.poses(), a.cases(), a.emptying(), stop, a.warnings(), a.wind()));
+                a.design(),
+                a.mechanism(),
+                a.poses(),
+                a.cases(),
+                a.emptying(),
+                stop,
+                a.warnings(),
+                a.wind(),
+                a.vessel()));
     }
 
     Demo withEmptying(Emptying emptying) {
         return withAnalysis(a -> new Analysis(
-                a.design(), a.mechanism(), a.poses(), a.cases(), emptying, a.stop(), a.warnings(), a.wind()));
+                a.design(),
+                a.mechanism(),
+                a.poses(),
+                a.cases(),
+                emptying,
+                a.stop(),
+                a.warnings(),
+                a.wind(),
+                a.vessel()));
     }
 
     /** With each row changed. */
@@ -105,7 +121,15 @@ final class Demo {
                 cases.add(new CaseResult(c.load(), c.rows().stream().map(change).toList()));
             }
             return new Analysis(
-                    a.design(), a.mechanism(), a.poses(), cases, a.emptying(), a.stop(), a.warnings(), a.wind());
+                    a.design(),
+                    a.mechanism(),
+                    a.poses(),
+                    cases,
+                    a.emptying(),
+                    a.stop(),
+                    a.warnings(),
+                    a.wind(),
+                    a.vessel());
         });
     }
 

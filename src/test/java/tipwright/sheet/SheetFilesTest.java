@@ -131,7 +131,7 @@ class SheetFilesTest {
     void crossAndSquareOfAMapStandWhereTheySay() throws Exception {
         PlacementMap map = PlacementMap.whole(DESIGN, "frame-pin", 12);
         Vec2 drawn = map.drawn().plus(new Vec2(-0.03, 0.02));
-        Drawing picture = MapPicture.of(map, Analyser.analyse(DESIGN), UnitSystem.METRIC, drawn);
+        Drawing picture = MapPicture.of(map, Analyser.analyse(DESIGN), UnitSystem.METRIC, drawn, null);
         List<Mark.Ring> rings = picture.marks().stream()
                 .filter(m -> m instanceof Mark.Ring && m.pen().layer().equals("pin"))
                 .map(m -> (Mark.Ring) m)

@@ -138,7 +138,12 @@ class SheetPagesTest {
                 if (!texts.get(page).contains("NOT TRUE SIZE")) {
                     trueSize(bracket.plate(), PageReader.shapes(document.getPage(page)));
                 } else {
-                    assertThat(bracket.plate().holes()).as(bracket.name()).noneMatch(CutPlate.PlateHole::pin);
+                    assertThat(bracket.plate().holes())
+                            .as(bracket.name() + ", "
+                                    + bracket.plate()
+                                            .high()
+                                            .minus(bracket.plate().low()) + " m")
+                            .noneMatch(CutPlate.PlateHole::pin);
                 }
             }
         }

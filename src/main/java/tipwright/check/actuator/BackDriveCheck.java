@@ -15,6 +15,7 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
 import tipwright.design.actuator.ElectricActuator;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -48,6 +49,11 @@ public final class BackDriveCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of();
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TUBE, PartKind.ROD);
     }
 
     @Override

@@ -21,6 +21,7 @@ import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.actuator.Rope;
 import tipwright.design.actuator.Sharing;
 import tipwright.design.actuator.TelescopicCylinder;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -75,6 +76,11 @@ public final class BucklingCheck implements Check {
     @Override
     public String part(Finding finding) {
         return "rod";
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.ROD);
     }
 
     @Override

@@ -11,6 +11,7 @@ import tipwright.check.rule.TimedCheck;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.time.Cycle;
@@ -47,6 +48,11 @@ public final class CycleTimeCheck implements TimedCheck {
     @Override
     public String source() {
         return "kinematics; strip integral of Torricelli's law for the outflow";
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TUBE, PartKind.ROD);
     }
 
     @Override

@@ -14,6 +14,7 @@ import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.time.Cycle;
@@ -60,6 +61,11 @@ public final class DutyCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.DEPENDS_ON_FILL, Trait.OVER_ALL_TILTS, Trait.BETTER_IN_TIME);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TUBE);
     }
 
     @Override

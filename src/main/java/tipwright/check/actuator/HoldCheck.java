@@ -18,6 +18,7 @@ import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Design;
 import tipwright.design.Factors;
 import tipwright.design.Limits;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -65,6 +66,11 @@ public final class HoldCheck implements Check {
                 "stopped, the actuator must hold {} and is good for {}",
                 Text.amount(finding.needs(), Kind.FORCE),
                 Text.amount(finding.has(), Kind.FORCE));
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TUBE, PartKind.ROD);
     }
 
     @Override

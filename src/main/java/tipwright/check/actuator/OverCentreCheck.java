@@ -16,6 +16,7 @@ import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
 import tipwright.design.tank.CaseName;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -59,6 +60,11 @@ public final class OverCentreCheck implements Check {
                         "the tank goes over by itself and pulls the other way with {}; the actuator holds {} that way",
                         Text.amount(finding.needs(), Kind.FORCE),
                         Text.amount(finding.has(), Kind.FORCE));
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TUBE, PartKind.ROD);
     }
 
     @Override

@@ -14,6 +14,7 @@ import tipwright.check.rule.Usage;
 import tipwright.check.rule.Verdict;
 import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Limits;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -49,6 +50,11 @@ public final class PullCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TUBE, PartKind.ROD);
     }
 
     @Override

@@ -13,6 +13,7 @@ import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -46,6 +47,11 @@ public final class ReachCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.BOUNDS_MOUNTS);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.LINK, PartKind.TUBE, PartKind.ROD);
     }
 
     @Override

@@ -3,6 +3,7 @@ package tipwright.check.actuator;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.MotionDirection;
@@ -12,6 +13,7 @@ import tipwright.check.rule.Fix;
 import tipwright.check.rule.TimedCheck;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.time.Cycle;
@@ -47,6 +49,11 @@ public final class StallCheck implements TimedCheck {
     @Override
     public String source() {
         return "linear load lines of a brushed motor; v = Q/A; the 1 %: common practice, no source";
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TUBE, PartKind.ROD);
     }
 
     @Override

@@ -17,6 +17,7 @@ import tipwright.design.Alike;
 import tipwright.design.Limits;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -76,6 +77,11 @@ public final class StrokeCheck implements Check {
                         "the actuator has {} of stroke left " + end + ", {} wanted",
                         Text.amount(finding.has(), Kind.LENGTH),
                         Text.amount(finding.needs(), Kind.LENGTH));
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TUBE, PartKind.ROD);
     }
 
     @Override

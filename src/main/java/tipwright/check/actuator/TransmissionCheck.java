@@ -14,6 +14,7 @@ import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Limits;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.Text;
@@ -53,6 +54,11 @@ public final class TransmissionCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.BOUNDS_MOUNTS);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TUBE, PartKind.ROD);
     }
 
     @Override

@@ -21,6 +21,7 @@ import tipwright.design.joint.BallInsert;
 import tipwright.design.joint.HousingStrength;
 import tipwright.design.joint.Support;
 import tipwright.geometry.Vec2;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -67,6 +68,11 @@ public final class BearingHousingCheck implements Check {
     @Override
     public String part(Finding finding) {
         return "housing of " + finding.id().substring(id().length() + 1).replace('-', ' ');
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.BEARING);
     }
 
     @Override

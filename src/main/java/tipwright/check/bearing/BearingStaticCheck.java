@@ -15,6 +15,7 @@ import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.joint.BallInsert;
 import tipwright.geometry.Vec3;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -74,6 +75,11 @@ public final class BearingStaticCheck implements Check {
     @Override
     public String part(Finding finding) {
         return "bearing " + (Findings.number(finding) + 1);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.BEARING);
     }
 
     @Override

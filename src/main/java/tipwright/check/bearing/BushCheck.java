@@ -20,6 +20,7 @@ import tipwright.design.Limits;
 import tipwright.design.joint.PlainBush;
 import tipwright.design.joint.Support;
 import tipwright.geometry.Vec2;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -76,6 +77,11 @@ public final class BushCheck implements Check {
     @Override
     public String part(Finding finding) {
         return "bearing " + (Findings.number(finding) + 1);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.BEARING);
     }
 
     @Override

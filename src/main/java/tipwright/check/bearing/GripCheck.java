@@ -12,6 +12,7 @@ import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.design.Limits;
 import tipwright.design.joint.BallInsert;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.InsertGrip;
@@ -56,6 +57,11 @@ public final class GripCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.ASKED_LATE);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.BEARING);
     }
 
     @Override

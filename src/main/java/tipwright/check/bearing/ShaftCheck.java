@@ -16,6 +16,7 @@ import tipwright.design.Limits;
 import tipwright.design.joint.Shaft;
 import tipwright.design.joint.Support;
 import tipwright.geometry.Vec3;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -59,6 +60,11 @@ public final class ShaftCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE, Trait.CARRIES_TANK);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.SHAFT);
     }
 
     @Override

@@ -140,6 +140,7 @@ public final class Clearance {
         if (doors.containsKey(a)
                 || b.kind() == PartKind.OBSTACLE
                 || b.kind() == PartKind.GROUND
+                || b.kind() == PartKind.WHEEL
                 || b.kind() == PartKind.RECEIVER) {
             return pins;
         }

@@ -2,6 +2,7 @@
 package tipwright.check.clearance;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
+import tipwright.check.rule.Concerned;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Titles;
@@ -18,6 +20,7 @@ import tipwright.design.Design;
 import tipwright.design.Limits;
 import tipwright.geometry.Vec2;
 import tipwright.outline.MachineParts;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -49,7 +52,7 @@ public final class ClearanceCheck implements Check {
     @Override
     public String rule() {
         return "Over the whole tilt the outlines of tank, attached parts, doors on their swing, links and actuators keep the gap"
-                + " wanted to frame members, obstacles, ground, the edges of the receiver and each other, where they overlap along the pivot. Round a shared pin they may"
+                + " wanted to frame members, wheels, obstacles, ground, the edges of the receiver and each other, where they overlap along the pivot. Round a shared pin they may"
                 + " touch; a rest that carries the stowed tank may touch it until the tank lifts off.";
     }
 
@@ -66,6 +69,11 @@ public final class ClearanceCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.SLOW, Trait.ABOUT_SURROUNDINGS);
+    }
+
+    @Override
+    public Concerned concerned(Analysis analysis, Finding finding) {
+        return Concerned.named(EnumSet.allOf(PartKind.class), finding);
     }
 
     @Override

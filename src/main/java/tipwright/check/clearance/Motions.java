@@ -11,10 +11,7 @@ import tipwright.outline.MachinePart;
 import tipwright.outline.MachinePose;
 
 /**
- * Where the bodies and the two halves of an actuator are, also between two poses. Between poses a body turns evenly about the pole
- * of its displacement, which is exact for the tank on a fixed pivot; other
- * bodies do not turn quite evenly with the tilt, which puts them off by up to some 0.3 mm at 1 degree a step, falling with its square. Source: plane kinematics, pole of
- * a finite displacement (from memory).
+ * Where the bodies and the two halves of an actuator are, also between two poses ({@link BodyPosition#towards}).
  */
 final class Motions {
     private final List<Pose> poses;
@@ -67,7 +64,7 @@ final class Motions {
             int i = below(pose);
             BodyPosition a = poses.get(i).bodies().get(number);
             double f = pose - i;
-            return f > 0 ? between(a, poses.get(i + 1).bodies().get(number), f) : a;
+            return f > 0 ? a.towards(poses.get(i + 1).bodies().get(number), f) : a;
         };
     }
 
@@ -102,19 +99,6 @@ final class Motions {
 
     private static Vec2 back(BodyPosition body, Vec2 p) {
         return p.minus(body.origin()).tilted(-body.turn());
-    }
-
-    /** A share of the way from one placement to the next. */
-    static BodyPosition between(BodyPosition a, BodyPosition b, double f) {
-        double turn = Math.IEEEremainder(b.turn() - a.turn(), 2 * Math.PI);
-        if (Math.abs(turn) < 1e-9) {
-            Vec2 origin = a.origin().plus(b.origin().minus(a.origin()).times(f));
-            return new BodyPosition(a.body(), origin, a.turn() + f * turn);
-        }
-        Vec2 half = b.origin().minus(a.origin()).times(0.5);
-        double reach = 1 / Math.tan(turn / 2);
-        Vec2 pole = a.origin().plus(half).plus(new Vec2(half.y(), -half.x()).times(reach));
-        return new BodyPosition(a.body(), a.origin().tiltedAbout(pole, f * turn), a.turn() + f * turn);
     }
 
     /** Largest displacement of any point since the first pose, m [pose]. */

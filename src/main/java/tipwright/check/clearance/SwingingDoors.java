@@ -75,7 +75,7 @@ final class SwingingDoors {
                 return before;
             }
             boolean open = motions.tilt(i + 1) >= opens - NEARLY;
-            return Motions.between(before, swung(tank.at(i + 1), opening, door, open), pose - i);
+            return before.towards(swung(tank.at(i + 1), opening, door, open), pose - i);
         };
     }
 

@@ -141,15 +141,8 @@ final class DrivePath {
                 .toList();
         LoadCase load = any.load();
         LoadCase named = new LoadCase(name, load.about(), LoadCase.NEVER, load.states(), load.contents());
-        return new Analysis(
-                Copy.with(Copy.with(design, "fastenings", held), "factors", Factors.none()),
-                analysis.mechanism(),
-                analysis.poses(),
-                List.of(new CaseResult(named, rows)),
-                analysis.emptying(),
-                analysis.stop(),
-                analysis.warnings(),
-                analysis.wind());
+        return analysis.with(List.of(new CaseResult(named, rows)))
+                .of(Copy.with(Copy.with(design, "fastenings", held), "factors", Factors.none()));
     }
 
     private static Balance at(Balance b, double force) {

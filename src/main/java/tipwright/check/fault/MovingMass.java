@@ -81,7 +81,7 @@ final class MovingMass {
 
     /** How far a point of the tank, as stowed, moves for one radian, m. */
     double way(Row row, Vec3 point) {
-        int i = analysis.poses().indexOf(row.pose());
+        int i = analysis.at(row.tilt());
         Pose before = analysis.poses().get(Math.max(0, i - 1));
         Pose after = analysis.poses().get(Math.min(analysis.poses().size() - 1, i + 1));
         double turn = after.tilt() - before.tilt();

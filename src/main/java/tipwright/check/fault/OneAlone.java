@@ -42,15 +42,9 @@ final class OneAlone {
         OneAlone alone = new OneAlone(design, one);
         List<Fastening> held =
                 design.fastenings().stream().filter(f -> bears(design, f, one)).toList();
-        return new Analysis(
-                Copy.with(design, "fastenings", held).withDrive(design.drive().with(List.of(one))),
-                analysis.mechanism(),
-                analysis.poses(),
-                analysis.cases().stream().map(alone::load).toList(),
-                analysis.emptying(),
-                analysis.stop(),
-                analysis.warnings(),
-                analysis.wind());
+        return analysis.with(analysis.cases().stream().map(alone::load).toList())
+                .of(Copy.with(design, "fastenings", held)
+                        .withDrive(design.drive().with(List.of(one))));
     }
 
     /** Whether a fastening holds the pins of this actuator, or none of an actuator's. */

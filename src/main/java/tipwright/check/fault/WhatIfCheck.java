@@ -2,16 +2,19 @@
 package tipwright.check.fault;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.check.rule.Check;
+import tipwright.check.rule.Concerned;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
 import tipwright.design.Limits;
 import tipwright.design.around.Trouble;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.time.Timing;
@@ -142,6 +145,15 @@ public final class WhatIfCheck implements Check {
         return Text.words(what + ": worst is " + title + ", ")
                 .plus(finding.byWords())
                 .plus(rest);
+    }
+
+    @Override
+    public Concerned concerned(Analysis analysis, Finding finding) {
+        // its note names what is worst then; 'tank' stands in too many sentences
+        return new Concerned(
+                EnumSet.complementOf(EnumSet.of(PartKind.TANK, PartKind.GROUND)),
+                finding.note().show(UnitSystem.METRIC),
+                true);
     }
 
     @Override

@@ -4,7 +4,6 @@ package tipwright.check.fault;
 import java.util.Arrays;
 import java.util.List;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
@@ -47,13 +46,12 @@ final class WhatIfShut {
             return List.of(make.missing(PART, "it does not come down in the dump in time"));
         }
         int way = analysis.poses().get(0).arm() > 0 ? 1 : -1;
-        List<Pose> poses = analysis.poses();
         return new DrivePath(make, analysis, rules)
                 .under(
                         PART,
                         "stopped at once, the load",
-                        row -> way > 0 ? peaks[poses.indexOf(row.pose())] : 0,
-                        row -> way < 0 ? peaks[poses.indexOf(row.pose())] : 0);
+                        row -> way > 0 ? peaks[analysis.at(row.tilt())] : 0,
+                        row -> way < 0 ? peaks[analysis.at(row.tilt())] : 0);
     }
 
     /** Greatest force against the motion at each pose, N; 0 where nothing comes down [pose]. */

@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
-import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
@@ -146,10 +145,8 @@ final class WhatIfStop {
     }
 
     private List<Finding> under(DrivePath path, String part, String how, double[] up, double[] down) {
-        List<Pose> poses = analysis.poses();
-        return path.under(
-                part, how, row -> (way > 0 ? down : up)[poses.indexOf(row.pose())], row -> (way > 0 ? up : down)
-                        [poses.indexOf(row.pose())]);
+        return path.under(part, how, row -> (way > 0 ? down : up)[analysis.at(row.tilt())], row -> (way > 0 ? up : down)
+                [analysis.at(row.tilt())]);
     }
 
     /** The stowed tank on what it lies on; null where nothing is there, so that the drive stops it. */

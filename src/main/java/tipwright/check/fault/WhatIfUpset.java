@@ -61,7 +61,7 @@ final class WhatIfUpset {
                 if (side != 0 && site.anyWay() > 0) {
                     Site lower = site.leaning(site.grade(), side * Math.max(site.anyWay(), side * site.crossSlope()));
                     Analysis there = Analyser.analyse(
-                            WhatIfWheel.coarse(analysis.design().withSite(lower)));
+                            WhatIfWheel.coarse(analysis.design().withSite(lower)), analysis.vessel());
                     for (CaseResult same : Analyser.upsets(there)) {
                         if (same.name().equals(load.name())) {
                             found.addAll(upset.under(there, same));
@@ -94,8 +94,7 @@ final class WhatIfUpset {
                 kept.add(poses.get(i));
             }
         }
-        return new Analysis(
-                all.design(), all.mechanism(), kept, List.of(), all.emptying(), all.stop(), all.warnings(), all.wind());
+        return all.over(kept, List.of());
     }
 
     /** +1 or -1 for cake that sticks along a side. */
@@ -111,15 +110,7 @@ final class WhatIfUpset {
             return List.of();
         }
         Design soft = Copy.with(some.design(), "supports", footing.softOn((int) side));
-        Analysis only = new Analysis(
-                soft,
-                some.mechanism(),
-                load.rows().stream().map(Row::pose).toList(),
-                List.of(load),
-                some.emptying(),
-                some.stop(),
-                some.warnings(),
-                some.wind());
+        Analysis only = alone(some, load).of(soft);
         return rules.stream()
                 .filter(c -> c.traits().contains(Trait.ABOUT_STANDING))
                 .flatMap(c -> c.run(only).stream())
@@ -127,20 +118,16 @@ final class WhatIfUpset {
     }
 
     private List<Finding> under(Analysis analysis, CaseResult load) {
-        Analysis only = new Analysis(
-                analysis.design(),
-                analysis.mechanism(),
-                load.rows().stream().map(Row::pose).toList(),
-                List.of(load),
-                analysis.emptying(),
-                analysis.stop(),
-                analysis.warnings(),
-                analysis.wind());
+        Analysis only = alone(analysis, load);
         boolean holds = holds(only);
         return rules.stream()
                 .flatMap(c -> c.run(only).stream())
                 .map(f -> holds ? stalled(f) : f)
                 .toList();
+    }
+
+    private static Analysis alone(Analysis analysis, CaseResult load) {
+        return analysis.over(load.rows().stream().map(Row::pose).toList(), List.of(load));
     }
 
     /** Whether the actuators are known to hold the load where it is. */

@@ -41,7 +41,7 @@ final class WhatIfWheel {
                 Site site = design.site();
                 Site sunk = site.leaning(bounded(site.grade() + grade), bounded(site.crossSlope() + cross));
                 try {
-                    Analysis leaning = Analyser.analyse(coarse(design.withSite(sunk)));
+                    Analysis leaning = Analyser.analyse(coarse(design.withSite(sunk)), analysis.vessel());
                     rules.stream()
                             .filter(c -> !c.traits().contains(Trait.SLOW))
                             .forEach(c -> all.addAll(c.run(leaning)));

@@ -15,6 +15,7 @@ import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.joint.Bolts;
 import tipwright.design.joint.Fastening;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.BoltGroup;
@@ -55,6 +56,11 @@ public final class BoltCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE, Trait.CARRIES_TANK);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.LUG, PartKind.BEARING);
     }
 
     @Override

@@ -17,6 +17,7 @@ import tipwright.design.drive.Drive;
 import tipwright.design.joint.Fastening;
 import tipwright.design.joint.Lug;
 import tipwright.design.joint.PinJoint;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -58,6 +59,11 @@ public final class ClevisCheck implements Check {
     @Override
     public String bound(String id) {
         return "actuator out of line";
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.PIN, PartKind.LUG);
     }
 
     @Override

@@ -20,6 +20,7 @@ import tipwright.design.actuator.Sharing;
 import tipwright.design.around.CrossMember;
 import tipwright.design.around.Frame;
 import tipwright.geometry.Vec2;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.Beam;
@@ -68,6 +69,11 @@ public final class CrossMemberCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE, Trait.CARRIES_TANK);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.CROSS_MEMBER);
     }
 
     @Override

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
+import tipwright.check.rule.Concerned;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Titles;
@@ -21,6 +22,7 @@ import tipwright.design.joint.Seat;
 import tipwright.design.tank.CylinderInterior;
 import tipwright.design.tank.Wall;
 import tipwright.geometry.Vec3;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.FatigueCurve;
@@ -32,7 +34,16 @@ public final class FatigueCheck implements Check {
     /** Cracks are not looked for, and a break may maim. */
     private static final double FACTOR = FatigueCurve.factor(false, true);
 
-    private final SeatWall.Memo memo = new SeatWall.Memo();
+    private final WallInfluences memo;
+
+    /**
+     * The check.
+     *
+     * @param memo what is known of walls
+     */
+    public FatigueCheck(WallInfluences memo) {
+        this.memo = memo;
+    }
 
     @Override
     public String id() {
@@ -77,6 +88,11 @@ public final class FatigueCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.DEPENDS_ON_FILL);
+    }
+
+    @Override
+    public Concerned concerned(Analysis analysis, Finding finding) {
+        return Concerned.named(Set.of(PartKind.PIN, PartKind.LUG, PartKind.BEARING), finding);
     }
 
     @Override

@@ -26,6 +26,7 @@ import tipwright.design.drive.LineSpring;
 import tipwright.design.drive.LinkSection;
 import tipwright.design.drive.TorsionSpring;
 import tipwright.design.joint.Lug;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -83,6 +84,11 @@ public final class LinkCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.DEPENDS_ON_FILL, Trait.CARRIES_TANK);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.LINK);
     }
 
     @Override

@@ -22,6 +22,7 @@ import tipwright.design.Limits;
 import tipwright.design.actuator.Sharing;
 import tipwright.design.drive.Drive;
 import tipwright.design.joint.PinJoint;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -70,6 +71,11 @@ public final class PinCheck implements Check {
     public String part(Finding finding) {
         String pin = finding.id().substring(id().length() + 1).replace('-', ' ');
         return pin.equals("tank pin") || pin.equals("rod pin") ? "moving pin" : pin;
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.PIN, PartKind.SHAFT);
     }
 
     @Override

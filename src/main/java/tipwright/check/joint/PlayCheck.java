@@ -21,6 +21,7 @@ import tipwright.design.joint.PinJoint;
 import tipwright.geometry.Solid;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -61,6 +62,11 @@ public final class PlayCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.BOUNDS_MOUNTS, Trait.ASKED_LATE);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.PIN, PartKind.SHAFT);
     }
 
     @Override

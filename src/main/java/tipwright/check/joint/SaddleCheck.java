@@ -21,6 +21,7 @@ import tipwright.design.tank.CylinderInterior;
 import tipwright.design.tank.Wall;
 import tipwright.geometry.Vec3;
 import tipwright.load.Gravity;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.Beam;
@@ -64,6 +65,11 @@ public final class SaddleCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.DEPENDS_ON_FILL, Trait.CARRIES_TANK);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TANK);
     }
 
     @Override

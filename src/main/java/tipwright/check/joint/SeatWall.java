@@ -5,16 +5,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
-import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.MotionDirection;
 import tipwright.design.joint.Seat;
 import tipwright.design.tank.CylinderInterior;
 import tipwright.geometry.Vec3;
 import tipwright.strength.CylinderShell;
-import tipwright.strength.PadPlate;
 import tipwright.strength.PatchInfluence;
 import tipwright.strength.PatchLoad;
 import tipwright.strength.ShellPatch;
@@ -37,32 +33,13 @@ final class SeatWall {
         shares = Arrays.stream(units).mapToDouble(u -> influence.equivalent(u)).toArray();
     }
 
-    /** Influences that were worked out already, by what they depend on; for one run over a design. */
-    static final class Memo {
-        private static final int MOST = 64;
-        private final Map<Key, PatchInfluence> known = new ConcurrentHashMap<>();
-
-        private record Key(ShellPatch patch, Seat.@Nullable Pad pad) {}
-
-        private PatchInfluence of(ShellPatch patch, Seat.@Nullable Pad pad) {
-            if (known.size() > MOST) {
-                known.clear();
-            }
-            return known.computeIfAbsent(
-                    new Key(patch, pad),
-                    k -> pad == null
-                            ? patch.influence()
-                            : new PadPlate(pad.thickness(), pad.along() / 2, pad.around() / 2).influence(patch));
-        }
-    }
-
     /**
      * The wall under a seat.
      *
      * @param wall thickness, m
      * @throws IllegalArgumentException where the rule does not hold, with what does not fit
      */
-    static SeatWall of(CylinderInterior tank, double wall, Seat seat, Memo memo) {
+    static SeatWall of(CylinderInterior tank, double wall, Seat seat, WallInfluences memo) {
         double radius = (tank.diameter() + wall) / 2;
         CylinderShell shell = CylinderShell.steel(radius, wall, tank.length());
         Vec3 axis = tank.axis().unit();

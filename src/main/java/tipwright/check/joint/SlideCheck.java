@@ -28,6 +28,7 @@ import tipwright.design.tank.Dump;
 import tipwright.geometry.Vec3;
 import tipwright.load.Contents;
 import tipwright.load.EmptyTank;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -68,6 +69,11 @@ public final class SlideCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.DEPENDS_ON_FILL);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TUBE, PartKind.ROD, PartKind.BEARING);
     }
 
     @Override

@@ -25,6 +25,7 @@ import tipwright.design.joint.Fastening;
 import tipwright.design.joint.FilletWeld;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -68,6 +69,11 @@ public final class SwingCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.BOUNDS_MOUNTS, Trait.ASKED_LATE);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.PIN, PartKind.LUG);
     }
 
     @Override

@@ -19,6 +19,7 @@ import tipwright.design.around.Frame;
 import tipwright.design.drive.Drive;
 import tipwright.design.joint.FilletWeld;
 import tipwright.geometry.Vec3;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.TubeFace;
@@ -60,6 +61,11 @@ public final class TubeWallCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.CROSS_MEMBER);
     }
 
     @Override

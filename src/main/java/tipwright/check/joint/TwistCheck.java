@@ -9,6 +9,7 @@ import tipwright.analysis.Balance;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
+import tipwright.check.rule.Concerned;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Titles;
@@ -23,6 +24,7 @@ import tipwright.design.joint.Support;
 import tipwright.design.tank.CylinderInterior;
 import tipwright.design.tank.Wall;
 import tipwright.geometry.Vec2;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.HingePair;
@@ -70,6 +72,13 @@ public final class TwistCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.DEPENDS_ON_FILL, Trait.BEARS_DRIVE, Trait.BOUNDS_MOUNTS);
+    }
+
+    @Override
+    public Concerned concerned(Analysis analysis, Finding finding) {
+        return finding.id().endsWith("frame")
+                ? new Concerned(Set.of(PartKind.FRAME, PartKind.CROSS_MEMBER), "", false)
+                : new Concerned(Set.of(PartKind.CRADLE), "", false);
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.design.Limits;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.time.Timing;
@@ -94,6 +95,16 @@ public interface Check {
     /** The part that a finding of this check's is about, in few words: 'weld frame pin'. */
     default String part(Finding finding) {
         return finding.id().replace('/', ' ').replace('-', ' ');
+    }
+
+    /** Kinds of parts that it looks at, as far as they are to be seen. */
+    default Set<PartKind> looksAt() {
+        return Set.of();
+    }
+
+    /** Which parts a finding of this check's is about: of the kinds that it looks at those that its id names, or all. */
+    default Concerned concerned(Analysis analysis, Finding finding) {
+        return Concerned.of(looksAt(), finding);
     }
 
     /** Whether a finding is one of this check's. */

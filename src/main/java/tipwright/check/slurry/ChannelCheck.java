@@ -11,6 +11,7 @@ import tipwright.check.rule.TimedCheck;
 import tipwright.check.rule.Trait;
 import tipwright.design.Limits;
 import tipwright.design.around.Channel;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.time.Cycle;
@@ -43,6 +44,11 @@ public final class ChannelCheck implements TimedCheck {
     @Override
     public String source() {
         return "balance of volumes; outflow by the strip integral of Torricelli's law";
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.RECEIVER);
     }
 
     @Override

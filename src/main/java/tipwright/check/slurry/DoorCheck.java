@@ -23,6 +23,7 @@ import tipwright.geometry.Plane;
 import tipwright.geometry.Vec3;
 import tipwright.load.Fill;
 import tipwright.load.Gravity;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -66,6 +67,11 @@ public final class DoorCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.DEPENDS_ON_FILL);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.OPENING);
     }
 
     @Override

@@ -31,22 +31,32 @@ public record DoorLoad(double force, Vec3 moment) {
     public static DoorLoad of(List<Vec3> outline, Plane surface, double weight) {
         List<Vec3> wet = surface.submerged(outline);
         double force = 0;
-        Vec3 moment = Vec3.ZERO;
+        double x = 0;
+        double y = 0;
+        double z = 0;
+        Vec3 a = wet.isEmpty() ? Vec3.ZERO : wet.get(0);
+        double atA = pressure(surface, a, weight);
         for (int i = 1; i + 1 < wet.size(); i++) {
-            Vec3[] p = {wet.get(0), wet.get(i), wet.get(i + 1)};
-            double area = p[1].minus(p[0]).cross(p[2].minus(p[0])).norm() / 2;
-            double[] pressure = new double[3];
-            double sum = 0;
-            for (int k = 0; k < 3; k++) {
-                pressure[k] = Math.max(0, -surface.height(p[k])) * weight;
-                sum += pressure[k];
-            }
+            Vec3 b = wet.get(i);
+            Vec3 c = wet.get(i + 1);
+            double atB = pressure(surface, b, weight);
+            double atC = pressure(surface, c, weight);
+            double area = b.minus(a).cross(c.minus(a)).norm() / 2;
+            double sum = atA + atB + atC;
             force += area * sum / 3;
-            for (int k = 0; k < 3; k++) {
-                moment = moment.plus(p[k].times(area / 12 * (sum + pressure[k])));
-            }
+            double onA = area / 12 * (sum + atA);
+            double onB = area / 12 * (sum + atB);
+            double onC = area / 12 * (sum + atC);
+            x += onA * a.x() + onB * b.x() + onC * c.x();
+            y += onA * a.y() + onB * b.y() + onC * c.y();
+            z += onA * a.z() + onB * b.z() + onC * c.z();
         }
-        return new DoorLoad(force, moment);
+        return new DoorLoad(force, new Vec3(x, y, z));
+    }
+
+    /** At a point, N/m2. */
+    private static double pressure(Plane surface, Vec3 point, double weight) {
+        return Math.max(0, -surface.height(point)) * weight;
     }
 
     /**

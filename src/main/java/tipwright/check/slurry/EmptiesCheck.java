@@ -13,6 +13,7 @@ import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
 import tipwright.load.Emptying;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -52,6 +53,11 @@ public final class EmptiesCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of();
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TANK);
     }
 
     @Override

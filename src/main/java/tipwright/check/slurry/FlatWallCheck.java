@@ -20,6 +20,7 @@ import tipwright.design.Design;
 import tipwright.design.Limits;
 import tipwright.design.tank.Wall;
 import tipwright.load.Gravity;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.PlateBending;
@@ -66,6 +67,11 @@ public final class FlatWallCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.DEPENDS_ON_FILL);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TANK);
     }
 
     @Override

@@ -18,6 +18,7 @@ import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.load.Fill;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Text;
 
 /** Where the stream lands. */
@@ -74,6 +75,11 @@ public final class LandingCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.DEPENDS_ON_FILL, Trait.ABOUT_SURROUNDINGS);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.RECEIVER);
     }
 
     @Override

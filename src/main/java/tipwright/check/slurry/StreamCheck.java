@@ -4,9 +4,8 @@ package tipwright.check.slurry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.function.UnaryOperator;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Pose;
+import tipwright.analysis.BodyPosition;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.TimedCheck;
@@ -18,6 +17,7 @@ import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.load.Gravity;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Text;
 import tipwright.time.Cycle;
 import tipwright.time.Moment;
@@ -75,6 +75,11 @@ public final class StreamCheck implements TimedCheck {
     }
 
     @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.RECEIVER);
+    }
+
+    @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("a wider pit, move the machine, or tilt more slowly");
     }
@@ -126,59 +131,30 @@ public final class StreamCheck implements TimedCheck {
 
     private static void offer(LandingSpot spot, Analysis analysis, Opening opening, Rim rim, Jet jet, Moment m) {
         Design design = analysis.design();
-        Vec3 up = design.site().up().tilted(-m.tilt());
         double density = design.slurry().mixtureDensity();
         double level = m.level() - m.vacuum() / (density * Gravity.G);
-        double flow = rim.flow(up, level);
-        double head = rim.deepest(up, level);
-        if (!(flow > 0) || !(head > 0)) {
+        Departure now = Departure.of(design, opening, rim, m.tilt(), level);
+        if (now == null) {
             return;
         }
-        UnaryOperator<Vec3> place = place(analysis.poses(), m.tilt());
+        Vec3 up = design.site().up().tilted(-m.tilt());
+        BodyPosition tank = analysis.bodiesAt(m.tilt()).get(analysis.mechanism().tank());
         String load = "draining";
-        if (rim.area() <= rim.wetArea(up, level) * (1 + 1e-9)) {
-            Jet.Standing now = new Jet.Standing(m.tilt(), m.tilt(), place, up, level);
-            jet.offer(spot, now, load, m.phase().direction());
+        if (now.jet()) {
+            Jet.Standing standing = new Jet.Standing(m.tilt(), m.tilt(), tank::place, up, level);
+            jet.offer(spot, standing, load, m.phase().direction());
             return;
         }
-        Rim.Overfall over = rim.overfall(up, flow);
-        double v = Math.min(over == null ? Double.POSITIVE_INFINITY : over.speed(), Stream.under(head));
-        double depth = over == null ? head : Math.min(over.depth(), head);
-        Vec3 lip = opening.lipPoint(up);
-        for (Vec3 from : List.of(lip, lip.plus(up.times(depth)))) {
-            for (Vec2 way :
-                    ways(opening, jet.straight(m.tilt()), design.site().up().xy(), lip, m.tilt())) {
+        for (Vec3 from : List.of(now.lip(), now.lip().plus(up.times(now.depth())))) {
+            for (Vec2 way : now.ways()) {
                 spot.offer(
                         m.tilt(),
-                        place.apply(from),
-                        way.times(v),
-                        v,
+                        tank.place(from),
+                        way.times(now.speed()),
+                        now.speed(),
                         load,
                         m.phase().direction());
             }
         }
-    }
-
-    /** Level out over the lip; and square out of the opening, where that points down. */
-    private static List<Vec2> ways(Opening opening, Vec2 out, Vec2 up, Vec3 lip, double tilt) {
-        Vec2 level = new Vec2(up.y(), -up.x()).unit();
-        double outward = out.dot(level);
-        if (Math.abs(outward) < 1e-3) {
-            outward = lip.minus(opening.middle()).tilted(tilt).xy().dot(level);
-        }
-        Vec2 straight = level.times(outward < 0 ? -1 : 1);
-        return out.dot(up) < 0 ? List.of(straight, out) : List.of(straight);
-    }
-
-    /** Where points of the tank are at a tilt, rad, between two that were worked out. */
-    private static UnaryOperator<Vec3> place(List<Pose> poses, double tilt) {
-        int i = 1;
-        while (i < poses.size() - 1 && poses.get(i).tilt() < tilt) {
-            i++;
-        }
-        Pose before = poses.get(i - 1);
-        Pose after = poses.get(i);
-        double share = (tilt - before.tilt()) / (after.tilt() - before.tilt());
-        return p -> before.place(p).times(1 - share).plus(after.place(p).times(share));
     }
 }

@@ -18,6 +18,7 @@ import tipwright.design.Limits;
 import tipwright.design.tank.CylinderInterior;
 import tipwright.design.tank.Vent;
 import tipwright.design.tank.Wall;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.CircularPlate;
@@ -59,6 +60,11 @@ public final class VacuumCheck implements TimedCheck {
     @Override
     public String source() {
         return "Windenburg and Trilling 1934 (read); Roark table 35 case 19a (read); ASME VIII-1: a third, L with a third of the heads' depth, dished heads (from memory)";
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TANK);
     }
 
     @Override

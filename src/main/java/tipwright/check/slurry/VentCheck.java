@@ -14,6 +14,7 @@ import tipwright.design.Design;
 import tipwright.design.Limits;
 import tipwright.design.tank.Vent;
 import tipwright.load.Contents;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.time.Cycle;
@@ -50,6 +51,11 @@ public final class VentCheck implements TimedCheck {
     @Override
     public String source() {
         return "orifice equation for air at small vacuum (from memory); 2 kPa: common practice, no source";
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.TANK);
     }
 
     @Override

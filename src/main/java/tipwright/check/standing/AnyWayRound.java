@@ -80,7 +80,7 @@ final class AnyWayRound {
     private List<Stand> stands(Analysis analysis, @Nullable Vehicle vehicle) {
         List<Stand> all = new ArrayList<>();
         WholeUnit unit = new WholeUnit(analysis);
-        Leaning leaning = new Leaning(analysis.design());
+        Leaning leaning = new Leaning(analysis.design(), analysis.vessel());
         for (Footprint.Edge edge : footprint.edges()) {
             for (CaseResult result : analysis.cases()) {
                 for (Row row : looked(result.rows(), edge, r -> masses(unit, r.load(), r.pose(), vehicle))) {
@@ -173,7 +173,8 @@ final class AnyWayRound {
                 looked.add(row);
             }
         }
-        if (!looked.contains(worst)) {
+        double governs = worst.tilt();
+        if (looked.stream().noneMatch(row -> row.tilt() == governs)) {
             looked.add(0, worst);
         }
         return looked;

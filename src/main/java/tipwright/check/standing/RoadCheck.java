@@ -8,6 +8,7 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
+import tipwright.check.rule.Concerned;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Trait;
@@ -24,6 +25,7 @@ import tipwright.geometry.Vec3;
 import tipwright.load.EmptyTank;
 import tipwright.load.Gravity;
 import tipwright.load.LoadState;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.EquivalentLoad;
@@ -67,6 +69,11 @@ public final class RoadCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.DEPENDS_ON_FILL, Trait.ABOUT_STANDING);
+    }
+
+    @Override
+    public Concerned concerned(Analysis analysis, Finding finding) {
+        return Concerned.named(Set.of(PartKind.BEARING), finding);
     }
 
     @Override

@@ -14,6 +14,7 @@ import tipwright.design.Design;
 import tipwright.design.Limits;
 import tipwright.design.around.Footing;
 import tipwright.geometry.Vec3;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -52,6 +53,11 @@ public final class SkidCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.ABOUT_STANDING);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.FOOT);
     }
 
     @Override

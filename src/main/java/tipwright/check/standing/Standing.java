@@ -2,6 +2,8 @@
 package tipwright.check.standing;
 
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
@@ -30,6 +32,7 @@ import tipwright.quantity.Text;
  * @param heaviest load on one support, N, and where; infinite when it tips over
  * @param wind what the wind blows on where it tips most easily, in words; empty without wind
  * @param lifts where a support first lifts off, in words; null: none does
+ * @param feet numbers of the supports, from 0, that bear the most or are the first to lift off
  */
 record Standing(
         Footprint.Moments moments,
@@ -39,7 +42,8 @@ record Standing(
         double tips,
         Extreme heaviest,
         Text wind,
-        @Nullable Text lifts) {
+        @Nullable Text lifts,
+        Set<Integer> feet) {
 
     static Standing of(Analysis analysis, Footing footing, double y) {
         Walk walk = new Walk(analysis.design(), footing, y);
@@ -59,7 +63,8 @@ record Standing(
                 round.tips(),
                 walk.heaviest.found(),
                 walk.caught,
-                walk.lifts);
+                walk.lifts,
+                walk.feet());
     }
 
     /** Gathers the worst on the way. */
@@ -81,6 +86,8 @@ record Standing(
         private final Extreme.Search heaviest = Extreme.Search.largest();
         private Text caught = Text.NONE;
         private @Nullable Text lifts;
+        private int most = -1;
+        private final Set<Integer> lifting = new TreeSet<>();
 
         Walk(Design design, Footing footing, double y) {
             this.footing = footing;
@@ -165,23 +172,34 @@ record Standing(
         /** What the supports bear under the weights and the wind's moment about the ground, N m along the way it blows. */
         private void reactions(List<Mass> masses, Vec2 blow, Pose pose, String loadCase) {
             double press = 0;
-            Vec2 first = blow;
+            Vec2 moment = blow;
             for (Mass m : masses) {
                 double weight = m.kg() * Gravity.G;
                 double height = m.at().y() - y;
                 Vec2 foot = new Vec2(m.at().x() - height * up.x() / up.y(), m.at().z() - height * up.z() / up.y());
                 press += weight * up.y();
-                first = first.plus(foot.times(weight * up.y()));
+                moment = moment.plus(foot.times(weight * up.y()));
             }
             double[] loads = springs == null
-                    ? SupportLoads.of(footing.outline(), press, first.times(1 / press))
+                    ? SupportLoads.of(footing.outline(), press, moment.times(1 / press))
                     : onSprings(springs.rest(masses, up, blow));
-            for (double load : loads) {
-                heaviest.offer(Double.isNaN(load) ? Double.POSITIVE_INFINITY : load, pose.tilt(), loadCase, null);
-                if (load == 0 && lifts == null) {
+            boolean first = lifts == null;
+            for (int i = 0; i < loads.length; i++) {
+                double load = Double.isNaN(loads[i]) ? Double.POSITIVE_INFINITY : loads[i];
+                most = heaviest.offer(load, pose.tilt(), loadCase, null) ? i : most;
+                if (load == 0 && first) {
+                    lifting.add(i);
                     lifts = Text.degrees(pose.tilt(), 0).plus(" (" + loadCase + ")");
                 }
             }
+        }
+
+        private Set<Integer> feet() {
+            Set<Integer> all = new TreeSet<>(lifting);
+            if (most >= 0) {
+                all.add(most);
+            }
+            return all;
         }
 
         private static double[] onSprings(SpringFeet.@Nullable Rest rest) {

@@ -7,17 +7,22 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.check.rule.Check;
+import tipwright.check.rule.Concerned;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Trait;
 import tipwright.design.Design;
 import tipwright.design.Limits;
 import tipwright.design.around.Footing;
+import tipwright.outline.MachinePart;
+import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
 /** Whether the machine stays on its feet. */
 public final class TipOverCheck implements Check {
+    private static final String SUPPORTS = "supports";
+
     @Override
     public String id() {
         return "tip-over";
@@ -68,6 +73,24 @@ public final class TipOverCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(Trait.DEPENDS_ON_FILL, Trait.ABOUT_STANDING);
+    }
+
+    @Override
+    public Set<PartKind> looksAt() {
+        return Set.of(PartKind.FOOT, PartKind.WHEEL);
+    }
+
+    @Override
+    public Concerned concerned(Analysis analysis, Finding finding) {
+        Footing footing = analysis.design().supports();
+        Double y = footing == null ? null : level(analysis.design(), footing);
+        if (footing == null || y == null || !finding.id().endsWith(SUPPORTS)) {
+            return Concerned.of(looksAt(), finding);
+        }
+        List<String> some = Standing.of(analysis, footing, y).feet().stream()
+                .map(i -> MachinePart.support(i + 1))
+                .toList();
+        return new Concerned(looksAt(), String.join(", ", some), false);
     }
 
     @Override
@@ -145,12 +168,11 @@ public final class TipOverCheck implements Check {
                     ? Text.words("; it tips over")
                     : Text.of(
                             "; the most on one is {}", Text.amount(s.heaviest().value(), Kind.FORCE, "kN", 1));
-            return make.missing(
-                    "supports", Text.words("supports.rating missing").plus(most));
+            return make.missing(SUPPORTS, Text.words("supports.rating missing").plus(most));
         }
         Text lifts = s.lifts();
         Text note = Text.words("load on one support");
         note = lifts == null ? note : note.plus("; one lifts off at ").plus(lifts);
-        return make.compare("supports", s.heaviest().value(), rating, 1, Kind.FORCE, s.heaviest(), note);
+        return make.compare(SUPPORTS, s.heaviest().value(), rating, 1, Kind.FORCE, s.heaviest(), note);
     }
 }

@@ -105,7 +105,7 @@ public final class WholeUnit {
         if (analysis.cases().stream().noneMatch(c -> c.name().equals("caked"))) {
             return null;
         }
-        Contents contents = new Contents(design);
+        Contents contents = new Contents(design, analysis.vessel());
         if (!(contents.cakeVolume() > 1e-9 * contents.capacity())) {
             return null;
         }

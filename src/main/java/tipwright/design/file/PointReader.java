@@ -21,8 +21,7 @@ import tipwright.quantity.UnitSystem;
  * '{between: [a, b], at: 10 in}', or the name of another.
  */
 final class PointReader {
-    private static final List<String> KEYS =
-            List.of("from", "side", "above", "below", "towards-dump", "away-from-dump", "between", "at", "z");
+    private static final List<String> KEYS = PointKey.words();
     private static final Set<String> US = Set.of("in", "ft", "yd");
     private static final double EXACT = 1e-6;
     private static final Measured DISTANCE = mark("distance");
@@ -122,8 +121,7 @@ final class PointReader {
 
     private boolean wrongSide(Node value, String path) {
         String word = value instanceof Node.Scalar text ? text.text() : "";
-        List<String> words = List.of("above", "below", "towards-dump", "away-from-dump");
-        problems.add(value.place(), path, value.words() + " is no side; " + ErrorText.meant(word, words));
+        problems.add(value.place(), path, value.words() + " is no side; " + ErrorText.meant(word, PointKey.sides()));
         return false;
     }
 

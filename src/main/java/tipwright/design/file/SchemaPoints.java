@@ -43,21 +43,22 @@ final class SchemaPoints {
         lengths.put("type", "object");
         lengths.put("minProperties", 1);
         lengths.put("additionalProperties", length());
-        Map<String, Object> keys = new LinkedHashMap<>();
-        keys.put("from", described(lengths, "Distances by tape from two points or more"));
-        List<String> sides = List.of("above", "below", "towards-dump", "away-from-dump");
-        keys.put("side", described(Map.of("enum", sides), "Which of the two places that fit"));
-        for (String side : sides) {
-            keys.put(side, described(lengths, "So far " + side.replace('-', ' ') + " of a point, level or plumb"));
-        }
         Map<String, Object> two = new LinkedHashMap<>();
         two.put("type", "array");
         two.put("items", Map.of("type", "string"));
         two.put("minItems", 2);
         two.put("maxItems", 2);
-        keys.put("between", described(two, "On the line from one point to another; without 'at' in the middle"));
-        keys.put("at", described(length(), "How far along that line from the first"));
-        keys.put("z", described(length(), "Where it is along the pivot; left out: as the points it is measured from"));
+        Map<String, Object> keys = new LinkedHashMap<>();
+        for (PointKey key : PointKey.values()) {
+            Map<String, Object> schema =
+                    switch (key.sort()) {
+                        case LENGTHS -> lengths;
+                        case WORD -> Map.of("enum", PointKey.sides());
+                        case LIST -> two;
+                        default -> length();
+                    };
+            keys.put(key.word(), described(schema, key.note()));
+        }
         Map<String, Object> group = new LinkedHashMap<>();
         group.put("type", "object");
         group.put("properties", keys);

@@ -74,7 +74,18 @@ record Shape(List<Key> keys, Constructor<?> maker) {
         }
     }
 
+    private static final ClassValue<Shape> ALL = new ClassValue<>() {
+        @Override
+        protected Shape computeValue(Class<?> record) {
+            return made(record);
+        }
+    };
+
     static Shape of(Class<?> record) {
+        return ALL.get(record);
+    }
+
+    private static Shape made(Class<?> record) {
         RecordComponent[] components = record.getRecordComponents();
         List<Key> keys = new ArrayList<>();
         Class<?>[] types = new Class<?>[components.length];

@@ -77,7 +77,7 @@ public final class TextEdit {
         return null;
     }
 
-    private static String quoted(String value) {
+    static String quoted(String value) {
         StringBuilder text = new StringBuilder("\"");
         for (int i = 0; i < value.length(); i++) {
             char c = value.charAt(i);

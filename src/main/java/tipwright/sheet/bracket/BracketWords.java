@@ -138,19 +138,31 @@ final class BracketWords {
                 length(pin.lug()));
     }
 
-    static Text proposal(LugProposal.Found found) {
+    private static String used(Map<String, Double> most) {
         List<String> used = new ArrayList<>();
-        for (Map.Entry<String, Double> e : found.most().entrySet()) {
+        for (Map.Entry<String, Double> e : most.entrySet()) {
             if (!e.getKey().equals("swing")) {
                 used.add(e.getKey().replace('-', ' ') + " " + Math.round(100 * e.getValue()) + " %");
             }
         }
+        return String.join(", ", used);
+    }
+
+    static Text proposal(MountProposal.Found found) {
+        return Text.words(
+                "PROPOSAL: the design does not describe this mount. It was tried by the checks and passed them; used: "
+                        + used(found.most())
+                        + ". Weld the plate all round to the frame, and bolt the bearing onto it. The holes suit a usual foot for this"
+                        + " bore: hold them against the foot that you have before you drill, and check it again where they differ.");
+    }
+
+    static Text proposal(LugProposal.Found found) {
         String on = found.foot().on();
         String foot = on.isEmpty()
                 ? " Nothing of the design is near enough to stand on: make the foot to suit what is there, no higher."
                 : on.equals(FootPlace.GIVEN) ? "" : " It stands square on the " + on + ".";
         return Text.words(
                 "PROPOSAL: the design does not describe this lug. It was tried by the checks and passed them; used: "
-                        + String.join(", ", used) + "." + foot);
+                        + used(found.most()) + "." + foot);
     }
 }

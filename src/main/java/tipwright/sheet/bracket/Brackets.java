@@ -4,6 +4,7 @@ package tipwright.sheet.bracket;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Mechanism;
@@ -45,7 +46,7 @@ public record Brackets(List<Bracket> all, Design design, List<Text> open) {
         Maker maker = new Maker(analysis);
         for (Fastening f : analysis.design().fastenings()) {
             maker.lug(f);
-            maker.flange(f);
+            maker.flange(f, null);
             maker.pad(f);
         }
         LugProposal.Outcome proposed = LugProposal.of(analysis, units);
@@ -57,8 +58,10 @@ public record Brackets(List<Bracket> all, Design design, List<Text> open) {
                             "The lug of the " + site.words()
                                     + " is not in the design, and none of the plates that are sold passed the checks: have it designed."));
         }
-        maker.bearings(open);
-        return new Brackets(maker.joined(), proposed.design(), open);
+        MountProposal.Outcome mounts = MountProposal.of(proposed.design(), analysis.mechanism(), units);
+        mounts.mounts().forEach(found -> maker.flange(found.fastening(), found));
+        maker.bearings(mounts.design(), open);
+        return new Brackets(maker.joined(), mounts.design(), open);
     }
 
     /** Makes them one by one. */
@@ -164,7 +167,7 @@ public record Brackets(List<Bracket> all, Design design, List<Text> open) {
         }
 
         /** The plate under the heads of bolts: as far around them as the design says, or as is usual. */
-        void flange(Fastening f) {
+        void flange(Fastening f, MountProposal.@Nullable Found found) {
             Bolts bolts = f.bolts();
             if (bolts == null) {
                 return;
@@ -186,14 +189,17 @@ public record Brackets(List<Bracket> all, Design design, List<Text> open) {
                     .map(p -> new CutPlate.PlateHole(p, hole, false))
                     .toList();
             List<Text> words = new ArrayList<>();
-            words.add(BracketWords.bolts(bolts));
+            if (found != null) {
+                words.add(BracketWords.proposal(found));
+            }
+            held(f, words);
             words.add(BracketWords.flange(flange, edge));
             words.add(BracketWords.stands(f, mechanism, 0));
             made.add(new Bracket(
                     "Mount of " + place(f),
                     new CutPlate(corners, holes, flange == null ? Double.NaN : flange.thickness()),
                     1,
-                    false,
+                    found != null,
                     words,
                     List.of(),
                     0));
@@ -223,14 +229,14 @@ public record Brackets(List<Bracket> all, Design design, List<Text> open) {
         }
 
         /** Bearings whose mounts are not described. */
-        void bearings(List<Text> open) {
+        void bearings(Design with, List<Text> open) {
             for (int i = 1; i <= 2; i++) {
-                String joint = "bearing-" + i;
-                if (design.fastenings().stream().noneMatch(f -> f.joint().equals(joint))) {
+                String joint = MountProposal.joint(i - 1);
+                if (with.fastenings().stream().noneMatch(f -> f.joint().equals(joint))) {
                     open.add(
                             Text.words(
                                     "The mount of bearing " + i
-                                            + " is not in the design: take its holes off the bearing's own foot, and have its plate and bolts checked."));
+                                            + " is not in the design, and no plate with bolts that are sold passed the checks: have it designed."));
                 }
             }
         }

@@ -22,7 +22,9 @@ import tipwright.outline.ZRange;
  * @param on what it stands on, in the builder's words; empty: nothing of the design is near, to be trimmed to what is there
  */
 record FootPlace(Vec2 up, double height, String on) {
-    private static final double FARTHEST = 0.3;
+    /** A lug that stands higher leans, and has no room at its true size on a sheet of paper, m. Common practice, no source. */
+    private static final double FARTHEST = 0.11;
+
     private static final double HALF = 0.03;
     private static final double ROOM = 0.01;
 

@@ -48,7 +48,7 @@ record Sketch(PinJoint pin, double width, double thickness, double leg, double f
         PinJoint known = site.known(design);
         PinJoint pin = known == null ? pin(sold.pins().get(0).size(), sold) : known;
         double thickness = site.fork() ? pin.cheek() : pin.lug();
-        double leg = least(sold, thickness);
+        double leg = least(sold.legs(), thickness);
         double width = up(WIDE * pin.diameter(), step);
         return new Sketch(pin, width, thickness, leg, width, site.fork(), step);
     }
@@ -64,12 +64,12 @@ record Sketch(PinJoint pin, double width, double thickness, double leg, double f
     }
 
     /** Smallest leg on a plate, m. Source: AISC 360 table J2.4, minimum size of fillet welds (from memory). */
-    private static double least(LugProposal.SoldSizes sold, double thickness) {
+    static double least(List<SoldSize> legs, double thickness) {
         double inch = 0.0254;
         double least = thickness <= inch / 4
                 ? inch / 8
                 : thickness <= inch / 2 ? 3 * inch / 16 : thickness <= 3 * inch / 4 ? inch / 4 : 5 * inch / 16;
-        return next(sold.legs(), least - 0.0004, least);
+        return next(legs, least - 0.0004, least);
     }
 
     private static double next(List<SoldSize> sizes, double above, double otherwise) {
@@ -149,7 +149,7 @@ record Sketch(PinJoint pin, double width, double thickness, double leg, double f
                         put,
                         Math.max(width, wide),
                         Math.max(thickness, fork ? put.cheek() : put.lug()),
-                        Math.max(leg, least(sold, Math.max(thickness, fork ? put.cheek() : put.lug()))),
+                        Math.max(leg, least(sold.legs(), Math.max(thickness, fork ? put.cheek() : put.lug()))),
                         Math.max(foot, wide),
                         fork,
                         step);
@@ -184,6 +184,6 @@ record Sketch(PinJoint pin, double width, double thickness, double leg, double f
             return null;
         }
         PinJoint put = Copy.with(pin, fork ? "cheek" : "lug", next);
-        return new Sketch(put, width, next, Math.max(leg, least(sold, next)), foot, fork, step);
+        return new Sketch(put, width, next, Math.max(leg, least(sold.legs(), next)), foot, fork, step);
     }
 }

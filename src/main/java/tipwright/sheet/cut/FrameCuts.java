@@ -19,7 +19,7 @@ final class FrameCuts {
 
     FrameCuts(Design design) {
         Frame given = design.frame();
-        frame = given == null ? new Frame(null, null, List.of(), null, null) : given;
+        frame = given == null ? new Frame(null, null, List.of(), null, null, null) : given;
     }
 
     void to(List<CutPiece> pieces, List<Text> open) {

@@ -11,8 +11,10 @@ import tipwright.geometry.Vec3;
  * @param shift m
  */
 public record DrawnPosition(double turn, Vec2 shift) {
-    /** As stowed. */
-    public static final DrawnPosition STOWED = new DrawnPosition(0, Vec2.ZERO);
+    /** As the analysis tells it. */
+    static DrawnPosition of(tipwright.analysis.BodyPosition body) {
+        return new DrawnPosition(body.turn(), body.origin());
+    }
 
     /** Where a stowed point is, m. */
     public Vec2 of(Vec2 stowed) {

@@ -12,20 +12,24 @@ import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.design.Design;
+import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.linkage.Skeleton;
 import tipwright.load.Contents;
 import tipwright.load.EmptyTank;
+import tipwright.load.Fill;
 
 /**
- * An analysed design as a function of tilt: the results at the steps, and between them the linkage on its own curve, the surface
+ * An analysed design as a function of tilt: the results at the steps, and between them the bodies on their way, the surface
  * for the volume between, the forces in balance with it. Owned by one caller.
  */
 public final class DumpStates {
+    private static final String DRAINING = "draining";
+
     private final Analysis analysis;
     private final Contents contents;
-    private final Bodies bodies;
+    private final Skeleton skeleton;
     private final double[] tilts;
     private final EmptyTank empty;
     private final EquilibriumSolver probe;
@@ -35,7 +39,8 @@ public final class DumpStates {
         this.analysis = analysis;
         this.contents = new Contents(analysis.design());
         this.tilts = analysis.poses().stream().mapToDouble(Pose::tilt).toArray();
-        this.bodies = new Bodies(analysis.design(), tilts);
+        this.skeleton =
+                analysis.design().drive().skeleton(analysis.design().pivot().at());
         this.empty = EmptyTank.of(analysis.design(), contents.solid());
         try {
             this.probe = new EquilibriumSolver(analysis.design());
@@ -61,7 +66,7 @@ public final class DumpStates {
 
     /** The mechanism as drawn. */
     public Skeleton skeleton() {
-        return bodies.skeleton();
+        return skeleton;
     }
 
     /** First tilt, rad. */
@@ -86,7 +91,7 @@ public final class DumpStates {
 
     /** Where the bodies are at a tilt, rad, held to the range. */
     public List<DrawnPosition> placements(double tilt) {
-        return bodies.at(held(tilt));
+        return analysis.bodiesAt(held(tilt)).stream().map(DrawnPosition::of).toList();
     }
 
     private double held(double tilt) {
@@ -112,8 +117,7 @@ public final class DumpStates {
         Row b = result.rows().get(Math.min(i + 1, tilts.length - 1));
         double span = b.tilt() - a.tilt();
         double s = span > 0 ? (tilt - a.tilt()) / span : 0;
-        List<DrawnPosition> placed = bodies.at(tilt);
-        Skeleton skeleton = bodies.skeleton();
+        List<DrawnPosition> placed = placements(tilt);
         DrawnPosition tank = placed.get(skeleton.tank());
         Vec2 framePin =
                 placed.get(skeleton.actuator().a()).of(skeleton.actuator().onA());
@@ -137,7 +141,26 @@ public final class DumpStates {
                 forces(inside, tilt, 0, a.rest(), b.rest(), s),
                 forces(inside, tilt, 1, a.raise(), b.raise(), s),
                 forces(inside, tilt, -1, a.lower(), b.lower(), s),
-                Pours.at(design(), contents, tank, tilt, spot.flow()));
+                Math.max(0, atFirst(result) - inside.volume()),
+                Pour.at(design(), tank, tilt, inside.fill(), level(inside, spot), spot.flow()));
+    }
+
+    /** What is in the tank before anything leaves, m3: of what drains all that is filled in. */
+    private double atFirst(CaseResult result) {
+        return result.name().equals(DRAINING)
+                ? contents.slurryVolume()
+                : result.rows().stream()
+                        .mapToDouble(r -> r.load().volume())
+                        .max()
+                        .orElse(0);
+    }
+
+    /** Of the surface that drives what runs out, m: as timed, or as it lies. */
+    private static double level(Inside inside, Timeline.Spot spot) {
+        Fill fill = inside.fill();
+        return !Double.isNaN(spot.level())
+                ? spot.level()
+                : fill == null ? Double.NaN : fill.surface().level();
     }
 
     private ShownForces forces(Inside inside, double tilt, int motion, Balance a, Balance b, double s) {
@@ -171,5 +194,24 @@ public final class DumpStates {
     /** The path of the centroid in a load case, m [tilt]. */
     public List<Vec3> centroids(String loadCase) {
         return loadCase(loadCase).rows().stream().map(Row::centroid).toList();
+    }
+
+    /** x of the lowest lip that is open at the last tilt, m; of the tank's end where none is. */
+    private double lastLip() {
+        DrawnPosition tank = placements(last()).get(skeleton.tank());
+        Vec3 up = contents.up(last());
+        Vec3 lowest = null;
+        for (Opening opening : design().tank().openings()) {
+            Vec3 lip = opening.lipPoint(up);
+            boolean lower = lowest == null || up.dot(lip) < up.dot(lowest);
+            lowest = opening.opensAt() <= last() && lower ? lip : lowest;
+        }
+        double end = contents.solid().extent(new Vec3(1, 0, 0)).high();
+        return lowest == null ? tank.of(new Vec2(end, 0)).x() : tank.of(lowest).x();
+    }
+
+    /** How lies what has left the tank. */
+    public Lying lying(Surroundings room) {
+        return Lying.of(design(), room, contents.slurryVolume(), lastLip());
     }
 }

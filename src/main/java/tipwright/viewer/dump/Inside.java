@@ -19,6 +19,11 @@ import tipwright.load.LoadState;
  * @param centroid of it, m, in the tank's axes as stowed
  */
 record Inside(@Nullable Fill fill, double mass, Vec3 centroid) {
+    /** m3. */
+    double volume() {
+        return fill == null ? 0 : fill.volume();
+    }
+
     /** A volume of liquid, m3, of a density, kg/m3. */
     static Inside liquid(Contents contents, EmptyTank empty, double density, double tilt, double volume) {
         if (!(volume > 1e-9 * contents.capacity())) {

@@ -24,7 +24,8 @@ import tipwright.outline.MachinePose;
  * @param rest forces at rest, without friction
  * @param raise forces while it tips
  * @param lower forces while it goes back
- * @param pour what leaves by the lip; null when nothing does
+ * @param out what has left the tank, m3
+ * @param pours what leaves, opening by opening
  */
 public record MachineState(
         double tilt,
@@ -40,10 +41,12 @@ public record MachineState(
         ShownForces rest,
         ShownForces raise,
         ShownForces lower,
-        @Nullable Pour pour) {
+        double out,
+        List<Pour> pours) {
     /** Copies the list. */
     public MachineState {
         bodies = List.copyOf(bodies);
+        pours = List.copyOf(pours);
     }
 
     /**

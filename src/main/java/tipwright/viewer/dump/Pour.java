@@ -3,53 +3,115 @@ package tipwright.viewer.dump;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tipwright.check.slurry.Departure;
+import tipwright.design.Design;
+import tipwright.design.tank.Opening;
 import tipwright.geometry.Mesh;
+import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.load.Fill;
+import tipwright.load.Gravity;
 
 /**
- * What runs out over the lip, as a falling sheet.
+ * What runs out of an opening, as a falling sheet.
  *
  * @param lip where it leaves, m, in space
- * @param way level unit vector away from the tank
+ * @param velocity with which it leaves, m/s
+ * @param gravity as it pulls on the site, m/s2
  * @param flow m3/s, above 0
- * @param width of the sheet at the lip, m
+ * @param width of the sheet where it leaves, m
  */
-public record Pour(Vec3 lip, Vec3 way, double flow, double width) {
-    private static final double G = 9.80665;
+public record Pour(Vec3 lip, Vec3 velocity, Vec3 gravity, double flow, double width) {
+    private static final double LEAST = 1e-6;
+    private static final double THINNEST = 0.004;
     private static final int STEPS = 14;
 
     /**
-     * Speed over the lip, m/s: that of critical flow, (g q)^(1/3) with q the flow per width. Source: flow over a free overfall,
-     * open-channel hydraulics textbooks (from memory).
+     * The streams at a tilt; they leave as the check of the landing has it.
+     *
+     * @param fill what it leaves behind; grit slides out
+     * @param level of the surface that drives them, m; NaN: nothing is known to leave
+     * @param flow of all together, m3/s; none below a cubic centimetre a second
      */
-    public double speed() {
-        return Math.cbrt(G * flow / width);
+    static List<Pour> at(
+            Design design, DrawnPosition tank, double tilt, @Nullable Fill fill, double level, double flow) {
+        List<Pour> all = new ArrayList<>();
+        Vec3 gravity = design.site().up().times(-Gravity.G);
+        double sum = 0;
+        for (Opening opening : design.tank().openings()) {
+            Departure leaving = flow > LEAST ? leaving(design, opening, tilt, fill, level, flow) : null;
+            if (leaving != null) {
+                Vec2 way = leaving.ways().get(leaving.ways().size() - 1).times(leaving.speed());
+                double depth = Math.max(THINNEST, leaving.depth());
+                double width = Math.max(THINNEST, leaving.flow() / (leaving.speed() * depth));
+                all.add(new Pour(
+                        tank.of(leaving.lip()), new Vec3(way.x(), way.y(), 0), gravity, leaving.flow(), width));
+                sum += leaving.flow();
+            }
+        }
+        double share = sum > 0 ? flow / sum : 0;
+        return all.stream()
+                .map(p -> new Pour(p.lip, p.velocity, p.gravity, share * p.flow, p.width))
+                .toList();
     }
 
-    /** Depth over the lip, m. */
+    private static @Nullable Departure leaving(
+            Design design, Opening opening, double tilt, @Nullable Fill fill, double level, double flow) {
+        if (fill != null && fill.stuff() == Fill.Stuff.CAKE) {
+            return Departure.ofGrit(design, opening, tilt, flow);
+        }
+        return Double.isNaN(level) ? null : Departure.of(design, opening, tilt, level);
+    }
+
+    /** Speed with which it leaves, m/s. */
+    public double speed() {
+        return velocity.norm();
+    }
+
+    /** Depth where it leaves, m. */
     public double depth() {
         return flow / (width * speed());
     }
 
+    /** How long it falls to a height, s. */
+    private double falls(double ground) {
+        double fall = Math.max(0.01, lip.y() - ground);
+        double up = velocity.y();
+        double g = -gravity.y();
+        return (up + Math.sqrt(up * up + 2 * g * fall)) / g;
+    }
+
+    private Vec3 at(double time) {
+        return lip.plus(velocity.times(time)).plus(gravity.times(0.5 * time * time));
+    }
+
+    /** Where it comes down on the ground, m. */
+    public Vec3 lands(double ground) {
+        Vec3 p = at(falls(ground));
+        return new Vec3(p.x(), ground, p.z());
+    }
+
     /**
-     * The sheet from the lip to the ground, falling freely and thinning as it speeds up.
+     * The sheet to the ground, falling freely and thinning as it speeds up.
      *
      * @param ground height, m
      */
     public Mesh mesh(double ground) {
-        double fall = Math.max(0.01, lip.y() - ground);
-        double time = Math.sqrt(2 * fall / G);
+        double time = falls(ground);
+        Vec3 level = new Vec3(velocity.x(), 0, velocity.z());
+        Vec3 way = level.norm() > 1e-9 ? level.unit() : new Vec3(1, 0, 0);
         Vec3 across = new Vec3(way.z(), 0, -way.x());
-        List<Vec3> ring = new ArrayList<>();
         double v0 = speed();
+        List<Vec3> ring = new ArrayList<>();
         for (int i = 0; i <= STEPS; i++) {
             double t = time * i / STEPS;
-            Vec3 velocity = way.times(v0).plus(new Vec3(0, -G * t, 0));
-            double v = velocity.norm();
-            Vec3 middle = lip.plus(way.times(v0 * t)).plus(new Vec3(0, -0.5 * G * t * t, 0));
-            Vec3 thick = across.cross(velocity).unit();
+            Vec3 now = velocity.plus(gravity.times(t));
+            double v = now.norm();
+            Vec3 middle = at(t);
+            Vec3 thick = across.cross(now).unit();
             double half = width / 2 * Math.sqrt(Math.sqrt(v0 / v));
-            double depth = Math.max(0.004, flow / (2 * half * v));
+            double depth = Math.max(THINNEST, flow / (2 * half * v));
             Vec3 top = middle.plus(thick.times(thick.y() < 0 ? -depth : depth));
             ring.add(middle.minus(across.times(half)));
             ring.add(middle.plus(across.times(half)));

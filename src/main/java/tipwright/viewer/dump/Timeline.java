@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.ActuatorSpeed;
 import tipwright.analysis.Row;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.load.Gravity;
 import tipwright.time.Cycle;
 import tipwright.time.CycleTimer;
 import tipwright.time.Moment;
@@ -34,15 +35,22 @@ public record Timeline(List<Spot> spots, String told) {
      * @param volume in the tank, m3; NaN: as the load case has it at this tilt
      * @param flow out of the tank, m3/s
      * @param motion 1: it tips, 0: it stands, -1: it goes back
+     * @param level of the surface against gravity in the tank's axes, less what a vacuum takes off, m; NaN where it was not timed
      */
-    public record Spot(double time, double tilt, double volume, double flow, int motion) {
+    public record Spot(double time, double tilt, double volume, double flow, int motion, double level) {
+        /** Where the level was not timed. */
+        public Spot(double time, double tilt, double volume, double flow, int motion) {
+            this(time, tilt, volume, flow, motion, Double.NaN);
+        }
+
         private Spot towards(Spot next, double s) {
             return new Spot(
                     mix(time, next.time, s),
                     mix(tilt, next.tilt, s),
                     mix(volume, next.volume, s),
                     mix(flow, next.flow, s),
-                    s < 1 ? motion : next.motion);
+                    s < 1 ? motion : next.motion,
+                    mix(level, next.level, s));
         }
 
         private static double mix(double a, double b, double s) {
@@ -63,6 +71,7 @@ public record Timeline(List<Spot> spots, String told) {
 
     private static Timeline timed(DumpStates dump, Cycle cycle) {
         boolean liquid = cycle.load().equals("draining") || cycle.load().equals("held");
+        double density = dump.design().slurry().mixtureDensity();
         List<Spot> spots = new ArrayList<>();
         for (Moment m : cycle.moments()) {
             if (m.tilt() > dump.last() + 1e-9
@@ -71,7 +80,9 @@ public record Timeline(List<Spot> spots, String told) {
                 continue;
             }
             int motion = m.phase() == Moment.Phase.RAISE ? 1 : m.phase() == Moment.Phase.HOLD ? 0 : -1;
-            spots.add(new Spot(m.time(), m.tilt(), liquid ? m.volume() : Double.NaN, m.discharge(), motion));
+            double level = m.level() - m.vacuum() / (density * Gravity.G);
+            double volume = liquid ? m.volume() : Double.NaN;
+            spots.add(new Spot(m.time(), m.tilt(), volume, m.discharge(), motion, level));
         }
         return new Timeline(spots, cycle.complete() ? "in real time" : "real time, up to where it stalls");
     }

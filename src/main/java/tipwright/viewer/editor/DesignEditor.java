@@ -8,10 +8,14 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
 import tipwright.design.file.DesignFile;
+import tipwright.design.file.FieldEdit;
+import tipwright.design.file.FileFields;
 import tipwright.design.file.NamedFiles;
 import tipwright.design.file.Reading;
 import tipwright.design.file.TextEdit;
@@ -37,6 +41,9 @@ public final class DesignEditor {
     private List<Handle> handles = List.of();
     private List<String> byTape = List.of();
     private @Nullable Solved dragged;
+    private @Nullable Solved good;
+    private boolean checksWait;
+    private @Nullable FileFields fields;
 
     /**
      * Opens a design text for editing.
@@ -50,29 +57,28 @@ public final class DesignEditor {
         this.file = file;
         this.recovery = recovery;
         this.saved = text;
-        this.sheet = solve(text);
+        this.sheet = solve(text, reread(text));
     }
 
-    private EditedDesign solve(String text) {
-        Path f = file;
-        Path folder = f == null ? null : f.toAbsolutePath().getParent();
-        Reading reading =
-                DesignFile.read(name, text, folder == null ? NamedFiles.shipped() : NamedFiles.folder(folder));
+    private EditedDesign solve(String text, Reading reading) {
         if (reading instanceof Reading.Bad bad) {
             handles = List.of();
             byTape = List.of();
             return EditedDesign.bad(text, bad.problems());
         }
-        Reading.Good good = (Reading.Good) reading;
-        Design design = good.design();
-        tape = good.units();
+        Reading.Good read = (Reading.Good) reading;
+        Design design = read.design();
+        tape = read.units();
         handles = Handle.of(
-                text, good.places(), design.drive().skeleton(design.pivot().at()));
-        byTape = Handle.byTape(text, good.places());
+                text, read.places(), design.drive().skeleton(design.pivot().at()));
+        byTape = Handle.byTape(text, read.places());
         try {
-            return new EditedDesign(text, Solved.of(design), List.of());
+            Solved before = good;
+            Solved solved = checksWait && before != null ? before.moved(design) : Solved.of(design);
+            good = solved;
+            return new EditedDesign(text, solved, List.of(), List.of());
         } catch (CannotComputeException e) {
-            return new EditedDesign(text, null, List.of(String.valueOf(e.getMessage())));
+            return new EditedDesign(text, null, List.of(String.valueOf(e.getMessage())), List.of());
         }
     }
 
@@ -84,6 +90,84 @@ public final class DesignEditor {
     /** The numbers to show: those of the drag, or else of the text; null when there are none. */
     public @Nullable Solved solved() {
         return dragged == null ? sheet.solved() : dragged;
+    }
+
+    /** The last numbers that there were, though the text may have changed since; null when there never were any. */
+    public @Nullable Solved lastGood() {
+        return good;
+    }
+
+    /**
+     * Lets the slow checks wait after every change from now on: whoever asks for that has {@link Solved#whole} made, on another thread,
+     * and hands it to {@link #settle}.
+     */
+    public void letChecksWait() {
+        checksWait = true;
+    }
+
+    /** Takes in the numbers with all checks, unless the text has changed since they were asked for. */
+    public void settle(Solved whole) {
+        Solved now = sheet.solved();
+        if (now != null && now.design().equals(whole.design())) {
+            sheet = new EditedDesign(sheet.text(), whole, sheet.problems(), sheet.faults());
+            good = whole;
+        }
+    }
+
+    /** All fields that the text has, and may have. */
+    public FileFields fields() {
+        FileFields now = fields;
+        if (now == null || !now.text().equals(sheet.text())) {
+            now = FileFields.of(sheet.text());
+            fields = now;
+        }
+        return now;
+    }
+
+    /** What is wrong, by the path of the field that it belongs to; under "" what belongs to none. */
+    public Map<String, List<String>> wrong() {
+        return fields().beside(sheet.faults());
+    }
+
+    /**
+     * Writes a field as typed; nothing typed takes it out where it may be left out. One step of undo.
+     *
+     * @return why not, in sentences; then nothing has changed. Empty when it was taken
+     */
+    public List<String> write(String path, String typed) {
+        FileFields now = fields();
+        return rewrite(path, text -> FieldEdit.set(now, path, typed));
+    }
+
+    /** The same by any change of the text that has to do with a field. */
+    List<String> rewrite(String path, UnaryOperator<String> edit) {
+        try {
+            String text = edit.apply(sheet.text());
+            Reading reading = reread(text);
+            List<String> refused = reading instanceof Reading.Bad bad && bad.open() == null
+                    ? Refusal.of(sheet.faults(), bad.problems(), path)
+                    : List.of();
+            if (refused.isEmpty()) {
+                change(text, reading);
+            }
+            return refused;
+        } catch (IllegalArgumentException e) {
+            return List.of(String.valueOf(e.getMessage()));
+        }
+    }
+
+    /**
+     * Changes the text by one of {@link FieldEdit}, which may leave blanks to be filled in. One step of undo.
+     *
+     * @return why not; null when it was done
+     */
+    public @Nullable String rebuild(UnaryOperator<String> edit) {
+        try {
+            change(edit.apply(sheet.text()));
+            return null;
+        } catch (IllegalArgumentException e) {
+            return String.valueOf(e.getMessage());
+        }
     }
 
     /** What can be moved. */
@@ -138,13 +222,13 @@ public final class DesignEditor {
         String text = from.poll();
         if (text != null) {
             to.push(sheet.text());
-            set(text);
+            set(text, reread(text));
         }
     }
 
-    private void set(String text) {
+    private void set(String text, Reading reading) {
         dragged = null;
-        sheet = solve(text);
+        sheet = solve(text, reading);
         keep();
     }
 
@@ -156,6 +240,10 @@ public final class DesignEditor {
 
     /** Takes in a text in place of the present one; it can be undone. */
     public void change(String text) {
+        change(text, reread(text));
+    }
+
+    private void change(String text, Reading reading) {
         if (text.equals(sheet.text())) {
             dragged = null;
             return;
@@ -165,7 +253,7 @@ public final class DesignEditor {
             undo.removeLast();
         }
         redo.clear();
-        set(text);
+        set(text, reading);
     }
 
     /**

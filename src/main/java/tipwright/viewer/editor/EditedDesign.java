@@ -11,14 +11,16 @@ import tipwright.design.file.Problem;
  * @param text of the file
  * @param solved null when the text is no design or cannot be computed
  * @param problems why not, one sentence each; empty when it was solved
+ * @param faults those of the problems that have their places in the text
  */
-public record EditedDesign(String text, @Nullable Solved solved, List<String> problems) {
-    /** Copies the list. */
+public record EditedDesign(String text, @Nullable Solved solved, List<String> problems, List<Problem> faults) {
+    /** Copies the lists. */
     public EditedDesign {
         problems = List.copyOf(problems);
+        faults = List.copyOf(faults);
     }
 
     static EditedDesign bad(String text, List<Problem> problems) {
-        return new EditedDesign(text, null, problems.stream().map(Problem::text).toList());
+        return new EditedDesign(text, null, problems.stream().map(Problem::text).toList(), problems);
     }
 }

@@ -47,7 +47,8 @@ public record Handle(String path, String label, Vec2 at, String x, String y, int
             String writtenY = text.substring(y.start(), y.end());
             try {
                 Vec2 at = new Vec2(
-                        Quantities.parse(bare(writtenX), Kind.LENGTH), Quantities.parse(bare(writtenY), Kind.LENGTH));
+                        Quantities.estimate(bare(writtenX), Kind.LENGTH, "").si(),
+                        Quantities.estimate(bare(writtenY), Kind.LENGTH, "").si());
                 all.put(path, new Handle(path, label(path), at, bare(writtenX), bare(writtenY), body(skeleton, at)));
             } catch (QuantityException direction) {
                 // a direction or another pair of plain numbers: nothing to drag
@@ -83,7 +84,8 @@ public record Handle(String path, String label, Vec2 at, String x, String y, int
                 : path.substring(path.lastIndexOf('.') + 1).replace('-', ' ');
     }
 
-    private static int body(Skeleton skeleton, Vec2 at) {
+    /** Number of the body that a stowed place of the mechanism moves with; 0: the frame. */
+    public static int body(Skeleton skeleton, Vec2 at) {
         if (skeleton.actuator().onA().minus(at).norm() < SAME) {
             return skeleton.actuator().a();
         }

@@ -61,6 +61,15 @@ public record Solved(Analysis analysis, List<Finding> findings, List<String> lat
                 .toList();
     }
 
+    /**
+     * The same with the slow checks made too; takes long, and may be asked for on any thread.
+     *
+     * @throws CannotComputeException when one of them meets something that cannot be computed
+     */
+    public Solved whole() throws CannotComputeException {
+        return later.isEmpty() ? this : of(analysis, false);
+    }
+
     /** The design. */
     public Design design() {
         return analysis.design();

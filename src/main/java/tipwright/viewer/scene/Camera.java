@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.viewer.scene;
 
+import java.util.ArrayList;
+import java.util.List;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 
@@ -49,25 +51,37 @@ public record Camera(Vec3 target, double yaw, double pitch, double distance) {
      * @param aspect width over height of the picture
      */
     public static Camera fitting(Place from, Vec3 low, Vec3 high, double aspect) {
-        Camera camera = new Camera(
-                low.plus(high).times(0.5), from.yaw, from.pitch, high.minus(low).norm());
-        return camera.fitted(low, high, aspect);
+        List<Vec3> corners = new ArrayList<>();
+        for (double x : new double[] {low.x(), high.x()}) {
+            for (double y : new double[] {low.y(), high.y()}) {
+                corners.add(new Vec3(x, y, low.z()));
+                corners.add(new Vec3(x, y, high.z()));
+            }
+        }
+        return fitting(from, corners, aspect);
     }
 
-    /** The same direction from where a box just fits, with a margin. */
-    public Camera fitted(Vec3 low, Vec3 high, double aspect) {
-        Camera camera = new Camera(
-                low.plus(high).times(0.5), yaw, pitch, 4 * high.minus(low).norm());
+    /**
+     * Looks from a place so that some points fit into the picture.
+     *
+     * @param points m
+     * @param aspect width over height of the picture
+     */
+    public static Camera fitting(Place from, List<Vec3> points, double aspect) {
+        return new Camera(Vec3.ZERO, from.yaw, from.pitch, 1).fitted(points, aspect);
+    }
+
+    /** The same direction from where some points just fit, with a margin. */
+    public Camera fitted(List<Vec3> points, double aspect) {
+        Vec3 sum = points.stream().reduce(Vec3.ZERO, Vec3::plus).times(1.0 / points.size());
+        double far = points.stream().mapToDouble(p -> p.minus(sum).norm()).max().orElse(1);
+        Camera camera = new Camera(sum, yaw, pitch, 8 * far);
         for (int round = 0; round < 12; round++) {
             double w = 1e9;
             double e = -1e9;
             double n = 1e9;
             double s = -1e9;
-            for (int corner = 0; corner < 8; corner++) {
-                Vec3 p = new Vec3(
-                        (corner & 1) == 0 ? low.x() : high.x(),
-                        (corner & 2) == 0 ? low.y() : high.y(),
-                        (corner & 4) == 0 ? low.z() : high.z());
+            for (Vec3 p : points) {
                 Vec2 at = camera.project(p, aspect, 1);
                 w = Math.min(w, at.x());
                 e = Math.max(e, at.x());
@@ -134,12 +148,17 @@ public record Camera(Vec3 target, double yaw, double pitch, double distance) {
         return new Vec2(width / 2 + scale * from.dot(right()), height / 2 - scale * from.dot(up()));
     }
 
-    /** The point in the plane of a z that lies behind a place in the picture, m; NaN when the line of sight runs along it. */
-    public Vec2 onPlane(Vec2 inPicture, double z, double width, double height) {
+    /** The way of the line of sight through a place in the picture. */
+    Vec3 sight(Vec2 inPicture, double width, double height) {
         double scale = Math.tan(FIELD / 2) / (height / 2);
-        Vec3 ray = forward()
+        return forward()
                 .plus(right().times((inPicture.x() - width / 2) * scale))
                 .plus(up().times((height / 2 - inPicture.y()) * scale));
+    }
+
+    /** The point in the plane of a z that lies behind a place in the picture, m; NaN when the line of sight runs along it. */
+    public Vec2 onPlane(Vec2 inPicture, double z, double width, double height) {
+        Vec3 ray = sight(inPicture, width, height);
         double k = Math.abs(ray.z()) < 1e-9 ? Double.NaN : (z - at().z()) / ray.z();
         return at().plus(ray.times(k)).xy();
     }

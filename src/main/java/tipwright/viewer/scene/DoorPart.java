@@ -43,7 +43,8 @@ final class DoorPart {
                     door.hinge().y(),
                     door.hinge().z(),
                     new javafx.geometry.Point3D(a.x(), a.y(), a.z()));
-            Group hung = new Group(plate, bar);
+            MeshView latches = Surface.view(latches(door), Surface.bright(theme.rod(), 0.6));
+            Group hung = new Group(plate, bar, latches);
             hung.getTransforms().add(turn);
             doors.add(new Swinging(opening, door, turn));
             all.getChildren().add(hung);
@@ -66,6 +67,21 @@ final class DoorPart {
             bars.add(Forms.rod(door.hinge().plus(shift), top.plus(shift), 0.01, 8));
         }
         return Forms.joined(bars);
+    }
+
+    /** A handle where each latch holds; several stand side by side along the hinge line, about their middle. */
+    private static tipwright.geometry.Mesh latches(Door door) {
+        Vec3 along = door.hingeAxis().unit();
+        List<tipwright.geometry.Mesh> all = new ArrayList<>();
+        double apart = Math.min(0.24, 0.5 / Math.max(1, door.latches() - 1));
+        Vec3 out = door.latch().minus(door.hinge()).cross(along).unit();
+        for (int i = 0; i < door.latches(); i++) {
+            Vec3 at = door.latch().plus(along.times((i - (door.latches() - 1) / 2.0) * apart));
+            Vec3 arm = door.latch().minus(door.hinge()).unit().times(0.05);
+            all.add(Forms.beam(at.minus(arm), at.plus(arm), 0.03, 0.03, along));
+            all.add(Forms.rod(at.minus(out.times(0.04)), at.plus(out.times(0.04)), 0.009, 10));
+        }
+        return Forms.joined(all);
     }
 
     Node node() {

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.viewer.scene;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.AmbientLight;
 import javafx.scene.DirectionalLight;
 import javafx.scene.Group;
@@ -10,17 +12,26 @@ import javafx.scene.paint.Color;
 import javafx.scene.transform.Rotate;
 import tipwright.geometry.Forms;
 import tipwright.geometry.Mesh;
+import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.outline.MachineOutline;
+import tipwright.outline.MachinePart;
+import tipwright.outline.MachinePose;
 import tipwright.outline.PartKind;
+import tipwright.outline.ZRange;
 import tipwright.viewer.dump.DumpStates;
+import tipwright.viewer.dump.Lying;
 import tipwright.viewer.dump.MachineState;
 import tipwright.viewer.dump.Surroundings;
+import tipwright.viewer.editor.PartOfMachine;
 
 /** Everything that stands in the picture for one design, one load case and one theme. Opaque parts first, the wall last. */
 public final class MachineScene {
     /** Largest distance of the drawn tank from the true one over the tank's size. */
     private static final double FINE = 1.0 / 400;
+
+    private static final double[] LOOKS = {0, 0.5, 1};
+    private static final double ALONG_AXLE = Math.cos(Math.toRadians(25));
 
     /** Name of the load case in which every door stays shut. */
     private static final String SHUT = "held";
@@ -28,6 +39,11 @@ public final class MachineScene {
     private final DumpStates dump;
     private final String loadCase;
     private final Surroundings room;
+    private final GroundPart ground;
+    private final ShadowPart shadow;
+    private final WheelPart wheels;
+    private final Sketch sketch;
+    private final Lying lying;
     private final YardPart yard;
     private final SolidPart solids;
     private final DrivePart drive;
@@ -37,6 +53,9 @@ public final class MachineScene {
     private final SlurryPart slurry;
     private final ArrowPart arrows;
     private final PathPart path;
+    private final MarkPart marks;
+    private final MachineOutline machine;
+    private final Sight sight;
     private final double newtonsPerMetre;
     private final Group root;
 
@@ -45,30 +64,43 @@ public final class MachineScene {
         this.dump = dump;
         this.loadCase = dump.loadCase(loadCase).name();
         Mesh inside = inside(dump);
-        MachineOutline machine = new MachineOutline(dump.analysis());
+        machine = new MachineOutline(dump.analysis());
+        sight = new Sight(machine, inside);
+        marks = new MarkPart(machine, theme);
         room = Surroundings.of(dump, machine);
         double size = room.radius();
         newtonsPerMetre = SceneText.niceForce(2.6 * Math.max(1e-3, dump.largestForce()) / size);
+        lying = dump.lying(room);
+        sketch = Sketch.of(machine, lying);
+        ground = new GroundPart(room, lying.place(), theme);
+        shadow = new ShadowPart(machine, room.ground(), theme);
         yard = new YardPart(room, theme);
+        wheels = new WheelPart(machine, theme);
         solids = new SolidPart(machine, dump.skeleton().bodies().size(), theme);
         drive = new DrivePart(dump.design().drive().actuators(), theme);
         assists = new AssistPart(dump.design(), dump.skeleton(), theme);
         tank = new TankPart(dump.design().tank(), shell(dump, machine, inside), theme);
         doors = new DoorPart(dump.design().tank(), dump.skeleton().tank(), theme);
-        slurry = new SlurryPart(inside, room.ground(), theme);
+        slurry = new SlurryPart(inside, lying, theme);
         arrows = new ArrowPart(dump.design(), 1 / newtonsPerMetre, size / 75, theme);
         path = new PathPart(dump, room, loadCase, theme);
         root = new Group(
+                ground.node(),
+                shadow.node(),
                 yard.node(),
+                wheels.solid(),
                 solids.node(),
                 drive.node(),
                 assists.node(),
                 tank.rims(),
                 doors.node(),
+                marks.solid(),
                 arrows.node(),
                 path.node(),
                 slurry.node(),
-                tank.wall());
+                marks.clear(),
+                tank.wall(),
+                wheels.clear());
         root.getTransforms().add(new Rotate(180, Rotate.X_AXIS));
         root.getChildren().addAll(lights(room.middle(), size));
     }
@@ -116,9 +148,64 @@ public final class MachineScene {
         return loadCase;
     }
 
-    /** Corners of what is to be seen: smallest, largest, m. */
-    public List<Vec3> box() {
-        return List.of(yard.low(), yard.high());
+    /** Points around all that is to be seen of the machine at its first, middle and last tilt, m. */
+    public List<Vec3> points() {
+        List<Vec3> all = new ArrayList<>();
+        for (double share : LOOKS) {
+            MachinePose pose = dump.at(loadCase, dump.first() + share * (dump.last() - dump.first()))
+                    .configuration(false);
+            for (MachinePart part : machine.parts()) {
+                boolean seen =
+                        !part.kind().limit() && part.kind() != PartKind.GROUND && part.kind() != PartKind.RECEIVER;
+                ZRange z = part.form().z().equals(ZRange.ALL)
+                        ? machine.across()
+                        : part.form().z();
+                for (Vec2 p : seen ? part.form().reach() : List.<Vec2>of()) {
+                    Vec2 at = pose.axes(part).place(p);
+                    all.add(new Vec3(at.x(), at.y(), z.from()));
+                    all.add(new Vec3(at.x(), at.y(), z.to()));
+                }
+            }
+        }
+        return all;
+    }
+
+    /** What of it is made up. */
+    Sketch sketch() {
+        return sketch;
+    }
+
+    /** Tells from where one looks. */
+    void seenFrom(Camera camera) {
+        wheels.seenAlong(Math.abs(camera.forward().z()) > ALONG_AXLE);
+    }
+
+    /**
+     * What the picture shows that the design does not give.
+     *
+     * @param words for a person, each of one thing
+     */
+    record Sketch(List<String> words) {
+        private static Sketch of(MachineOutline machine, Lying lying) {
+            List<String> words = new ArrayList<>();
+            for (MachinePart part : machine.parts()) {
+                boolean sketched = part.basis() == MachinePart.Basis.SKETCHED;
+                String word =
+                        switch (part.kind()) {
+                            case STAND -> "stand";
+                            case CRADLE -> "cradle";
+                            case FRAME -> "brackets";
+                            default -> "";
+                        };
+                if (sketched && !word.isEmpty() && !words.contains(word)) {
+                    words.add(word);
+                }
+            }
+            if (lying.place().walled()) {
+                words.add("size of the pit");
+            }
+            return new Sketch(List.copyOf(words));
+        }
     }
 
     /** How many newtons an arrow of a metre stands for. */
@@ -128,7 +215,7 @@ public final class MachineScene {
 
     /** Moves everything to where it is. */
     public void show(MachineState now) {
-        yard.show(now);
+        shadow.show(now);
         solids.show(now.bodies());
         drive.show(now);
         assists.show(now);
@@ -137,6 +224,27 @@ public final class MachineScene {
         slurry.show(now);
         arrows.show(now);
         path.show(now);
+        marks.show(now);
+    }
+
+    /** Its parts, for what is to be marked. */
+    public List<MachinePart> parts() {
+        return machine.parts();
+    }
+
+    /** Paints what is marked, and takes the paint off the rest. */
+    public void mark(List<Marked> marked) {
+        marks.mark(marked);
+    }
+
+    /** What is labelled, and where, m. */
+    List<MarkPart.Label> labels(MachineState now) {
+        return marks.labels(now);
+    }
+
+    /** The part that a line of sight meets first. */
+    Optional<PartOfMachine> partAt(Vec3 from, Vec3 way, MachineState now) {
+        return sight.first(from, way, now);
     }
 
     /** Where labels belong, m: actuators' arrows, then bearings' arrows, then the centre of mass, then the metre bar. */
@@ -147,7 +255,8 @@ public final class MachineScene {
                         .toList(),
                 arrows.loads(now).stream().map(ArrowPart.Shaft::tip).toList(),
                 path.mark(now),
-                yard.barStart());
+                yard.barStart(),
+                lying.place());
     }
 
     /**
@@ -157,6 +266,7 @@ public final class MachineScene {
      * @param loads of each bearing's arrow, its tip
      * @param centroid of the mark of the centre of mass
      * @param bar start of the metre bar
+     * @param pit where the load lies afterwards
      */
-    public record Anchors(List<Vec3> pushes, List<Vec3> loads, Vec3 centroid, Vec3 bar) {}
+    public record Anchors(List<Vec3> pushes, List<Vec3> loads, Vec3 centroid, Vec3 bar, Lying.Place pit) {}
 }

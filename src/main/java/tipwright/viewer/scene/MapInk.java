@@ -44,6 +44,9 @@ public final class MapInk {
     }
 
     private static boolean drawn(int hatch, int x, int y) {
+        if (hatch == MapShades.hatchBarred()) {
+            return Math.floorMod(x / 3 + y / 3, 2) == 0;
+        }
         return switch (hatch % 7) {
             case 0 -> x % EVERY < 2 && y % EVERY < 2;
             case 1 -> (x + y) % EVERY == 0;
@@ -80,9 +83,18 @@ public final class MapInk {
 
     /** A piece of a limit's hatch for the legend, pixels. */
     public WritableImage swatch(Limit limit, int width, int height) {
+        return hatch(MapShades.hatch(limit), width, height);
+    }
+
+    /** A piece of the hatch of what fails another check, for the legend, pixels. */
+    public WritableImage swatchBarred(int width, int height) {
+        return hatch(MapShades.hatchBarred(), width, height);
+    }
+
+    private WritableImage hatch(int hatch, int width, int height) {
         int[] pixels = new int[width * height];
         for (int i = 0; i < pixels.length; i++) {
-            pixels[i] = hatched(MapShades.hatch(limit), i % width + 1, i / width + 1);
+            pixels[i] = hatched(hatch, i % width + 1, i / width + 1);
         }
         return image(pixels, width, height);
     }

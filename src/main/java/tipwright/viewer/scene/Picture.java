@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.viewer.scene;
 
+import java.util.List;
+import java.util.Optional;
 import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.PerspectiveCamera;
@@ -10,9 +12,12 @@ import javafx.scene.layout.Pane;
 import javafx.scene.transform.Rotate;
 import javafx.scene.transform.Translate;
 import org.jspecify.annotations.Nullable;
+import tipwright.check.rule.Finding;
+import tipwright.geometry.Vec2;
 import tipwright.quantity.UnitSystem;
 import tipwright.viewer.dump.DumpStates;
 import tipwright.viewer.dump.MachineState;
+import tipwright.viewer.editor.PartOfMachine;
 
 /** The picture: the machine in three dimensions, with its lettering on top. Resizes with its parent. */
 public final class Picture extends Pane {
@@ -28,6 +33,7 @@ public final class Picture extends Pane {
     private Camera camera = new Camera(tipwright.geometry.Vec3.ZERO, 0, 0, 5);
     private @Nullable MachineScene machine;
     private @Nullable MachineState now;
+    private List<Marked> marks = List.of();
     private Camera.@Nullable Place fittingFrom = Camera.Place.CORNER;
 
     /** An empty picture. */
@@ -66,6 +72,8 @@ public final class Picture extends Pane {
     /** Shows a dump in a load case; keeps the camera where it is, unless it fits itself. */
     public void setDump(DumpStates dump, String loadCase) {
         MachineScene built = new MachineScene(dump, loadCase, theme);
+        built.mark(marks);
+        built.seenFrom(camera);
         machine = built;
         world.getChildren().setAll(built.root());
         if (fittingFrom != null) {
@@ -86,6 +94,37 @@ public final class Picture extends Pane {
             machine.show(state);
         }
         letter();
+    }
+
+    /** Marks parts of the machine by paint and label, the worst first; they stay marked until other marks come. */
+    public void mark(List<Marked> other) {
+        marks = List.copyOf(other);
+        MachineScene m = machine;
+        MachineState state = now;
+        if (m != null) {
+            m.mark(marks);
+            if (state != null) {
+                m.show(state);
+            }
+            letter();
+        }
+    }
+
+    /** Marks what some findings are about. */
+    public void markFindings(List<Finding> findings) {
+        MachineScene m = machine;
+        if (m != null) {
+            mark(Marked.of(m.dump().analysis(), m.parts(), findings, lettering.units()));
+        }
+    }
+
+    /** The part of the machine that is seen at a place in the picture, pixels. */
+    public Optional<PartOfMachine> partAt(double x, double y) {
+        MachineScene m = machine;
+        MachineState state = now;
+        return m == null || state == null
+                ? Optional.empty()
+                : m.partAt(camera.at(), camera.sight(new Vec2(x, y), getWidth(), getHeight()), state);
     }
 
     private void letter() {
@@ -110,7 +149,7 @@ public final class Picture extends Pane {
         fittingFrom = place;
         MachineScene m = machine;
         if (m != null && getHeight() > 0) {
-            apply(Camera.fitting(place, m.box().get(0), m.box().get(1), getWidth() / getHeight()));
+            apply(Camera.fitting(place, m.points(), getWidth() / getHeight()));
         }
     }
 
@@ -118,7 +157,7 @@ public final class Picture extends Pane {
     public void fit() {
         MachineScene m = machine;
         if (m != null && getHeight() > 0) {
-            apply(camera.fitted(m.box().get(0), m.box().get(1), getWidth() / getHeight()));
+            apply(camera.fitted(m.points(), getWidth() / getHeight()));
         }
     }
 
@@ -130,6 +169,10 @@ public final class Picture extends Pane {
         yaw.setAngle(-Math.toDegrees(other.yaw()));
         pitch.setAngle(-Math.toDegrees(other.pitch()));
         back.setZ(-other.distance());
+        MachineScene m = machine;
+        if (m != null) {
+            m.seenFrom(other);
+        }
         letter();
     }
 

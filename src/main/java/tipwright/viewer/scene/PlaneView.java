@@ -20,6 +20,11 @@ public record PlaneView(Camera camera, double z, DrawnPosition body, double widt
         return camera.project(new Vec3(p.x(), p.y(), z), width, height);
     }
 
+    /** The stowed point behind a place in the picture, pixels, m; not finite where the line of sight runs along the plane. */
+    public Vec2 stowed(double x, double y) {
+        return lookup().stowed(x, y);
+    }
+
     /** Tells which stowed points lie behind the pixels. */
     Lookup lookup() {
         double scale = Math.tan(Camera.FIELD / 2) / (height / 2);

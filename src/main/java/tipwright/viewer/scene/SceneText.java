@@ -15,6 +15,8 @@ import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
+import tipwright.check.rule.Verdict;
+import tipwright.design.around.Receiver;
 import tipwright.design.tank.CaseName;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
@@ -28,6 +30,7 @@ import tipwright.viewer.dump.MachineState;
 public final class SceneText extends Pane {
     private static final double MARGIN = 22;
     private static final double LEAST = 5e-5;
+    private static final int MOST_LABELS = 4;
     private static final double FOOT = 0.3048;
 
     private Theme theme = Theme.DARK;
@@ -41,6 +44,10 @@ public final class SceneText extends Pane {
 
     void setTheme(Theme other) {
         theme = other;
+    }
+
+    UnitSystem units() {
+        return units;
     }
 
     void setUnits(UnitSystem other) {
@@ -72,6 +79,13 @@ public final class SceneText extends Pane {
         MachineScene.Anchors anchors = machine.anchors(now);
         List<double[]> taken = new ArrayList<>();
         double each = now.rest().force() / Math.max(1, anchors.pushes().size());
+        List<MarkPart.Label> labels = machine.labels(now);
+        for (MarkPart.Label l : labels.subList(0, Math.min(MOST_LABELS, labels.size()))) {
+            Color colour = theme.verdict(l.mark().failing() ? Verdict.FAIL : Verdict.CLOSE);
+            String words =
+                    (l.mark().failing() ? "FAILS  " : "CLOSE  ") + l.mark().label();
+            tag(all, taken, words, l.at(), colour, camera, size, width, height);
+        }
         String verb = each >= 0 ? "pushes " : "pulls ";
         for (Vec3 p : anchors.pushes()) {
             tag(all, taken, verb + show(Math.abs(each), Kind.FORCE), p, theme.push(), camera, size, width, height);
@@ -95,6 +109,18 @@ public final class SceneText extends Pane {
         metre.setX(bar.x());
         metre.setY(Math.min(height - 1.4 * size, bar.y() + 1.6 * size));
         all.add(metre);
+        Receiver receiver = machine.dump().design().receiver();
+        if (receiver != null && anchors.pit().walled()) {
+            Vec3 edge = new Vec3(
+                    anchors.pit().west() + 0.1,
+                    anchors.pit().top(),
+                    anchors.pit().half());
+            Vec2 at = camera.project(edge, width, height);
+            Text name = text(receiver.name(), 0.85 * size, theme.ink(), FontWeight.NORMAL);
+            name.setX(at.x());
+            name.setY(Math.min(height - 1.4 * size, at.y() + 0.4 * size));
+            all.add(name);
+        }
         getChildren().setAll(all);
     }
 
@@ -170,6 +196,11 @@ public final class SceneText extends Pane {
         rows.add(() -> dot(all, theme.centroid(), "centre of mass and its path", y[0], small));
         if (!machine.dump().design().obstacles().isEmpty()) {
             rows.add(() -> swatch(all, theme.obstacle(), "must not be hit", y[0], small));
+        }
+        MachineScene.Sketch sketch = machine.sketch();
+        if (!sketch.words().isEmpty()) {
+            String what = String.join(", ", sketch.words());
+            rows.add(() -> swatch(all, theme.cradle(), what + ": only drawn, not in the file", y[0], small));
         }
         y[0] = height - MARGIN - row * rows.size();
         for (Runnable r : rows) {

@@ -51,6 +51,15 @@ final class Surface {
         return new PhongMaterial(colour);
     }
 
+    /** A colour that is the same wherever the lamps stand, for the ground and what lies flat on it. */
+    static PhongMaterial flat(Color colour) {
+        PhongMaterial material = new PhongMaterial(Color.BLACK);
+        javafx.scene.image.WritableImage own = new javafx.scene.image.WritableImage(1, 1);
+        own.getPixelWriter().setColor(0, 0, colour);
+        material.setSelfIlluminationMap(own);
+        return material;
+    }
+
     /** A colour with a shine. */
     static PhongMaterial bright(Color colour, double shine) {
         PhongMaterial material = new PhongMaterial(colour);

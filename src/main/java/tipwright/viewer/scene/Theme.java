@@ -10,9 +10,9 @@ import tipwright.check.rule.Verdict;
  */
 public enum Theme {
     /** For a dim workshop. */
-    DARK("#161b20", "#1f262d", "#2b343d", "#f2efe8", "#a9b4bd", "#39424b", "#2a3138"),
+    DARK("#1c2329", "#222a31", "#303a43", "#f5f2ec", "#b9c3cb", "#333d45", "#46525c"),
     /** For daylight and for print. */
-    LIGHT("#e9ece9", "#f7f8f6", "#dfe4e1", "#1b2227", "#55616a", "#c3cac6", "#d5dad6");
+    LIGHT("#f4f6f4", "#fbfcfa", "#e4e8e5", "#1b2227", "#4d5962", "#dbe0db", "#c4cbc5");
 
     private final String back;
     private final String panel;
@@ -61,6 +61,20 @@ public enum Theme {
         return Color.web(ground);
     }
 
+    /** Inside of the pit. */
+    Color pit() {
+        return ground().interpolate(Color.BLACK, 0.22);
+    }
+
+    /** Inside of a tube. */
+    Color hollow() {
+        return frame().interpolate(Color.BLACK, 0.65);
+    }
+
+    Color tyre() {
+        return this == DARK ? Color.web("#4b545c") : Color.web("#343a40");
+    }
+
     Color line() {
         return Color.web(line);
     }
@@ -86,7 +100,7 @@ public enum Theme {
     }
 
     Color frame() {
-        return this == DARK ? Color.web("#77828b") : Color.web("#5c666e");
+        return this == DARK ? Color.web("#9aa7b1") : Color.web("#5c666e");
     }
 
     Color obstacle() {
@@ -94,7 +108,7 @@ public enum Theme {
     }
 
     Color cradle() {
-        return this == DARK ? Color.web("#5f6a73") : Color.web("#7b868e");
+        return this == DARK ? Color.web("#86939d") : Color.web("#7b868e");
     }
 
     Color tube() {

@@ -5,56 +5,25 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Group;
 import javafx.scene.Node;
-import javafx.scene.shape.MeshView;
 import tipwright.geometry.Forms;
-import tipwright.geometry.Hull;
 import tipwright.geometry.Mesh;
-import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
-import tipwright.viewer.dump.MachineState;
 import tipwright.viewer.dump.Surroundings;
 
-/** The ground with a half-metre grid, the tank's shadow, a bar one metre long, and a person to compare with. */
+/** A bar one metre long, and a person to compare with. */
 final class YardPart {
     /** Height of the person, m. */
     static final double PERSON = 1.75;
 
-    private static final double GRID = 0.5;
     private static final Vec3 UP = new Vec3(0, 1, 0);
 
     private final Surroundings room;
-    private final MeshView shadow = new MeshView();
     private final Group all = new Group();
 
     YardPart(Surroundings room, Theme theme) {
         this.room = room;
-        double y = room.ground();
-        double west = GRID * Math.floor((room.low().x() - 0.85) / GRID);
-        double east = GRID * Math.ceil((room.high().x() + 0.7) / GRID);
-        double far = GRID * Math.floor((room.low().z() - 0.8) / GRID);
-        double near = GRID * Math.ceil((room.high().z() + 0.6) / GRID);
-        Mesh slab = Forms.beam(
-                new Vec3(west, y - 0.02, (far + near) / 2),
-                new Vec3(east, y - 0.02, (far + near) / 2),
-                near - far,
-                0.04,
-                new Vec3(0, 0, 1));
-        List<Mesh> lines = new ArrayList<>();
-        for (double x = west; x < east + 1e-9; x += GRID) {
-            lines.add(Forms.beam(new Vec3(x, y, far), new Vec3(x, y, near), 0.006, 0.004, new Vec3(1, 0, 0)));
-        }
-        for (double z = far; z < near + 1e-9; z += GRID) {
-            lines.add(Forms.beam(new Vec3(west, y, z), new Vec3(east, y, z), 0.006, 0.004, new Vec3(0, 0, 1)));
-        }
-        all.getChildren().add(Surface.view(slab, Surface.matt(theme.ground())));
-        all.getChildren().add(Surface.view(Forms.joined(lines), Surface.matt(theme.line())));
-        shadow.setMaterial(Surface.matt(theme.ground().interpolate(javafx.scene.paint.Color.BLACK, 0.45)));
-        all.getChildren().add(shadow);
         bar(theme);
-        Vec3 feet = new Vec3(
-                room.low().x() - 0.55,
-                y,
-                room.middle().z() + 0.25 * (room.high().z() - room.low().z()));
+        Vec3 feet = new Vec3(room.low().x() - 0.3, room.ground(), room.middle().z());
         all.getChildren().add(Surface.view(person(feet), Surface.matt(theme.figure())));
         all.setMouseTransparent(true);
     }
@@ -75,21 +44,8 @@ final class YardPart {
 
     /** Where the metre bar starts, m; it runs along x. */
     Vec3 barStart() {
-        double x = GRID * Math.round((room.middle().x() - 0.5) / GRID);
-        return new Vec3(x, room.ground() + 0.012, GRID * Math.ceil((room.high().z() + 0.6) / GRID) - 0.12);
-    }
-
-    /** Smallest corner of the yard, m. */
-    Vec3 low() {
-        return new Vec3(room.low().x() - 0.7, room.ground(), room.low().z() - 0.2);
-    }
-
-    /** Largest corner of what is to be seen, m. */
-    Vec3 high() {
         return new Vec3(
-                room.high().x() + 0.45,
-                Math.max(room.high().y(), room.ground() + PERSON),
-                room.high().z() + 0.5);
+                room.middle().x() - 0.5, room.ground() + 0.012, room.high().z() + 0.3);
     }
 
     private static Mesh person(Vec3 feet) {
@@ -108,21 +64,5 @@ final class YardPart {
 
     Node node() {
         return all;
-    }
-
-    void show(MachineState now) {
-        List<Vec2> corners = new ArrayList<>();
-        for (Vec2 p : room.outline()) {
-            Vec2 at = now.tank().of(p);
-            double high = at.y() - room.ground();
-            for (double z : new double[] {room.low().z() + 0.05, room.high().z() - 0.05}) {
-                corners.add(new Vec2(at.x() - 0.15 * high, z - 0.25 * high));
-            }
-        }
-        List<Vec3> outline = new ArrayList<>();
-        for (Vec2 p : Hull.around(corners)) {
-            outline.add(0, new Vec3(p.x(), room.ground() + 0.003, p.y()));
-        }
-        shadow.setMesh(Surface.triangles(Forms.plate(outline, UP, 0.002)));
     }
 }

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import tipwright.report.Scratch;
 
 /** Starts the programs that draw and waits for them. */
@@ -51,18 +52,20 @@ public final class DrawingPrograms {
     }
 
     /**
-     * Opens the window on a design and waits until it is closed.
+     * Opens the window and waits until it is closed.
      *
+     * @param design to open it on; null: the start, where one is chosen
      * @return exit code: 0 closed, 3 cannot be drawn
      * @throws IOException when there is no display
      */
-    public static int window(DesignName design, Map<String, String> environment) throws IOException {
+    public static int window(@Nullable DesignName design, Map<String, String> environment) throws IOException {
         if (!Screen.isThere(environment)) {
             throw new IOException(
                     "there is no display to open a window on (DISPLAY is not set); 'tipwright frames' makes"
                             + " pictures without one");
         }
-        List<String> arguments = List.of(design.name(), Boolean.toString(design.shipped()));
+        List<String> arguments =
+                design == null ? List.of() : List.of(design.name(), Boolean.toString(design.shipped()));
         ProcessBuilder builder = new ProcessBuilder(DrawingJava.command(WINDOW, arguments)).inheritIO();
         return run(builder, environment.getOrDefault("DISPLAY", ""));
     }

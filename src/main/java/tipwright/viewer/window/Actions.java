@@ -17,5 +17,14 @@ interface Actions {
 
     void keys();
 
+    /** Larger text (1), smaller (-1), as usual (0). */
+    void textSize(int way);
+
+    /** Closes what was opened last; false when nothing is open. */
+    boolean close();
+
+    /** Back to where a machine is begun or opened. */
+    void begin();
+
     void lookFrom(Camera.Place place);
 }

@@ -15,7 +15,6 @@ final class Banner extends HBox {
     Banner() {
         getStyleClass().add("note");
         setId("banner");
-        setSpacing(10);
         setAlignment(Pos.CENTER_LEFT);
         words.setId("banner-words");
         words.setWrapText(true);

@@ -8,36 +8,28 @@ import javafx.scene.layout.Priority;
 import tipwright.check.rule.Verdict;
 import tipwright.report.Cautions;
 import tipwright.viewer.dump.MachineState;
+import tipwright.viewer.ticket.VerdictShape;
 
-/** The cautions, always in sight: the first and the last stand, all of them show when the mouse rests on the line and in the list of keys. */
+/** The cautions in short, always in sight; all of them stand in the list of keys. */
 final class Cautionary extends HBox implements Panel {
     private final WindowState shown;
-    private final Label first = new Label();
-    private final Label last = new Label();
+    private final Label words = new Label(Cautions.SHORT);
 
     Cautionary(WindowState shown) {
         this.shown = shown;
         getStyleClass().add("caution");
         setId("cautions");
-        setSpacing(10);
+        words.getStyleClass().add("small");
+        words.setWrapText(true);
+        HBox.setHgrow(words, Priority.ALWAYS);
         List<String> all = Cautions.all();
-        first.setText(all.get(0));
-        last.setText(Cautions.FIGURES);
-        last.getStyleClass().addAll("faint", "small");
-        last.setMaxWidth(Double.MAX_VALUE);
-        HBox.setHgrow(last, Priority.ALWAYS);
-        first.setMinWidth(USE_PREF_SIZE);
-        javafx.scene.control.Tooltip tip = new javafx.scene.control.Tooltip(String.join("\n", all));
-        tip.setWrapText(true);
-        tip.setMaxWidth(560);
-        javafx.scene.control.Tooltip.install(this, tip);
         setAccessibleText(String.join(" ", all));
-        getChildren().addAll(first, last);
+        getChildren().add(words);
     }
 
     @Override
     public void renew() {
-        first.setGraphic(VerdictShape.of(Verdict.CLOSE, shown.theme(), 16));
+        words.setGraphic(VerdictShape.of(Verdict.CLOSE, shown.theme(), 1.1 * shown.em()));
     }
 
     @Override

@@ -5,9 +5,8 @@ import java.util.function.Consumer;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
 
-/** Asks before the window closes on unsaved work. */
+/** Asks before unsaved work is left, by closing the window or otherwise. */
 final class Closing {
-    private final Stage stage;
     private final WindowState shown;
     private final Banner banner;
     private final Consumer<Runnable> saveAnd;
@@ -18,26 +17,39 @@ final class Closing {
      * @param saveAnd saves, and on success does what it is given
      */
     Closing(Stage stage, WindowState shown, Banner banner, Consumer<Runnable> saveAnd) {
-        this.stage = stage;
         this.shown = shown;
         this.banner = banner;
         this.saveAnd = saveAnd;
-        stage.setOnCloseRequest(this::asked);
+        stage.setOnCloseRequest(e -> asked(e, stage));
     }
 
-    private void asked(WindowEvent e) {
-        if (!shown.editor().unsaved()) {
+    private void asked(WindowEvent e, Stage stage) {
+        if (shown.editor().unsaved()) {
+            e.consume();
+            ask("close", stage::close);
+        } else {
             shown.editor().abandon();
-            return;
         }
-        e.consume();
+    }
+
+    /** Leaves at once when nothing is unsaved; else asks first. */
+    void leave(String how, Runnable then) {
+        if (shown.editor().unsaved()) {
+            ask(how, then);
+        } else {
+            then.run();
+        }
+    }
+
+    private void ask(String how, Runnable then) {
+        String capital = how.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + how.substring(1);
         banner.tell(
                 "close",
                 "Unsaved changes.",
-                new Banner.Choice("Save and close", "save-close", () -> saveAnd.accept(stage::close)),
-                new Banner.Choice("Close without saving", "lose-close", () -> {
+                new Banner.Choice("Save and " + how, "save-close", () -> saveAnd.accept(then)),
+                new Banner.Choice(capital + " without saving", "lose-close", () -> {
                     shown.editor().abandon();
-                    stage.close();
+                    then.run();
                 }),
                 new Banner.Choice("Cancel", "stay", () -> {}));
     }

@@ -18,6 +18,7 @@ import tipwright.viewer.dump.DrawnPosition;
 import tipwright.viewer.dump.DumpStates;
 import tipwright.viewer.dump.MachineState;
 import tipwright.viewer.editor.Handle;
+import tipwright.viewer.editor.PartOfMachine;
 import tipwright.viewer.scene.Picture;
 
 /** Rings over the pins that can be dragged. While one is dragged everything is solved anew, once a frame. */
@@ -39,11 +40,21 @@ final class Handles extends Pane {
         /** A point is at another place; fault: why nothing can be solved there, else null. */
         void dragging(Handle handle, Vec2 at, @Nullable String fault);
 
+        /** Something to tell. */
+        void say(String message);
+
         /** Another point is chosen. */
         void chosen();
 
         /** The drag has ended. */
         void dropped();
+
+        /**
+         * A part of the machine was clicked on in the picture.
+         *
+         * @param left whether it is in the left half
+         */
+        void seen(PartOfMachine part, boolean left);
     }
 
     Handles(WindowState shown, Picture picture, Watcher watcher) {

@@ -2,7 +2,9 @@
 package tipwright.viewer.window;
 
 import java.util.List;
-import javafx.scene.Scene;
+import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -26,23 +28,28 @@ final class Keys {
         this.picture = picture;
     }
 
-    void listen(Scene scene) {
-        scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
-            boolean typing = scene.getFocusOwner() instanceof TextInputControl;
-            if (done(e, typing)) {
+    void listen(Node root) {
+        root.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            boolean typing = root.getScene().getFocusOwner() instanceof TextInputControl;
+            boolean pressed = root.getScene().getFocusOwner() instanceof ButtonBase
+                    || root.getScene().getFocusOwner() instanceof ChoiceBox;
+            if (done(e, typing, pressed)) {
                 e.consume();
             }
         });
     }
 
-    private boolean done(KeyEvent e, boolean typing) {
+    private boolean done(KeyEvent e, boolean typing, boolean focused) {
         if (e.isControlDown() || e.isMetaDown()) {
             return withControl(e, typing);
         }
         if (e.isAltDown()) {
             return nudge(e);
         }
-        return e.getCode() == KeyCode.F1 ? help() : !typing && plain(e);
+        if (e.getCode() == KeyCode.ESCAPE) {
+            return actions.close();
+        }
+        return e.getCode() == KeyCode.F1 ? help() : !typing && plain(e, focused);
     }
 
     private boolean help() {
@@ -61,6 +68,10 @@ final class Keys {
             }
             case Y -> actions.redo();
             case S -> actions.save();
+            case O -> actions.begin();
+            case PLUS, ADD, EQUALS -> actions.textSize(1);
+            case MINUS, SUBTRACT -> actions.textSize(-1);
+            case DIGIT0, NUMPAD0 -> actions.textSize(0);
             case LEFT, RIGHT, UP, DOWN -> {
                 if (typing) {
                     return false;
@@ -90,7 +101,10 @@ final class Keys {
         return true;
     }
 
-    private boolean plain(KeyEvent e) {
+    private boolean plain(KeyEvent e, boolean onButton) {
+        if (onButton && e.getCode() == KeyCode.SPACE) {
+            return false;
+        }
         double step = e.isShiftDown() ? 5 * DEGREE : DEGREE;
         switch (e.getCode()) {
             case SPACE -> transport.toggle();

@@ -3,6 +3,7 @@ package tipwright.viewer.window;
 
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -27,6 +28,9 @@ final class KeysPane extends StackPane {
         {"M", "show where the frame pin, or the tank pin when chosen, may go"},
         {"Ctrl + Z, Ctrl + Y", "undo, redo"},
         {"Ctrl + S", "save"},
+        {"Ctrl + O", "start: new, open, examples"},
+        {"Ctrl + Plus, Minus, 0", "larger text, smaller, as usual"},
+        {"Esc", "close what was opened last"},
         {"T", "dark or light"},
         {"Tab, Enter", "through fields and checks; Enter on a check goes to its worst tilt"},
     };
@@ -34,27 +38,28 @@ final class KeysPane extends StackPane {
     KeysPane() {
         setId("keys-pane");
         setVisible(false);
+        setMinHeight(0);
         managedProperty().bind(visibleProperty());
         GridPane grid = new GridPane();
-        grid.setHgap(18);
-        grid.setVgap(4);
+        grid.getStyleClass().add("numbers");
         for (int i = 0; i < KEYS.length; i++) {
             Label key = new Label(KEYS[i][0]);
             key.getStyleClass().add("head");
             grid.addRow(i, key, new Label(KEYS[i][1]));
         }
-        VBox cautions = new VBox(3);
+        VBox cautions = new VBox();
         for (String caution : Cautions.all()) {
             Label line = new Label(caution);
             line.getStyleClass().add("small");
             line.setWrapText(true);
             cautions.getChildren().add(line);
         }
-        VBox card = new VBox(14, grid, cautions);
+        VBox card = new VBox(grid, cautions);
         card.getStyleClass().add("card");
-        card.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        ScrollPane scroll = new ScrollPane(card);
+        scroll.setFitToWidth(true);
+        scroll.setMaxHeight(Region.USE_PREF_SIZE);
         setAlignment(Pos.CENTER);
-        getChildren().add(card);
-        setOnMouseClicked(e -> setVisible(false));
+        getChildren().add(scroll);
     }
 }

@@ -1,73 +1,124 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.viewer.window;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import javafx.geometry.Pos;
 import javafx.scene.Scene;
+import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
+import tipwright.check.rule.Finding;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.UnitSystem;
+import tipwright.viewer.card.CardHost;
 import tipwright.viewer.editor.DesignEditor;
 import tipwright.viewer.editor.Handle;
+import tipwright.viewer.editor.PartOfMachine;
 import tipwright.viewer.scene.Camera;
 import tipwright.viewer.scene.Theme;
+import tipwright.viewer.ticket.Fold;
+import tipwright.viewer.ticket.ReadyFix;
+import tipwright.viewer.ticket.TicketHost;
+import tipwright.viewer.ticket.TicketPane;
 
-/** Puts the window together. */
-public final class MainWindow implements Actions, Handles.Watcher {
+/** Puts the window together: the picture with its strip of parts, the ticket beside it, the bar of the tilt below. */
+public final class MainWindow implements Actions, Handles.Watcher, TicketHost, CardHost {
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
-    private static final double BESIDE = 424;
+    private static final double BESIDE = 1.0 / 3;
+    private static final double STEP = 0.1;
 
     private final Stage stage;
     private final WindowState shown;
     private final Scene scene;
     private final Banner banner = new Banner();
     private final KeysPane keys = new KeysPane();
+    private final Overlay over;
+    private final StackPane right = new StackPane();
+    private final CardPlace cards;
+    private final Saving saving;
     private final MountsPanel mounts;
     private final PicturePane picture;
     private final Transport transport;
+    private final Closing closing;
+    private final Office office;
+    private @Nullable SearchPane searching;
+    private @Nullable HandOverPane handing;
+
+    /** What stands around the window: where one comes from, and what is kept for the next time. */
+    public interface Office {
+        /** Shows where a machine is begun or opened, in place of this window. */
+        void begin(Stage stage);
+
+        /** A file is being worked on. */
+        void used(Path file);
+
+        /** How it is shown has been changed. */
+        void liked(Theme theme, double textSize);
+    }
 
     /** A window on a design; it shows when the stage does. */
-    public MainWindow(Stage stage, DesignEditor editor) {
+    public MainWindow(Stage stage, DesignEditor editor, Office office, Theme theme, double textSize) {
         this.stage = stage;
-        shown = new WindowState(editor);
+        this.office = office;
+        shown = new WindowState(editor, theme, textSize);
         mounts = new MountsPanel(shown);
         picture = new PicturePane(shown, this);
-        transport = new Transport(shown);
-        new Closing(stage, shown, banner, this::saveAnd);
+        CurvesPane curves = new CurvesPane(shown);
+        transport = new Transport(shown, curves);
+        over = new Overlay(picture::requestFocus);
+        saving = new Saving(shown, banner, over, office);
+        closing = new Closing(stage, shown, banner, saving::saveAnd);
         TopBar top = new TopBar(shown, this);
         NumbersPanel numbers = new NumbersPanel(shown);
-        ChecksPanel checks = new ChecksPanel(shown);
-        FullLine full = new FullLine(shown);
-        PlotStrip plots = new PlotStrip(shown);
+        TicketPane ticket = new TicketPane(
+                this,
+                new Fold("at-this-tilt", "the numbers at this tilt", () -> numbers),
+                new Fold("places", "the places of the pins", () -> mounts));
         ProblemsPane problems = new ProblemsPane(shown);
         Cautionary cautions = new Cautionary(shown);
-        checks.getChildren().add(1, full);
-        VBox stack = new VBox(2, numbers, checks, mounts);
-        ScrollPane beside = new ScrollPane(stack);
+        PartStrip parts = new PartStrip(shown, this::part);
+        cards = new CardPlace(shown, over, parts, this);
+        Button search = new Button("Search");
+        search.setId("search");
+        search.setAccessibleText("search for better places of the pins");
+        search.setOnAction(e -> search());
+        top.add(search);
+        Button handOver = new Button("Hand over");
+        handOver.setId("hand-over");
+        handOver.setAccessibleText("report, sheet, pictures");
+        handOver.setOnAction(e -> handOver());
+        top.add(handOver);
+        ScrollPane beside = new ScrollPane(ticket);
+        beside.setId("beside");
         beside.setFitToWidth(true);
         beside.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        beside.setPrefWidth(BESIDE);
-        beside.setMinWidth(BESIDE);
-        VBox.setVgrow(beside, Priority.ALWAYS);
+        StackPane pictures = new StackPane(picture, problems, over, keys);
+        VBox left = new VBox(pictures, parts);
+        VBox.setVgrow(pictures, Priority.ALWAYS);
+        pictures.setMinHeight(0);
+        pictures.setPrefHeight(0);
         BorderPane all = new BorderPane();
         all.setTop(new VBox(top, banner));
-        all.setCenter(new StackPane(picture, problems, keys));
-        all.setRight(beside);
-        all.setBottom(new VBox(2, plots, transport, cautions));
-        scene = new Scene(all, WIDTH, HEIGHT);
-        for (Panel panel : List.of(top, picture, numbers, checks, full, mounts, plots, transport, problems, cautions)) {
+        all.setCenter(left);
+        all.setRight(right);
+        right.getChildren().add(beside);
+        all.setBottom(new VBox(transport, cautions));
+        right.prefWidthProperty().bind(all.widthProperty().multiply(BESIDE));
+        right.minWidthProperty().bind(right.prefWidthProperty());
+        scene = stage.getScene() == null ? new Scene(all, WIDTH, HEIGHT) : stage.getScene();
+        scene.setRoot(all);
+        for (Panel panel :
+                List.of(top, picture, parts, numbers, mounts, curves, transport, problems, cautions, shownBy(ticket))) {
             shown.add(panel);
         }
-        new Keys(shown, this, transport, picture).listen(scene);
+        new Keys(shown, this, transport, picture).listen(all);
         stage.setScene(scene);
         stage.setTitle("Tipwright: " + editor.name());
         stage.setMinWidth(900);
@@ -76,16 +127,43 @@ public final class MainWindow implements Actions, Handles.Watcher {
         picture.requestFocus();
         FileWatch watch = new FileWatch(shown, banner);
         watch.start();
-        stage.setOnHidden(e -> {
+        Runnable end = () -> {
             watch.end();
-            full.end();
+            SearchPane now = searching;
+            if (now != null) {
+                now.end();
+            }
+            shown.end();
             transport.end();
             picture.end();
-        });
+        };
+        stage.setOnHidden(e -> end.run());
+        ended = end;
+    }
+
+    private final Runnable ended;
+
+    private Panel shownBy(TicketPane ticket) {
+        return new Panel() {
+            @Override
+            public void renew() {
+                ticket.show(shown.judged());
+            }
+
+            @Override
+            public void judged() {
+                ticket.show(shown.judged());
+            }
+
+            @Override
+            public void move(tipwright.viewer.dump.MachineState now) {
+                // the ticket looks at every tilt
+            }
+        };
     }
 
     private void renew() {
-        scene.getStylesheets().setAll(WindowStyle.sheet(shown.theme()));
+        scene.getStylesheets().setAll(WindowStyle.sheet(shown.theme(), shown.em()));
         shown.renew();
     }
 
@@ -114,44 +192,95 @@ public final class MainWindow implements Actions, Handles.Watcher {
         return transport;
     }
 
+    private void search() {
+        SearchPane before = searching;
+        if (before != null) {
+            over.takeAway(before);
+            before.end();
+            searching = null;
+            return;
+        }
+        SearchPane[] pane = new SearchPane[1];
+        Runnable ended = () -> {
+            pane[0].end();
+            searching = null;
+        };
+        pane[0] = new SearchPane(shown, picture.ghosts(), picture.zones(), this::search);
+        searching = pane[0];
+        picture.lookFrom(Camera.Place.SIDE);
+        picture.zones().show(true);
+        over.lay(right, pane[0], Pos.TOP_RIGHT, ended);
+    }
+
+    private void handOver() {
+        HandOverPane before = handing;
+        if (before != null) {
+            over.takeAway(before);
+            before.end();
+            handing = null;
+            return;
+        }
+        HandOverPane pane = new HandOverPane(shown, saving, this::handOver);
+        handing = pane;
+        over.lay(right, pane, Pos.TOP_RIGHT, () -> {
+            pane.end();
+            handing = null;
+        });
+    }
+
+    @Override
+    public void seen(PartOfMachine part, boolean left) {
+        cards.show(part, left ? Pos.TOP_RIGHT : Pos.TOP_LEFT);
+    }
+
+    /** Opens the card of a part, or closes it when it is open. */
+    void part(PartOfMachine part) {
+        cards.toggle(part);
+    }
+
+    @Override
+    public DesignEditor editor() {
+        return shown.editor();
+    }
+
+    @Override
+    public void changed() {
+        shown.renew();
+    }
+
+    @Override
+    public void say(String message) {
+        banner.tell("card", message);
+    }
+
     @Override
     public void undo() {
         shown.editor().undo();
-        shown.renew();
+        renewAll();
     }
 
     @Override
     public void redo() {
         shown.editor().redo();
+        renewAll();
+    }
+
+    private void renewAll() {
         shown.renew();
+        cards.refresh();
     }
 
     @Override
     public void save() {
-        saveAnd(() -> {});
+        saving.saveAnd(() -> {});
     }
 
-    /** Saves, and on success does something more. */
-    private void saveAnd(Runnable then) {
-        Path to = shown.editor().file();
-        if (to == null) {
-            FileChooser chooser = new FileChooser();
-            chooser.setTitle("Save the design as");
-            chooser.setInitialFileName(shown.editor().name() + ".yaml");
-            java.io.File chosen = chooser.showSaveDialog(stage);
-            if (chosen == null) {
-                return;
-            }
-            to = chosen.toPath();
-        }
-        try {
-            shown.editor().save(to);
-            banner.hide("disk");
-            shown.renew();
-            then.run();
-        } catch (IOException e) {
-            banner.tell("save", "Not saved: " + e.getMessage());
-        }
+    @Override
+    public void begin() {
+        closing.leave("go to the start", () -> {
+            ended.run();
+            office.begin(stage);
+        });
     }
 
     @Override
@@ -162,12 +291,28 @@ public final class MainWindow implements Actions, Handles.Watcher {
     @Override
     public void theme() {
         shown.setTheme(shown.theme() == Theme.DARK ? Theme.LIGHT : Theme.DARK);
-        scene.getStylesheets().setAll(WindowStyle.sheet(shown.theme()));
+        liked();
+    }
+
+    @Override
+    public void textSize(int way) {
+        shown.setTextSize(way == 0 ? 1 : Math.rint((shown.textSize() + way * STEP) / STEP) * STEP);
+        liked();
+    }
+
+    private void liked() {
+        scene.getStylesheets().setAll(WindowStyle.sheet(shown.theme(), shown.em()));
+        office.liked(shown.theme(), shown.textSize());
     }
 
     @Override
     public void keys() {
-        keys.setVisible(!keys.isVisible());
+        over.toggle(keys);
+    }
+
+    @Override
+    public boolean close() {
+        return over.closeLast();
     }
 
     @Override
@@ -193,5 +338,42 @@ public final class MainWindow implements Actions, Handles.Watcher {
     @Override
     public void dropped() {
         banner.hide("drag");
+    }
+
+    @Override
+    public UnitSystem inUnits() {
+        return shown.units();
+    }
+
+    @Override
+    public Theme inTheme() {
+        return shown.theme();
+    }
+
+    @Override
+    public double em() {
+        return shown.em();
+    }
+
+    @Override
+    public void goTo(Finding finding) {
+        String loadCase = finding.loadCase();
+        if (loadCase != null) {
+            shown.setLoadCase(loadCase);
+        }
+        if (!Double.isNaN(finding.tilt())) {
+            transport.pause();
+            shown.stand(finding.tilt());
+        }
+        picture.mark(finding);
+    }
+
+    @Override
+    public void apply(ReadyFix fix) {
+        String text = fix.text();
+        if (text != null) {
+            shown.editor().change(text);
+            renewAll();
+        }
     }
 }

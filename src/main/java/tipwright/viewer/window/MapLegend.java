@@ -25,7 +25,6 @@ final class MapLegend extends VBox {
     MapLegend() {
         setId("map-legend");
         getStyleClass().add("legend");
-        setSpacing(3);
         setMaxWidth(MOST);
         setMouseTransparent(true);
         state.setId("map-state");
@@ -45,6 +44,9 @@ final class MapLegend extends VBox {
             }
             for (Limit limit : MapShades.against(map)) {
                 row(ink.swatch(limit, WIDE, HIGH), "not: " + limit.words());
+            }
+            if (MapShades.barred(map)) {
+                row(ink.swatchBarred(WIDE, HIGH), "not: " + MapShades.OTHER);
             }
         }
         getChildren().add(state);

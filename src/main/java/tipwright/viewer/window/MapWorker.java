@@ -14,7 +14,7 @@ import tipwright.design.Design;
 import tipwright.placement.Pin;
 import tipwright.placement.PlacementMap;
 
-/** Works placement maps out in the background: first a coarse one, then, unless another has been asked for, a fine one. */
+/** Works placement maps out in the background: first a coarse one, then, unless another has been asked for, a fine one, then one with gaps. */
 final class MapWorker {
     private static final int COARSE = 28;
     private static final int FINE = 120;
@@ -32,9 +32,10 @@ final class MapWorker {
      *
      * @param map null: there is none
      * @param fault why not; empty when there is one
-     * @param last whether nothing more will come for what was asked last
+     * @param last whether nothing finer will come for what was asked last
+     * @param gaps whether gaps and all other checks are in it
      */
-    record Answer(Pin pin, @Nullable PlacementMap map, String fault, boolean last) {}
+    record Answer(Pin pin, @Nullable PlacementMap map, String fault, boolean last, boolean gaps) {}
 
     /** Tells a watcher, on the window's thread. */
     MapWorker(Consumer<Answer> watcher) {
@@ -49,16 +50,20 @@ final class MapWorker {
 
     private void work(Design design, Pin pin, int mine) {
         // a coarse map once begun is finished, so that something is shown however fast the questions come
-        if (mine == newest.get() && tell(design, pin, COARSE, mine, () -> true)) {
-            tell(design, pin, FINE, mine, () -> mine == newest.get());
+        if (mine == newest.get()
+                && tell(design, pin, COARSE, mine, false, () -> true)
+                && tell(design, pin, FINE, mine, false, () -> mine == newest.get())) {
+            tell(design, pin, FINE, mine, true, () -> mine == newest.get());
         }
     }
 
-    private boolean tell(Design design, Pin pin, int across, int mine, BooleanSupplier wanted) {
+    private boolean tell(Design design, Pin pin, int across, int mine, boolean gaps, BooleanSupplier wanted) {
         PlacementMap map = null;
         String fault = "";
         try {
-            map = PlacementMap.of(design, pin, across, wanted);
+            map = gaps
+                    ? PlacementMap.whole(design, PlacementMap.name(design, pin), across, wanted)
+                    : PlacementMap.of(design, pin, across, wanted);
         } catch (CannotComputeException e) {
             fault = String.valueOf(e.getMessage());
         } catch (CancellationException e) {
@@ -68,7 +73,7 @@ final class MapWorker {
         boolean last = map == null || across == FINE;
         PlacementMap found = map;
         String why = fault;
-        Platform.runLater(() -> watcher.accept(new Answer(pin, found, why, last && mine == newest.get())));
+        Platform.runLater(() -> watcher.accept(new Answer(pin, found, why, last && mine == newest.get(), gaps)));
         return map != null;
     }
 

@@ -21,12 +21,10 @@ final class MountsPanel extends VBox implements Panel {
     MountsPanel(WindowState shown) {
         this.shown = shown;
         getStyleClass().add("card");
-        setSpacing(6);
         setId("mounts");
         Label head = new Label("Mounts, stowed: drag them, or type in any unit");
         head.getStyleClass().add("head");
-        grid.setHgap(8);
-        grid.setVgap(3);
+        grid.getStyleClass().add("numbers");
         wrong.setWrapText(true);
         wrong.setId("mount-wrong");
         wrong.setManaged(false);
@@ -39,18 +37,27 @@ final class MountsPanel extends VBox implements Panel {
         List<Handle> handles = shown.editor().handles();
         List<String> fixed = shown.editor().byTape();
         setVisible(!handles.isEmpty() || !fixed.isEmpty());
+        if (!handles.isEmpty()) {
+            grid.addRow(0, new Label(), head("x, towards the dump end"), head("y, up"));
+        }
         for (int i = 0; i < handles.size(); i++) {
             Handle h = handles.get(i);
             Label label = new Label(h.label());
-            label.setMinWidth(74);
-            grid.addRow(i, label, field(h, 'x', h.x()), field(h, 'y', h.y()));
+            label.setMinWidth(USE_PREF_SIZE);
+            grid.addRow(i + 1, label, field(h, 'x', h.x()), field(h, 'y', h.y()));
         }
         for (int i = 0; i < fixed.size(); i++) {
             Label note = new Label(fixed.get(i));
             note.setWrapText(true);
             note.setId("by-tape-" + i);
-            grid.add(note, 0, handles.size() + i, 3, 1);
+            grid.add(note, 0, handles.size() + 1 + i, 3, 1);
         }
+    }
+
+    private static Label head(String words) {
+        Label label = new Label(words);
+        label.getStyleClass().addAll("small", "faint");
+        return label;
     }
 
     private TextField field(Handle handle, char axis, String written) {

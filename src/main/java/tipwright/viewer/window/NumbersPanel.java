@@ -26,14 +26,12 @@ final class NumbersPanel extends VBox implements Panel {
     NumbersPanel(WindowState shown) {
         this.shown = shown;
         getStyleClass().add("card");
-        setSpacing(4);
         Label head = new Label("At this tilt");
         head.getStyleClass().add("head");
         moving.getStyleClass().addAll("faint", "small");
         moving.setId("moving");
         moving.setWrapText(true);
-        grid.setHgap(10);
-        grid.setVgap(1);
+        grid.getStyleClass().add("numbers");
         ColumnConstraints words = new ColumnConstraints();
         words.setHgrow(Priority.ALWAYS);
         grid.getColumnConstraints().setAll(words, new ColumnConstraints());

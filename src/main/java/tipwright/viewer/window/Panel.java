@@ -5,9 +5,12 @@ import tipwright.viewer.dump.MachineState;
 
 /** A part of the window that shows the shown. */
 interface Panel {
-    /** The design, the load case or the units have changed. */
+    /** The design, the load case, the units, the theme or the size of the text have changed. */
     void renew();
 
     /** The machine has moved. */
     void move(MachineState now);
+
+    /** More of the answer is known than before. */
+    default void judged() {}
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.viewer.window;
 
+import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
@@ -9,6 +10,8 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.shape.Rectangle;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Stop;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.viewer.dump.DumpStates;
 import tipwright.viewer.dump.MachineState;
 import tipwright.viewer.dump.Timeline;
@@ -16,6 +19,7 @@ import tipwright.viewer.scene.Camera;
 import tipwright.viewer.scene.Picture;
 import tipwright.viewer.scene.Theme;
 import tipwright.viewer.scene.ZoneMap;
+import tipwright.viewer.ticket.Judged;
 
 /** The picture in the window: drag to go round it, drag with the right button to move it, turn the wheel to come nearer. */
 final class PicturePane extends StackPane implements Panel {
@@ -25,6 +29,8 @@ final class PicturePane extends StackPane implements Panel {
     private final Picture picture;
     private final Handles handles;
     private final WherePane where;
+    private final GhostPane ghosts;
+    private final ZonePane zones;
     private @Nullable DumpStates shown;
     private String shownCase = "";
     private @Nullable Theme shownTheme;
@@ -45,10 +51,18 @@ final class PicturePane extends StackPane implements Panel {
         frame.widthProperty().bind(widthProperty());
         frame.heightProperty().bind(heightProperty());
         setClip(frame);
-        getChildren().addAll(picture, handles, where);
+        ghosts = new GhostPane(state, this);
+        zones = new ZonePane(state, this, watcher::say);
+        getChildren().addAll(picture, ghosts, handles, zones, where);
         handles.setPickOnBounds(false);
         picture.setOnMousePressed(this::press);
         picture.setOnMouseDragged(this::drag);
+        picture.setOnMouseClicked(e -> {
+            if (e.isStillSincePress() && e.getButton() == MouseButton.PRIMARY && e.getClickCount() == 1) {
+                picture.partAt(e.getX(), e.getY())
+                        .ifPresent(part -> watcher.seen(part, e.getX() < picture.getWidth() / 2));
+            }
+        });
         picture.setOnScroll(this::scroll);
         picture.setOnZoom(e -> setCamera(picture.camera().zoomed(1 / e.getZoomFactor())));
         picture.setPickOnBounds(true);
@@ -92,6 +106,8 @@ final class PicturePane extends StackPane implements Panel {
     private void place() {
         handles.place();
         where.place();
+        ghosts.place();
+        zones.place();
     }
 
     /** Ends with the window. */
@@ -127,10 +143,36 @@ final class PicturePane extends StackPane implements Panel {
                 shownTheme = state.theme();
                 picture.setTheme(shownTheme);
                 picture.setDump(dump, shownCase);
+                judged();
             }
         }
         handles.renew();
         where.renew();
+    }
+
+    /** Marks what fails; nothing, as long as that is not known. */
+    @Override
+    public void judged() {
+        Judged known = state.judged();
+        picture.markFindings(
+                known == null
+                        ? List.of()
+                        : known.findings().stream()
+                                .filter(f -> f.verdict() == Verdict.FAIL)
+                                .toList());
+    }
+
+    /** Marks what one finding is about. */
+    void mark(Finding finding) {
+        picture.markFindings(List.of(finding));
+    }
+
+    GhostPane ghosts() {
+        return ghosts;
+    }
+
+    ZonePane zones() {
+        return zones;
     }
 
     @Override

@@ -7,11 +7,12 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import tipwright.check.rule.Verdict;
 import tipwright.viewer.dump.MachineState;
+import tipwright.viewer.ticket.VerdictShape;
 
 /** In place of the picture when there is nothing to draw: what is wrong with the file, and where. */
 final class ProblemsPane extends ScrollPane implements Panel {
     private final WindowState shown;
-    private final VBox list = new VBox(10);
+    private final VBox list = new VBox();
 
     ProblemsPane(WindowState shown) {
         this.shown = shown;
@@ -44,8 +45,7 @@ final class ProblemsPane extends ScrollPane implements Panel {
         for (String problem : problems) {
             Label line = new Label(problem);
             line.setWrapText(true);
-            line.setGraphic(VerdictShape.of(Verdict.FAIL, shown.theme(), 16));
-            line.setGraphicTextGap(10);
+            line.setGraphic(VerdictShape.of(Verdict.FAIL, shown.theme(), 1.1 * shown.em()));
             list.getChildren().add(line);
         }
     }

@@ -19,8 +19,6 @@ import tipwright.viewer.scene.Theme;
 
 /** One curve against tilt with a cursor. */
 final class TiltPlot extends Pane {
-    private static final double TOP = 24;
-    private static final double FOOT = 20;
     private static final double SIDE = 6;
 
     private final Canvas canvas = new Canvas();
@@ -30,6 +28,7 @@ final class TiltPlot extends Pane {
     private final String title;
     private @Nullable Curve curve;
     private Theme theme = Theme.DARK;
+    private double em = WindowStyle.EM;
     private double tilt;
     private double value;
 
@@ -40,14 +39,19 @@ final class TiltPlot extends Pane {
      */
     TiltPlot(String title, DoubleConsumer pick) {
         this.title = title;
-        setMinSize(120, 110);
-        setPrefSize(260, 130);
         getChildren().addAll(canvas, cursor, dot, reading);
-        reading.setFont(Font.font("System", FontWeight.BOLD, 14));
         reading.setTextOrigin(VPos.TOP);
         cursor.setStrokeWidth(1.5);
         setOnMousePressed(e -> pick(e, pick));
         setOnMouseDragged(e -> pick(e, pick));
+    }
+
+    private double top() {
+        return 1.7 * em;
+    }
+
+    private double foot() {
+        return 1.4 * em;
     }
 
     private void pick(MouseEvent e, DoubleConsumer pick) {
@@ -59,9 +63,13 @@ final class TiltPlot extends Pane {
         }
     }
 
-    void show(Curve other, Theme colours) {
+    void show(Curve other, Theme colours, double textHeight) {
         curve = other;
         theme = colours;
+        em = textHeight;
+        setMinSize(8 * em, 7 * em);
+        setPrefSize(18 * em, 9 * em);
+        reading.setFont(Font.font("System", FontWeight.BOLD, em));
         draw();
         cursor(tilt, value);
     }
@@ -76,8 +84,8 @@ final class TiltPlot extends Pane {
         double x = x(c, tilt);
         cursor.setStartX(x);
         cursor.setEndX(x);
-        cursor.setStartY(TOP);
-        cursor.setEndY(getHeight() - FOOT);
+        cursor.setStartY(top());
+        cursor.setEndY(getHeight() - foot());
         dot.setCenterX(x);
         dot.setCenterY(y(c, value));
         String words = c.words().apply(value);
@@ -106,7 +114,7 @@ final class TiltPlot extends Pane {
 
     private double y(Curve c, double at) {
         double s = (at - c.low()) / (c.high() - c.low());
-        return getHeight() - FOOT - Math.max(-0.02, Math.min(1.02, s)) * (getHeight() - TOP - FOOT);
+        return getHeight() - foot() - Math.max(-0.02, Math.min(1.02, s)) * (getHeight() - top() - foot());
     }
 
     private void draw() {
@@ -117,13 +125,13 @@ final class TiltPlot extends Pane {
         cursor.setStroke(theme.ink());
         dot.setFill(theme.ink());
         reading.setFill(theme.ink());
-        g.setFont(Font.font("System", 12));
+        g.setFont(Font.font("System", 0.88 * em));
         g.setFill(theme.faint());
         g.setTextBaseline(VPos.TOP);
         g.setTextAlign(TextAlignment.LEFT);
         g.fillText(title, SIDE, 4);
         Curve c = curve;
-        if (c == null || h < TOP + FOOT + 10 || c.tilts().length < 2) {
+        if (c == null || h < top() + foot() + 10 || c.tilts().length < 2) {
             return;
         }
         double zero = y(c, Math.max(0, c.low()));
@@ -168,7 +176,7 @@ final class TiltPlot extends Pane {
             g.strokeLine(SIDE, y, w - SIDE, y);
             g.setLineDashes();
             g.setFill(theme.faint());
-            boolean under = y < TOP + 16;
+            boolean under = y < top() + 1.2 * em;
             g.setTextBaseline(under ? VPos.TOP : VPos.BOTTOM);
             double[] v = c.values();
             boolean left = Math.abs(v[0] - limit.at()) > Math.abs(v[v.length - 1] - limit.at());

@@ -1,82 +1,72 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.viewer.window;
 
-import java.util.List;
-import javafx.geometry.Pos;
 import javafx.scene.control.Button;
-import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.control.Tooltip;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
-import javafx.util.StringConverter;
-import tipwright.design.tank.CaseName;
 import tipwright.quantity.UnitSystem;
-import tipwright.viewer.dump.DumpStates;
 import tipwright.viewer.dump.MachineState;
 import tipwright.viewer.scene.Camera;
 import tipwright.viewer.scene.Theme;
 
-/** What is open, which load case, from where one looks, units, undo and saving. */
-final class TopBar extends HBox implements Panel {
+/** What is open, undo and saving, what else can be done with it, and how it is shown. */
+final class TopBar extends FlowPane implements Panel {
+    private static final String TEN = "\u2003";
+
     private final WindowState shown;
     private final Label name = new Label();
-    /** Load cases by what a person calls them. */
-    private static final StringConverter<String> SHOWN = new StringConverter<>() {
-        @Override
-        public String toString(String name) {
-            return name == null ? "" : CaseName.shown(name);
-        }
-
-        @Override
-        public String fromString(String shown) {
-            return shown;
-        }
-    };
-
-    private final ChoiceBox<String> cases = new ChoiceBox<>();
-    private final Button units = new Button();
-    private final Button theme = new Button();
+    private final MenuItem units = new MenuItem();
+    private final MenuItem theme = new MenuItem();
+    private final MenuButton view = new MenuButton("View");
     private final Button undo;
     private final Button redo;
     private final Button save;
-    private boolean filling;
 
     TopBar(WindowState shown, Actions actions) {
         this.shown = shown;
         getStyleClass().add("strip");
-        setSpacing(8);
-        setAlignment(Pos.CENTER_LEFT);
+        setRowValignment(javafx.geometry.VPos.CENTER);
         name.setId("name");
         name.getStyleClass().add("figure");
-        name.setMinWidth(60);
-        cases.setId("case");
-        cases.setConverter(SHOWN);
-        cases.setAccessibleText("load case");
-        cases.setOnAction(e -> {
-            if (!filling && cases.getValue() != null) {
-                shown.setLoadCase(cases.getValue());
-            }
-        });
         undo = button("Undo", "undo", "Ctrl+Z", actions::undo);
         redo = button("Redo", "redo", "Ctrl+Y", actions::redo);
         save = button("Save", "save", "Ctrl+S", actions::save);
+        view.setId("view");
+        view.setMinWidth(Region.USE_PREF_SIZE);
+        int key = 1;
+        for (Camera.Place place : Camera.Place.values()) {
+            String id = "from-" + place.name().toLowerCase(java.util.Locale.ROOT);
+            view.getItems()
+                    .add(item("From: " + place.word(), id, Integer.toString(key++), () -> actions.lookFrom(place)));
+        }
         units.setId("units");
         units.setOnAction(e -> actions.units());
         theme.setId("theme");
         theme.setOnAction(e -> actions.theme());
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        Label inside = new Label("Load case");
-        inside.getStyleClass().add("faint");
-        getChildren().addAll(name, gap, inside, cases);
-        int key = 1;
-        for (Camera.Place place : Camera.Place.values()) {
-            String id = "from-" + place.name().toLowerCase(java.util.Locale.ROOT);
-            getChildren().add(button(place.word(), id, Integer.toString(key++), () -> actions.lookFrom(place)));
-        }
-        getChildren().addAll(units, theme, undo, redo, save, button("Shortcuts", "keys", "F1", actions::keys));
+        view.getItems().addAll(new SeparatorMenuItem(), units, theme);
+        view.getItems().add(item("Larger text", "text-larger", "Ctrl +", () -> actions.textSize(1)));
+        view.getItems().add(item("Smaller text", "text-smaller", "Ctrl -", () -> actions.textSize(-1)));
+        view.getItems().add(item("Text as usual", "text-usual", "Ctrl 0", () -> actions.textSize(0)));
+        getChildren().addAll(button("Start", "begin", "Ctrl+O", actions::begin), name, undo, redo, save, view);
+        getChildren().add(button("Shortcuts", "keys", "F1", actions::keys));
+    }
+
+    /** Adds a button before those that tell how it is shown. */
+    void add(Button button) {
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        getChildren().add(getChildren().indexOf(view), button);
+    }
+
+    private static MenuItem item(String words, String id, String key, Runnable deed) {
+        MenuItem item = new MenuItem(words + TEN + key);
+        item.setId(id);
+        item.setOnAction(e -> deed.run());
+        return item;
     }
 
     private static Button button(String words, String id, String key, Runnable deed) {
@@ -94,20 +84,9 @@ final class TopBar extends HBox implements Panel {
         undo.setDisable(!shown.editor().canUndo());
         redo.setDisable(!shown.editor().canRedo());
         save.setDisable(!shown.editor().unsaved() && shown.editor().file() != null);
-        units.setText(shown.units() == UnitSystem.METRIC ? "in, lbf" : "mm, N");
-        units.setMinWidth(Region.USE_PREF_SIZE);
-        theme.setText(shown.theme() == Theme.DARK ? "Light" : "Dark");
-        theme.setMinWidth(Region.USE_PREF_SIZE);
-        DumpStates dump = shown.dump();
-        filling = true;
-        List<String> all = dump == null
-                ? List.of()
-                : dump.analysis().cases().stream().map(c -> c.name()).toList();
-        if (!cases.getItems().equals(all)) {
-            cases.getItems().setAll(all);
-        }
-        cases.setValue(dump == null ? null : shown.loadCase());
-        filling = false;
+        units.setText((shown.units() == UnitSystem.METRIC ? "In inches and pounds" : "In millimetres and newtons") + TEN
+                + "U");
+        theme.setText((shown.theme() == Theme.DARK ? "Light" : "Dark") + TEN + "T");
     }
 
     @Override

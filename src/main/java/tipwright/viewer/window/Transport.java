@@ -8,73 +8,83 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.Slider;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import org.jspecify.annotations.Nullable;
+import tipwright.analysis.CaseResult;
+import tipwright.design.tank.CaseName;
+import tipwright.quantity.Kind;
 import tipwright.viewer.dump.DumpStates;
 import tipwright.viewer.dump.MachineState;
 import tipwright.viewer.dump.Timeline;
+import tipwright.viewer.ticket.Judged;
 
-/** Plays the dump round and round, steps through it, and scrubs it by tilt. */
-final class Transport extends HBox implements Panel {
+/** Along the foot of the window: what is worst, the force across the bar in which the tilt is dragged, and playing the dump. */
+final class Transport extends VBox implements Panel {
     private static final double STEP = Math.toRadians(1);
+    /** Load cases by what a person calls them. */
+    private static final StringConverter<String> SHOWN = new StringConverter<>() {
+        @Override
+        public String toString(String name) {
+            return name == null ? "" : CaseName.shown(name);
+        }
+
+        @Override
+        public String fromString(String shown) {
+            return shown;
+        }
+    };
+
+    private static final StringConverter<Double> PACE = new StringConverter<>() {
+        @Override
+        public String toString(@Nullable Double times) {
+            return times == null || times == 1 ? "real time" : String.format(Locale.ROOT, "%.0f times faster", times);
+        }
+
+        @Override
+        public Double fromString(String text) {
+            return 1.0;
+        }
+    };
 
     private final WindowState shown;
+    private final TiltBar bar;
+    private final Button headline = new Button();
+    private final Label reading = new Label();
     private final Button play = new Button();
-    private final Slider slider = new Slider();
     private final ChoiceBox<Double> pace = new ChoiceBox<>();
+    private final ChoiceBox<String> cases = new ChoiceBox<>();
     private final Label told = new Label();
     private final AnimationTimer clock;
-    private boolean following;
+    private boolean filling;
     private boolean playing;
     private double time;
     private long before;
 
-    Transport(WindowState shown) {
+    Transport(WindowState shown, CurvesPane curves) {
         this.shown = shown;
         getStyleClass().add("strip");
-        setSpacing(10);
-        setAlignment(Pos.CENTER_LEFT);
-        play.setId("play");
-        play.setMinWidth(86);
-        play.setOnAction(e -> toggle());
-        Button back = new Button("\u2212 1\u00b0");
-        Button on = new Button("+ 1\u00b0");
-        back.setId("step-back");
-        on.setId("step-on");
-        back.setOnAction(e -> step(-STEP));
-        on.setOnAction(e -> step(STEP));
-        slider.setId("tilt");
-        slider.setAccessibleText("tilt in degrees");
-        slider.setFocusTraversable(false);
-        HBox.setHgrow(slider, Priority.ALWAYS);
-        slider.valueProperty().addListener((o, was, is) -> {
-            if (!following) {
-                pause();
-                shown.tiltTo(Math.toRadians(is.doubleValue()));
-            }
+        bar = new TiltBar(shown);
+        HBox.setHgrow(bar, Priority.ALWAYS);
+        headline.setId("headline");
+        headline.setAccessibleText("worst force; goes to its tilt and load case");
+        headline.setOnAction(e -> {
+            pause();
+            shown.goToGoverning();
         });
-        pace.getItems().setAll(1.0, 4.0, 16.0);
-        pace.setValue(4.0);
-        pace.setId("pace");
-        pace.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(@Nullable Double times) {
-                return times == null || times == 1
-                        ? "real time"
-                        : String.format(Locale.ROOT, "%.0f times faster", times);
-            }
-
-            @Override
-            public Double fromString(String text) {
-                return 1.0;
-            }
-        });
-        told.getStyleClass().addAll("faint", "small");
-        told.setId("told");
-        getChildren().addAll(play, back, on, slider, pace, told);
+        headline.setMinWidth(0);
+        reading.setId("reading");
+        reading.getStyleClass().add("figure");
+        reading.setMinWidth(USE_PREF_SIZE);
+        told.managedProperty().bind(told.textProperty().isNotEmpty());
+        HBox head = new HBox(headline, gap(), told, reading);
+        head.setAlignment(Pos.CENTER_LEFT);
+        head.getStyleClass().add("line");
+        getChildren().addAll(curves, head, controls(curves));
         clock = new AnimationTimer() {
             @Override
             public void handle(long now) {
@@ -83,6 +93,59 @@ final class Transport extends HBox implements Panel {
         };
         clock.start();
         name();
+    }
+
+    private static Region gap() {
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        return gap;
+    }
+
+    private HBox controls(CurvesPane curves) {
+        play.setId("play");
+        play.setOnAction(e -> toggle());
+        Button back = new Button("\u2212 1\u00b0");
+        Button on = new Button("+ 1\u00b0");
+        back.setId("step-back");
+        on.setId("step-on");
+        back.setAccessibleText("one degree back");
+        on.setAccessibleText("one degree on");
+        back.setOnAction(e -> step(-STEP));
+        on.setOnAction(e -> step(STEP));
+        pace.getItems().setAll(1.0, 4.0, 16.0);
+        pace.setValue(4.0);
+        pace.setId("pace");
+        pace.setAccessibleText("how fast it plays");
+        pace.setConverter(PACE);
+        cases.setId("case");
+        cases.setConverter(SHOWN);
+        cases.setAccessibleText("load case");
+        cases.setMaxWidth(Double.MAX_VALUE);
+        cases.setOnAction(e -> {
+            if (!filling && cases.getValue() != null) {
+                shown.setLoadCase(cases.getValue());
+            }
+        });
+        ToggleButton more = new ToggleButton("More curves");
+        more.setId("more-curves");
+        more.setMinWidth(USE_PREF_SIZE);
+        curves.visibleProperty().bind(more.selectedProperty());
+        told.getStyleClass().addAll("faint", "small");
+        told.setId("told");
+        HBox first = new HBox(play, back, on, pace);
+        HBox second = new HBox(cases, more);
+        HBox.setHgrow(cases, Priority.ALWAYS);
+        first.getStyleClass().add("line");
+        second.getStyleClass().add("line");
+        VBox all = new VBox(first, second);
+        all.getStyleClass().add("fold");
+        for (Region region : List.of(play, back, on, pace)) {
+            region.setMinWidth(USE_PREF_SIZE);
+        }
+        all.setMinWidth(USE_PREF_SIZE);
+        HBox both = new HBox(all, bar);
+        both.getStyleClass().add("line");
+        return both;
     }
 
     private void name() {
@@ -104,7 +167,7 @@ final class Transport extends HBox implements Panel {
         }
         Timeline.Spot spot = shown.spot();
         Timeline.Spot from = Double.isNaN(spot.time()) ? timeline.rising(spot.tilt()) : spot;
-        boolean atTop = from != null && from.time() >= timeline.top() && Double.isNaN(spot.time());
+        boolean atTop = from != null && from.time() >= timeline.top() && from.motion() >= 0;
         time = from == null || atTop ? 0 : from.time();
         playing = true;
         before = 0;
@@ -171,27 +234,46 @@ final class Transport extends HBox implements Panel {
     public void renew() {
         DumpStates dump = shown.dump();
         setDisable(dump == null);
+        filling = true;
+        List<String> all = dump == null
+                ? List.of()
+                : dump.analysis().cases().stream().map(CaseResult::name).toList();
+        if (!cases.getItems().equals(all)) {
+            cases.getItems().setAll(all);
+        }
+        cases.setValue(dump == null ? null : shown.loadCase());
+        filling = false;
+        bar.renew();
+        judged();
         if (dump == null) {
             pause();
-            return;
-        }
-        following = true;
-        slider.setMin(Math.toDegrees(dump.first()));
-        slider.setMax(Math.toDegrees(dump.last()));
-        following = false;
-        if (playing) {
-            told.setText(told(shown.timeline()));
+            reading.setText("");
+        } else if (playing) {
+            Timeline timeline = shown.timeline();
+            told.setText(timeline == null ? "" : timeline.told());
         }
     }
 
-    private static String told(@Nullable Timeline timeline) {
-        return timeline == null ? "" : timeline.told();
+    @Override
+    public void judged() {
+        bar.judged();
+        Judged judged = shown.judged();
+        Governing most = shown.governing();
+        headline.setText(judged == null || most == null ? "" : most.headline(judged.early(), shown.units()));
+        headline.setVisible(!headline.getText().isEmpty());
     }
 
     @Override
     public void move(MachineState now) {
-        following = true;
-        slider.setValue(Math.toDegrees(now.tilt()));
-        following = false;
+        bar.move(now);
+        double force = now.raise().force();
+        double seconds = shown.spot().time();
+        String words = String.format(Locale.ROOT, "%.1f\u00b0: ", Math.toDegrees(now.tilt()))
+                + (force >= 0 ? "pushes " : "pulls ")
+                + shown.show(Math.abs(force), Kind.FORCE)
+                + (Double.isNaN(seconds) ? "" : String.format(Locale.ROOT, ", %.1f s after the start", seconds));
+        if (!words.equals(reading.getText())) {
+            reading.setText(words);
+        }
     }
 }

@@ -45,6 +45,7 @@ final class WherePane extends VBox {
     private Pin pin = Pin.FRAME;
     private @Nullable PlacementMap map;
     private boolean old;
+    private boolean gaps;
     private @Nullable Camera before;
     private String fault = "";
     private @Nullable PlacementMap explained;
@@ -55,7 +56,6 @@ final class WherePane extends VBox {
         this.shown = shown;
         this.picture = picture;
         this.zone = zone;
-        setSpacing(6);
         setAlignment(Pos.TOP_RIGHT);
         setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
         setPickOnBounds(false);
@@ -178,6 +178,7 @@ final class WherePane extends VBox {
         map = answer.map();
         fault = answer.fault();
         old = !answer.last();
+        gaps = answer.gaps();
         place();
     }
 
@@ -202,7 +203,11 @@ final class WherePane extends VBox {
         legend.tell(
                 !fault.isEmpty()
                         ? fault
-                        : old ? "Being worked out ..." : "Clearances are not in this map; see the checks.");
+                        : old
+                                ? "Being worked out ..."
+                                : gaps
+                                        ? "Gaps and all other checks are in it."
+                                        : "Gaps and other checks are being looked at ...");
     }
 
     /** Number of the body that the tank pin is on. */

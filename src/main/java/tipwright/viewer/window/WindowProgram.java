@@ -2,27 +2,26 @@
 package tipwright.viewer.window;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.application.Application;
 import javafx.application.ConditionalFeature;
 import javafx.application.Platform;
 import javafx.stage.Stage;
-import tipwright.viewer.editor.DesignEditor;
 import tipwright.viewer.editor.Recovery;
 import tipwright.viewer.start.DesignName;
 
 /** Opens the window. Ends with 3 when it cannot be drawn. */
 public final class WindowProgram {
+    private static final double WIDTH = 1280;
+    private static final double HEIGHT = 800;
+
     private WindowProgram() {}
 
     /**
      * Runs.
      *
-     * @param args name of the design, and whether it came with the program
+     * @param args name of the design, and whether it came with the program; none: the start, where one is chosen
      */
     public static void main(String[] args) {
         try {
@@ -54,8 +53,15 @@ public final class WindowProgram {
                 Runtime.getRuntime().halt(3);
             }
             List<String> args = getParameters().getUnnamed();
-            DesignName name = new DesignName(args.get(0), Boolean.parseBoolean(args.get(1)));
-            MainWindow window = open(stage, name, Recovery.folder());
+            Path unsaved = Recovery.folder();
+            stage.setWidth(WIDTH);
+            stage.setHeight(HEIGHT);
+            if (args.isEmpty()) {
+                new FrontDesk(unsaved).begin(stage);
+                stage.show();
+                return;
+            }
+            MainWindow window = open(stage, new DesignName(args.get(0), Boolean.parseBoolean(args.get(1))), unsaved);
             stage.show();
             window.picture().requestFocus();
         }
@@ -63,29 +69,6 @@ public final class WindowProgram {
 
     /** A window on a design, with what a crash has left of it on offer. */
     static MainWindow open(Stage stage, DesignName name, Path unsaved) throws IOException {
-        Path file = name.file();
-        String full =
-                file == null ? "shipped/" + name.name() : file.toAbsolutePath().toString();
-        Recovery recovery = Recovery.of(unsaved, full);
-        String left = recovery.left();
-        String text = text(name);
-        MainWindow window = new MainWindow(stage, new DesignEditor(name.name(), file, text, recovery));
-        if (left != null && !left.equals(text)) {
-            window.offer(left);
-        }
-        return window;
-    }
-
-    private static String text(DesignName name) throws IOException {
-        Path file = name.file();
-        if (file != null) {
-            return Files.readString(file);
-        }
-        try (InputStream in = WindowProgram.class.getResourceAsStream("/tipwright/geometry/" + name.name() + ".yaml")) {
-            if (in == null) {
-                throw new IOException(name.name() + ": no such design came with the program");
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        }
+        return new FrontDesk(unsaved).open(stage, name);
     }
 }

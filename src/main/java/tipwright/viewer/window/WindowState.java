@@ -4,6 +4,7 @@ package tipwright.viewer.window;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tipwright.design.tank.CaseName;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
@@ -13,21 +14,92 @@ import tipwright.viewer.dump.Timeline;
 import tipwright.viewer.editor.DesignEditor;
 import tipwright.viewer.editor.Solved;
 import tipwright.viewer.scene.Theme;
+import tipwright.viewer.ticket.Draft;
+import tipwright.viewer.ticket.Judged;
+import tipwright.viewer.ticket.TicketWorker;
 
 /** What the window shows: the design on the editor, which load case, at which tilt, in which units. */
 final class WindowState {
     private final List<Panel> panels = new ArrayList<>();
     private DesignEditor editor;
-    private String loadCase = "draining";
+    private String loadCase = CaseName.HELD.key();
     private @Nullable UnitSystem units;
-    private Theme theme = Theme.DARK;
-    private Timeline.Spot spot = new Timeline.Spot(0, 0, Double.NaN, 0, 0);
+    private Theme theme;
+    private Timeline.Spot spot = new Timeline.Spot(Double.NaN, 0, Double.NaN, 0, 0);
+    private final TicketWorker worker = new TicketWorker(this::know);
+    private double textSize;
+    /** What was asked about last; compared by identity. */
+    private @Nullable Object asked;
+
+    private @Nullable Judged judged;
     private @Nullable DumpStates dump;
     private @Nullable Timeline timeline;
 
-    WindowState(DesignEditor editor) {
+    WindowState(DesignEditor editor, Theme theme, double textSize) {
         this.editor = editor;
+        this.theme = theme;
+        this.textSize = textSize;
+        // the whole check is made beside the window
+        editor.letChecksWait();
         take();
+        goToGoverning();
+    }
+
+    /** Goes to the load case and the tilt at which the actuators have most to do. */
+    void goToGoverning() {
+        Governing most = governing();
+        if (most != null) {
+            setLoadCase(most.loadCase());
+            stand(most.tilt());
+        }
+    }
+
+    /** Where the actuators have most to do; null when there are no numbers. */
+    @Nullable
+    Governing governing() {
+        DumpStates d = dump;
+        Judged known = judged;
+        return d == null || known == null ? null : Governing.of(d.analysis(), known.findings());
+    }
+
+    /** What is known of the answer; null when there are no numbers. */
+    @Nullable
+    Judged judged() {
+        return judged;
+    }
+
+    private void know(Judged more) {
+        judged = more;
+        for (Panel panel : panels) {
+            panel.judged();
+        }
+    }
+
+    /** Height of the text, pixels. */
+    double em() {
+        return WindowStyle.EM * textSize;
+    }
+
+    /** Size of the text, 1 as usual. */
+    double textSize() {
+        return textSize;
+    }
+
+    void setTextSize(double size) {
+        textSize = Math.max(WindowStyle.SMALLEST, Math.min(WindowStyle.LARGEST, size));
+        renew();
+    }
+
+    /** Whether a point is being moved: what takes time waits. */
+    boolean moving() {
+        Object now = editor.solved();
+        Object written = editor.sheet().solved();
+        return now != written;
+    }
+
+    /** Ends with the window. */
+    void end() {
+        worker.end();
     }
 
     void add(Panel panel) {
@@ -72,7 +144,7 @@ final class WindowState {
         return theme;
     }
 
-    /** The moment shown; no number for its time when a tilt was chosen by hand. */
+    /** The moment shown; no number for its time when the load case is not one in time. */
     Timeline.Spot spot() {
         return spot;
     }
@@ -109,6 +181,9 @@ final class WindowState {
         if (solved == null) {
             dump = null;
             timeline = null;
+            judged = null;
+            asked = null;
+            worker.cancel();
             return;
         }
         DumpStates now = dump;
@@ -118,11 +193,40 @@ final class WindowState {
             timeline = null;
         }
         loadCase = now.loadCase(loadCase).name();
+        if (solved != asked) {
+            asked = solved;
+            if (moving()) {
+                worker.cancel();
+                judged = Judged.moving(solved);
+            } else {
+                judged = worker.ask(Draft.of(editor), solved);
+            }
+        }
     }
 
-    /** Goes to a tilt, rad, as the load case has it. */
+    /** Goes to a tilt, rad: to the moment at which it is reached on the way up where the dump in time is known, else as the load case has it. */
     void tiltTo(double tilt) {
+        Timeline.Spot moment = moment(tilt);
+        if (moment == null) {
+            stand(tilt);
+        } else {
+            goTo(moment);
+        }
+    }
+
+    /** Goes to a tilt, rad, as the load case has it when it stands there. */
+    void stand(double tilt) {
         goTo(new Timeline.Spot(Double.NaN, tilt, Double.NaN, 0, 0));
+    }
+
+    /** The moment at which a tilt is reached while the load runs out; null when the load case is not one in time. */
+    Timeline.@Nullable Spot moment(double tilt) {
+        if (moving() || !loadCase.equals(CaseName.DRAINING.key())) {
+            return null;
+        }
+        Timeline in = timeline();
+        Timeline.Spot at = in == null ? null : in.rising(tilt);
+        return at == null || Double.isNaN(at.volume()) ? null : at;
     }
 
     /** Goes to a moment. */

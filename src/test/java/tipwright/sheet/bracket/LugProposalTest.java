@@ -16,6 +16,7 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
+import tipwright.design.key.Copy;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.UnitSystem;
 
@@ -31,11 +32,18 @@ class LugProposalTest {
     void whatIsProposedPassesTheChecks(String name, UnitSystem units, String joints) throws CannotComputeException {
         Design design = read(name);
         Brackets brackets = Brackets.of(Analyser.analyse(design), units);
-        assertThat(brackets.all()).hasSize(joints.split(" ").length).allMatch(Bracket::proposed);
+        assertThat(brackets.all())
+                .as("a plate for each lug, and one for both bearings")
+                .hasSize(joints.split(" ").length + 1)
+                .allMatch(Bracket::proposed);
+        assertThat(brackets.open()).isEmpty();
         List<Finding> before = Checker.asFilled(design).findings();
         List<Finding> after = Checker.asFilled(brackets.design()).findings();
-        for (String joint : joints.split(" ")) {
-            for (String id : List.of("weld/" + joint, "lug/" + joint + "-tear-out", "lug-side/" + joint)) {
+        for (String joint : (joints + " bearing-1 bearing-2").split(" ")) {
+            List<String> ids = joint.startsWith("bearing")
+                    ? List.of("weld/" + joint, "bolt/" + joint, "prying/" + joint)
+                    : List.of("weld/" + joint, "lug/" + joint + "-tear-out", "lug-side/" + joint);
+            for (String id : ids) {
                 assertThat(before).noneMatch(f -> f.id().equals(id));
                 assertThat(after.stream().filter(f -> f.id().equals(id)).map(Finding::verdict))
                         .as(id)
@@ -44,6 +52,34 @@ class LugProposalTest {
             }
         }
         assertThat(failing(after)).isSubsetOf(failing(before));
+    }
+
+    /** With more asked of bolts the mount gets larger ones, a thicker plate, or none that is sold is found and it says so. */
+    @Test
+    void aMountGrowsUntilItPasses() throws CannotComputeException {
+        Design design = read("crank-cart");
+        double usual = thread(Brackets.of(Analyser.analyse(design), UnitSystem.METRIC));
+        Design asked = Copy.with(
+                design,
+                "factors",
+                Copy.with(design.factors(), "bolt", 60 * design.factors().bolt()));
+        Brackets larger = Brackets.of(Analyser.analyse(asked), UnitSystem.METRIC);
+        assertThat(thread(larger)).isGreaterThan(usual);
+        assertThat(failing(Checker.findings(larger.design()))).noneMatch(id -> id.contains("bearing-"));
+        Design never = Copy.with(
+                design,
+                "factors",
+                Copy.with(design.factors(), "bolt", 1e5 * design.factors().bolt()));
+        Brackets none = Brackets.of(Analyser.analyse(never), UnitSystem.METRIC);
+        assertThat(none.open().stream().map(t -> t.metric()))
+                .anyMatch(t -> t.startsWith("The mount of bearing 1 is not in the design"));
+    }
+
+    private static double thread(Brackets brackets) {
+        return brackets.design().fastenings().stream()
+                .filter(f -> f.joint().equals("bearing-1"))
+                .mapToDouble(f -> f.bolts() == null ? 0 : f.bolts().diameter())
+                .sum();
     }
 
     private static List<String> failing(List<Finding> all) {

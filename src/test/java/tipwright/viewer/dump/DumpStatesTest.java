@@ -9,9 +9,13 @@ import org.junit.jupiter.api.Test;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Row;
+import tipwright.check.rule.Finding;
+import tipwright.check.slurry.StreamCheck;
+import tipwright.design.around.Receiver;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.load.Fill;
+import tipwright.time.CycleTimer;
 import tipwright.viewer.Trial;
 
 class DumpStatesTest {
@@ -109,8 +113,7 @@ class DumpStatesTest {
         Timeline timeline = Timeline.of(dump, "draining");
         double most = 0;
         for (Timeline.Spot spot : timeline.spots()) {
-            Pour pour = dump.at("draining", spot).pour();
-            if (pour != null) {
+            for (Pour pour : dump.at("draining", spot).pours()) {
                 most = Math.max(most, pour.flow());
                 var mesh = pour.mesh(-0.5);
                 assertThat(mesh.volume()).isPositive();
@@ -120,5 +123,24 @@ class DumpStatesTest {
             }
         }
         assertThat(most).isPositive();
+    }
+
+    /** The stream in the picture comes down where the check of the landing says, since both leave with the same speed. */
+    @Test
+    void pourLandsWhereTheCheckSays() throws Exception {
+        DumpStates demo = new DumpStates(Trial.shipped("silt-trailer"));
+        Receiver pit = demo.design().receiver();
+        double least = Double.POSITIVE_INFINITY;
+        for (Timeline.Spot spot : Timeline.of(demo, "draining").spots()) {
+            for (Pour pour : demo.at("draining", spot).pours()) {
+                double x = pour.lands(pit.near().y()).x();
+                least = Math.min(least, Math.min(x - pit.near().x(), pit.far().x() - x));
+            }
+        }
+        Finding found = new StreamCheck()
+                .run(demo.analysis(), CycleTimer.time(demo.analysis()))
+                .get(0);
+        // the check also looks at what leaves level where the opening points down, and at the top of the stream
+        assertThat(least).isBetween(found.has() - 0.005, found.has() + 0.1);
     }
 }

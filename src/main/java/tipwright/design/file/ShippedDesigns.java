@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package tipwright.command;
+package tipwright.design.file;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -15,20 +15,23 @@ import java.util.jar.JarFile;
 import java.util.stream.Stream;
 
 /** The designs that come with the program. */
-final class ShippedDesigns {
+public final class ShippedDesigns {
     private static final String FOLDER = "tipwright/geometry/";
     private static final String END = ".yaml";
+
+    /** Always there. */
+    private static final String ONE = "silt-trailer";
 
     private ShippedDesigns() {}
 
     /** Whether there is one with this name. */
-    static boolean has(String name) {
+    public static boolean has(String name) {
         return ShippedDesigns.class.getResource("/" + FOLDER + name + END) != null;
     }
 
     /** Names without ending, sorted. */
-    static List<String> names() {
-        URL demo = ShippedDesigns.class.getResource("/" + FOLDER + DesignSource.DEMO + END);
+    public static List<String> names() {
+        URL demo = ShippedDesigns.class.getResource("/" + FOLDER + ONE + END);
         if (demo == null) {
             return List.of();
         }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package tipwright.viewer.window;
+package tipwright.viewer.ticket;
 
 import javafx.scene.Group;
 import javafx.scene.Node;
@@ -13,11 +13,11 @@ import tipwright.check.rule.Verdict;
 import tipwright.viewer.scene.Theme;
 
 /** The shapes of the verdicts, so that nobody has to go by colour: a ticked disc, a triangle, a crossed square, a hollow ring. */
-final class VerdictShape {
+public final class VerdictShape {
     private VerdictShape() {}
 
     /** A mark of a size, pixels. */
-    static Node of(Verdict verdict, Theme theme, double size) {
+    public static Node of(Verdict verdict, Theme theme, double size) {
         Color colour = theme.verdict(verdict);
         double r = size / 2;
         Rectangle room = new Rectangle(size, size, Color.TRANSPARENT);

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.ticket;
+
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import tipwright.design.Design;
+import tipwright.design.file.DesignFile;
+import tipwright.design.file.NamedFiles;
+import tipwright.design.file.PartsAtHand;
+import tipwright.design.file.Reading;
+import tipwright.viewer.editor.DesignEditor;
+
+/**
+ * A design's text as it stood at one moment, so that another thread can work on it.
+ *
+ * @param name as shown
+ * @param file where it is saved; null: not yet anywhere
+ */
+public record Draft(String name, String text, @Nullable Path file) {
+    /** What is on the editor now. */
+    public static Draft of(DesignEditor editor) {
+        return new Draft(editor.name(), editor.sheet().text(), editor.file());
+    }
+
+    /** The same with another text. */
+    public Draft with(String other) {
+        return new Draft(name, other, file);
+    }
+
+    /** What it says. */
+    public Reading read() {
+        Path at = folder();
+        return DesignFile.read(name, text, at == null ? NamedFiles.shipped() : NamedFiles.folder(at));
+    }
+
+    private @Nullable Path folder() {
+        Path f = file;
+        return f == null ? null : f.toAbsolutePath().getParent();
+    }
+
+    /** The parts that are at hand for it. */
+    PartsAtHand parts(Design design) {
+        return PartsAtHand.of(folder(), design.parts(), java.util.List.of());
+    }
+}

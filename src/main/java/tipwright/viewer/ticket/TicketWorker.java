@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.ticket;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+import javafx.application.Platform;
+import tipwright.analysis.CannotComputeException;
+import tipwright.check.Checker;
+import tipwright.check.Result;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
+import tipwright.design.file.ChangedText;
+import tipwright.design.file.Problem;
+import tipwright.design.file.Reading;
+import tipwright.doubt.Doubter;
+import tipwright.load.Contents;
+import tipwright.remedy.FixSearch;
+import tipwright.remedy.Shop;
+import tipwright.remedy.TriedFix;
+import tipwright.remedy.TriedFixes;
+import tipwright.report.Checked;
+
+/** Works the whole answer out beside the window: first the verdict, then how sure it is and what fixes it. A newer question ends an older one. */
+public final class TicketWorker {
+    private static final String TIME = "time and part fills are being worked out";
+    private static final String FIXES = "fixes are being tried";
+
+    private final AtomicInteger newest = new AtomicInteger();
+    private final Consumer<Judged> watcher;
+    private final ExecutorService verdicts = daemon("verdict");
+    private final ExecutorService fixes = daemon("fixes");
+
+    /** Tells a watcher, on the window's thread. */
+    public TicketWorker(Consumer<Judged> watcher) {
+        this.watcher = watcher;
+    }
+
+    private static ExecutorService daemon(String name) {
+        return Executors.newSingleThreadExecutor(work -> {
+            Thread thread = new Thread(work, name);
+            thread.setDaemon(true);
+            return thread;
+        });
+    }
+
+    /** Forgets what was asked: something is being moved, or nothing can be computed. */
+    public void cancel() {
+        newest.incrementAndGet();
+    }
+
+    /**
+     * Asks for all of it.
+     *
+     * @param known what is known at once
+     * @return what to show meanwhile
+     */
+    public Judged ask(Draft draft, tipwright.viewer.editor.Solved known) {
+        int mine = newest.incrementAndGet();
+        Judged first = Judged.first(known.analysis(), known.findings(), TIME);
+        verdicts.execute(() -> judge(draft, first, mine));
+        return first;
+    }
+
+    private boolean wanted(int mine) {
+        return mine == newest.get();
+    }
+
+    private void tell(Judged judged, int mine) {
+        Platform.runLater(() -> {
+            if (wanted(mine)) {
+                watcher.accept(judged);
+            }
+        });
+    }
+
+    private void judge(Draft draft, Judged first, int mine) {
+        if (!wanted(mine) || !(draft.read() instanceof Reading.Good good)) {
+            return;
+        }
+        try {
+            Result result = Checker.check(good.design());
+            List<String> remarks = good.warnings().stream().map(Problem::text).toList();
+            Checked checked = new Checked(result, good.assumptions(), remarks);
+            boolean fine = result.verdict() == Verdict.PASS && good.uncertain().isEmpty();
+            tell(new Judged(first.early(), checked, List.of(), fine ? "" : FIXES), mine);
+            if (!fine) {
+                fixes.execute(() -> fix(draft, good, checked, first, mine));
+            }
+        } catch (CannotComputeException e) {
+            tell(new Judged(first.early(), null, List.of(), "cannot be worked out: " + e.getMessage()), mine);
+        }
+    }
+
+    private void fix(Draft draft, Reading.Good good, Checked checked, Judged first, int mine) {
+        if (!wanted(mine)) {
+            return;
+        }
+        Result result = checked.result();
+        PartNames names = PartNames.of(draft, good);
+        // what is close can wait while something fails
+        TriedFixes tried = FixSearch.of(result, Shop.of(names.parts(), good.units()), result.verdict() != Verdict.FAIL);
+        List<ReadyFix> ready = new ArrayList<>();
+        double capacity = new Contents(good.design()).capacity();
+        for (TriedFix fix : tried.all()) {
+            if (!wanted(mine)) {
+                return;
+            }
+            String text = ChangedText.of(good, fix.design(), capacity, names::name);
+            ready.add(new ReadyFix(fix, text != null && holds(draft, text, fix, result) ? text : null));
+        }
+        Checked all = new Checked(
+                result,
+                checked.assumptions(),
+                checked.remarks(),
+                tried,
+                Doubter.ask(good, result.findings()),
+                List.of());
+        tell(new Judged(first.early(), all, ready, ""), mine);
+    }
+
+    /** Whether the text with the fix, read again, passes what the fix was found to pass and fails nothing new. */
+    private static boolean holds(Draft draft, String text, TriedFix fix, Result before) {
+        if (!(draft.with(text).read() instanceof Reading.Good changed)) {
+            return false;
+        }
+        try {
+            Set<String> failed = new HashSet<>();
+            before.findings().stream().filter(f -> f.verdict() == Verdict.FAIL).forEach(f -> failed.add(f.id()));
+            List<Finding> now = Checker.asFilled(changed.design()).findings();
+            Set<String> passed = new HashSet<>();
+            for (Finding f : now) {
+                boolean passes = f.verdict() == Verdict.PASS || f.verdict() == Verdict.CLOSE;
+                if (f.verdict() == Verdict.FAIL
+                        && (!failed.contains(f.id()) || fix.fixes().contains(f.id()))) {
+                    return false;
+                }
+                if (passes) {
+                    passed.add(f.id());
+                }
+            }
+            return passed.containsAll(fix.fixes());
+        } catch (CannotComputeException e) {
+            return false;
+        }
+    }
+
+    /** Ends with the window. */
+    public void end() {
+        cancel();
+        verdicts.shutdown();
+        fixes.shutdown();
+    }
+}

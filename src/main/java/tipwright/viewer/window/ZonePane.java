@@ -1,0 +1,252 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.window;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import javafx.geometry.Point2D;
+import javafx.scene.Cursor;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Pane;
+import javafx.scene.paint.Color;
+import javafx.scene.shape.Circle;
+import javafx.scene.shape.Polygon;
+import javafx.scene.text.Font;
+import javafx.scene.text.Text;
+import org.jspecify.annotations.Nullable;
+import tipwright.design.Design;
+import tipwright.design.around.KeepOut;
+import tipwright.design.around.Mounts;
+import tipwright.design.around.Zone;
+import tipwright.design.file.Reading;
+import tipwright.geometry.Vec2;
+import tipwright.viewer.dump.DrawnPosition;
+import tipwright.viewer.dump.DumpStates;
+import tipwright.viewer.dump.MachineState;
+import tipwright.viewer.editor.Handle;
+import tipwright.viewer.scene.PlaneView;
+import tipwright.viewer.ticket.Draft;
+
+/** The zones in which pins may go, over the machine: corners are dragged, a new zone is drawn corner to corner. Each is one step of undo. */
+final class ZonePane extends Pane {
+    private static final double GRIP = 0.6;
+
+    private final WindowState shown;
+    private final PicturePane picture;
+    private final Consumer<String> say;
+    private String drawing = "";
+    private @Nullable Vec2 first;
+    private boolean held;
+
+    /**
+     * Nothing is drawn yet.
+     *
+     * @param say tells what went wrong
+     */
+    ZonePane(WindowState shown, PicturePane picture, Consumer<String> say) {
+        this.shown = shown;
+        this.picture = picture;
+        this.say = say;
+        setId("zones");
+        setPickOnBounds(false);
+        setVisible(false);
+        setOnMousePressed(this::press);
+        setOnMouseDragged(e -> {
+            if (!drawing.isEmpty()) {
+                e.consume();
+            }
+        });
+        setOnMouseReleased(this::release);
+    }
+
+    /** Shows the zones or takes them away. */
+    void show(boolean on) {
+        setVisible(on);
+        draw("");
+        place();
+    }
+
+    /** Has the next drag draw the zone of a pin; empty: none. */
+    void draw(String pin) {
+        drawing = pin;
+        first = null;
+        setPickOnBounds(!pin.isEmpty());
+        setCursor(pin.isEmpty() ? Cursor.DEFAULT : Cursor.CROSSHAIR);
+    }
+
+    private @Nullable Design design() {
+        DumpStates dump = shown.dump();
+        return dump == null ? null : dump.design();
+    }
+
+    private @Nullable PlaneView view(Design design, String pin) {
+        MachineState now = shown.now();
+        Vec2 at = design.drive().places(design.pivot().at()).get(pin);
+        if (now == null || at == null) {
+            return null;
+        }
+        int number = Handle.body(design.drive().skeleton(design.pivot().at()), at);
+        DrawnPosition body = now.bodies().get(Math.min(number, now.bodies().size() - 1));
+        double z = design.drive().actuators().get(0).z();
+        return new PlaneView(picture.picture().camera(), z, body, picture.getWidth(), picture.getHeight());
+    }
+
+    private void press(MouseEvent e) {
+        Design design = design();
+        PlaneView view = design == null || drawing.isEmpty() ? null : view(design, drawing);
+        if (view != null) {
+            first = view.stowed(e.getX(), e.getY());
+            e.consume();
+        }
+    }
+
+    private void release(MouseEvent e) {
+        Design design = design();
+        Vec2 from = first;
+        PlaneView view = design == null || drawing.isEmpty() ? null : view(design, drawing);
+        if (view == null || from == null) {
+            return;
+        }
+        Vec2 to = view.stowed(e.getX(), e.getY());
+        e.consume();
+        String pin = drawing;
+        draw("");
+        double west = Math.min(from.x(), to.x());
+        double east = Math.max(from.x(), to.x());
+        double low = Math.min(from.y(), to.y());
+        double top = Math.max(from.y(), to.y());
+        if (!(east - west > 0.01) || !(top - low > 0.01)) {
+            say.accept("Drag from one corner of the zone to the other.");
+            return;
+        }
+        List<Vec2> corners =
+                List.of(new Vec2(west, low), new Vec2(east, low), new Vec2(east, top), new Vec2(west, top));
+        Draft draft = Draft.of(shown.editor());
+        if (draft.read() instanceof Reading.Good good) {
+            write(draft, () -> ZoneText.drawn(good, pin, corners, shown.editor().tape()));
+        }
+    }
+
+    private interface Edit {
+        String text();
+    }
+
+    private void write(Draft draft, Edit edit) {
+        try {
+            String text = edit.text();
+            if (draft.with(text).read() instanceof Reading.Bad bad) {
+                say.accept(bad.problems().get(0).text());
+            } else {
+                shown.editor().change(text);
+            }
+        } catch (IllegalArgumentException e) {
+            say.accept("The zone cannot be written into the file: " + e.getMessage());
+        }
+        shown.renew();
+    }
+
+    /** Puts all of it where it belongs in the picture. */
+    void place() {
+        if (held) {
+            return;
+        }
+        getChildren().clear();
+        Design design = design();
+        Mounts mounts = design == null ? null : design.mounts();
+        if (!isVisible() || design == null || mounts == null || picture.getHeight() <= 0) {
+            return;
+        }
+        Map<String, Vec2> places = design.drive().places(design.pivot().at());
+        for (String pin : places.keySet()) {
+            Zone zone = mounts.zone(pin);
+            PlaneView view = zone == null ? null : view(design, pin);
+            String path = ZoneText.path(design, pin);
+            if (zone != null && view != null && path != null) {
+                zone(pin, zone, view, path);
+            }
+        }
+        PlaneView frame = view(design, tipwright.design.drive.Drive.FRAME_PIN);
+        if (frame != null) {
+            for (KeepOut out : mounts.keepOuts()) {
+                Polygon area = polygon(out.outline(), frame);
+                area.setFill(shown.theme().ink().deriveColor(0, 1, 1, 0.35));
+                area.setMouseTransparent(true);
+                getChildren()
+                        .addAll(
+                                area,
+                                name(
+                                        "not here: " + out.name(),
+                                        frame.of(out.outline().get(0))));
+            }
+        }
+    }
+
+    /** The upper left corner. */
+    private static Vec2 corner(Zone zone) {
+        return zone.outline().stream()
+                .min(java.util.Comparator.comparingDouble(p -> p.x() - 2 * p.y()))
+                .orElse(Vec2.ZERO);
+    }
+
+    private static Polygon polygon(List<Vec2> outline, PlaneView view) {
+        Polygon area = new Polygon();
+        for (Vec2 corner : outline) {
+            Vec2 p = view.of(corner);
+            area.getPoints().addAll(p.x(), p.y());
+        }
+        return area;
+    }
+
+    private Text name(String words, Vec2 at) {
+        Text text = new Text(at.x() + 4, at.y() - 4, words);
+        text.setFont(Font.font("System", 0.88 * shown.em()));
+        text.setFill(shown.theme().ink());
+        text.setMouseTransparent(true);
+        return text;
+    }
+
+    private void zone(String pin, Zone zone, PlaneView view, String path) {
+        Color ink = shown.theme().bearing();
+        Polygon area = polygon(zone.outline(), view);
+        area.setFill(ink.deriveColor(0, 1, 1, 0.15));
+        area.setStroke(ink);
+        area.setStrokeWidth(2);
+        area.setMouseTransparent(true);
+        getChildren().addAll(area, name(pin.replace('-', ' ') + " zone", view.of(corner(zone))));
+        List<Circle> grips = new ArrayList<>();
+        for (int i = 0; i < zone.outline().size(); i++) {
+            int number = i;
+            Circle grip =
+                    new Circle(area.getPoints().get(2 * i), area.getPoints().get(2 * i + 1), GRIP * shown.em());
+            grip.setFill(ink);
+            grip.setId("zone-" + pin + "-" + (i + 1));
+            grip.setCursor(Cursor.MOVE);
+            grip.setAccessibleText("corner " + (i + 1) + " of the zone of the " + pin.replace('-', ' '));
+            grip.setOnMousePressed(e -> {
+                held = true;
+                e.consume();
+            });
+            grip.setOnMouseDragged(e -> {
+                Point2D mouse = sceneToLocal(e.getSceneX(), e.getSceneY());
+                grip.setCenterX(mouse.getX());
+                grip.setCenterY(mouse.getY());
+                area.getPoints().set(2 * number, mouse.getX());
+                area.getPoints().set(2 * number + 1, mouse.getY());
+                e.consume();
+            });
+            grip.setOnMouseReleased(e -> {
+                held = false;
+                Vec2 to = view.stowed(grip.getCenterX(), grip.getCenterY());
+                Draft draft = Draft.of(shown.editor());
+                write(
+                        draft,
+                        () -> ZoneText.corner(
+                                draft.text(), path, number, to, shown.editor().tape()));
+                e.consume();
+            });
+            grips.add(grip);
+        }
+        getChildren().addAll(grips);
+    }
+}

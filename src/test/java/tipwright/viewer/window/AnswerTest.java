@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static tipwright.Swap.swap;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.BooleanSupplier;
+import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfEnvironmentVariable;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+import tipwright.check.rule.Verdict;
+import tipwright.viewer.OneScreen;
+import tipwright.viewer.Trial;
+import tipwright.viewer.start.DesignName;
+
+/** A machine that fails: a fix by its button, a search, an answer taken over, the weld sheet; each change one step of undo. */
+@ExtendWith({OneScreen.class, ApplicationExtension.class})
+@EnabledIfEnvironmentVariable(
+        named = "DISPLAY",
+        matches = ".+",
+        disabledReason = "a window needs a display; .ci/test has one")
+class AnswerTest {
+    @TempDir
+    static Path folder;
+
+    private Path file;
+    private MainWindow window;
+
+    @Start
+    void start(Stage on) throws IOException {
+        file = folder.resolve("trial.yaml");
+        Files.writeString(file, swap(Trial.zonedText(), "frame-pin-joint: {diameter: 25 mm", "frame-pin-joint: {diameter: 14 mm"));
+        window = WindowProgram.open(on, new DesignName(file.toString(), false), folder.resolve("unsaved"));
+        on.show();
+        window.picture().requestFocus();
+    }
+
+    private static void waitFor(BooleanSupplier met) {
+        try {
+            WaitForAsyncUtils.waitFor(90, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(met::getAsBoolean)
+                    .get());
+        } catch (TimeoutException e) {
+            throw new AssertionError("did not happen within 90 s", e);
+        }
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private static void press(FxRobot robot, String id) {
+        ButtonBase button = robot.lookup(id).query();
+        WaitForAsyncUtils.asyncFx(button::fire);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private static String words(FxRobot robot, String id) {
+        return robot.lookup(id).<Labeled>query().getText();
+    }
+
+    private static boolean shows(FxRobot robot, String id) {
+        return robot.lookup(id).tryQuery().isPresent();
+    }
+
+    private String text() {
+        return window.shown().editor().sheet().text();
+    }
+
+    @Test
+    void aFixASearchAndTheSheet(FxRobot robot) throws IOException {
+        String before = text();
+        waitFor(() -> shows(robot, ".fix"));
+        assertThat(words(robot, "#verdict")).startsWith("FAILS");
+        press(robot, ".fix");
+        assertThat(text()).isEqualTo(swap(before, "frame-pin-joint: {diameter: 14 mm", "frame-pin-joint: {diameter: 18 mm"));
+        waitFor(() -> window.shown().judged().checked() != null);
+        assertThat(window.shown().judged().findings().stream()
+                        .filter(f -> f.id().startsWith("pin/"))
+                        .noneMatch(f -> f.verdict() == Verdict.FAIL))
+                .isTrue();
+        robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+        assertThat(text()).isEqualTo(before);
+        robot.press(KeyCode.CONTROL).type(KeyCode.Y).release(KeyCode.CONTROL);
+        searches(robot, text());
+        handsOver(robot, before);
+    }
+
+    private void searches(FxRobot robot, String before) {
+        press(robot, "#search");
+        Node corner = robot.lookup("#zone-frame-pin-1").query();
+        robot.moveTo(corner).press(MouseButton.PRIMARY).moveBy(-10, 0).release(MouseButton.PRIMARY);
+        waitFor(() -> !text().equals(before));
+        assertThat(text()).contains("frame-pin: {outline: [[-3");
+        String zoned = text();
+        press(robot, "#search-start");
+        waitFor(() -> words(robot, "#search-state").contains("best so far: "));
+        press(robot, "#search-stop");
+        waitFor(() -> !words(robot, "#search-state").contains(" % searched"));
+        assertThat(shows(robot, "#take-1")).as(words(robot, "#search-state")).isTrue();
+        assertThat(words(robot, "#search-state")).contains("best so far");
+        press(robot, "#take-1");
+        assertThat(text()).isNotEqualTo(zoned);
+        robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+        assertThat(text()).isEqualTo(zoned);
+        robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+        assertThat(text()).isEqualTo(before);
+        robot.type(KeyCode.ESCAPE);
+        assertThat(shows(robot, "#search-pane")).isFalse();
+    }
+
+    private void handsOver(FxRobot robot, String before) throws IOException {
+        waitFor(() -> window.shown().judged().checked() != null);
+        press(robot, "#hand-over");
+        press(robot, "#make-sheet");
+        waitFor(() -> shows(robot, "#preview"));
+        save(robot, file);
+        assertThat(words(robot, "#save-wrong")).contains("already");
+        press(robot, "#save-now");
+        assertThat(words(robot, "#save-wrong")).contains("choose another name");
+        assertThat(Files.readString(file)).isEqualTo(before);
+        Path sheet = folder.resolve("sheet.pdf");
+        save(robot, sheet);
+        waitFor(() -> Files.exists(sheet));
+        byte[] head = Arrays.copyOf(Files.readAllBytes(sheet), 5);
+        assertThat(new String(head, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
+    }
+
+    private static void save(FxRobot robot, Path to) {
+        TextField field = robot.lookup("#save-to").query();
+        WaitForAsyncUtils.asyncFx(() -> field.setText(to.toString()));
+        WaitForAsyncUtils.waitForFxEvents();
+        press(robot, "#save-now");
+    }
+}
