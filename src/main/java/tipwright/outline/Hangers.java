@@ -91,7 +91,7 @@ final class Hangers {
     /** Upright plates from its top to the underside of what lies over it; none when it touches something. */
     private List<Mesh> plates(Block hung) {
         List<Mesh> plates = new ArrayList<>();
-        if (blocks.stream().anyMatch(o -> o != hung && o.touches(hung))) {
+        if (blocks.stream().anyMatch(o -> !o.equals(hung) && o.touches(hung))) {
             return plates;
         }
         double lowest = blocks.stream()

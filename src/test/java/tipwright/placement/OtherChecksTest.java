@@ -26,7 +26,7 @@ class OtherChecksTest {
     /** The demo with a weld at the frame pin of some size. */
     private static Design demo(double leg) throws IOException {
         return Examples.read(Files.readString(Path.of("geometry", "silt-trailer.yaml"))
-                .replace("step: 1 deg", "step: 20 deg")
+                .replace("step: 1 deg", "step: 10 deg")
                 .replace("leg: 6 mm", "leg: " + leg + " mm")
                 .replaceAll("(?m)^road:.*\n|^cold:.*\n|^channel:.*\n", ""));
     }
