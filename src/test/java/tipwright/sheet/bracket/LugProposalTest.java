@@ -26,7 +26,7 @@ class LugProposalTest {
         return ((Reading.Good) DesignFile.shipped(name + ".yaml")).design();
     }
 
-    /** The design as if its brackets were not drawn yet. */
+    /** A shipped design that tells nothing of how its joints are held. */
     private static Design bare(String name) {
         return Copy.with(read(name), "fastenings", List.of());
     }
