@@ -17,6 +17,7 @@ import tipwright.design.Design;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
 import tipwright.drawing.Svg;
+import tipwright.placement.OtherChecks;
 import tipwright.placement.PartsBox;
 import tipwright.placement.Tolerance;
 import tipwright.placement.Welder;
@@ -40,6 +41,9 @@ import tipwright.sheet.Tornado;
             "  tipwright tolerance my-tank.yaml --plot tornado.svg"
         })
 final class ToleranceCommand implements Callable<Integer> {
+    /** Ways with the pins off in which the slower checks are made too. */
+    private static final int WORST = 30;
+
     @ParentCommand
     private Tipwright parent;
 
@@ -94,10 +98,14 @@ final class ToleranceCommand implements Callable<Integer> {
         try {
             Welder welder = new Welder(what);
             Tolerance found = welder.tolerance(size(what), runs == null ? welder.usualRuns() : Math.max(0, runs), seed);
+            OtherChecks others = welder.others(WORST);
             Style style = new Style(parent.terminal().colour(), units);
             spec.commandLine()
                     .getOut()
-                    .print(json ? JsonMounts.tolerance(what, found) : ToleranceText.of(what, found, style));
+                    .print(
+                            json
+                                    ? JsonMounts.tolerance(what, found, others)
+                                    : ToleranceText.of(what, found, others, style));
             if (plot != null) {
                 String svg = Svg.of(Tornado.of(found, units), true);
                 outputs.write(plot, stream -> stream.write(svg.getBytes(StandardCharsets.UTF_8)));
@@ -105,7 +113,7 @@ final class ToleranceCommand implements Callable<Integer> {
                     spec.commandLine().getOut().println("plot: written to " + plot);
                 }
             }
-            return found.worstCorner() > 1 ? Exit.FAILS : Exit.FINE;
+            return found.worstCorner() > 1 || !others.spoilt().isEmpty() ? Exit.FAILS : Exit.FINE;
         } catch (QuantityException e) {
             err.println("--by: " + e.getMessage());
             return Exit.NOT_UNDERSTOOD;

@@ -3,12 +3,14 @@ package tipwright.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
 import tipwright.design.around.Mounts;
 import tipwright.doubt.SampledShare;
+import tipwright.placement.OtherChecks;
 import tipwright.placement.Tolerance;
 import tipwright.placement.Welder;
 import tipwright.quantity.Kind;
@@ -18,6 +20,9 @@ import tipwright.report.ToleranceText;
 
 /** What welds that are off do. */
 final class TolerancePages {
+    /** Ways with the pins off in which the slower checks are made too; 'tolerance' makes them in more. */
+    private static final int WORST = 8;
+
     private static final double USUAL = 0.005;
     private static final long SEED = 1;
     private static final double MOST = 9.99;
@@ -36,29 +41,30 @@ final class TolerancePages {
     }
 
     /** What came of it, or why nothing did. */
-    private record Worked(@Nullable Tolerance tolerance, String why) {}
+    private record Worked(@Nullable Tolerance tolerance, @Nullable OtherChecks others, String why) {}
 
     private static Worked work(Design design) {
         Mounts mounts = design.mounts();
         double by = mounts == null ? USUAL : mounts.wants().weld();
         try {
             Welder welder = new Welder(design);
-            return new Worked(welder.tolerance(by, welder.usualRuns(), SEED), "");
+            Tolerance tolerance = welder.tolerance(by, welder.usualRuns(), SEED);
+            return new Worked(tolerance, welder.others(WORST), "");
         } catch (CannotComputeException e) {
-            return new Worked(null, String.valueOf(e.getMessage()));
+            return new Worked(null, null, String.valueOf(e.getMessage()));
         }
     }
 
     void to(Markup page) {
         Worked done = worked.join();
-        if (done.tolerance() == null) {
+        if (done.tolerance() == null || done.others() == null) {
             page.line("p", "Not worked out: " + done.why() + ".");
         } else {
-            tell(page, done.tolerance());
+            tell(page, done.tolerance(), done.others());
         }
     }
 
-    private void tell(Markup page, Tolerance t) {
+    private void tell(Markup page, Tolerance t, OtherChecks others) {
         List<String> words = new ArrayList<>();
         words.add("As in the file, the check closest to failing is used to " + percent(t.utilisation()) + ": "
                 + t.governing().words() + ".");
@@ -75,7 +81,9 @@ final class TolerancePages {
         if (!design.drive().direct()) {
             words.add(ToleranceText.LINKS);
         }
-        words.add("Looked at: " + ToleranceText.lookedAt() + ".");
+        ToleranceText.others(others)
+                .forEach(o -> words.add(o.substring(0, 1).toUpperCase(Locale.ROOT) + o.substring(1) + "."));
+        words.add("Looked at: " + ToleranceText.lookedAt(others) + ".");
         page.list(words);
         FixedTable grid = new FixedTable(
                 "Which dimension matters most, largest first",

@@ -2,10 +2,12 @@
 package tipwright.placement;
 
 import java.util.List;
+import java.util.stream.Stream;
 import tipwright.analysis.Analysis;
 import tipwright.check.Checks;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
+import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 
 /** What bounds the mounts, by the checks themselves. */
@@ -18,7 +20,18 @@ final class BoundingChecks {
     private static final List<Check> OTHERS =
             Checks.all().stream().filter(c -> !Limit.bounds(c)).toList();
 
+    private static final List<Check> LATE = OTHERS.stream()
+            .filter(c -> !c.traits().contains(Trait.NEEDS_TIME) && !c.traits().contains(Trait.SLOW))
+            .filter(c -> Stream.of(Trait.BEARS_DRIVE, Trait.CARRIES_TANK, Trait.ASKED_LATE)
+                    .anyMatch(c.traits()::contains))
+            .toList();
+
     private BoundingChecks() {}
+
+    /** What the checks find that judge no candidate, of what bears the drive, carries the tank or bounds the mounts besides. */
+    static List<Finding> late(Analysis analysis) {
+        return Checks.run(LATE, analysis);
+    }
 
     /** Utilisations of all limits but the time wanted [limit]. */
     static double[] utilisations(Analysis analysis) {

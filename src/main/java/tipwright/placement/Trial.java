@@ -10,6 +10,7 @@ import tipwright.check.rule.Finding;
 import tipwright.design.Design;
 import tipwright.design.Place;
 import tipwright.design.tank.Slurry;
+import tipwright.geometry.NotConvergedException;
 import tipwright.geometry.Vec2;
 import tipwright.load.LoadTable;
 
@@ -20,6 +21,7 @@ import tipwright.load.LoadTable;
 final class Trial {
     private final Design design;
     private final CandidateEngine engine;
+    private final List<Finding> checked;
     private final LoadTable loads;
     private final boolean quick;
     private final List<Place> points;
@@ -43,6 +45,7 @@ final class Trial {
     Trial(Design design, CandidateEngine engine, List<Finding> checked) throws CannotComputeException {
         this.design = design;
         this.engine = engine;
+        this.checked = List.copyOf(checked);
         loads = Analyser.loads(design);
         points = Place.of(design);
         points.forEach(p -> places.addAll(List.of(p.name() + " x", p.name() + " y")));
@@ -94,6 +97,20 @@ final class Trial {
     /** The same with the stated fill alone. */
     Judgement asStated(double... off) {
         return engine.judged(moved(off), loads);
+    }
+
+    /** What checks say then that are too slow for every try, at the stated fill; nothing where it cannot be computed. */
+    List<Finding> others(double... off) {
+        try {
+            return BoundingChecks.late(engine.analyse(moved(off), loads));
+        } catch (CannotComputeException | NotConvergedException impossible) {
+            return List.of();
+        }
+    }
+
+    /** What the full check says of it as drawn. */
+    List<Finding> checked() {
+        return checked;
     }
 
     /** The design then. */

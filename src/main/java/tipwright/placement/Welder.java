@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.PriorityQueue;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import tipwright.analysis.CannotComputeException;
@@ -24,6 +25,9 @@ public final class Welder {
     /** Of more coordinates only the corners are tried that the slopes point to. */
     private static final int ALL_CORNERS = 6;
 
+    /** The worst tries are kept, so many of them. */
+    private static final int KEPT = 30;
+
     private static final double LOAD = 0.05;
     private static final double FAR = 0.05;
     private static final double FINE = 5e-5;
@@ -33,6 +37,7 @@ public final class Welder {
     private final Design design;
     private final Trial trial;
     private final int coordinates;
+    private final PriorityQueue<Tried> worst = new PriorityQueue<>(Comparator.comparingDouble(Tried::used));
 
     /**
      * A welder of a design.
@@ -87,6 +92,31 @@ public final class Welder {
                 chance,
                 chances,
                 largest(corners));
+    }
+
+    /** One way in which the pins were off, m, and the most that is used then. */
+    @SuppressWarnings("ArrayRecordComponent")
+    private record Tried(double used, double[] off) {}
+
+    private void keep(double used, double[] off) {
+        worst.add(new Tried(used, off.clone()));
+        if (worst.size() > KEPT) {
+            worst.poll();
+        }
+    }
+
+    /**
+     * What other checks say in the worst of the ways that {@link #tolerance} tried.
+     *
+     * @param most so many ways, 30 at most
+     */
+    public OtherChecks others(int most) {
+        List<double[]> ways = worst.stream()
+                .sorted(Comparator.comparingDouble(Tried::used).reversed())
+                .limit(most)
+                .map(Tried::off)
+                .toList();
+        return OtherChecks.of(trial, trial.checked(), ways);
     }
 
     /** The largest utilisation with every coordinate off by a tolerance in m, the worst way. */
@@ -180,6 +210,7 @@ public final class Welder {
             double[] off = new double[coordinates];
             Arrays.setAll(off, i -> signs[i] * tolerance);
             Judgement judged = at(off);
+            keep(judged.utilisation(), off);
             if (judged.utilisation() > most) {
                 most = judged.utilisation();
                 limit = judged.governing();
@@ -221,7 +252,9 @@ public final class Welder {
             for (int i = 0; i < coordinates; i++) {
                 off[i] = tolerance * (2 * random.nextDouble() - 1);
             }
-            double[] u = at(off).utilisations();
+            Judgement judged = at(off);
+            keep(judged.utilisation(), off);
+            double[] u = judged.utilisations();
             boolean fails = false;
             for (int i = 0; i < u.length; i++) {
                 if (u[i] > 1) {

@@ -18,6 +18,7 @@ import tipwright.doubt.SampledShare;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
 import tipwright.placement.Answer;
+import tipwright.placement.OtherChecks;
 import tipwright.placement.PartsBox;
 import tipwright.placement.Placement;
 import tipwright.placement.Tolerance;
@@ -105,7 +106,7 @@ public final class JsonMounts {
     }
 
     /** What welds that are off do. */
-    public static String tolerance(Design design, Tolerance t) {
+    public static String tolerance(Design design, Tolerance t, OtherChecks others) {
         return text("tolerance", design, json -> {
             json.number("tolerance_mm", t.tolerance() * MM);
             json.number("used", t.utilisation());
@@ -125,6 +126,14 @@ public final class JsonMounts {
                 json.number("used_lower", s.low());
                 json.number("used_higher", s.high());
                 json.missing("it cannot be computed there");
+            });
+            json.number("worst_ways", others.tried());
+            json.each("in_worst_ways", others.all(), o -> {
+                json.text("id", o.drawn().id());
+                json.number("used", o.used());
+                json.number("used_as_in_file", o.drawn().utilisation());
+                json.number("fails", o.fails());
+                json.missing("the check cannot tell, or no share tells its verdict");
             });
         });
     }

@@ -98,6 +98,12 @@ public record Term(String word, List<String> also, String meaning) {
             of("most loaded bearing", "The bearing that carries most."),
             of("pillow-block bearing", "A ball bearing in a housing with a foot.", "ball insert"),
             of("C0", "Static load rating of a bearing, from its maker's list.", "static load rating"),
+            of(
+                    "counterbalance valve",
+                    "A valve at the cylinder that lets oil out only above its set pressure, so that the load cannot run away.",
+                    "counterbalance"),
+            of("throttle", "A narrow place on the oil's way that holds its flow back."),
+            of("net section", "What is left of a plate beside the hole."),
             of("C", "Dynamic load rating of a bearing, from its maker's list.", "dynamic load rating"),
             of("shock factor", "What lands all at once counts as this many times its weight.", "shock"),
             of(

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import tipwright.design.Design;
 import tipwright.doubt.SampledShare;
 import tipwright.placement.Limit;
+import tipwright.placement.OtherChecks;
 import tipwright.placement.Tolerance;
 
 /** Tells in plain words what welds that are off do. */
@@ -14,10 +15,13 @@ public final class ToleranceText {
     /** What is taken of mechanisms with links. */
     public static final String LINKS = "Assumes you cut links and cranks to fit after the pins are welded.";
 
+    /** From here on a share tells nothing any more. */
+    private static final double MOST = 9.995;
+
     private ToleranceText() {}
 
     /** The text, lines ended by '\n'. */
-    public static String of(Design design, Tolerance t, Style style) {
+    public static String of(Design design, Tolerance t, OtherChecks others, Style style) {
         List<String> lines = new ArrayList<>();
         String by = PasteText.length(t.tolerance(), style.units());
         lines.add(style.heading(design.name() + ": welds that are off by up to " + by));
@@ -41,7 +45,10 @@ public final class ToleranceText {
         if (!design.drive().direct()) {
             lines.add("  " + LINKS);
         }
-        lines.addAll(Prose.wrap("  looked at: ", lookedAt()));
+        for (String other : others(others)) {
+            lines.addAll(Prose.wrap("  ", other));
+        }
+        lines.addAll(Prose.wrap("  looked at: ", lookedAt(others)));
         lines.add("");
         lines.add(style.heading("Which dimension matters most"));
         Table table = new Table("llrrl");
@@ -76,12 +83,36 @@ public final class ToleranceText {
     }
 
     private static String percent(double share) {
-        return Math.round(1000 * share) / 10.0 + " %";
+        return share >= MOST ? "over 999 %" : Math.round(1000 * share) / 10.0 + " %";
     }
 
-    /** What is tried with the pins off, and that other checks are not. */
-    public static String lookedAt() {
+    /** What the checks say that are only made in the worst ways, a sentence each. */
+    public static List<String> others(OtherChecks others) {
+        String ways = "the " + others.tried() + " worst of these ways";
+        List<String> all = new ArrayList<>();
+        for (OtherChecks.Other o : others.spoilt()) {
+            all.add("in " + o.fails() + " of " + ways + " fails: "
+                    + Prose.safe(o.drawn().title()) + ", " + percent(o.used()) + " used ("
+                    + percent(o.drawn().utilisation()) + " as in the file)");
+        }
+        OtherChecks.Other most = others.all().stream()
+                .filter(o -> !Double.isNaN(o.used()))
+                .findFirst()
+                .orElse(null);
+        if (all.isEmpty() && most != null) {
+            all.add("in " + ways + " nothing else fails that passes as in the file; the most used: "
+                    + Prose.safe(most.drawn().title()) + ", " + percent(most.used()) + " used ("
+                    + percent(most.drawn().utilisation()) + " as in the file)");
+        }
+        return all;
+    }
+
+    /** What is tried with the pins off, and what is not. */
+    public static String lookedAt(OtherChecks others) {
+        String late = others.parts().collect(Collectors.joining(", "));
         return Limit.values().stream().map(Limit::words).distinct().collect(Collectors.joining(", "))
-                + "; no other check is made with the pins off: check the places as welded";
+                + (late.isEmpty() ? "" : "; in the " + others.tried() + " worst ways alone: " + Prose.safe(late))
+                + "; not looked at with the pins off: clearances, how it stands, the dump in time, what may go wrong. Check"
+                + " the places as welded";
     }
 }

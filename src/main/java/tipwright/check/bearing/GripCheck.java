@@ -50,6 +50,11 @@ public final class GripCheck implements Check {
     }
 
     @Override
+    public String shortly(Finding finding) {
+        return "grip of the bearings";
+    }
+
+    @Override
     public Set<Trait> traits() {
         return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.ASKED_LATE);
     }

@@ -79,8 +79,8 @@ public final class PhotoPane extends BorderPane {
         grid.addRow(4, new Label("pin to tap"), pins);
         row(grid, 5, "pin stands before the sheet by", before);
         row(grid, 6, "give or take", sure);
-        Button anew = new Button("Corners anew");
-        anew.setId("photo-anew");
+        Button anew = new Button("Corners again");
+        anew.setId("photo-again");
         anew.setOnAction(e -> {
             PhotoWork w = work;
             if (w != null) {
@@ -245,7 +245,7 @@ public final class PhotoPane extends BorderPane {
         }
         return w.plane() == null
                 ? "These four are not the corners of such a sheet as seen from the side: check its size, drag the corners, or"
-                        + " begin with them anew."
+                        + " begin with them again."
                 : "Tap the middle of the pin that is chosen below.";
     }
 }
