@@ -57,15 +57,10 @@ public record MeasuredPoint(String label, String path, Vec2 at) {
 
     private static MeasuredPoint place(FileFields fields, String name, Vec2 at) {
         FileField field = name.equals("pivot") ? fields.find("pivot.at") : ofDrive(fields, name);
-        String label = name.replace('-', ' ');
-        if (field == null) {
-            return new MeasuredPoint(label, "", at);
-        }
-        if (!field.inner().isEmpty()) {
-            return new MeasuredPoint(label, field.path(), at);
-        }
-        String named = "points." + field.text();
-        return new MeasuredPoint(label, fields.find(named) == null ? "" : named, at);
+        String path = field == null ? "" : field.path();
+        String named = field != null && field.inner().isEmpty() ? "points." + field.text() : path;
+        boolean lost = !named.equals(path) && fields.find(named) == null;
+        return new MeasuredPoint(name.replace('-', ' '), lost ? "" : named, at);
     }
 
     private static @Nullable FileField ofDrive(FileFields fields, String name) {
