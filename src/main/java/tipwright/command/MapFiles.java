@@ -27,9 +27,10 @@ import tipwright.sheet.MapPicture;
 
 /** Writes the maps of both pins. */
 final class MapFiles {
-    private static final int CELLS = 100;
+    /** Along the longer side; the whole check is made in the corners of those on the edge. */
+    private static final int CELLS = 60;
     /** Of a mechanism, of which each cell takes a millisecond or two. */
-    private static final int FEW_CELLS = 48;
+    private static final int FEW_CELLS = 36;
 
     private static final double PIXELS = 6;
 

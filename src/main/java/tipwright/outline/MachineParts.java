@@ -154,8 +154,11 @@ public final class MachineParts {
     }
 
     private void wheels(@Nullable Wheels wheels) {
+        if (wheels == null) {
+            return;
+        }
         int number = 0;
-        for (double z : wheels == null ? List.<Double>of() : wheels.sides()) {
+        for (double z : wheels.sides()) {
             number++;
             Form tyre = new Form.Round(wheels.axle(), wheels.diameter() / 2, ZRange.around(z, wheels.width() / 2));
             all.add(new MachinePart(PartKind.WHEEL, "wheel " + number, 0, Basis.GIVEN, tyre));

@@ -100,9 +100,9 @@ public final class WeldSheet {
         places.tank();
         places.across();
         places.springs();
-        places.stops();
         places.rounding();
         effect(pager);
+        places.stops();
     }
 
     /** Whether it is to be built at all. */

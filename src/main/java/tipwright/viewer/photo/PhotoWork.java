@@ -136,12 +136,16 @@ final class PhotoWork {
     /** What would be written for a pin: 'pivot: x 600 mm +- 6 mm, y 380 mm +- 5 mm'. */
     Optional<String> written(DesignEditor editor, String label) {
         Seen seen = seen(label);
+        if (seen == null) {
+            return Optional.empty();
+        }
+        Vec2 at = seen.at();
+        Vec2 doubt = seen.doubt();
         return editor.handles().stream()
-                .filter(h -> seen != null && h.label().equals(label))
+                .filter(h -> h.label().equals(label))
                 .findFirst()
-                .map(h -> label + ": x "
-                        + doubted(h.x(), seen.at().x(), seen.doubt().x(), editor.tape()) + ", y "
-                        + doubted(h.y(), seen.at().y(), seen.doubt().y(), editor.tape()));
+                .map(h -> label + ": x " + doubted(h.x(), at.x(), doubt.x(), editor.tape()) + ", y "
+                        + doubted(h.y(), at.y(), doubt.y(), editor.tape()));
     }
 
     /** '223 mm +- 6 mm', in the unit as written. */

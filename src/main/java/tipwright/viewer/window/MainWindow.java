@@ -90,6 +90,7 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
         search.setAccessibleText("search for better places of the pins");
         search.setOnAction(e -> search());
         top.add(search);
+        top.add(PhotoDoor.button(shown, over, this));
         Button handOver = new Button("Hand over");
         handOver.setId("hand-over");
         handOver.setAccessibleText("report, sheet, pictures");

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import javafx.geometry.Bounds;
 import javafx.geometry.Point2D;
-import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -135,7 +134,7 @@ class PhotoPaneTest implements CardHost {
         }
         assertThat(((Label) robot.lookup("#photo-results").query()).getText())
                 .contains("pivot: x", "frame pin: x", "tank pin: x", " mm +- ");
-        robot.clickOn((Node) robot.lookup("#photo-write").query());
+        robot.clickOn("#photo-write");
         assertThat(said).last().asString().contains("undo");
         assertThat(changes).isEqualTo(1);
         assertThat(editor.sheet().text()).contains(" mm +- ");
