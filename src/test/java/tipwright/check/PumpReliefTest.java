@@ -70,8 +70,8 @@ class PumpReliefTest {
     void aTelescopicCylindersPumpIsCheckedToo() throws IOException, CannotComputeException {
         String tub = swap(
                 Files.readString(Path.of("geometry", "stage-tub.yaml")),
-                "flow: 6 L/min, orifice",
-                "flow: 6 L/min, motor-power: 1 W, valve-flow: 0.1 L/min, orifice");
+                "motor-power: 2.2 kW, valve-flow: 30 L/min",
+                "motor-power: 1 W, valve-flow: 0.1 L/min");
         List<Finding> found = findings(tub, "hydraulic");
         assertThat(found.stream().map(Finding::id))
                 .containsExactly("hydraulic/pressure", "hydraulic/motor", "hydraulic/valve");

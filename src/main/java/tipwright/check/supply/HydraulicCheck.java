@@ -127,23 +127,23 @@ public final class HydraulicCheck implements TimedCheck {
 
     private static Finding lowering(
             Findings make, Pump pump, Extreme helping, List<Cylinder> cylinders, Analysis analysis) {
-        Double setting = pump.counterbalance();
-        if (setting == null || pump.lowering() != Pump.Lowering.COUNTERBALANCE) {
-            return make.given(
-                    "lowering",
-                    Double.NaN,
-                    Double.NaN,
-                    1,
-                    Kind.PRESSURE,
-                    Double.NaN,
-                    helping,
-                    Verdict.CLOSE,
-                    "the load drives the rod back and can run ahead of the pump: fit a counterbalance valve or a throttle");
-        }
         boolean out = analysis.poses().get(0).arm() > 0;
         double area = 0;
         for (Cylinder h : cylinders) {
             area += h.oilArea(analysis.poses().get(0).length(), out);
+        }
+        Double setting = pump.counterbalance();
+        if (setting == null || pump.lowering() != Pump.Lowering.COUNTERBALANCE) {
+            return make.given(
+                    "lowering",
+                    helping.value() / area,
+                    0,
+                    1,
+                    Kind.PRESSURE,
+                    1,
+                    helping,
+                    Verdict.CLOSE,
+                    "the load drives the rod back and can run ahead of the pump: fit a counterbalance valve or a throttle");
         }
         return make.compare(
                 "counterbalance",
