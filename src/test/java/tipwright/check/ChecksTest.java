@@ -72,12 +72,21 @@ class ChecksTest {
     @Test
     void missingDataAreSaidAndNeverPass() throws CannotComputeException {
         Result result = check(Examples.BOX);
-        for (String id :
-                List.of("hold", "buckling", "shaft", "pin/frame-pin", "duty", "door", "bearing-housing/bearing-1")) {
+        for (String id : List.of("hold", "buckling", "shaft", "pin/frame-pin", "duty", "bearing-housing/bearing-1")) {
             Finding f = of(result, id);
             assertThat(f.verdict()).as(id).isEqualTo(Verdict.NOT_CHECKED);
             assertThat(f.note().metric()).startsWith("not checked: ").contains("missing");
         }
+    }
+
+    /** An opening in the side needs a door; one that looks up when the tank is stowed needs none. */
+    @Test
+    void aDoorIsAskedForWhereTheOpeningLooksSideways() throws CannotComputeException {
+        assertThat(check(Examples.BOX).findings()).noneMatch(f -> f.id().startsWith("door"));
+        String up = "centre: [0 m, 1.5 m, 0 m], normal: y";
+        Finding door = of(check(swap(Examples.BOX, up, "centre: [500 mm, 1 m, 0 m], normal: x")), "door");
+        assertThat(door.verdict()).isEqualTo(Verdict.NOT_CHECKED);
+        assertThat(door.note().metric()).contains("no door is described");
     }
 
     @Test

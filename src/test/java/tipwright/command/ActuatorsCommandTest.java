@@ -44,7 +44,7 @@ class ActuatorsCommandTest {
                 """
                 tipwright-parts: 1
                 actuators:
-                  from-the-shelf: {kind: electric, closed: 690 mm, stroke: 620 mm, push: 14 kN, pull: 14 kN}
+                  from-the-shelf: {kind: electric, closed: 690 mm, stroke: 620 mm, push: 13 kN, pull: 13 kN}
                 """);
         Cli.Outcome tried = Cli.run("actuators", file.toString(), "--parts", own.toString());
         assertThat(tried.code()).isZero();
@@ -61,6 +61,7 @@ class ActuatorsCommandTest {
         Path file = Files.writeString(folder.resolve("tank.yaml"), swap(text, "to: 60 deg", "to: 88 deg"));
         Cli.Outcome tried = Cli.run("actuators", file.toString());
         assertThat(tried.code()).isEqualTo(1);
-        assertThat(tried.out()).contains("None of them will do", "stroke left when fully out by ");
+        assertThat(tried.out().replaceAll("\\s+", " "))
+                .contains("None of them will do", "stroke left when fully out by ");
     }
 }

@@ -40,7 +40,7 @@ class MountCommandsTest {
         String yaml = swap(
                 Files.readString(Path.of("geometry/crank-cart.yaml")).replaceFirst("\n  places:(\n    - .*)+", ""),
                 "[mid-12-long, heavy-18, heavy-25]",
-                "[heavy-25]");
+                "[heavy-18]");
         Path file = folder.resolve("cart.yaml");
         Files.writeString(file, yaml);
         Path map = folder.resolve("map.svg");
@@ -55,7 +55,7 @@ class MountCommandsTest {
             assertThat(told.find()).isTrue();
             yaml = yaml.replaceFirst("\n    " + key + ": \\[[^\\]]*]", "\n    " + key + ": " + told.group(1));
         }
-        yaml = yaml.replaceFirst("(?s)actuator: \\{kind.*?}}}", "actuator: heavy-25}");
+        yaml = yaml.replaceFirst("(?s)actuator: \\{kind.*?}}}", "actuator: heavy-18}");
         Matcher links = Pattern.compile("\nlinks:\n(  - .*\n)+").matcher(found.out());
         assertThat(links.find()).isTrue();
         yaml = yaml.replaceFirst("\nlinks:\n(  - .*\n)+", links.group());

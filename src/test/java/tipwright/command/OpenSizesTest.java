@@ -24,7 +24,9 @@ class OpenSizesTest {
 
     @Test
     void theAnswerPassesAndTheNextSmallerSizeDoesNot() throws IOException {
-        String lime = shipped("lime-barrel");
+        // without its lugs: their holes are drilled for the one pin
+        String lime = shipped("lime-barrel").replaceFirst("(?m)^fastenings:\n((  .*|#.*)\n)+", "");
+        assertThat(lime).doesNotContain("lug: {");
         String asked = lime.replace(PIN + "16 mm", PIN + "?").replace(FUSE, "fuse: ?");
         JsonNode all = json(asked);
         String schema = Files.readString(Path.of("geometry", "tipwright-check-output.schema.json"));

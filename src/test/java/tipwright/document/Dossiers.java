@@ -10,11 +10,11 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import tipwright.ShippedChecks;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.MotionDirection;
-import tipwright.check.Checker;
 import tipwright.check.Result;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Sense;
@@ -47,7 +47,7 @@ public final class Dossiers {
     private static Dossier make(String design) {
         Reading.Good good = (Reading.Good) DesignFile.shipped(design + ".yaml");
         try {
-            Checked checked = new Checked(Checker.check(good.design()), good.assumptions(), List.of());
+            Checked checked = new Checked(ShippedChecks.of(design + ".yaml"), good.assumptions(), List.of());
             Origin origin = Origin.of(design + ".yaml", good.files(), "Tipwright test", "2026-01-01");
             return new Dossier(checked, origin, Stills.none("No pictures in this test."));
         } catch (CannotComputeException e) {

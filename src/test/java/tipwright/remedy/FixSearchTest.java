@@ -86,7 +86,7 @@ class FixSearchTest {
         SplittableRandom random = new SplittableRandom(Long.getLong("test.seed", 7));
         List<String> names =
                 designs().stream().filter(n -> n.startsWith("geometry")).toList();
-        int runs = Integer.getInteger("test.fixes", 15);
+        int runs = Integer.getInteger("test.fixes", 8);
         int fixes = 0;
         for (int i = 0; i < runs; i++) {
             Design sound = coarse(Examples.read(Files.readString(Path.of(names.get(random.nextInt(names.size()))))));

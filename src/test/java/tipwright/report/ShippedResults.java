@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import tipwright.ShippedChecks;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
 import tipwright.design.actuator.Actuator;
@@ -48,7 +49,7 @@ final class ShippedResults {
 
     static Checked checked(String name) throws CannotComputeException {
         Reading.Good good = (Reading.Good) DesignFile.shipped(name + ".yaml");
-        return new Checked(Checker.check(good.design()), good.assumptions(), List.of());
+        return new Checked(ShippedChecks.of(name + ".yaml"), good.assumptions(), List.of());
     }
 
     /** With the changes that were tried on it. */

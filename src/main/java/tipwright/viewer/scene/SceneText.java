@@ -86,7 +86,8 @@ public final class SceneText extends Pane {
                     (l.mark().failing() ? "FAILS  " : "CLOSE  ") + l.mark().label();
             tag(all, taken, words, l.at(), colour, camera, size, width, height);
         }
-        String verb = each >= 0 ? "pushes " : "pulls ";
+        // at rest: on the way up friction asks for more
+        String verb = each >= 0 ? "holds " : "holds back ";
         for (Vec3 p : anchors.pushes()) {
             tag(all, taken, verb + show(Math.abs(each), Kind.FORCE), p, theme.push(), camera, size, width, height);
         }
@@ -95,7 +96,7 @@ public final class SceneText extends Pane {
             tag(
                     all,
                     taken,
-                    "bearing " + (i + 1) + "  " + load,
+                    machine.dump().design().pivot().name(i) + "  " + load,
                     anchors.loads().get(i),
                     theme.bearing(),
                     camera,

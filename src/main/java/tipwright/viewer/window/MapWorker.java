@@ -18,6 +18,8 @@ import tipwright.placement.PlacementMap;
 final class MapWorker {
     private static final int COARSE = 28;
     private static final int FINE = 120;
+    /** With all checks it takes many times as long. */
+    private static final int CHECKED = 48;
 
     private final AtomicInteger newest = new AtomicInteger();
     private final Consumer<Answer> watcher;
@@ -53,7 +55,7 @@ final class MapWorker {
         if (mine == newest.get()
                 && tell(design, pin, COARSE, mine, false, () -> true)
                 && tell(design, pin, FINE, mine, false, () -> mine == newest.get())) {
-            tell(design, pin, FINE, mine, true, () -> mine == newest.get());
+            tell(design, pin, CHECKED, mine, true, () -> mine == newest.get());
         }
     }
 
@@ -70,7 +72,7 @@ final class MapWorker {
             // another map was asked for, which is worked out next
             return false;
         }
-        boolean last = map == null || across == FINE;
+        boolean last = map == null || across != COARSE;
         PlacementMap found = map;
         String why = fault;
         Platform.runLater(() -> watcher.accept(new Answer(pin, found, why, last && mine == newest.get(), gaps)));

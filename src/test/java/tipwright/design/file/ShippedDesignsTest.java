@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import tipwright.check.Checker;
+import tipwright.ShippedChecks;
 import tipwright.check.rule.Verdict;
 
 /** Every design and part that is shipped is read without a problem, and passes or fails as it says. */
@@ -32,8 +32,7 @@ class ShippedDesignsTest {
     @ParameterizedTest
     @MethodSource("designs")
     void passesUnlessItFailsOnPurpose(Path file) throws Exception {
-        Reading.Good good = (Reading.Good) DesignFile.read(file);
-        Verdict verdict = Checker.check(good.design()).verdict();
+        Verdict verdict = ShippedChecks.of(String.valueOf(file.getFileName())).verdict();
         boolean onPurpose = file.endsWith("too-small.yaml");
         assertThat(verdict == Verdict.FAIL).as(String.valueOf(verdict)).isEqualTo(onPurpose);
     }

@@ -12,6 +12,8 @@ import org.junit.jupiter.api.condition.EnabledIfEnvironmentVariable;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.util.WaitForAsyncUtils;
+import tipwright.analysis.Analyser;
+import tipwright.design.key.Copy;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.UnitSystem;
@@ -60,7 +62,9 @@ class PictureTest {
     void counterweightTurnsWithTheTank() throws Exception {
         WaitForAsyncUtils.asyncFx(() -> {
                     StillCamera shooter = new StillCamera(
-                            Trial.shipped("twin-rams"),
+                            // nothing of the frame stands before it
+                            Analyser.analyse(
+                                    Copy.with(Trial.shipped("twin-rams").design(), "frame", null)),
                             "held",
                             Theme.DARK,
                             UnitSystem.METRIC,
