@@ -52,7 +52,13 @@ final class BracketPages {
                                 + bracket.count() + "; "
                                 + Quantities.rough(plate.mass(), Kind.MASS, units) + " each.");
         bracket.words().stream().map(w -> w.show(units)).forEach(pager::line);
-        double scale = scale(plate);
+        double upright = scale(plate);
+        boolean side = upright > 1 && scale(plate.turned()) == 1;
+        double scale = side ? 1 : upright;
+        if (side) {
+            plate = plate.turned();
+            pager.line("It is drawn on its side, or the paper would be too narrow.");
+        }
         pager.line(
                 scale == 1
                         ? "True size: measure the two bars before you mark out from this page."

@@ -136,7 +136,8 @@ class SheetPagesTest {
                 int page = pages.indexOf(own.get(i));
                 assertThat(texts.get(page)).contains("cut " + bracket.count());
                 if (!texts.get(page).contains("NOT TRUE SIZE")) {
-                    trueSize(bracket.plate(), PageReader.shapes(document.getPage(page)));
+                    boolean side = texts.get(page).contains("on its side");
+                    trueSize(side ? bracket.plate().turned() : bracket.plate(), PageReader.shapes(document.getPage(page)));
                 } else {
                     assertThat(bracket.plate().holes())
                             .as(bracket.name() + ", "

@@ -49,6 +49,20 @@ public record CutPlate(List<Vec2> outline, List<PlateHole> holes, double thickne
                 outline.stream().mapToDouble(Vec2::y).max().orElse(0));
     }
 
+    /** The same lying on its side, turned to the left. */
+    public CutPlate turned() {
+        return new CutPlate(
+                outline.stream().map(CutPlate::turned).toList(),
+                holes.stream()
+                        .map(h -> new PlateHole(turned(h.at()), h.diameter(), h.pin()))
+                        .toList(),
+                thickness);
+    }
+
+    private static Vec2 turned(Vec2 p) {
+        return new Vec2(-p.y(), p.x());
+    }
+
     /** Of one side, holes taken off, m2. */
     public double area() {
         double twice = 0;
