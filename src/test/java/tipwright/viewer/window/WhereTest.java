@@ -141,6 +141,14 @@ class WhereTest {
         waitFor(() -> !robot.lookup("#map-legend").query().isVisible());
     }
 
+    /** One that knows of gaps may have come in its place meanwhile, but none for another place of the pin. */
+    private static void sameQuestion(PlacementMap now, PlacementMap before) {
+        assertThat(now.pin()).isEqualTo(before.pin());
+        assertThat(now.drawn()).isEqualTo(before.drawn());
+        assertThat(now.other()).isEqualTo(before.other());
+        assertThat(now.pivot()).isEqualTo(before.pivot());
+    }
+
     @Test
     void staysFixedUnderTheFramePinAndIsRenewedWhenSomethingElseMoves(FxRobot robot) {
         robot.clickOn("#where");
@@ -154,7 +162,7 @@ class WhereTest {
         robot.release(MouseButton.PRIMARY);
         waitFor(() -> window.shown().editor().unsaved());
         assertThat(finished()).isTrue();
-        assertThat(map()).isSameAs(before);
+        sameQuestion(map(), before);
         robot.moveTo("#handle-tank-pin").press(MouseButton.PRIMARY);
         waitFor(() -> finished() && map().pin() == Pin.TANK);
         PlacementMap tank = map();
@@ -163,7 +171,7 @@ class WhereTest {
         }
         robot.release(MouseButton.PRIMARY);
         WaitForAsyncUtils.waitForFxEvents();
-        assertThat(map()).isSameAs(tank);
+        sameQuestion(map(), tank);
         // the pivot is chosen next: the frame pin's map for the tank pin's new place
         robot.type(KeyCode.P);
         waitFor(() -> finished() && map().pin() == Pin.FRAME);
