@@ -137,7 +137,9 @@ class SheetPagesTest {
                 assertThat(texts.get(page)).contains("cut " + bracket.count());
                 if (!texts.get(page).contains("NOT TRUE SIZE")) {
                     boolean side = texts.get(page).contains("on its side");
-                    trueSize(side ? bracket.plate().turned() : bracket.plate(), PageReader.shapes(document.getPage(page)));
+                    trueSize(
+                            side ? bracket.plate().turned() : bracket.plate(),
+                            PageReader.shapes(document.getPage(page)));
                 } else {
                     assertThat(bracket.plate().holes())
                             .as(bracket.name() + ", "
