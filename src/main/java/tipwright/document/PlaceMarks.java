@@ -7,7 +7,7 @@ import java.util.Map;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.JointPlan;
 import tipwright.analysis.Pose;
-import tipwright.design.Place;
+import tipwright.design.NumberedPlace;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Strut;
 
@@ -17,21 +17,21 @@ record PlaceMarks(Analysis analysis) {
     /** What the numbers mean. */
     String legend() {
         StringBuilder words = new StringBuilder();
-        for (Place place : at(analysis.poses().get(0)).keySet()) {
+        for (NumberedPlace place : at(analysis.poses().get(0)).keySet()) {
             words.append(place.number()).append(": ").append(place.name()).append(". ");
         }
         return words.append("The numbers are those of the weld sheet.").toString();
     }
 
     /** Where each of them is, m, in the order of their numbers. */
-    Map<Place, Vec2> at(Pose pose) {
+    Map<NumberedPlace, Vec2> at(Pose pose) {
         Strut strut = analysis.design()
                 .drive()
                 .skeleton(analysis.design().pivot().at())
                 .actuator();
-        List<Place> all = Place.of(analysis.design());
-        Map<Place, Vec2> marks = new LinkedHashMap<>();
-        for (Place place : all) {
+        List<NumberedPlace> all = NumberedPlace.of(analysis.design());
+        Map<NumberedPlace, Vec2> marks = new LinkedHashMap<>();
+        for (NumberedPlace place : all) {
             if (place.pivot()) {
                 marks.put(place, pivot(pose));
             } else if (place.is(strut.onA())) {

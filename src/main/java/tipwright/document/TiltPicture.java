@@ -14,7 +14,7 @@ import tipwright.analysis.BodyPosition;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
-import tipwright.design.Place;
+import tipwright.design.NumberedPlace;
 import tipwright.design.tank.CaseName;
 import tipwright.geometry.Vec2;
 import tipwright.outline.Contour;
@@ -105,7 +105,8 @@ final class TiltPicture {
         }
         out.append("</g>\n");
         double size = LETTERS * Math.max(width, height);
-        for (Map.Entry<Place, Vec2> pin : marks.at(analysis.poses().get(0)).entrySet()) {
+        for (Map.Entry<NumberedPlace, Vec2> pin :
+                marks.at(analysis.poses().get(0)).entrySet()) {
             int number = pin.getKey().number();
             out.append("<g class=\"letter\" data-pin=\"").append(number).append("\" transform=\"translate(");
             out.append(mm(pin.getValue().x()))
@@ -205,7 +206,7 @@ final class TiltPicture {
         }
         out.append("},\n\"pins\":{");
         next = "";
-        for (Place pin : marks.at(analysis.poses().get(0)).keySet()) {
+        for (NumberedPlace pin : marks.at(analysis.poses().get(0)).keySet()) {
             out.append(next).append('"').append(pin.number()).append("\":[");
             out.append(poses(pose -> {
                 Vec2 at = marks.at(pose).getOrDefault(pin, Vec2.ZERO);

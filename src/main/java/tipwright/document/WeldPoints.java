@@ -6,7 +6,7 @@ import java.util.function.BiConsumer;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Pose;
 import tipwright.design.Design;
-import tipwright.design.Place;
+import tipwright.design.NumberedPlace;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.joint.Shaft;
@@ -28,7 +28,7 @@ final class WeldPoints {
     }
 
     /** Of its pin, or of the shaft in the bearings. */
-    private String hole(Place place, UnitSystem units) {
+    private String hole(NumberedPlace place, UnitSystem units) {
         PinJoint joint = place.joint();
         Shaft shaft = place.pivot() ? design.pivot().shaft() : null;
         return shaft != null
@@ -38,7 +38,7 @@ final class WeldPoints {
                         : place.slide() ? "slide" : "not given";
     }
 
-    private String hole(Place place) {
+    private String hole(NumberedPlace place) {
         String metric = hole(place, UnitSystem.METRIC);
         String us = hole(place, UnitSystem.US);
         return metric.equals(us) ? metric : metric + " (" + us + ")";
@@ -55,7 +55,7 @@ final class WeldPoints {
     /** The same in one system and in few columns. */
     void brief(Markup page, UnitSystem units) {
         String unit = units == UnitSystem.METRIC ? "mm" : "in";
-        List<Place> places = Place.of(design);
+        List<NumberedPlace> places = NumberedPlace.of(design);
         FixedTable centres = new FixedTable(
                 "Centres from the datum, tank stowed, " + unit + ": x towards the dump side, y up",
                 FixedTable.Column.text("centre", 36),
@@ -92,7 +92,7 @@ final class WeldPoints {
     }
 
     void to(Markup page) {
-        List<Place> places = Place.of(design);
+        List<NumberedPlace> places = NumberedPlace.of(design);
         FixedTable centres = new FixedTable(
                 "Centres from the datum, tank stowed: x towards the dump side, y up",
                 FixedTable.Column.text("centre", 28),
@@ -101,7 +101,7 @@ final class WeldPoints {
                 FixedTable.Column.number("x, in", 12),
                 FixedTable.Column.number("y, in", 12),
                 FixedTable.Column.text("pin or shaft", 24));
-        for (Place p : places) {
+        for (NumberedPlace p : places) {
             centres.row(p.words(), mm(p.at().x()), mm(p.at().y()), inch(p.at().x()), inch(p.at().y()), hole(p));
         }
         centres.to(page);

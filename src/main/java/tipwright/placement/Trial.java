@@ -8,7 +8,7 @@ import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
 import tipwright.check.rule.Finding;
 import tipwright.design.Design;
-import tipwright.design.Place;
+import tipwright.design.NumberedPlace;
 import tipwright.design.tank.Slurry;
 import tipwright.geometry.NotConvergedException;
 import tipwright.geometry.Vec2;
@@ -24,7 +24,7 @@ final class Trial {
     private final List<Finding> checked;
     private final LoadTable loads;
     private final boolean quick;
-    private final List<Place> points;
+    private final List<NumberedPlace> points;
     private final List<String> places = new ArrayList<>();
     private final double[] fills;
 
@@ -47,7 +47,7 @@ final class Trial {
         this.engine = engine;
         this.checked = List.copyOf(checked);
         loads = Analyser.loads(design);
-        points = Place.of(design);
+        points = NumberedPlace.of(design);
         points.forEach(p -> places.addAll(List.of(p.name() + " x", p.name() + " y")));
         fills = partFills(checked);
         quick = engine == CandidateEngine.CLOSED_FORM && !Analyser.changes(engine.analyse(design, loads));
@@ -120,7 +120,7 @@ final class Trial {
     }
 
     private Vec2 place(Vec2 drawn, double... off) {
-        int i = Place.at(points, drawn);
+        int i = NumberedPlace.at(points, drawn);
         return i < 0 ? drawn : drawn.plus(new Vec2(off[2 * i], off[2 * i + 1]));
     }
 

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.check.rule.Finding;
 import tipwright.design.Design;
-import tipwright.design.Place;
+import tipwright.design.NumberedPlace;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.around.CrossMember;
 import tipwright.design.around.Frame;
@@ -45,7 +45,7 @@ final class MovedPins implements Proposer {
         if (!alike) {
             return ladder;
         }
-        List<Place> places = Place.of(design);
+        List<NumberedPlace> places = NumberedPlace.of(design);
         for (double by : shop.units() == UnitSystem.METRIC ? METRIC : US) {
             List<Proposal> rung = new ArrayList<>();
             places.forEach(place -> {

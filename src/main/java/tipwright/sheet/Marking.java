@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import tipwright.design.Design;
-import tipwright.design.Place;
+import tipwright.design.NumberedPlace;
 import tipwright.design.drive.Drive;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.joint.Shaft;
@@ -31,7 +31,7 @@ public record Marking(List<Spot> spots, List<Span> spans) {
      * @param bodies numbers of the parts that are pinned there
      * @param hole its diameter, m; a small ring where it is not known
      */
-    public record Spot(Place place, TreeSet<Integer> bodies, double hole) {
+    public record Spot(NumberedPlace place, TreeSet<Integer> bodies, double hole) {
         int number() {
             return place.number();
         }
@@ -63,7 +63,7 @@ public record Marking(List<Spot> spots, List<Span> spans) {
         Skeleton skeleton = drive.skeleton(pivot);
         Strut strut = skeleton.actuator();
         List<Spot> spots = new ArrayList<>();
-        for (Place place : Place.of(design)) {
+        for (NumberedPlace place : NumberedPlace.of(design)) {
             TreeSet<Integer> bodies = new TreeSet<>();
             if (place.is(strut.onA())) {
                 bodies.addAll(List.of(strut.a(), ACTUATOR));

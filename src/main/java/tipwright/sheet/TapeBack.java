@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import tipwright.design.Design;
-import tipwright.design.Place;
+import tipwright.design.NumberedPlace;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
 import tipwright.quantity.Marks;
@@ -28,7 +28,7 @@ final class TapeBack {
     TapeBack(Design design, UnitSystem units) {
         this.units = units;
         pivot = design.pivot().at();
-        for (Place place : Place.of(design)) {
+        for (NumberedPlace place : NumberedPlace.of(design)) {
             points.put(place.key(), place.pivot() ? steps(pivot) : readings(place.key(), place.at()));
         }
     }

@@ -29,7 +29,7 @@ import tipwright.analysis.CaseResult;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.design.Design;
-import tipwright.design.Place;
+import tipwright.design.NumberedPlace;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.joint.Support;
@@ -115,7 +115,7 @@ class NumbersBackTest {
         assertThat(printed).hasSizeGreaterThan(200);
         assertThat(unknown).isEmpty();
         assertThat(explained).as("wrong numbers that would be explained").isLessThan(altered / 2);
-        for (Place place : Place.of(dossier.design())) {
+        for (NumberedPlace place : NumberedPlace.of(dossier.design())) {
             assertThat(texts.stream().map(t -> t.replaceAll("\\s+", " ")).filter(t -> t.contains(place.words())))
                     .as(place.words() + " on sheet, report and page")
                     .hasSizeGreaterThanOrEqualTo(3);
@@ -190,7 +190,7 @@ class NumbersBackTest {
     /** From place to place, straight and through space, and from the frame's edges. */
     private static void places(KnownNumbers known, Design design) {
         List<Vec2> points = new ArrayList<>(List.of(Vec2.ZERO));
-        Place.of(design).forEach(p -> points.add(p.at()));
+        NumberedPlace.of(design).forEach(p -> points.add(p.at()));
         List<Double> across = new ArrayList<>(List.of(0.0));
         design.pivot().bearings().stream().map(Support::z).forEach(across::add);
         design.drive().actuators().stream().map(PlacedActuator::z).forEach(across::add);

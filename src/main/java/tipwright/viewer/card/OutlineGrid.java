@@ -19,7 +19,7 @@ import tipwright.design.file.FieldEdit;
 import tipwright.design.file.FileField;
 import tipwright.design.file.FileFields;
 import tipwright.geometry.Vec2;
-import tipwright.viewer.editor.Outline;
+import tipwright.viewer.editor.EditedOutline;
 
 /**
  * An outline drawn by hand on a grid: corners are dragged, added by a double click, taken away with Delete; with the keyboard the arrows
@@ -34,7 +34,7 @@ final class OutlineGrid extends VBox {
     private final double height;
     private final CardState card;
     private final String path;
-    private final Outline outline;
+    private final EditedOutline outline;
     private final Pane pane = new Pane();
     private final Polygon shape = new Polygon();
     private final List<Circle> dots = new ArrayList<>();
@@ -43,7 +43,7 @@ final class OutlineGrid extends VBox {
     private final Vec2 low;
     private List<Vec2> corners;
 
-    private OutlineGrid(CardState card, String path, Outline outline) {
+    private OutlineGrid(CardState card, String path, EditedOutline outline) {
         this.card = card;
         width = 24 * card.em();
         height = 17 * card.em();
@@ -80,7 +80,7 @@ final class OutlineGrid extends VBox {
 
     /** The grid of an outline, with as many corners as it has so far. */
     static OutlineGrid of(CardState card, FileField f) {
-        return new OutlineGrid(card, f.path(), Outline.of(f, card.editor().tape()));
+        return new OutlineGrid(card, f.path(), EditedOutline.of(f, card.editor().tape()));
     }
 
     private Canvas grid() {

@@ -65,14 +65,14 @@ public final class PhotoPlane {
             return null;
         }
         try {
-            Task task = new Task(width, height, places, taps, doubts);
+            PhotoFit fit = new PhotoFit(width, height, places, taps, doubts);
             Optimum best = new LevenbergMarquardtOptimizer()
                     .withCostRelativeTolerance(1e-13)
                     .withParameterRelativeTolerance(1e-12)
                     .optimize(new LeastSquaresBuilder()
-                            .start(Start.of(width, height, places, taps))
-                            .model(task::valued)
-                            .target(new double[Task.OFF])
+                            .start(PhotoGuess.of(width, height, places, taps))
+                            .model(fit::valued)
+                            .target(new double[PhotoFit.OFF])
                             .maxEvaluations(MOST)
                             .maxIterations(MOST)
                             .build());

@@ -17,18 +17,18 @@ import tipwright.quantity.UnitSystem;
  * @param text of each corner's coordinates as written [corner][x, y]; empty where there is none
  * @param units of the tape
  */
-public record Outline(List<Vec2> corners, List<List<String>> text, UnitSystem units) {
+public record EditedOutline(List<Vec2> corners, List<List<String>> text, UnitSystem units) {
     private static final double INCH = 0.0254;
     private static final int LINES = 12;
 
     /** Copies the lists. */
-    public Outline {
+    public EditedOutline {
         corners = List.copyOf(corners);
         text = List.copyOf(text);
     }
 
     /** The outline that a list of points makes. */
-    public static Outline of(FileField list, UnitSystem units) {
+    public static EditedOutline of(FileField list, UnitSystem units) {
         List<Vec2> known = new ArrayList<>();
         List<List<String>> text = new ArrayList<>();
         for (FileField corner : list.inner()) {
@@ -47,7 +47,7 @@ public record Outline(List<Vec2> corners, List<List<String>> text, UnitSystem un
             sum[2]++;
         });
         Vec2 middle = sum[2] == 0 ? Vec2.ZERO : new Vec2(sum[0] / sum[2], sum[1] / sum[2]);
-        return new Outline(
+        return new EditedOutline(
                 known.stream().map(c -> Double.isNaN(c.x()) ? middle : c).toList(), text, units);
     }
 

@@ -19,7 +19,7 @@ import tipwright.linkage.Skeleton;
  * @param slide whether it is the middle of a carriage, not a pin
  * @param joint what is known of its pin; null: nothing, or the bearings hold it
  */
-public record Place(int number, String key, Vec2 at, boolean slide, @Nullable PinJoint joint) {
+public record NumberedPlace(int number, String key, Vec2 at, boolean slide, @Nullable PinJoint joint) {
     /** Nearer than this two places are one, m. */
     private static final double SAME = 1e-6;
 
@@ -44,18 +44,18 @@ public record Place(int number, String key, Vec2 at, boolean slide, @Nullable Pi
     }
 
     /** All places of a design. */
-    public static List<Place> of(Design design) {
+    public static List<NumberedPlace> of(Design design) {
         Vec2 pivot = design.pivot().at();
         Drive drive = design.drive();
-        List<Place> all = new ArrayList<>();
+        List<NumberedPlace> all = new ArrayList<>();
         drive.places(pivot).forEach((key, at) -> {
             int known = at(all, at);
             PinJoint joint = joint(drive, key);
             if (known >= 0) {
-                Place first = all.get(known);
+                NumberedPlace first = all.get(known);
                 all.set(
                         known,
-                        new Place(
+                        new NumberedPlace(
                                 first.number,
                                 first.key,
                                 first.at,
@@ -65,13 +65,13 @@ public record Place(int number, String key, Vec2 at, boolean slide, @Nullable Pi
             }
             boolean slide = drive.skeleton(pivot).joints().stream()
                     .anyMatch(j -> j instanceof Joint.Slide && j.at().equals(at));
-            all.add(new Place(all.size() + 1, key, at, slide, joint));
+            all.add(new NumberedPlace(all.size() + 1, key, at, slide, joint));
         });
         return List.copyOf(all);
     }
 
     /** Which of them is at a point, from 0; -1: none. */
-    public static int at(List<Place> all, Vec2 point) {
+    public static int at(List<NumberedPlace> all, Vec2 point) {
         for (int i = 0; i < all.size(); i++) {
             if (all.get(i).is(point)) {
                 return i;

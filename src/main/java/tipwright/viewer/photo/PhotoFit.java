@@ -15,7 +15,7 @@ import tipwright.geometry.Vec3;
  * @param places of the corners in the sheet's plane, m
  * @param taps of them, pixels
  */
-record Task(double width, double height, List<Vec2> places, List<Vec2> taps, Doubts doubts) {
+record PhotoFit(double width, double height, List<Vec2> places, List<Vec2> taps, Doubts doubts) {
     /** Two for each corner, four of the lens. */
     static final int OFF = 12;
 

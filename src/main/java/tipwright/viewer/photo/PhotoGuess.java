@@ -11,8 +11,8 @@ import tipwright.geometry.Vec3;
  * A first guess of where the camera stood: the homography of four points by linear equations, taken apart with the usual lens. Source:
  * R. Hartley and A. Zisserman, Multiple View Geometry, chapters 4 and 8 (from memory).
  */
-final class Start {
-    private Start() {}
+final class PhotoGuess {
+    private PhotoGuess() {}
 
     /** The numbers of a {@link Lens}. */
     static double[] of(double width, double height, List<Vec2> places, List<Vec2> taps) {
