@@ -23,6 +23,11 @@ public record BodyPosition(String body, Vec2 origin, double turn) {
         return new Vec3(p.x(), p.y(), stowed.z());
     }
 
+    /** Where a point of space lies in the stowed body, m. */
+    public Vec2 stowed(Vec2 placed) {
+        return placed.minus(origin).tilted(-turn);
+    }
+
     /**
      * A share of the way to the next place: the body turns evenly about the pole of its displacement, which is exact for the tank on
      * a fixed pivot; other bodies do not turn quite evenly with the tilt, which puts them off by up to some 0.3 mm at 1 degree a step,

@@ -85,11 +85,6 @@ public final class MachineOutline {
         return across;
     }
 
-    /** Number of the body that is the tank. */
-    public int tank() {
-        return analysis.mechanism().tank();
-    }
-
     /** The room that it takes at all tilts. */
     public Room room() {
         return room;

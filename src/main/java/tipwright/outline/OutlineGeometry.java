@@ -202,7 +202,7 @@ public final class OutlineGeometry {
     /** A part in the axes of another: moved as the one is placed, then seen from the other. */
     public static Geometry seenFrom(Geometry part, BodyPosition placed, BodyPosition viewer) {
         double turn = placed.turn() - viewer.turn();
-        Vec2 shift = placed.origin().minus(viewer.origin()).tilted(-viewer.turn());
+        Vec2 shift = viewer.stowed(placed.origin());
         double c = Math.cos(turn);
         double s = Math.sin(turn);
         return new AffineTransformation(c, s, shift.x(), -s, c, shift.y()).transform(part);

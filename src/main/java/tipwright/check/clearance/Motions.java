@@ -23,8 +23,8 @@ final class Motions {
         poses = analysis.poses();
         mechanism = analysis.mechanism();
         Pose first = poses.get(0);
-        framePin = back(first.bodies().get(mechanism.actuatorFrom()), first.framePin());
-        tankPin = back(first.bodies().get(mechanism.actuatorTo()), first.tankPin());
+        framePin = first.bodies().get(mechanism.actuatorFrom()).stowed(first.framePin());
+        tankPin = first.bodies().get(mechanism.actuatorTo()).stowed(first.tankPin());
     }
 
     /** A way to move, by the number of the pose, fractions between poses. */
@@ -95,10 +95,6 @@ final class Motions {
 
     private int below(double pose) {
         return Math.min((int) pose, last());
-    }
-
-    private static Vec2 back(BodyPosition body, Vec2 p) {
-        return p.minus(body.origin()).tilted(-body.turn());
     }
 
     /** Largest displacement of any point since the first pose, m [pose]. */

@@ -4,6 +4,7 @@ package tipwright.viewer.dump;
 import java.util.List;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
+import tipwright.analysis.BodyPosition;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.EquilibriumSolver;
@@ -90,8 +91,8 @@ public final class DumpStates {
     }
 
     /** Where the bodies are at a tilt, rad, held to the range. */
-    public List<DrawnPosition> placements(double tilt) {
-        return analysis.bodiesAt(held(tilt)).stream().map(DrawnPosition::of).toList();
+    public List<BodyPosition> placements(double tilt) {
+        return analysis.bodiesAt(held(tilt));
     }
 
     private double held(double tilt) {
@@ -117,12 +118,12 @@ public final class DumpStates {
         Row b = result.rows().get(Math.min(i + 1, tilts.length - 1));
         double span = b.tilt() - a.tilt();
         double s = span > 0 ? (tilt - a.tilt()) / span : 0;
-        List<DrawnPosition> placed = placements(tilt);
-        DrawnPosition tank = placed.get(skeleton.tank());
+        List<BodyPosition> placed = placements(tilt);
+        BodyPosition tank = placed.get(skeleton.tank());
         Vec2 framePin =
-                placed.get(skeleton.actuator().a()).of(skeleton.actuator().onA());
+                placed.get(skeleton.actuator().a()).place(skeleton.actuator().onA());
         Vec2 tankPin =
-                placed.get(skeleton.actuator().b()).of(skeleton.actuator().onB());
+                placed.get(skeleton.actuator().b()).place(skeleton.actuator().onB());
         Inside inside = Inside.between(contents, a, b, s, tilt);
         if (!Double.isNaN(spot.volume())) {
             inside = Inside.liquid(contents, empty, design().slurry().mixtureDensity(), tilt, spot.volume());
@@ -137,7 +138,7 @@ public final class DumpStates {
                 (1 - s) * a.pose().arm() + s * b.pose().arm(),
                 inside.fill(),
                 inside.mass(),
-                tank.of(inside.centroid()),
+                tank.place(inside.centroid()),
                 forces(inside, tilt, 0, a.rest(), b.rest(), s),
                 forces(inside, tilt, 1, a.raise(), b.raise(), s),
                 forces(inside, tilt, -1, a.lower(), b.lower(), s),
@@ -198,7 +199,7 @@ public final class DumpStates {
 
     /** x of the lowest lip that is open at the last tilt, m; of the tank's end where none is. */
     private double lastLip() {
-        DrawnPosition tank = placements(last()).get(skeleton.tank());
+        BodyPosition tank = placements(last()).get(skeleton.tank());
         Vec3 up = contents.up(last());
         Vec3 lowest = null;
         for (Opening opening : design().tank().openings()) {
@@ -207,7 +208,9 @@ public final class DumpStates {
             lowest = opening.opensAt() <= last() && lower ? lip : lowest;
         }
         double end = contents.solid().extent(new Vec3(1, 0, 0)).high();
-        return lowest == null ? tank.of(new Vec2(end, 0)).x() : tank.of(lowest).x();
+        return lowest == null
+                ? tank.place(new Vec2(end, 0)).x()
+                : tank.place(lowest).x();
     }
 
     /** How lies what has left the tank. */

@@ -3,6 +3,7 @@ package tipwright.viewer.dump;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tipwright.analysis.BodyPosition;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.load.Fill;
@@ -29,8 +30,8 @@ import tipwright.outline.MachinePose;
  */
 public record MachineState(
         double tilt,
-        List<DrawnPosition> bodies,
-        DrawnPosition tank,
+        List<BodyPosition> bodies,
+        BodyPosition tank,
         Vec2 framePin,
         Vec2 tankPin,
         double length,
@@ -55,7 +56,6 @@ public record MachineState(
      * @param shut whether the doors stay shut whatever the tilt
      */
     public MachinePose configuration(boolean shut) {
-        return new MachinePose(
-                tilt, bodies.stream().map(DrawnPosition::asBody).toList(), framePin, tankPin, fill, shut);
+        return new MachinePose(tilt, bodies, framePin, tankPin, fill, shut);
     }
 }

@@ -4,6 +4,7 @@ package tipwright.viewer.dump;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tipwright.analysis.BodyPosition;
 import tipwright.check.slurry.Departure;
 import tipwright.design.Design;
 import tipwright.design.tank.Opening;
@@ -35,7 +36,7 @@ public record Pour(Vec3 lip, Vec3 velocity, Vec3 gravity, double flow, double wi
      * @param flow of all together, m3/s; none below a cubic centimetre a second
      */
     static List<Pour> at(
-            Design design, DrawnPosition tank, double tilt, @Nullable Fill fill, double level, double flow) {
+            Design design, BodyPosition tank, double tilt, @Nullable Fill fill, double level, double flow) {
         List<Pour> all = new ArrayList<>();
         Vec3 gravity = design.site().up().times(-Gravity.G);
         double sum = 0;
@@ -46,7 +47,7 @@ public record Pour(Vec3 lip, Vec3 velocity, Vec3 gravity, double flow, double wi
                 double depth = Math.max(THINNEST, leaving.depth());
                 double width = Math.max(THINNEST, leaving.flow() / (leaving.speed() * depth));
                 all.add(new Pour(
-                        tank.of(leaving.lip()), new Vec3(way.x(), way.y(), 0), gravity, leaving.flow(), width));
+                        tank.place(leaving.lip()), new Vec3(way.x(), way.y(), 0), gravity, leaving.flow(), width));
                 sum += leaving.flow();
             }
         }

@@ -2,6 +2,7 @@
 package tipwright.viewer.dump;
 
 import java.util.List;
+import tipwright.analysis.BodyPosition;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.outline.MachineOutline;
@@ -39,9 +40,9 @@ public record Surroundings(Vec3 low, Vec3 high, List<Vec2> outline, List<Vec2> o
         double reach = -1e9;
         for (int k = 0; k <= LOOKS; k++) {
             double tilt = dump.first() + (dump.last() - dump.first()) * k / LOOKS;
-            DrawnPosition turned = dump.placements(tilt).get(dump.skeleton().tank());
+            BodyPosition turned = dump.placements(tilt).get(dump.skeleton().tank());
             for (Vec2 p : outline) {
-                Vec2 at = turned.of(p);
+                Vec2 at = turned.place(p);
                 if (at.y() > top) {
                     top = at.y();
                     highest = p;

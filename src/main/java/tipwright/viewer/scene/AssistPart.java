@@ -6,6 +6,7 @@ import java.util.List;
 import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.shape.MeshView;
+import tipwright.analysis.BodyPosition;
 import tipwright.design.Design;
 import tipwright.design.drive.Anchor;
 import tipwright.design.drive.Assist;
@@ -23,7 +24,6 @@ import tipwright.geometry.Vec3;
 import tipwright.linkage.Joint;
 import tipwright.linkage.Skeleton;
 import tipwright.outline.AssistOutline;
-import tipwright.viewer.dump.DrawnPosition;
 import tipwright.viewer.dump.MachineState;
 
 /** Springs and weights between their real points; how thick they are is only sketched. */
@@ -109,9 +109,9 @@ final class AssistPart {
         double low = Math.min(bearings.get(0).z(), bearings.get(1).z());
         double span = Math.abs(bearings.get(1).z() - bearings.get(0).z());
         double from = low + 0.3 * span;
-        DrawnPosition a = now.bodies().get(joint.a());
-        DrawnPosition b = now.bodies().get(joint.b());
-        Vec2 pin = a.of(joint.at());
+        BodyPosition a = now.bodies().get(joint.a());
+        BodyPosition b = now.bodies().get(joint.b());
+        Vec2 pin = a.place(joint.at());
         double first = -Math.PI / 2 - a.turn();
         double last = -Math.PI - b.turn();
         double to = from + Math.min(0.07, 0.25 * span);
@@ -119,16 +119,16 @@ final class AssistPart {
     }
 
     private Mesh block(MachineState now, Counterweight weight) {
-        DrawnPosition placed = now.bodies().get(skeleton.bodies().indexOf(weight.body()));
+        BodyPosition placed = now.bodies().get(skeleton.bodies().indexOf(weight.body()));
         double edge = AssistOutline.edge(weight);
         Vec3 half = new Vec3(edge / 2, 0, 0);
-        Vec3 along = placed.of(weight.centre().plus(half));
-        Vec3 back = placed.of(weight.centre().minus(half));
+        Vec3 along = placed.place(weight.centre().plus(half));
+        Vec3 back = placed.place(weight.centre().minus(half));
         return Forms.beam(back, along, edge, edge, new Vec3(0, 0, 1));
     }
 
     private Vec3 end(MachineState now, Anchor anchor, double z) {
-        Vec2 p = now.bodies().get(skeleton.bodies().indexOf(anchor.body())).of(anchor.at());
+        Vec2 p = now.bodies().get(skeleton.bodies().indexOf(anchor.body())).place(anchor.at());
         return new Vec3(p.x(), p.y(), z);
     }
 

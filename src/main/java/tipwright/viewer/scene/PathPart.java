@@ -50,7 +50,7 @@ final class PathPart {
         Vec3 before = null;
         for (int i = 0; i <= steps; i++) {
             double tilt = dump.first() + (dump.last() - dump.first()) * i / steps;
-            Vec2 at = dump.placements(tilt).get(dump.skeleton().tank()).of(point);
+            Vec2 at = dump.placements(tilt).get(dump.skeleton().tank()).place(point);
             Vec3 here = new Vec3(at.x(), at.y(), 0);
             if (before != null && i % 2 == 1 && here.minus(before).norm() > 1e-6) {
                 dashes.add(Forms.rod(before, here, 0.14 * size, 6));

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.viewer.scene;
 
+import tipwright.analysis.BodyPosition;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
-import tipwright.viewer.dump.DrawnPosition;
 
 /**
  * How a body's side view lies in the picture, both ways.
@@ -13,10 +13,10 @@ import tipwright.viewer.dump.DrawnPosition;
  * @param width of the picture, pixels
  * @param height of the picture, pixels
  */
-public record PlaneView(Camera camera, double z, DrawnPosition body, double width, double height) {
+public record PlaneView(Camera camera, double z, BodyPosition body, double width, double height) {
     /** Where a stowed point is in the picture, pixels; NaN behind the camera. */
     public Vec2 of(Vec2 stowed) {
-        Vec2 p = body.of(stowed);
+        Vec2 p = body.place(stowed);
         return camera.project(new Vec3(p.x(), p.y(), z), width, height);
     }
 
@@ -32,7 +32,7 @@ public record PlaneView(Camera camera, double z, DrawnPosition body, double widt
         Vec3 down = camera.up().times(-scale);
         Vec3 first = camera.forward().plus(right.times(-width / 2)).plus(down.times(-height / 2));
         return new Lookup(
-                camera.at(), first, right, down, z, Math.cos(body.turn()), Math.sin(body.turn()), body.shift());
+                camera.at(), first, right, down, z, Math.cos(body.turn()), Math.sin(body.turn()), body.origin());
     }
 
     /** The line of sight through a pixel is first + x right + y down. */

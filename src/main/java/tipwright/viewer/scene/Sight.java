@@ -66,13 +66,13 @@ final class Sight {
             return false;
         }
         Mesh lying = tipwright.geometry.MeshCut.below(inside, fill.surface());
-        BodyPosition tank = now.configuration(false).bodies().get(machine.tank());
+        BodyPosition tank = now.tank();
         return Double.isFinite(meets(List.of(lying), from, way, tank));
     }
 
     /** How far to the first triangle, in lengths of the way; infinite when it meets none. */
     private static double meets(List<Mesh> meshes, Vec3 from, Vec3 way, BodyPosition axes) {
-        Vec2 eye = from.xy().minus(axes.origin()).tilted(-axes.turn());
+        Vec2 eye = axes.stowed(from.xy());
         Vec2 flat = way.xy().tilted(-axes.turn());
         Vec3 o = new Vec3(eye.x(), eye.y(), from.z());
         Vec3 d = new Vec3(flat.x(), flat.y(), way.z());

@@ -8,6 +8,7 @@ import javafx.scene.Node;
 import javafx.scene.paint.PhongMaterial;
 import javafx.scene.transform.Affine;
 import org.jspecify.annotations.Nullable;
+import tipwright.analysis.BodyPosition;
 import tipwright.geometry.Forms;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.Range;
@@ -16,7 +17,6 @@ import tipwright.outline.Form;
 import tipwright.outline.MachineOutline;
 import tipwright.outline.MachinePart;
 import tipwright.outline.PartKind;
-import tipwright.viewer.dump.DrawnPosition;
 
 /** Every part of fixed shape with its body: frame, stand, bearings, links, cradle, lugs, what is near; as the outlines have them. */
 final class SolidPart {
@@ -115,7 +115,7 @@ final class SolidPart {
         return all;
     }
 
-    void show(List<DrawnPosition> bodies) {
+    void show(List<BodyPosition> bodies) {
         for (int i = 0; i < places.size(); i++) {
             BodyMover.place(places.get(i), bodies.get(i));
         }

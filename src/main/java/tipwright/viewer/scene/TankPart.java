@@ -9,6 +9,7 @@ import javafx.scene.paint.PhongMaterial;
 import javafx.scene.shape.CullFace;
 import javafx.scene.shape.MeshView;
 import javafx.scene.transform.Affine;
+import tipwright.analysis.BodyPosition;
 import tipwright.design.tank.Opening;
 import tipwright.design.tank.Tank;
 import tipwright.geometry.Aperture;
@@ -16,7 +17,6 @@ import tipwright.geometry.Forms;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.Range;
 import tipwright.geometry.Vec3;
-import tipwright.viewer.dump.DrawnPosition;
 
 /** The tank: a see-through wall with its openings cut out and their rims drawn. The far half is drawn before the near half. */
 final class TankPart {
@@ -100,7 +100,7 @@ final class TankPart {
         return wall;
     }
 
-    void show(DrawnPosition tank) {
+    void show(BodyPosition tank) {
         BodyMover.place(place, tank);
     }
 }

@@ -15,8 +15,6 @@ import tipwright.design.Design;
 import tipwright.geometry.Vec2;
 import tipwright.viewer.dump.DumpStates;
 import tipwright.viewer.dump.MachineState;
-import tipwright.viewer.editor.Handle;
-import tipwright.viewer.scene.PlaneView;
 
 /** Where other places of the pins would be, over the machine: a ring for each pin, a dashed line for the actuator, a number; and how far each pin may be off. */
 final class GhostPane extends Pane {
@@ -121,14 +119,6 @@ final class GhostPane extends Pane {
     }
 
     private Vec2 seen(Design design, MachineState now, Vec2 at) {
-        double z = design.drive().actuators().get(0).z();
-        int body = Handle.body(design.drive().skeleton(design.pivot().at()), at);
-        return new PlaneView(
-                        picture.picture().camera(),
-                        z,
-                        now.bodies().get(Math.min(body, now.bodies().size() - 1)),
-                        picture.getWidth(),
-                        picture.getHeight())
-                .of(at);
+        return picture.planeOf(design, now, at).of(at);
     }
 }

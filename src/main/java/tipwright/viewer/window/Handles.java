@@ -14,7 +14,6 @@ import javafx.scene.text.Text;
 import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
-import tipwright.viewer.dump.DrawnPosition;
 import tipwright.viewer.dump.DumpStates;
 import tipwright.viewer.dump.MachineState;
 import tipwright.viewer.editor.Handle;
@@ -140,8 +139,7 @@ final class Handles extends Pane {
         if (!Double.isFinite(p.x()) || p.norm() > 50) {
             return null;
         }
-        DrawnPosition body = now.bodies().get(handle.body());
-        return p.minus(body.shift()).tilted(-body.turn());
+        return now.bodies().get(handle.body()).stowed(p);
     }
 
     /** The z at which a handle is shown, m. */
@@ -231,7 +229,7 @@ final class Handles extends Pane {
             Vec2 stowed = i == held && last != null ? last : h.at();
             Vec2 at = now.bodies()
                     .get(Math.min(h.body(), now.bodies().size() - 1))
-                    .of(stowed);
+                    .place(stowed);
             Vec2 p = picture.camera().project(new Vec3(at.x(), at.y(), depth(h)), getWidth(), getHeight());
             boolean seen = !Double.isNaN(p.x()) && p.x() > 0 && p.y() > 0 && p.x() < getWidth() && p.y() < getHeight();
             rings.get(i).setVisible(seen);

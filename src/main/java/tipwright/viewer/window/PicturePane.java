@@ -9,15 +9,20 @@ import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.StackPane;
 import javafx.scene.shape.Rectangle;
 import org.jspecify.annotations.Nullable;
+import tipwright.analysis.BodyPosition;
 import tipwright.analysis.Stop;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Design;
+import tipwright.geometry.Vec2;
 import tipwright.viewer.card.DimensionOverlay;
 import tipwright.viewer.dump.DumpStates;
 import tipwright.viewer.dump.MachineState;
 import tipwright.viewer.dump.Timeline;
+import tipwright.viewer.editor.Handle;
 import tipwright.viewer.scene.Camera;
 import tipwright.viewer.scene.Picture;
+import tipwright.viewer.scene.PlaneView;
 import tipwright.viewer.scene.Theme;
 import tipwright.viewer.scene.ZoneMap;
 import tipwright.viewer.ticket.Judged;
@@ -95,6 +100,18 @@ final class PicturePane extends StackPane implements Panel {
 
     Picture picture() {
         return picture;
+    }
+
+    /** How the side view of a body lies in the picture, at a z, m. */
+    PlaneView plane(double z, BodyPosition body) {
+        return new PlaneView(picture.camera(), z, body, getWidth(), getHeight());
+    }
+
+    /** The same of the body that a stowed place of a design moves with, at its first actuator. */
+    PlaneView planeOf(Design design, MachineState now, Vec2 stowed) {
+        int body = Handle.body(design.drive().skeleton(design.pivot().at()), stowed);
+        double z = design.drive().actuators().get(0).z();
+        return plane(z, now.bodies().get(Math.min(body, now.bodies().size() - 1)));
     }
 
     Handles handles() {

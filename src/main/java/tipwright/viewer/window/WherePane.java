@@ -11,6 +11,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
+import tipwright.analysis.BodyPosition;
 import tipwright.design.Design;
 import tipwright.design.around.Mounts;
 import tipwright.design.around.Zone;
@@ -19,12 +20,10 @@ import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.placement.Pin;
 import tipwright.placement.PlacementMap;
-import tipwright.viewer.dump.DrawnPosition;
 import tipwright.viewer.dump.DumpStates;
 import tipwright.viewer.dump.MachineState;
 import tipwright.viewer.editor.Handle;
 import tipwright.viewer.scene.Camera;
-import tipwright.viewer.scene.PlaneView;
 import tipwright.viewer.scene.Theme;
 import tipwright.viewer.scene.ZoneMap;
 
@@ -190,10 +189,9 @@ final class WherePane extends VBox {
         if (!on || now == null || dump == null) {
             return;
         }
-        DrawnPosition body = now.bodies().get(pin == Pin.FRAME ? 0 : body());
+        BodyPosition body = now.bodies().get(pin == Pin.FRAME ? 0 : body());
         double z = dump.design().drive().actuators().get(0).z();
-        Camera camera = picture.picture().camera();
-        zone.show(map, old, new PlaneView(camera, z, body, picture.getWidth(), picture.getHeight()), shown.theme());
+        zone.show(map, old, picture.plane(z, body), shown.theme());
         if (!Objects.equals(map, explained) || pin != explainedPin || shown.theme() != explainedIn) {
             explained = map;
             explainedPin = pin;

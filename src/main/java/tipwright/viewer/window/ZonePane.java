@@ -21,10 +21,8 @@ import tipwright.design.around.Mounts;
 import tipwright.design.around.Zone;
 import tipwright.design.file.Reading;
 import tipwright.geometry.Vec2;
-import tipwright.viewer.dump.DrawnPosition;
 import tipwright.viewer.dump.DumpStates;
 import tipwright.viewer.dump.MachineState;
-import tipwright.viewer.editor.Handle;
 import tipwright.viewer.scene.Camera;
 import tipwright.viewer.scene.PlaneView;
 import tipwright.viewer.scene.Theme;
@@ -110,13 +108,7 @@ final class ZonePane extends Pane {
     private @Nullable PlaneView view(Design design, String pin) {
         MachineState now = shown.now();
         Vec2 at = design.drive().places(design.pivot().at()).get(pin);
-        if (now == null || at == null) {
-            return null;
-        }
-        int number = Handle.body(design.drive().skeleton(design.pivot().at()), at);
-        DrawnPosition body = now.bodies().get(Math.min(number, now.bodies().size() - 1));
-        double z = design.drive().actuators().get(0).z();
-        return new PlaneView(picture.picture().camera(), z, body, picture.getWidth(), picture.getHeight());
+        return now == null || at == null ? null : picture.planeOf(design, now, at);
     }
 
     private void press(MouseEvent e) {

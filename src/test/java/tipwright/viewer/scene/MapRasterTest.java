@@ -8,13 +8,13 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tipwright.analysis.BodyPosition;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.placement.Pin;
 import tipwright.placement.PlacementMap;
 import tipwright.sheet.MapShades;
 import tipwright.viewer.Trial;
-import tipwright.viewer.dump.DrawnPosition;
 
 /** Every pixel of a placement map in the picture is of the cell that lies behind it. */
 class MapRasterTest {
@@ -32,8 +32,8 @@ class MapRasterTest {
     void pixelsAreOfTheCellsBehindThem(
             Pin pin, double yaw, double pitch, double distance, double turn, double x, double y) throws Exception {
         PlacementMap map = PlacementMap.of(Trial.zonedDesign(), pin, 40);
-        DrawnPosition body = new DrawnPosition(turn, new Vec2(x, y));
-        Vec2 middle = body.of(map.drawn());
+        BodyPosition body = new BodyPosition("", new Vec2(x, y), turn);
+        Vec2 middle = body.place(map.drawn());
         Camera camera = new Camera(new Vec3(middle.x(), middle.y(), 0), yaw, pitch, distance);
         MapInk ink = new MapInk(Theme.DARK);
         MapRaster raster = MapRaster.of(map, new PlaneView(camera, 0.05, body, WIDE, HIGH), ink);
@@ -48,7 +48,7 @@ class MapRasterTest {
             Vec2 pixel = new Vec2(raster.x() + (i + 0.5) * raster.step(), raster.y() + (j + 0.5) * raster.step());
             // the camera's own way back from the picture, which the raster does not use
             Vec2 stowed =
-                    camera.onPlane(pixel, 0.05, WIDE, HIGH).minus(body.shift()).tilted(-turn);
+                    camera.onPlane(pixel, 0.05, WIDE, HIGH).minus(body.origin()).tilted(-turn);
             int row = (int) Math.floor((stowed.y() - map.low().y()) / map.cell());
             int column = (int) Math.floor((stowed.x() - map.low().x()) / map.cell());
             int kind = MapShades.kind(map, row, column);

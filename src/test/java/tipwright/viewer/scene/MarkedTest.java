@@ -123,7 +123,7 @@ class MarkedTest {
         assertThat(sight.first(new Vec3(9, 9, 5), way, now)).isEmpty();
         // tipped, it has moved along
         MachineState tipped = dump.at("empty", dump.last());
-        Vec3 in = tipped.tank().of(new Vec3(-0.4, 0.64, 5));
+        Vec3 in = tipped.tank().place(new Vec3(-0.4, 0.64, 5));
         assertThat(sight.first(in, way, tipped)).contains(PartOfMachine.TANK);
     }
 }

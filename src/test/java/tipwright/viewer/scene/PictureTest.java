@@ -77,7 +77,7 @@ class PictureTest {
                                 shooter.shoot(tilt),
                                 shooter.picture().camera(),
                                 shooter.dump().at("held", tilt));
-                        Vec3 now = shot.now.tank().of(stowed);
+                        Vec3 now = shot.now.tank().place(stowed);
                         assertThat(hue(shot.at(now))).isBetween(10.0, 28.0);
                         assertThat(saturation(shot.at(now))).isGreaterThan(0.35);
                         if (tilt > 0) {
@@ -107,8 +107,8 @@ class PictureTest {
             Vec3 normal = shot.now.fill().surface().normal();
             Vec3 middle = new Vec3(0, 640e-3, 0.2); // close behind the wall, where the camera looks along the surface
             Vec3 surface = middle.minus(normal.times(shot.now.fill().surface().height(middle)));
-            Color under = shot.at(shot.now.tank().of(surface.minus(normal.times(0.08))));
-            Color over = shot.at(shot.now.tank().of(surface.plus(normal.times(0.03))));
+            Color under = shot.at(shot.now.tank().place(surface.minus(normal.times(0.08))));
+            Color over = shot.at(shot.now.tank().place(surface.plus(normal.times(0.03))));
             assertThat(hue(under)).as("below the surface").isBetween(25.0, 55.0);
             assertThat(saturation(under)).isGreaterThan(0.12);
             assertThat(hue(over) > 60 || saturation(over) < 0.12)
@@ -132,8 +132,8 @@ class PictureTest {
     void tankStandsOutFromTheGroundBehindIt() throws Exception {
         for (Theme theme : Theme.values()) {
             for (Shot shot : shots("empty", theme)) {
-                Vec3 inside = shot.now.tank().of(new Vec3(-0.3, 0.85, 0));
-                Vec3 outside = shot.now.tank().of(new Vec3(-0.3, 1.15, 0));
+                Vec3 inside = shot.now.tank().place(new Vec3(-0.3, 0.85, 0));
+                Vec3 outside = shot.now.tank().place(new Vec3(-0.3, 1.15, 0));
                 Color wall = shot.at(inside);
                 Color back = shot.at(outside);
                 int apart = Math.abs(wall.getRed() - back.getRed())
