@@ -10,9 +10,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import tipwright.analysis.CannotComputeException;
+import tipwright.check.Checker;
 import tipwright.check.Result;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Design;
 
 /** Looks for changes that fix what fails, and tries each. The number of tries is counted, so that it always ends soon. */
 public final class FixSearch {
@@ -67,6 +69,22 @@ public final class FixSearch {
             return new TriedFixes(search.found, true, complete);
         } catch (CannotComputeException e) {
             return TriedFixes.NONE;
+        }
+    }
+
+    /**
+     * Whether a fix comes to the same with another design: with its numbers rounded, or read back from a file.
+     *
+     * @param before of the design as it is
+     * @param changed the other design with the fix
+     */
+    public static boolean holds(TriedFix fix, Result before, Design changed) {
+        try {
+            FixRule.Outcome outcome = FixRule.of(before, fix.fixes())
+                    .outcome(Checker.asFilled(changed).findings());
+            return outcome != null && outcome.fixes().containsAll(fix.fixes());
+        } catch (CannotComputeException e) {
+            return false;
         }
     }
 

@@ -2,13 +2,12 @@
 package tipwright.remedy;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
@@ -32,12 +31,8 @@ final class Trials {
     private static final int TIMED = 4;
     private static final int FULL = 12;
     private static final String WHEEL = "what-if/wheel-sinks";
-    /** How much worse may get what fails anyway. */
-    private static final double WORSE = 1.05;
-
     private final Result before;
-    private final Map<String, Finding> was;
-    private final Set<String> bad = new HashSet<>();
+    private final FixRule rule;
     private final Analysis coarse;
     private int left;
 
@@ -51,8 +46,7 @@ final class Trials {
     Trials(Result before, List<Finding> bad, int budget) throws CannotComputeException {
         this.before = before;
         left = budget;
-        was = worst(before.findings());
-        bad.forEach(f -> this.bad.add(f.id()));
+        rule = FixRule.of(before, bad.stream().map(Finding::id).collect(Collectors.toSet()));
         coarse = Analyser.analyse(coarse(before.analysis().design()));
     }
 
@@ -87,7 +81,7 @@ final class Trials {
             Analysis analysis = Analyser.again(coarse(design), coarse);
             List<Finding> findings = new ArrayList<>(Checks.run(atRest, analysis));
             boolean promising =
-                    atRest.isEmpty() || findings.stream().anyMatch(f -> wanted.contains(f.id()) && passes(f));
+                    atRest.isEmpty() || findings.stream().anyMatch(f -> wanted.contains(f.id()) && FixRule.passes(f));
             if (!inTime.isEmpty() && promising) {
                 left -= TIMED;
                 Timing timing = CycleTimer.time(analysis);
@@ -95,8 +89,8 @@ final class Trials {
             }
             Set<String> fixes = new HashSet<>();
             double worst = 0;
-            for (Finding f : worst(findings).values()) {
-                if (passes(f) && wanted.contains(f.id()) && better(f)) {
+            for (Finding f : FixRule.worst(findings).values()) {
+                if (FixRule.passes(f) && wanted.contains(f.id()) && rule.better(f)) {
                     fixes.add(f.id());
                 }
                 worst = Double.isNaN(f.utilisation()) ? worst : Math.max(worst, f.utilisation());
@@ -111,7 +105,7 @@ final class Trials {
     private List<Check> checks(Set<String> wanted, boolean timed) {
         Map<String, Check> checks = new LinkedHashMap<>();
         for (String id : wanted) {
-            Finding f = was.get(id);
+            Finding f = rule.was().get(id);
             if (f != null && !id.equals(WHEEL)) {
                 Checks.of(f)
                         .filter(c -> c.traits().contains(Trait.NEEDS_TIME) == timed)
@@ -132,31 +126,8 @@ final class Trials {
         } catch (CannotComputeException e) {
             return null;
         }
-        Map<String, Finding> is = worst(after.findings());
-        Set<String> fixes = new HashSet<>();
-        Set<String> close = new HashSet<>();
-        for (Finding f : is.values()) {
-            Finding old = was.get(f.id());
-            if (f.verdict() == Verdict.FAIL && (old == null || worseThanBefore(f, old))) {
-                return null;
-            }
-            if (bad.contains(f.id()) && passes(f) && better(f)) {
-                fixes.add(f.id());
-                if (f.verdict() == Verdict.CLOSE) {
-                    close.add(f.id());
-                }
-            }
-        }
-        boolean lost = was.values().stream()
-                .filter(old -> old.verdict() != Verdict.NOT_CHECKED)
-                .map(old -> is.get(old.id()))
-                .filter(Objects::nonNull)
-                .anyMatch(now -> now.verdict() == Verdict.NOT_CHECKED);
-        // a check that could be made and says nothing any more tells nothing good
-        boolean silent = was.values().stream()
-                .filter(old -> old.verdict() != Verdict.NOT_CHECKED && !is.containsKey(old.id()))
-                .anyMatch(old -> after.findings().stream().noneMatch(now -> sameCheck(now, old)));
-        if (lost || silent || fixes.isEmpty()) {
+        FixRule.Outcome outcome = rule.outcome(after.findings());
+        if (outcome == null || outcome.fixes().isEmpty()) {
             return null;
         }
         return new TriedFix(
@@ -164,42 +135,9 @@ final class Trials {
                 proposal.words(),
                 proposal.change(),
                 proposal.design(),
-                fixes,
-                close,
+                outcome.fixes(),
+                outcome.close(),
                 after.verdict() != Verdict.FAIL);
-    }
-
-    /** The worst of each id: several actuators may have one each; what could not be checked counts as worse than a pass. */
-    private static Map<String, Finding> worst(List<Finding> findings) {
-        Map<String, Finding> all = new HashMap<>();
-        for (Finding f : findings) {
-            all.merge(f.id(), f, (a, b) -> {
-                boolean first = a.worseThan(b);
-                Finding worse = first ? a : b;
-                Finding other = first ? b : a;
-                return worse.verdict() != Verdict.FAIL && other.verdict() == Verdict.NOT_CHECKED ? other : worse;
-            });
-        }
-        return all;
-    }
-
-    private static boolean worseThanBefore(Finding now, Finding old) {
-        return old.verdict() != Verdict.FAIL || now.utilisation() > old.utilisation() * WORSE;
-    }
-
-    private static boolean sameCheck(Finding now, Finding old) {
-        return now.verdict() != Verdict.NOT_CHECKED
-                && Checks.of(old).filter(c -> c.owns(now)).isPresent();
-    }
-
-    private static boolean passes(Finding f) {
-        return f.verdict() == Verdict.PASS || f.verdict() == Verdict.CLOSE;
-    }
-
-    /** Whether a finding that failed passes, or one that was close passes well. */
-    private boolean better(Finding f) {
-        Finding old = was.get(f.id());
-        return old != null && f.verdict().compareTo(old.verdict()) < 0;
     }
 
     /** The same at tilts that are further apart. */

@@ -2,9 +2,7 @@
 package tipwright.viewer.ticket;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -13,7 +11,6 @@ import javafx.application.Platform;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
 import tipwright.check.Result;
-import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.file.ChangedText;
 import tipwright.design.file.Problem;
@@ -124,30 +121,10 @@ public final class TicketWorker {
         tell(new Judged(first.early(), all, ready, ""), mine);
     }
 
-    /** Whether the text with the fix, read again, passes what the fix was found to pass and fails nothing new. */
+    /** Whether the fix comes to the same when its text is read again. */
     private static boolean holds(Draft draft, String text, TriedFix fix, Result before) {
-        if (!(draft.with(text).read() instanceof Reading.Good changed)) {
-            return false;
-        }
-        try {
-            Set<String> failed = new HashSet<>();
-            before.findings().stream().filter(f -> f.verdict() == Verdict.FAIL).forEach(f -> failed.add(f.id()));
-            List<Finding> now = Checker.asFilled(changed.design()).findings();
-            Set<String> passed = new HashSet<>();
-            for (Finding f : now) {
-                boolean passes = f.verdict() == Verdict.PASS || f.verdict() == Verdict.CLOSE;
-                if (f.verdict() == Verdict.FAIL
-                        && (!failed.contains(f.id()) || fix.fixes().contains(f.id()))) {
-                    return false;
-                }
-                if (passes) {
-                    passed.add(f.id());
-                }
-            }
-            return passed.containsAll(fix.fixes());
-        } catch (CannotComputeException e) {
-            return false;
-        }
+        return draft.with(text).read() instanceof Reading.Good changed
+                && FixSearch.holds(fix, before, changed.design());
     }
 
     /** Ends with the window. */
