@@ -49,6 +49,21 @@ public record PartsAtHand(Map<String, Actuator> actuators, Map<String, Bearing> 
         }
     }
 
+    /** What an actuator or a bearing is called; null: it is none of those at hand. */
+    public @Nullable String name(Object part) {
+        String actuator = name(actuators, part);
+        return actuator == null ? name(bearings, part) : actuator;
+    }
+
+    private static @Nullable String name(Map<String, ?> some, Object part) {
+        for (Map.Entry<String, ?> entry : some.entrySet()) {
+            if (entry.getValue().equals(part)) {
+                return entry.getKey();
+            }
+        }
+        return null;
+    }
+
     /** The names in a section of the parts files, 'actuators' or 'bearings'. */
     public List<String> names(String section) {
         return List.copyOf(section.equals("bearings") ? bearings.keySet() : actuators.keySet());

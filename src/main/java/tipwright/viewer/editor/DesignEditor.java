@@ -13,10 +13,8 @@ import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
-import tipwright.design.file.DesignFile;
 import tipwright.design.file.FieldEdit;
 import tipwright.design.file.FileFields;
-import tipwright.design.file.NamedFiles;
 import tipwright.design.file.Reading;
 import tipwright.design.file.TextEdit;
 import tipwright.geometry.Vec2;
@@ -283,9 +281,7 @@ public final class DesignEditor {
     }
 
     private Reading reread(String text) {
-        Path f = file;
-        Path folder = f == null ? null : f.toAbsolutePath().getParent();
-        return DesignFile.read(name, text, folder == null ? NamedFiles.shipped() : NamedFiles.folder(folder));
+        return new Draft(name, text, file).read();
     }
 
     private String written(Handle handle, Vec2 to) {

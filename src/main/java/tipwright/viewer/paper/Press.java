@@ -40,10 +40,10 @@ import tipwright.sheet.CutDrawing;
 import tipwright.sheet.Paper;
 import tipwright.sheet.SideView;
 import tipwright.sheet.WeldSheet;
+import tipwright.viewer.editor.Draft;
 import tipwright.viewer.start.DesignName;
 import tipwright.viewer.start.DrawingPrograms;
 import tipwright.viewer.start.FrameOrder;
-import tipwright.viewer.ticket.Draft;
 
 /**
  * Makes what is handed over; nothing is written before it is asked for.

@@ -13,6 +13,7 @@ import tipwright.check.Checker;
 import tipwright.check.Result;
 import tipwright.check.rule.Verdict;
 import tipwright.design.file.ChangedText;
+import tipwright.design.file.PartsAtHand;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
 import tipwright.doubt.Doubter;
@@ -22,6 +23,7 @@ import tipwright.remedy.Shop;
 import tipwright.remedy.TriedFix;
 import tipwright.remedy.TriedFixes;
 import tipwright.report.Checked;
+import tipwright.viewer.editor.Draft;
 
 /** Works the whole answer out beside the window: first the verdict, then how sure it is and what fixes it. A newer question ends an older one. */
 public final class TicketWorker {
@@ -99,9 +101,9 @@ public final class TicketWorker {
             return;
         }
         Result result = checked.result();
-        NamedParts names = NamedParts.of(draft, good);
+        PartsAtHand names = draft.parts(good.design());
         // what is close can wait while something fails
-        TriedFixes tried = FixSearch.of(result, Shop.of(names.parts(), good.units()), result.verdict() != Verdict.FAIL);
+        TriedFixes tried = FixSearch.of(result, Shop.of(names, good.units()), result.verdict() != Verdict.FAIL);
         List<ReadyFix> ready = new ArrayList<>();
         double capacity = new Contents(good.design()).capacity();
         for (TriedFix fix : tried.all()) {

@@ -18,9 +18,9 @@ import javafx.scene.layout.VBox;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.file.Reading;
 import tipwright.report.Checked;
+import tipwright.viewer.editor.Draft;
 import tipwright.viewer.paper.Paperwork;
 import tipwright.viewer.paper.Press;
-import tipwright.viewer.ticket.Draft;
 import tipwright.viewer.ticket.Judged;
 
 /** What can be handed over: each is made beside the window, its first page shown, and written where it is told. */

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;
 import javafx.geometry.Pos;
+import tipwright.viewer.editor.Draft;
 
 /** Saves the design: where it came from, or, when that is nowhere yet, where it is told. */
 final class Saving {
@@ -47,7 +48,7 @@ final class Saving {
     /** A name for a file beside the design, or in the folder at hand. */
     Path usual(String end) {
         Path file = shown.editor().file();
-        Path folder = file == null ? null : file.toAbsolutePath().getParent();
+        Path folder = Draft.of(shown.editor()).folder();
         String name = file == null || file.getFileName() == null
                 ? shown.editor().name()
                 : file.getFileName().toString().replaceAll("\\.[^.]*$", "");

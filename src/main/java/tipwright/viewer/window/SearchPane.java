@@ -19,6 +19,7 @@ import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
 import tipwright.design.drive.Drive;
 import tipwright.design.file.ChangedText;
+import tipwright.design.file.PartsAtHand;
 import tipwright.design.file.Reading;
 import tipwright.linkage.Skeleton;
 import tipwright.load.Contents;
@@ -32,8 +33,7 @@ import tipwright.placement.Welder;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Marks;
 import tipwright.viewer.dump.DumpStates;
-import tipwright.viewer.ticket.Draft;
-import tipwright.viewer.ticket.NamedParts;
+import tipwright.viewer.editor.Draft;
 
 /** The search for better places of the pins: zones, how far it is, the best so far, the answers; one of them is taken over as one step. */
 final class SearchPane extends VBox {
@@ -232,7 +232,7 @@ final class SearchPane extends VBox {
             state.setText("The design has been changed since the search; search again.");
             return;
         }
-        NamedParts names = NamedParts.of(draft, good);
+        PartsAtHand names = draft.parts(good.design());
         String text = ChangedText.of(good, answer.design(), new Contents(good.design()).capacity(), names::name);
         if (text == null || !(draft.with(text).read() instanceof Reading.Good)) {
             state.setText(

@@ -12,9 +12,9 @@ import tipwright.viewer.dump.DumpStates;
 import tipwright.viewer.dump.MachineState;
 import tipwright.viewer.dump.Timeline;
 import tipwright.viewer.editor.DesignEditor;
+import tipwright.viewer.editor.Draft;
 import tipwright.viewer.editor.Solved;
 import tipwright.viewer.scene.Theme;
-import tipwright.viewer.ticket.Draft;
 import tipwright.viewer.ticket.Judged;
 import tipwright.viewer.ticket.TicketWorker;
 

@@ -23,10 +23,10 @@ import tipwright.design.file.Reading;
 import tipwright.geometry.Vec2;
 import tipwright.viewer.dump.DumpStates;
 import tipwright.viewer.dump.MachineState;
+import tipwright.viewer.editor.Draft;
 import tipwright.viewer.scene.Camera;
 import tipwright.viewer.scene.PlaneView;
 import tipwright.viewer.scene.Theme;
-import tipwright.viewer.ticket.Draft;
 
 /** The zones in which pins may go, over the machine: corners are dragged, a new zone is drawn corner to corner. Each is one step of undo. */
 final class ZonePane extends Pane {

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
-package tipwright.viewer.ticket;
+package tipwright.viewer.editor;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.NamedFiles;
 import tipwright.design.file.PartsAtHand;
 import tipwright.design.file.Reading;
-import tipwright.viewer.editor.DesignEditor;
 
 /**
  * A design's text as it stood at one moment, so that another thread can work on it.
@@ -33,13 +33,14 @@ public record Draft(String name, String text, @Nullable Path file) {
         return DesignFile.read(name, text, at == null ? NamedFiles.shipped() : NamedFiles.folder(at));
     }
 
-    private @Nullable Path folder() {
+    /** Where it is saved; null: not yet anywhere. */
+    public @Nullable Path folder() {
         Path f = file;
         return f == null ? null : f.toAbsolutePath().getParent();
     }
 
-    /** The parts that are at hand for it. */
-    PartsAtHand parts(Design design) {
-        return PartsAtHand.of(folder(), design.parts(), java.util.List.of());
+    /** The parts that are at hand for it: those of its own files, where it says anything, and of the program. */
+    public PartsAtHand parts(@Nullable Design design) {
+        return PartsAtHand.of(folder(), design == null ? List.of() : design.parts(), List.of());
     }
 }
