@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.function.Predicate;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -133,13 +132,7 @@ final class CardContent {
 
     private VBox body(FileField f) {
         VBox box = new VBox();
-        String note = f.meaning().note();
-        if (!note.isEmpty()) {
-            Label remark = new Label(note);
-            remark.getStyleClass().add("remark");
-            remark.setWrapText(true);
-            box.getChildren().add(remark);
-        }
+        FieldRow.remark(box, f.meaning().note());
         GroupRow problems = new GroupRow(card, f);
         card.put(problems);
         box.getChildren().add(problems);
@@ -149,13 +142,13 @@ final class CardContent {
     private void takeOut(FileField f, VBox box) {
         boolean entry = f.path().endsWith("]");
         if (f.written() && (entry || !f.meaning().mandatory())) {
-            box.getChildren()
-                    .add(button(
-                            "Take out " + f.label(),
-                            "out",
-                            f.path(),
-                            () -> card.rebuild(t -> FieldEdit.takeOut(t, f.path()))));
+            box.getChildren().add(takeOut(f));
         }
+    }
+
+    private Button takeOut(FileField f) {
+        return button(
+                "Take out " + f.label(), "out", f.path(), () -> card.rebuild(t -> FieldEdit.takeOut(t, f.path())));
     }
 
     private static Button button(String words, String what, String path, Runnable does) {
@@ -276,14 +269,7 @@ final class CardContent {
         return new Fold(card, f.path(), heading(f), false, () -> {
             VBox box = body(f);
             for (FileField one : f.inner()) {
-                box.getChildren()
-                        .add(new VBox(
-                                node(one),
-                                button(
-                                        "Take out " + one.label(),
-                                        "out",
-                                        one.path(),
-                                        () -> card.rebuild(t -> FieldEdit.takeOut(t, one.path())))));
+                box.getChildren().add(new VBox(node(one), takeOut(one)));
             }
             TextField name = new TextField();
             name.setPromptText("name of a point");

@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.viewer.card;
 
+import javafx.scene.control.Control;
 import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import tipwright.design.file.FileField;
 
@@ -32,6 +36,28 @@ abstract class FieldRow extends VBox {
         problem.setText(words);
         problem.setVisible(!words.isEmpty());
         problem.setManaged(!words.isEmpty());
+    }
+
+    /** A remark in small letters below what it is about; nothing when it is empty. */
+    static void remark(Pane below, String words) {
+        if (!words.isEmpty()) {
+            Label note = new Label(words);
+            note.getStyleClass().add("remark");
+            note.setWrapText(true);
+            below.getChildren().add(note);
+        }
+    }
+
+    /** Lays the name with the remark below it beside the control. */
+    final void line(Label name, Control control, String remark) {
+        VBox words = new VBox(name);
+        words.setMinWidth(0);
+        HBox.setHgrow(words, Priority.ALWAYS);
+        HBox line = new HBox(8, words, control);
+        line.setFillHeight(false);
+        line.getStyleClass().add("line");
+        getChildren().addAll(line, problem());
+        remark(words, remark);
     }
 
     /** Shows the field as it stands. */

@@ -35,13 +35,7 @@ final class PointRow extends FieldRow {
         head.getChildren().add(label);
         head.setAlignment(Pos.CENTER_LEFT);
         getChildren().add(head);
-        String remark = of.path().endsWith("]") ? "" : FieldWords.remark(of);
-        if (!remark.isEmpty()) {
-            Label note = new Label(remark);
-            note.getStyleClass().add("remark");
-            note.setWrapText(true);
-            getChildren().add(note);
-        }
+        remark(this, of.path().endsWith("]") ? "" : FieldWords.remark(of));
         getChildren().addAll(line, problem());
         update(of);
     }

@@ -8,7 +8,6 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.VBox;
 import tipwright.design.file.FileField;
 
 /** A value that is typed. Enter, or leaving the field, applies it; Escape puts back what was there. */
@@ -50,19 +49,7 @@ final class ValueRow extends FieldRow {
             getChildren().addAll(label, field, problem());
             HBox.setHgrow(this, Priority.ALWAYS);
         } else {
-            VBox words = new VBox(label);
-            words.setMinWidth(0);
-            HBox.setHgrow(words, Priority.ALWAYS);
-            HBox line = new HBox(8, words, field);
-            line.setFillHeight(false);
-            line.getStyleClass().add("line");
-            getChildren().addAll(line, problem());
-            if (!remark.isEmpty()) {
-                Label note = new Label(remark);
-                note.getStyleClass().add("remark");
-                note.setWrapText(true);
-                words.getChildren().add(note);
-            }
+            line(label, field, remark);
         }
         update(of);
     }

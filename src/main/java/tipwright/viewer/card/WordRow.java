@@ -4,9 +4,6 @@ package tipwright.viewer.card;
 import java.util.List;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.VBox;
 import tipwright.design.file.FieldMeaning;
 import tipwright.design.file.FileField;
 
@@ -47,20 +44,7 @@ final class WordRow extends FieldRow {
                 card.write(path(), is.equals(none) ? "" : is);
             }
         });
-        VBox text = new VBox(label);
-        text.setMinWidth(0);
-        HBox.setHgrow(text, Priority.ALWAYS);
-        HBox line = new HBox(8, text, box);
-        line.setFillHeight(false);
-        line.getStyleClass().add("line");
-        getChildren().addAll(line, problem());
-        String remark = FieldWords.remark(of);
-        if (!remark.isEmpty()) {
-            Label note = new Label(remark);
-            note.getStyleClass().add("remark");
-            note.setWrapText(true);
-            text.getChildren().add(note);
-        }
+        line(label, box, FieldWords.remark(of));
         update(of);
     }
 
