@@ -2,6 +2,8 @@
 package tipwright.viewer.window;
 
 import java.io.File;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.function.Supplier;
 import javafx.geometry.Point2D;
 import javafx.geometry.Pos;
@@ -14,7 +16,6 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
-import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.viewer.card.CardHost;
@@ -26,6 +27,8 @@ import tipwright.viewer.scene.Camera;
 
 /** What can be asked for beside the machine itself: search, measuring, a photo, handing over. Each is opened by its button and closed by it, or by Esc. */
 final class Tools {
+    private static final String MEASURE = "measure";
+
     private final WindowState shown;
     private final PicturePane picture;
     private final Overlay over;
@@ -33,10 +36,7 @@ final class Tools {
     private final Saving saving;
     private final CardHost host;
     private final DimensionOverlay dimensions;
-    private @Nullable Tool search;
-    private @Nullable Tool paper;
-    private @Nullable Tool measure;
-    private @Nullable Tool photo;
+    private final Map<String, Tool> open = new LinkedHashMap<>();
 
     /**
      * Something that is open.
@@ -87,97 +87,68 @@ final class Tools {
         return button;
     }
 
-    private Tool open(StackPane place, Pos where, Supplier<Tool> made, Runnable closed) {
+    /** Closes what is open by that name, or opens it. */
+    private void toggle(String name, StackPane place, Pos where, Supplier<Tool> made) {
+        Tool before = open.remove(name);
+        if (before != null) {
+            over.takeAway(before.node);
+            before.end.run();
+            return;
+        }
         Tool tool = made.get();
         over.lay(place, tool.node, where, () -> {
             tool.end.run();
-            closed.run();
+            open.remove(name);
         });
-        return tool;
-    }
-
-    private void close(Tool tool) {
-        over.takeAway(tool.node);
-        tool.end.run();
+        open.put(name, tool);
     }
 
     private void search() {
-        Tool before = search;
-        search = null;
-        if (before != null) {
-            close(before);
-            return;
-        }
-        picture.lookFrom(Camera.Place.SIDE);
-        picture.zones().show(true);
-        search = open(
-                beside,
-                Pos.TOP_RIGHT,
-                () -> {
-                    SearchPane pane = new SearchPane(shown, picture.ghosts(), picture.zones(), this::search);
-                    return new Tool(pane, pane::end);
-                },
-                () -> search = null);
+        toggle("search", beside, Pos.TOP_RIGHT, () -> {
+            picture.lookFrom(Camera.Place.SIDE);
+            picture.zones().show(true);
+            SearchPane pane = new SearchPane(shown, picture.ghosts(), picture.zones(), this::search);
+            return new Tool(pane, pane::end);
+        });
     }
 
     private void paper() {
-        Tool before = paper;
-        paper = null;
-        if (before != null) {
-            close(before);
-            return;
-        }
-        paper = open(
-                beside,
-                Pos.TOP_RIGHT,
-                () -> {
-                    HandOverPane pane = new HandOverPane(shown, saving, this::paper);
-                    return new Tool(pane, pane::end);
-                },
-                () -> paper = null);
+        toggle("paper", beside, Pos.TOP_RIGHT, () -> {
+            HandOverPane pane = new HandOverPane(shown, saving, this::paper);
+            return new Tool(pane, pane::end);
+        });
     }
 
     /** Dimension lines belong to the stowed machine from the side: it is shown so. */
     private void measure() {
-        Tool before = measure;
-        measure = null;
         DumpStates dump = shown.dump();
-        if (before != null || dump == null) {
-            if (before != null) {
-                close(before);
-            }
+        if (dump == null && !open.containsKey(MEASURE)) {
             return;
         }
-        shown.stand(dump.first());
-        picture.lookFrom(Camera.Place.SIDE);
-        measure = open(
-                beside,
-                Pos.TOP_RIGHT,
-                () -> {
-                    Button close = button("Close", "measuring-close", "close measuring", this::measure);
-                    VBox box = new VBox(new DimensionPicker(host, dimensions), close);
-                    box.getStyleClass().add("card");
-                    box.setMaxSize(Double.MAX_VALUE, Region.USE_PREF_SIZE);
-                    return new Tool(box, dimensions::clear);
-                },
-                () -> measure = null);
+        toggle(MEASURE, beside, Pos.TOP_RIGHT, () -> {
+            if (dump != null) {
+                shown.stand(dump.first());
+            }
+            picture.lookFrom(Camera.Place.SIDE);
+            Button close = button("Close", "measuring-close", "close measuring", this::measure);
+            VBox box = new VBox(new DimensionPicker(host, dimensions), close);
+            box.getStyleClass().add("card");
+            box.setMaxSize(Double.MAX_VALUE, Region.USE_PREF_SIZE);
+            return new Tool(box, dimensions::clear);
+        });
     }
 
     private void photo() {
-        Tool before = photo;
-        photo = null;
-        if (before != null) {
-            close(before);
-            return;
-        }
-        PhotoPane pane = new PhotoPane(host, shown.theme());
-        Button open = button("Open a photo ...", "photo-open", "open a photo", () -> choose(pane));
-        Button close = button("Close", "photo-close", "close the photo", this::photo);
-        FlowPane buttons = new FlowPane(open, close);
-        buttons.getStyleClass().add("strip");
-        pane.setTop(buttons);
-        pane.getStyleClass().add("page");
-        photo = open(over, Pos.CENTER, () -> new Tool(pane, () -> {}), () -> photo = null);
+        toggle("photo", over, Pos.CENTER, () -> {
+            PhotoPane pane = new PhotoPane(host, shown.theme());
+            Button choose = button("Open a photo ...", "photo-open", "open a photo", () -> choose(pane));
+            Button close = button("Close", "photo-close", "close the photo", this::photo);
+            FlowPane buttons = new FlowPane(choose, close);
+            buttons.getStyleClass().add("strip");
+            pane.setTop(buttons);
+            pane.getStyleClass().add("page");
+            return new Tool(pane, () -> {});
+        });
     }
 
     private void choose(PhotoPane pane) {
@@ -201,10 +172,6 @@ final class Tools {
 
     /** Ends with the window. */
     void end() {
-        for (Tool tool : new Tool[] {search, paper, measure, photo}) {
-            if (tool != null) {
-                tool.end.run();
-            }
-        }
+        open.values().forEach(tool -> tool.end.run());
     }
 }
