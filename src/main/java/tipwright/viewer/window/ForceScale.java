@@ -42,7 +42,8 @@ record ForceScale(double low, double high, double ratedPush, double ratedPull) {
         return new ForceScale(low * ROOM, Math.max(high * ROOM, 1), push, pull);
     }
 
-    private static double rated(String id, List<Finding> findings) {
+    /** What the actuators are rated for by the finding of a check, N; NaN: it does not tell. */
+    static double rated(String id, List<Finding> findings) {
         return findings.stream()
                 .filter(f -> f.id().equals(id) && f.has() > 0)
                 .mapToDouble(Finding::has)

@@ -29,11 +29,8 @@ record Governing(boolean push, String loadCase, double tilt) {
     }
 
     private static double used(Peak peak, String id, List<Finding> findings) {
-        return findings.stream()
-                .filter(f -> f.id().equals(id) && f.has() > 0)
-                .mapToDouble(f -> peak.value() / f.has())
-                .findFirst()
-                .orElse(0);
+        double rated = ForceScale.rated(id, findings);
+        return Double.isNaN(rated) ? 0 : peak.value() / rated;
     }
 
     /** 'Worst push 9.14 kN of 12 kN, full, outlet shut, at 0 deg'. */
