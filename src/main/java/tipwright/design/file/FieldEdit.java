@@ -3,12 +3,14 @@ package tipwright.design.file;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.file.FieldMeaning.Sort;
 import tipwright.design.key.ExactlyOne;
+import tipwright.geometry.Vec2;
 
 /**
  * Changes fields in the text of a design file; comments and the order of the rest stay as written. Whether the new text is a sound
@@ -45,6 +47,17 @@ public final class FieldEdit {
             }
         }
         return put(edited, fields, path, yaml(field.meaning().sort(), value));
+    }
+
+    /**
+     * The text with a point by its coordinates.
+     *
+     * @param x as typed
+     * @param y as typed
+     */
+    public static String point(String text, String path, String x, String y) {
+        String half = set(FileFields.of(text), path + ".x", x);
+        return set(FileFields.of(half), path + ".y", y);
     }
 
     private static boolean isCoordinate(FileFields fields, String path) {
@@ -111,11 +124,7 @@ public final class FieldEdit {
     public static String choose(String text, String path, String kind) {
         FileField field = field(FileFields.of(text), path);
         FieldMeaning m = field.meaning();
-        Class<?> record = ChoiceBinder.words(m.type()).get(kind);
-        if (record == null) {
-            throw new IllegalArgumentException(
-                    ErrorText.quoted(kind) + " is not known here; " + ErrorText.meant(kind, m.words()));
-        }
+        Class<?> record = record(m, kind);
         Rewriter old = new Rewriter(text);
         if (!(NodePath.find(old.root(), path) instanceof Node.Fields group)
                 || field.text().isEmpty()) {
@@ -228,7 +237,7 @@ public final class FieldEdit {
             case GROUP -> braced(needed(m.type()));
             case KINDS -> blankKind(m, kind.isEmpty() ? m.words().get(0) : kind);
             case LIST -> blankList(m, m.atLeast(), "");
-            case POINT, SIZES -> m.type() == tipwright.geometry.Vec2.class
+            case POINT, SIZES -> m.type() == Vec2.class
                     ? "[" + BLANK + ", " + BLANK + "]"
                     : "[" + BLANK + ", " + BLANK + ", " + BLANK + "]";
             case POINTS, LENGTHS -> "{}";
@@ -245,17 +254,21 @@ public final class FieldEdit {
         return "[" + String.join(", ", all) + "]";
     }
 
-    private static String blankKind(FieldMeaning m, String kind) {
+    private static Class<?> record(FieldMeaning m, String kind) {
         Class<?> record = ChoiceBinder.words(m.type()).get(kind);
         if (record == null) {
             throw new IllegalArgumentException(
                     ErrorText.quoted(kind) + " is not known here; " + ErrorText.meant(kind, m.words()));
         }
-        Map<String, String> keys = needed(record);
+        return record;
+    }
+
+    private static String blankKind(FieldMeaning m, String kind) {
+        Map<String, String> keys = needed(record(m, kind));
         if (m.by().isEmpty()) {
             return "{" + kind + ": " + braced(keys) + "}";
         }
-        Map<String, String> all = new java.util.LinkedHashMap<>(Map.of(m.by(), kind));
+        Map<String, String> all = new LinkedHashMap<>(Map.of(m.by(), kind));
         all.putAll(keys);
         return braced(all);
     }
@@ -271,7 +284,7 @@ public final class FieldEdit {
         List<String> first = Arrays.stream(record.getAnnotationsByType(ExactlyOne.class))
                 .map(one -> one.value()[0])
                 .toList();
-        Map<String, String> all = new java.util.LinkedHashMap<>();
+        Map<String, String> all = new LinkedHashMap<>();
         for (Shape.Key key : Shape.of(record).keys()) {
             if (!key.loaded() && (key.mandatory() || first.contains(key.name()))) {
                 all.put(key.name(), blank(FieldMeaning.of(key), ""));

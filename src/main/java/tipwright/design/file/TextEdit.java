@@ -33,6 +33,16 @@ public final class TextEdit {
         throw new IllegalArgumentException("'" + value + "' cannot be written at '" + path + "'");
     }
 
+    /**
+     * The text with another point.
+     *
+     * @param path of a point that is given by its coordinates
+     * @throws IllegalArgumentException when the text is no YAML or has no such point there
+     */
+    public static String point(String text, String path, String x, String y) {
+        return replace(replace(text, path + ".x", x), path + ".y", y);
+    }
+
     /** Whether the edited text reads as the old one with this value alone changed. */
     private static boolean sameBut(String text, String edited, String path, String value) {
         return find(edited, path) instanceof Node.Scalar now

@@ -177,10 +177,7 @@ final class OutlineGrid extends VBox {
         }
         String[] xy = outline.written(i, to);
         String at = path + "[" + (i + 1) + "]";
-        card.rebuild(t -> {
-            String once = FieldEdit.set(FileFields.of(t), at + ".x", xy[0]);
-            return FieldEdit.set(FileFields.of(once), at + ".y", xy[1]);
-        });
+        card.rebuild(t -> FieldEdit.point(t, at, xy[0], xy[1]));
     }
 
     private void add(Vec2 at) {

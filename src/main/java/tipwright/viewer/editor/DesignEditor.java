@@ -286,10 +286,11 @@ public final class DesignEditor {
 
     private String written(Handle handle, Vec2 to) {
         try {
-            String text = TextEdit.replace(
-                    sheet.text(), handle.path() + ".x", Mover.rewritten(handle.x(), Mover.onTape(handle.x(), to.x())));
-            return TextEdit.replace(
-                    text, handle.path() + ".y", Mover.rewritten(handle.y(), Mover.onTape(handle.y(), to.y())));
+            return TextEdit.point(
+                    sheet.text(),
+                    handle.path(),
+                    Mover.rewritten(handle.x(), Mover.onTape(handle.x(), to.x())),
+                    Mover.rewritten(handle.y(), Mover.onTape(handle.y(), to.y())));
         } catch (QuantityException e) {
             throw new IllegalStateException("a handle's place was read before", e);
         }

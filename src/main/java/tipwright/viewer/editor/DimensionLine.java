@@ -87,12 +87,7 @@ public record DimensionLine(MeasuredPoint from, MeasuredPoint to) {
         FileFields fields = editor.fields();
         String x = written(fields, point.path() + ".x", at.x());
         String y = written(fields, point.path() + ".y", at.y());
-        return editor.rewrite(
-                point.path(),
-                text -> FieldEdit.set(
-                        FileFields.of(FieldEdit.set(FileFields.of(text), point.path() + ".x", x)),
-                        point.path() + ".y",
-                        y));
+        return editor.rewrite(point.path(), text -> FieldEdit.point(text, point.path(), x, y));
     }
 
     /** In the unit as written: to a tenth of a millimetre, or a sixteenth of an inch. */

@@ -119,13 +119,10 @@ final class PhotoWork {
             for (Handle handle : handles) {
                 Seen seen = seen(handle.label());
                 if (seen != null) {
-                    written = TextEdit.replace(
+                    written = TextEdit.point(
                             written,
-                            handle.path() + ".x",
-                            doubted(handle.x(), seen.at().x(), seen.doubt().x(), editor.tape()));
-                    written = TextEdit.replace(
-                            written,
-                            handle.path() + ".y",
+                            handle.path(),
+                            doubted(handle.x(), seen.at().x(), seen.doubt().x(), editor.tape()),
                             doubted(handle.y(), seen.at().y(), seen.doubt().y(), editor.tape()));
                 }
             }

@@ -42,8 +42,7 @@ final class ZoneText {
      */
     static String corner(String text, String path, int number, Vec2 to, UnitSystem tape) {
         String at = path + ".outline[" + (number + 1) + "]";
-        return TextEdit.replace(
-                TextEdit.replace(text, at + ".x", Marks.show(to.x(), tape)), at + ".y", Marks.show(to.y(), tape));
+        return TextEdit.point(text, at, Marks.show(to.x(), tape), Marks.show(to.y(), tape));
     }
 
     /**
