@@ -6,15 +6,15 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Marks;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.QuantityException;
 import tipwright.quantity.UnitLabel;
+import tipwright.quantity.UnitSystem;
 
 /** Moves points: in a design while dragging, and in its text afterwards. */
 final class Mover {
     private static final double INCH = 0.0254;
-    private static final double SIXTEENTH = INCH / 16;
-    private static final double MILLIMETRE = 0.001;
 
     private Mover() {}
 
@@ -32,28 +32,12 @@ final class Mover {
 
     /** A length snapped to what a tape shows in the unit as written: whole millimetres, or sixteenths of an inch. */
     static double onTape(String written, double length) {
-        double step = inches(written) ? SIXTEENTH : MILLIMETRE;
-        return Math.rint(length / step) * step;
+        return Marks.rounded(length, inches(written) ? UnitSystem.US : UnitSystem.METRIC);
     }
 
     /** A length in the unit as written: '-312 mm', '12 3/8 in'. */
     static String rewritten(String written, double length) throws QuantityException {
-        if (!inches(written)) {
-            return Quantities.rewrite(written, length, Kind.LENGTH);
-        }
-        long sixteenths = Math.round(Math.abs(length) / SIXTEENTH);
-        long whole = sixteenths / 16;
-        long part = sixteenths % 16;
-        String sign = length < 0 && sixteenths > 0 ? "-" : "";
-        if (part == 0) {
-            return sign + whole + " in";
-        }
-        long under = 16;
-        while (part % 2 == 0) {
-            part /= 2;
-            under /= 2;
-        }
-        return sign + (whole == 0 ? "" : whole + " ") + part + "/" + under + " in";
+        return inches(written) ? Marks.show(length, UnitSystem.US) : Quantities.rewrite(written, length, Kind.LENGTH);
     }
 
     private static boolean inches(String written) {

@@ -104,9 +104,7 @@ public final class PhotoPlane {
             Vec2 a = taps.get(i);
             Vec2 b = taps.get((i + 1) % 4);
             Vec2 c = taps.get((i + 2) % 4);
-            Vec2 u = b.minus(a);
-            Vec2 v = c.minus(b);
-            if (!(u.x() * v.y() - u.y() * v.x() < 0)) {
+            if (!(b.minus(a).cross(c.minus(b)) < 0)) {
                 return false;
             }
         }

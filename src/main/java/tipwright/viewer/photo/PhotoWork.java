@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.file.TextEdit;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Marks;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.QuantityException;
 import tipwright.quantity.UnitSystem;
@@ -18,8 +19,6 @@ import tipwright.viewer.editor.Handle;
 
 /** What has been tapped in one photo so far, and what follows from it. Mutable; owned by one thread. */
 final class PhotoWork {
-    private static final double MILLIMETRE = 1e-3;
-    private static final double SIXTEENTH = 0.0254 / 16;
 
     private final double width;
     private final double height;
@@ -147,10 +146,10 @@ final class PhotoWork {
 
     /** '223 mm +- 6 mm', in the unit as written. */
     static String doubted(String old, double place, double doubt, UnitSystem tape) {
-        double step = tape == UnitSystem.US ? SIXTEENTH : MILLIMETRE;
+        double step = Marks.step(tape);
         String bare = old.replaceAll("\\s*(\\+-|\u00b1).*", "").replaceFirst("^about\\s+", "");
         try {
-            return Quantities.rewrite(bare, step * Math.rint(place / step), Kind.LENGTH)
+            return Quantities.rewrite(bare, Marks.rounded(place, tape), Kind.LENGTH)
                     + " +- "
                     + Quantities.rewrite(bare, step * Math.ceil(doubt / step), Kind.LENGTH);
         } catch (QuantityException e) {

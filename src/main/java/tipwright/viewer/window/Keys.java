@@ -8,7 +8,7 @@ import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import tipwright.quantity.UnitSystem;
+import tipwright.quantity.Marks;
 import tipwright.viewer.scene.Camera;
 
 /** The keyboard: everything that the mouse can do. */
@@ -88,7 +88,7 @@ final class Keys {
     }
 
     private boolean nudge(KeyEvent e) {
-        double step = (shown.units() == UnitSystem.METRIC ? 0.001 : 0.0254 / 16) * (e.isShiftDown() ? 10 : 1);
+        double step = Marks.step(shown.units()) * (e.isShiftDown() ? 10 : 1);
         switch (e.getCode()) {
             case LEFT -> picture.handles().nudge(-step, 0);
             case RIGHT -> picture.handles().nudge(step, 0);
