@@ -3,7 +3,6 @@ package tipwright.document;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
@@ -15,6 +14,7 @@ import tipwright.placement.Tolerance;
 import tipwright.placement.Welder;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.ToleranceText;
 
@@ -81,8 +81,7 @@ final class TolerancePages {
         if (!design.drive().direct()) {
             words.add(ToleranceText.LINKS);
         }
-        ToleranceText.others(others)
-                .forEach(o -> words.add(o.substring(0, 1).toUpperCase(Locale.ROOT) + o.substring(1) + "."));
+        ToleranceText.others(others).forEach(o -> words.add(Text.capital(o) + "."));
         words.add("Looked at: " + ToleranceText.lookedAt(others) + ".");
         page.list(words);
         FixedTable grid = new FixedTable(

@@ -22,6 +22,11 @@ public record Text(List<Piece> pieces) {
         pieces = List.copyOf(pieces);
     }
 
+    /** Words as they begin a line: with a capital letter. */
+    public static String capital(String words) {
+        return words.isEmpty() ? "" : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
     /** Words or a quantity. */
     public sealed interface Piece permits Words, Amount, Rounded, Marked, Sized {
         String show(UnitSystem units);

@@ -247,7 +247,7 @@ final class ShoppingList {
             }
             lines.addAll(Prose.wrap(
                     " " + (a.normal() == null ? "X" : "*") + " ",
-                    Prose.safe(VerdictText.capital(said.show(style.units()))) + "."));
+                    Prose.safe(Text.capital(said.show(style.units()))) + "."));
         }
         return lines;
     }

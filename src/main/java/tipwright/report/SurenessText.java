@@ -3,7 +3,6 @@ package tipwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import tipwright.design.file.Uncertain;
@@ -11,6 +10,7 @@ import tipwright.doubt.SampledShare;
 import tipwright.doubt.Sureness;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 
 /** How sure the verdict is, in plain sentences. */
@@ -32,7 +32,7 @@ public final class SurenessText {
             return all;
         }
         Uncertain first = sure.influences().get(0).value();
-        all.add(share + " " + capital(said(first.path())) + " decides most: '" + governing + "' is "
+        all.add(share + " " + Text.capital(said(first.path())) + " decides most: '" + governing + "' is "
                 + percent(sure.used()) + " used, give or take " + percent(COVERED * sure.spread()) + ".");
         if (Math.abs(1 - sure.used()) > SETTLED * sure.spread()) {
             return all;
@@ -66,10 +66,6 @@ public final class SurenessText {
             case "above", "below" -> "the height of " + place + " from " + from;
             default -> "how far along " + place + " is from " + from;
         };
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     private static String how(Uncertain value) {

@@ -32,7 +32,7 @@ public final class VerdictText {
 
     /** 'Normal dump: passes. 48 of 48 checks pass. Closest to failing: ...'. */
     public String sentence(Part part) {
-        String name = capital(part.occasion().word());
+        String name = Text.capital(part.occasion().word());
         if (part.findings().isEmpty()) {
             return name + ": nothing to check.";
         }
@@ -105,7 +105,7 @@ public final class VerdictText {
     /** A finding in a sentence, with how near it is where it is close. */
     public String sentence(Told told, double close) {
         String near = near(told.finding, close);
-        return capital(says(told.finding, told.occasion) + (near.isEmpty() ? "" : "; " + near)) + ".";
+        return Text.capital(says(told.finding, told.occasion) + (near.isEmpty() ? "" : "; " + near)) + ".";
     }
 
     /** How near a close one is in its own quantity; empty where its words tell all. */
@@ -142,9 +142,5 @@ public final class VerdictText {
         return skipped == 0
                 ? word
                 : word + (verdict == Verdict.FAIL ? "" : " SO FAR") + ", " + missing + ": sizes missing";
-    }
-
-    static String capital(String text) {
-        return text.isEmpty() ? "" : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

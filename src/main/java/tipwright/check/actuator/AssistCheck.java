@@ -11,7 +11,6 @@ import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
@@ -37,7 +36,7 @@ public final class AssistCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty() ? title() : Titles.first(part) + ": stretch";
+        return part.isEmpty() ? title() : Text.capital(part) + ": stretch";
     }
 
     @Override

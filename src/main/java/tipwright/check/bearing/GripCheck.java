@@ -8,7 +8,6 @@ import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.design.Limits;
 import tipwright.design.joint.BallInsert;
@@ -31,7 +30,7 @@ public final class GripCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty() ? title() : Titles.first(part) + ": grip on its shaft";
+        return part.isEmpty() ? title() : Text.capital(part) + ": grip on its shaft";
     }
 
     @Override

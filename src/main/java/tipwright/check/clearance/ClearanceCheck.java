@@ -13,7 +13,6 @@ import tipwright.check.rule.Check;
 import tipwright.check.rule.Concerned;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
@@ -41,7 +40,7 @@ public final class ClearanceCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty() ? title() : Titles.first(part) + ": clearance";
+        return part.isEmpty() ? title() : Text.capital(part) + ": clearance";
     }
 
     @Override

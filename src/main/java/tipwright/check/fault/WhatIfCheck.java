@@ -77,7 +77,7 @@ public final class WhatIfCheck implements Check {
                             ? "One actuator carries everything: " + part.substring(0, part.length() - ALONE.length())
                             : part.endsWith(" breaks")
                                     ? "Spring breaks: " + part.substring(0, part.length() - " breaks".length())
-                                    : Character.toUpperCase(part.charAt(0)) + part.substring(1) + ": worst check then";
+                                    : Text.capital(part) + ": worst check then";
                 };
     }
 

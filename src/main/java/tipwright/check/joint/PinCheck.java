@@ -13,7 +13,6 @@ import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
 import tipwright.check.rule.WorkedFormula;
@@ -42,7 +41,7 @@ public final class PinCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty() ? title() : Titles.first(part) + ": bending and shear";
+        return part.isEmpty() ? title() : Text.capital(part) + ": bending and shear";
     }
 
     @Override

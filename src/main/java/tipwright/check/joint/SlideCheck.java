@@ -16,7 +16,6 @@ import tipwright.check.bearing.BearingStaticCheck;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
 import tipwright.check.rule.Verdict;
@@ -46,7 +45,7 @@ public final class SlideCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty() ? title() : Titles.first(part) + ": blow when the cake slides at once";
+        return part.isEmpty() ? title() : Text.capital(part) + ": blow when the cake slides at once";
     }
 
     @Override

@@ -12,7 +12,6 @@ import tipwright.check.rule.Check;
 import tipwright.check.rule.Concerned;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Usage;
 import tipwright.design.Design;
@@ -51,7 +50,7 @@ public final class TwistCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty() ? title() : Titles.first(part) + ": twist";
+        return part.isEmpty() ? title() : Text.capital(part) + ": twist";
     }
 
     @Override

@@ -1,16 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check.rule;
 
-import java.util.Locale;
+import tipwright.quantity.Text;
 
 /** Names of parts in the titles of checks. */
 public final class Titles {
     private Titles() {}
-
-    /** With a capital letter: 'Frame pin'. */
-    public static String first(String part) {
-        return part.substring(0, 1).toUpperCase(Locale.ROOT) + part.substring(1);
-    }
 
     /** As one speaks of a place: 'the frame pin', 'bearing 1'. */
     public static String the(String part) {
@@ -21,6 +16,6 @@ public final class Titles {
     /** A link by its name: 'Link', 'Link crank'. */
     public static String link(String name) {
         String words = name.replace('-', ' ');
-        return words.equals("link") ? "Link" : first(words);
+        return words.equals("link") ? "Link" : Text.capital(words);
     }
 }

@@ -13,7 +13,6 @@ import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
-import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.design.Design;
 import tipwright.design.Limits;
@@ -44,7 +43,7 @@ public final class DoorCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty() ? title() : Titles.first(part) + ": load";
+        return part.isEmpty() ? title() : Text.capital(part) + ": load";
     }
 
     @Override

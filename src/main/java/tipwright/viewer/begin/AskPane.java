@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.viewer.begin;
 
-import java.util.Locale;
 import java.util.function.BiConsumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -15,6 +14,7 @@ import javafx.scene.layout.VBox;
 import tipwright.interview.Interview;
 import tipwright.interview.Question;
 import tipwright.quantity.QuantityException;
+import tipwright.quantity.Text;
 import tipwright.viewer.scene.Theme;
 
 /** Asks for a machine one question at a time, with a side view that grows. The answers are kept after each of them. */
@@ -104,7 +104,7 @@ final class AskPane extends HBox {
             show(interview.answer(typed));
         } catch (QuantityException e) {
             String says = String.valueOf(e.getMessage());
-            wrong.setText(says.substring(0, 1).toUpperCase(Locale.ROOT) + says.substring(1) + ".");
+            wrong.setText(Text.capital(says) + ".");
             answer.getStyleClass().add("wrong");
         }
         answer.requestFocus();

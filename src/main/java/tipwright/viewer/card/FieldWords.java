@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tipwright.design.file.FieldMeaning;
 import tipwright.design.file.FileField;
+import tipwright.quantity.Text;
 
 /** What is said about a field on a card. */
 final class FieldWords {
@@ -56,6 +57,6 @@ final class FieldWords {
 
     /** With a capital. */
     static String title(String label) {
-        return label.isEmpty() ? label : Character.toUpperCase(label.charAt(0)) + label.substring(1);
+        return Text.capital(label);
     }
 }

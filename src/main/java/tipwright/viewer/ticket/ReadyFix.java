@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.viewer.ticket;
 
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.remedy.TriedFix;
 
@@ -18,7 +18,7 @@ public record ReadyFix(TriedFix fix, @Nullable String text) {
         String brief = brief(fix.words().show(units));
         String first = brief.split(" ", 2)[0];
         boolean thing = first.equals("the") || first.equals("a") || first.equals("an") || first.equals("two");
-        return thing ? "Use " + brief : brief.substring(0, 1).toUpperCase(Locale.ROOT) + brief.substring(1);
+        return thing ? "Use " + brief : Text.capital(brief);
     }
 
     /** What the button leaves out, and what comes of it: '(to x = 220 mm, y = -405 mm), then every check passes'; may be empty. */

@@ -22,6 +22,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.remedy.TriedFix;
 import tipwright.remedy.TriedFixes;
@@ -162,7 +163,7 @@ public final class TicketPane extends VBox {
     }
 
     private static Label waits(Judged judged) {
-        Label label = small(judged.waits().isEmpty() ? "" : capital(judged.waits()) + ".");
+        Label label = small(judged.waits().isEmpty() ? "" : Text.capital(judged.waits()) + ".");
         label.setId("waits");
         return label;
     }
@@ -256,7 +257,7 @@ public final class TicketPane extends VBox {
         String rest = (ready.rest(host.inUnits()) + close).strip();
         VBox both = new VBox(button);
         if (!rest.isEmpty()) {
-            both.getChildren().add(small(capital(rest) + "."));
+            both.getChildren().add(small(Text.capital(rest) + "."));
         }
         return indented(both);
     }
@@ -266,9 +267,5 @@ public final class TicketPane extends VBox {
         HBox.setHgrow(node, Priority.ALWAYS);
         box.getStyleClass().add("indented");
         return box;
-    }
-
-    private static String capital(String text) {
-        return text.isEmpty() ? "" : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
     }
 }

@@ -4,6 +4,7 @@ package tipwright.viewer.window;
 import java.util.function.Consumer;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
+import tipwright.quantity.Text;
 
 /** Asks before unsaved work is left, by closing the window or otherwise. */
 final class Closing {
@@ -42,7 +43,7 @@ final class Closing {
     }
 
     private void ask(String how, Runnable then) {
-        String capital = how.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + how.substring(1);
+        String capital = Text.capital(how);
         banner.tell(
                 "close",
                 "Unsaved changes.",
