@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
 import tipwright.design.file.PartsFile;
 import tipwright.design.file.Problem;
 import tipwright.design.key.Choice;
+import tipwright.design.key.Copy;
 import tipwright.design.key.Measured;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
@@ -81,7 +82,7 @@ final class PartsCommand implements Callable<Integer> {
         List<String> figures = new ArrayList<>();
         for (RecordComponent component : part.part().getClass().getRecordComponents()) {
             Measured measured = component.getAnnotation(Measured.class);
-            Object value = value(component, part.part());
+            Object value = Copy.value(component, part.part());
             if (measured != null && value instanceof Double number) {
                 String key = component.getName().replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
                 String shown = show(number, measured.value());
@@ -100,14 +101,5 @@ final class PartsCommand implements Callable<Integer> {
             case LENGTH -> Text.size(si).show(units);
             default -> Quantities.show(si, kind, units);
         };
-    }
-
-    private static Object value(RecordComponent component, Object part) {
-        try {
-            Object value = component.getAccessor().invoke(part);
-            return value == null ? "" : value;
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(component.toString(), e);
-        }
     }
 }

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design;
 
-import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import tipwright.design.key.Copy;
 
 /**
  * Whether two parts of a design are the same part, though one may be typed in inches and the other in millimetres: numbers count as
@@ -32,7 +32,7 @@ public final class Alike {
             return a.equals(b);
         }
         for (RecordComponent c : a.getClass().getRecordComponents()) {
-            if (!parts(value(c, a), value(c, b))) {
+            if (!parts(Copy.value(c, a), Copy.value(c, b))) {
                 return false;
             }
         }
@@ -41,13 +41,5 @@ public final class Alike {
 
     private static boolean lists(List<?> p, List<?> q) {
         return p.size() == q.size() && IntStream.range(0, p.size()).allMatch(i -> parts(p.get(i), q.get(i)));
-    }
-
-    private static @Nullable Object value(RecordComponent component, Object of) {
-        try {
-            return component.getAccessor().invoke(of);
-        } catch (IllegalAccessException | InvocationTargetException e) {
-            throw new IllegalStateException(component.toString(), e);
-        }
     }
 }

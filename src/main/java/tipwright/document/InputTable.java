@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.design.actuator.ListedActuator;
 import tipwright.design.key.Choice;
+import tipwright.design.key.Copy;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
 import tipwright.geometry.Vec2;
@@ -27,7 +28,7 @@ final class InputTable {
     /** A table for each part of the file. */
     void to(Markup page) {
         for (RecordComponent part : Design.class.getRecordComponents()) {
-            Object value = value(part, design);
+            Object value = Copy.value(part, design);
             String key = key(part.getName());
             if (value == null || !(value instanceof Record || value instanceof List<?>)) {
                 continue;
@@ -72,7 +73,7 @@ final class InputTable {
             grid.row(path.isEmpty() ? "kind" : path, choice.value(), "same");
         }
         for (RecordComponent part : parts.getClass().getRecordComponents()) {
-            Object value = value(part, parts);
+            Object value = Copy.value(part, parts);
             boolean readable = part.getType().getName().startsWith("tipwright.geometry")
                     && !part.isAnnotationPresent(Measured.class);
             if (value != null && !readable) {
@@ -118,14 +119,6 @@ final class InputTable {
 
     private static String number(double si, Kind kind, UnitSystem units) {
         return Quantities.show(si, kind, units);
-    }
-
-    private static @Nullable Object value(RecordComponent part, Object record) {
-        try {
-            return part.getAccessor().invoke(record);
-        } catch (ReflectiveOperationException impossible) {
-            throw new IllegalStateException(impossible);
-        }
     }
 
     /** 'framePin' as 'frame-pin'. */

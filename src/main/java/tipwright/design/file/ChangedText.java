@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design.file;
 
-import java.util.ArrayList;
+import java.lang.reflect.RecordComponent;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -121,15 +121,18 @@ public final class ChangedText {
         boolean byKey = type.isInterface() && (choice == null || choice.value().isEmpty());
         String inside = byKey ? Paths.key(path, Shape.choiceWord(before.getClass())) : path;
         boolean all = true;
-        for (Shape.Key key : Shape.of(before.getClass()).keys()) {
+        List<Shape.Key> keys = Shape.of(before.getClass()).keys();
+        RecordComponent[] components = before.getClass().getRecordComponents();
+        for (int i = 0; i < components.length; i++) {
+            Shape.Key key = keys.get(i);
             Measured measured = key.mark(Measured.class);
             all = all
                     && (key.loaded()
                             || differs(
                                     Paths.key(inside, key.name()),
                                     key.type(),
-                                    value(before, key),
-                                    value(after, key),
+                                    Copy.value(components[i], before),
+                                    Copy.value(components[i], after),
                                     measured == null ? null : measured.value()));
         }
         return all;
@@ -137,20 +140,6 @@ public final class ChangedText {
 
     private boolean isOneWord(Place place) {
         return good.text().substring(place.start(), place.end()).strip().matches("[a-z0-9\"'.-]+");
-    }
-
-    private static @Nullable Object value(Object record, Shape.Key key) {
-        List<Shape.Key> keys = Shape.of(record.getClass()).keys();
-        List<String> names = new ArrayList<>();
-        keys.forEach(k -> names.add(k.name()));
-        try {
-            return record.getClass()
-                    .getRecordComponents()[names.indexOf(key.name())]
-                    .getAccessor()
-                    .invoke(record);
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(e);
-        }
     }
 
     private boolean number(String path, double before, double after, @Nullable Kind kind) {

@@ -50,6 +50,15 @@ public final class Copy {
         return make(record, plan, values);
     }
 
+    /** What a record has in a component. */
+    public static @Nullable Object value(RecordComponent component, Object record) {
+        try {
+            return component.getAccessor().invoke(record);
+        } catch (IllegalAccessException | InvocationTargetException e) {
+            throw new IllegalStateException(component.toString(), e);
+        }
+    }
+
     private static @Nullable Object moved(
             @Nullable Object value, boolean place, Package own, UnaryOperator<Vec2> places) {
         if (value instanceof Vec2 at) {
@@ -108,12 +117,8 @@ public final class Copy {
         @Nullable
         Object[] values(Record record) {
             @Nullable Object[] values = new @Nullable Object[components.length];
-            try {
-                for (int i = 0; i < values.length; i++) {
-                    values[i] = components[i].getAccessor().invoke(record);
-                }
-            } catch (IllegalAccessException | InvocationTargetException e) {
-                throw new IllegalStateException(e);
+            for (int i = 0; i < values.length; i++) {
+                values[i] = value(components[i], record);
             }
             return values;
         }
