@@ -53,7 +53,6 @@ public class ViewerBenchmark {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
             editor = new DesignEditor("demo", null, text, null);
             typed = new DesignEditor("demo", null, text, null);
-            typed.letChecksWait();
         }
         pin = editor.handles().get(1);
         dump = new DumpStates(editor.solved().analysis());

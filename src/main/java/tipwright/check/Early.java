@@ -5,8 +5,11 @@ import java.time.Duration;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import tipwright.analysis.Analysis;
 import tipwright.check.rule.Finding;
+import tipwright.check.rule.Trait;
+import tipwright.check.rule.Verdict;
 import tipwright.time.CycleTimer;
 import tipwright.time.Timing;
 
@@ -23,6 +26,19 @@ public record Early(Analysis analysis, List<Finding> findings) {
     /** Copies the list. */
     public Early {
         findings = List.copyOf(findings);
+    }
+
+    /** Whether something fails that the dump in time cannot mend. */
+    public boolean fails() {
+        return certain().anyMatch(f -> f.verdict() == Verdict.FAIL);
+    }
+
+    /** The findings that the dump in time leaves as they are. */
+    public Stream<Finding> certain() {
+        return findings.stream()
+                .filter(f -> Checks.of(f)
+                        .map(c -> !c.traits().contains(Trait.BETTER_IN_TIME))
+                        .orElse(true));
     }
 
     /**

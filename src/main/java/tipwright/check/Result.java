@@ -28,6 +28,11 @@ public record Result(Analysis analysis, List<Finding> findings, @Nullable HowFul
         findings = List.copyOf(findings);
     }
 
+    /** The same with how full it may be. */
+    Result with(@Nullable HowFull most) {
+        return new Result(analysis, findings, most, timing, parts);
+    }
+
     /** The worst of all findings; what was not checked does not count, and is said apart. */
     public Verdict verdict() {
         Verdict worst = Verdict.PASS;

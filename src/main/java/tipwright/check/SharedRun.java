@@ -5,20 +5,31 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import java.util.function.BiFunction;
 import tipwright.analysis.Analysis;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.time.Timing;
 
-/** One run of checks with the dump in time beside them, which two threads may work off together: each check is made by one of them. */
+/** One run of checks, with the dump in time beside them or without, which two threads may work off together: each check is made by one of them. */
 final class SharedRun {
+    private final List<Check> some;
     private final List<FutureTask<List<Finding>>> parts;
 
     /** Of some checks, on a machine that has worn as far as its design allows. */
     SharedRun(List<Check> some, Analysis analysis, Timing timing) {
-        Analysis worn = Worn.of(analysis);
+        this(some, Worn.of(analysis), (check, worn) -> check.run(worn, timing));
+    }
+
+    /** The same of some that need no time. */
+    SharedRun(List<Check> some, Analysis analysis) {
+        this(some, Worn.of(analysis), Check::run);
+    }
+
+    private SharedRun(List<Check> some, Analysis worn, BiFunction<Check, Analysis, List<Finding>> made) {
+        this.some = some;
         parts = some.stream()
-                .map(c -> new FutureTask<>(() -> c.run(worn, timing)))
+                .map(c -> new FutureTask<>(() -> made.apply(c, worn)))
                 .toList();
     }
 
@@ -39,7 +50,13 @@ final class SharedRun {
         return all;
     }
 
-    private static List<Finding> found(FutureTask<List<Finding>> part) {
+    /** What one of them has found. */
+    List<Finding> findings(Check check) {
+        return found(parts.get(some.indexOf(check)));
+    }
+
+    /** What a piece of work that has begun comes to; whatever it throws is thrown here. */
+    static <T> T found(FutureTask<T> part) {
         boolean interrupted = false;
         try {
             while (true) {

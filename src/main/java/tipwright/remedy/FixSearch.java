@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
 import tipwright.check.Result;
@@ -50,12 +51,18 @@ public final class FixSearch {
         this.shop = shop;
     }
 
+    /** The changes that fix what fails, with nobody who might lose interest. */
+    public static TriedFixes of(Result result, Shop shop, boolean close) {
+        return of(result, shop, close, () -> true);
+    }
+
     /**
      * The changes that fix what fails.
      *
      * @param close whether what is close is to be fixed too
+     * @param wanted whether somebody still wants to know; asked before every try
      */
-    public static TriedFixes of(Result result, Shop shop, boolean close) {
+    public static TriedFixes of(Result result, Shop shop, boolean close, BooleanSupplier wanted) {
         List<Finding> bad = result.findings().stream()
                 .filter(f -> f.verdict() == Verdict.FAIL || (close && f.verdict() == Verdict.CLOSE))
                 .toList();
@@ -63,7 +70,7 @@ public final class FixSearch {
             return TriedFixes.NONE;
         }
         try {
-            Trials trials = new Trials(result, bad, BUDGET);
+            Trials trials = new Trials(result, bad, BUDGET, wanted);
             FixSearch search = new FixSearch(trials, shop);
             boolean complete = search.all(bad);
             return new TriedFixes(search.found, true, complete);

@@ -24,6 +24,10 @@ import tipwright.time.Timing;
 
 /** The five numbers that everybody asks for: force, stroke, bearing, fill and time, each with what there is. */
 public final class FiveNumbers {
+    /** Name of the line that tells how full it may be. */
+    public static final String FILL = "Fill";
+
+    private static final String TIME = "Time";
     private static final int WIDTH = 96;
     private static final int COLUMN = 15;
 
@@ -49,8 +53,16 @@ public final class FiveNumbers {
     public static List<Line> all(Result result, Style style) {
         FiveNumbers numbers = new FiveNumbers(result.analysis(), result.findings(), style);
         List<Line> all = new ArrayList<>(numbers.known());
-        all.add(new Line("Fill", numbers.fill(result.howFull())));
-        all.add(new Line("Time", numbers.time(result.timing())));
+        all.add(new Line(FILL, numbers.fill(result.howFull())));
+        all.add(new Line(TIME, numbers.time(result.timing())));
+        return all;
+    }
+
+    /** All five, where those that are not known yet say so. */
+    public static List<Line> soFar(Early early, Style style, String notYet) {
+        List<Line> all = new ArrayList<>(known(early, style));
+        all.add(new Line(FILL, notYet));
+        all.add(new Line(TIME, notYet));
         return all;
     }
 

@@ -3,8 +3,12 @@ package tipwright.report;
 
 import java.util.List;
 import java.util.Set;
+import tipwright.analysis.Analysis;
+import tipwright.check.Checks;
+import tipwright.check.Early;
 import tipwright.check.Result;
 import tipwright.check.rule.Finding;
+import tipwright.check.rule.Occasion;
 import tipwright.check.rule.Verdict;
 import tipwright.doubt.Sureness;
 import tipwright.quantity.UnitSystem;
@@ -66,6 +70,26 @@ public record Ticket(
                         .limit(CLOSEST)
                         .toList()
                 : bad;
+    }
+
+    /** What fails or is close as far as it is known before the dump in time is, the worst first. */
+    public static List<Item> soFar(Early early, UnitSystem units) {
+        Analysis analysis = early.analysis();
+        List<VerdictText.Told> told = early.certain()
+                .filter(f -> f.verdict() == Verdict.FAIL || f.verdict() == Verdict.CLOSE)
+                .map(f -> new VerdictText.Told(
+                        f,
+                        Checks.of(f)
+                                .map(c -> Occasion.of(f, c, analysis))
+                                .orElse(Occasion.NORMAL)))
+                .sorted(VerdictText.WORST_FIRST)
+                .limit(MOST)
+                .toList();
+        double close = analysis.design().limits().close();
+        VerdictText text = new VerdictText(List.of(), units);
+        return told.stream()
+                .map(t -> new Item(t.finding(), text.sentence(t, close), ""))
+                .toList();
     }
 
     /** The ticket of a checked design. */

@@ -22,11 +22,25 @@ import tipwright.quantity.UnitSystem;
 public final class VerdictText {
     private static final String SHUT = ", outlet shut";
 
-    private final Parts parts;
+    /** The worst first. */
+    static final Comparator<Told> WORST_FIRST = Comparator.comparing((Told t) -> t.finding.verdict())
+            .thenComparingDouble(t -> t.finding.utilisation())
+            .reversed();
+
+    private final List<String> skipped;
     private final UnitSystem units;
 
     public VerdictText(Parts parts, UnitSystem units) {
-        this.parts = parts;
+        this(parts.skipped(), units);
+    }
+
+    /**
+     * For findings alone.
+     *
+     * @param skipped what the design says does not happen
+     */
+    VerdictText(List<String> skipped, UnitSystem units) {
+        this.skipped = skipped;
         this.units = units;
     }
 
@@ -43,10 +57,10 @@ public final class VerdictText {
                     .append(governing)
                     .append(".");
         }
-        if (part.occasion() == Occasion.FAULT && !parts.skipped().isEmpty()) {
+        if (part.occasion() == Occasion.FAULT && !skipped.isEmpty()) {
             text.append(" Not looked at, because the file says that it does not happen: ")
                     .append(String.join(
-                            "; ", parts.skipped().stream().map(CaseName::shown).toList()))
+                            "; ", skipped.stream().map(CaseName::shown).toList()))
                     .append(".");
         }
         return text.toString();
@@ -96,9 +110,7 @@ public final class VerdictText {
                     .filter(result.findings()::contains)
                     .forEach(f -> all.add(new Told(f, part.occasion())));
         }
-        all.sort(Comparator.comparing((Told t) -> t.finding.verdict())
-                .thenComparingDouble(t -> t.finding.utilisation())
-                .reversed());
+        all.sort(WORST_FIRST);
         return all;
     }
 

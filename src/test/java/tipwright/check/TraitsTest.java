@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
@@ -47,6 +48,19 @@ class TraitsTest {
         Analysis analysis = Analyser.analyse(BOX);
         for (Check check : Checks.with(Trait.NEEDS_TIME)) {
             assertThat(check.run(analysis)).as(check.id()).isEmpty();
+        }
+    }
+
+    /** The window shows at once what no check with one of these traits will find otherwise later. */
+    @Test
+    void whatLooksAtTheDumpInTimeSaysSo() {
+        Set<Trait> said = Set.of(Trait.NEEDS_TIME, Trait.BETTER_IN_TIME, Trait.MORE_IN_TIME);
+        for (Check check : Checks.all()) {
+            boolean looks = Stream.of(check.getClass().getDeclaredMethods())
+                    .anyMatch(m -> m.getName().equals("run") && m.getParameterCount() == 2);
+            assertThat(check.traits().stream().anyMatch(said::contains))
+                    .as(check.id())
+                    .isEqualTo(looks);
         }
     }
 

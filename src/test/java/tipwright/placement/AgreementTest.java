@@ -22,6 +22,8 @@ import tipwright.analysis.ClosedFormAnalyser;
 import tipwright.analysis.RandomDesigns;
 import tipwright.check.Checker;
 import tipwright.check.Checks;
+import tipwright.check.Early;
+import tipwright.check.StagedCheck;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
@@ -72,8 +74,9 @@ class AgreementTest {
     @MethodSource("designs")
     void everyWayOfAskingSaysTheSameOfADesign(Path file) throws IOException, CannotComputeException {
         Design design = read(file);
-        Judgement check = tolerance(design);
-        alike("window", byCheck(Solved.of(design).findings()), check, design);
+        List<Finding> checked = Checker.findings(design);
+        Judgement check = tolerance(design, checked);
+        window(design, checked);
         engines(design, Analyser.loads(design));
         if (ClosedFormAnalyser.suits(design)) {
             allChecks(design);
@@ -87,18 +90,34 @@ class AgreementTest {
         int own = 1 + Math.floorMod(design.name().hashCode(), Variants.COUNT - 1);
         for (int key = ALL ? 1 : own; key <= (ALL ? Variants.COUNT - 1 : own); key++) {
             Design variant = Copy.with(Variants.of(design, key), "name", design.name() + ", key " + key);
-            tolerance(variant);
+            tolerance(variant, Checker.findings(variant));
             engines(variant, Analyser.loads(elsewhere(variant)));
         }
     }
 
     /** The tolerance as drawn, which is what the check says; and that. */
-    private static Judgement tolerance(Design design) throws CannotComputeException {
-        List<Finding> checked = Checker.findings(design);
+    private static Judgement tolerance(Design design, List<Finding> checked) throws CannotComputeException {
         Judgement check = byCheck(checked);
         Trial trial = new Trial(design, CandidateEngine.of(design), checked);
         alike("tolerance", trial.at(new double[trial.places().size()]), check, design);
         return check;
+    }
+
+    /**
+     * The window answers in stages: what the first two say, the last one says too, or something worse; the last says what the check
+     * says.
+     */
+    private static void window(Design design, List<Finding> checked) throws CannotComputeException {
+        Solved solved = Solved.of(design);
+        StagedCheck stages = StagedCheck.of(solved.analysis());
+        Early rest = stages.atRest();
+        assertThat(stages.inTime().findings()).as(design.name()).isEqualTo(checked);
+        assertThat(rest.certain().filter(f -> !checked.contains(f)))
+                .as(design.name())
+                .allMatch(f -> checked.stream().anyMatch(g -> g.id().equals(f.id()) && g.clearlyWorseThan(f)));
+        assertThat(rest.fails()).as(design.name()).isEqualTo(rest.certain().anyMatch(f -> f.verdict() == Verdict.FAIL));
+        boolean fails = new Early(solved.analysis(), solved.findings()).fails();
+        assertThat(!fails || rest.fails()).as(design.name() + ": what fails at once").isTrue();
     }
 
     /** The same tank on a pivot that is somewhere else. */

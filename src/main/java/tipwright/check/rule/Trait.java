@@ -15,6 +15,8 @@ public enum Trait {
     NEEDS_TIME,
     /** Without the dump in time it only estimates what it finds with it. */
     BETTER_IN_TIME,
+    /** With the dump in time it finds something more; what it finds without stays as it is. */
+    MORE_IN_TIME,
     /** Of the dump in time it looks at the normal one alone. */
     OF_NORMAL_DUMP,
     /** It takes much longer than the others: it waits while something is being moved. */

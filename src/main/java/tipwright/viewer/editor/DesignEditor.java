@@ -40,7 +40,6 @@ public final class DesignEditor {
     private List<String> byTape = List.of();
     private @Nullable Solved dragged;
     private @Nullable Solved good;
-    private boolean checksWait;
     private @Nullable FileFields fields;
 
     /**
@@ -72,11 +71,11 @@ public final class DesignEditor {
         byTape = Handle.byTape(text, read.places());
         try {
             Solved before = good;
-            Solved solved = checksWait && before != null ? before.moved(design) : Solved.of(design);
+            Solved solved = before == null ? Solved.of(design) : before.moved(design);
             good = solved;
-            return new EditedDesign(text, solved, List.of(), List.of());
+            return new EditedDesign(text, solved, List.of(), List.of(), read);
         } catch (CannotComputeException e) {
-            return new EditedDesign(text, null, List.of(String.valueOf(e.getMessage())), List.of());
+            return new EditedDesign(text, null, List.of(String.valueOf(e.getMessage())), List.of(), read);
         }
     }
 
@@ -93,23 +92,6 @@ public final class DesignEditor {
     /** The last numbers that there were, though the text may have changed since; null when there never were any. */
     public @Nullable Solved lastGood() {
         return good;
-    }
-
-    /**
-     * Lets the slow checks wait after every change from now on: whoever asks for that has {@link Solved#whole} made, on another thread,
-     * and hands it to {@link #settle}.
-     */
-    public void letChecksWait() {
-        checksWait = true;
-    }
-
-    /** Takes in the numbers with all checks, unless the text has changed since they were asked for. */
-    public void settle(Solved whole) {
-        Solved now = sheet.solved();
-        if (now != null && now.design().equals(whole.design())) {
-            sheet = new EditedDesign(sheet.text(), whole, sheet.problems(), sheet.faults());
-            good = whole;
-        }
     }
 
     /** All fields that the text has, and may have. */

@@ -1,31 +1,25 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.viewer.editor;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Stream;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
-import tipwright.check.Checker;
 import tipwright.check.Checks;
 import tipwright.check.rule.Finding;
-import tipwright.check.rule.Trait;
 import tipwright.design.Design;
 
 /**
- * An analysed design with its findings.
+ * An analysed design with what can be told of it at once: the slow checks, part fills and the dump in time are worked out beside the
+ * window.
  *
  * @param analysis forces over the tilts
- * @param findings of the checks, the worst first, what was not checked last
- * @param later in words, the checks that wait until nothing is being moved, because they take too long for every frame
+ * @param findings of the quick checks, in the checks' order
  */
-public record Solved(Analysis analysis, List<Finding> findings, List<String> later) {
+public record Solved(Analysis analysis, List<Finding> findings) {
     /** Copies the list. */
     public Solved {
         findings = List.copyOf(findings);
-        later = List.copyOf(later);
     }
 
     /**
@@ -34,53 +28,24 @@ public record Solved(Analysis analysis, List<Finding> findings, List<String> lat
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn
      */
     public static Solved of(Design design) throws CannotComputeException {
-        return of(Analyser.analyse(design), false);
+        return of(Analyser.analyse(design));
     }
 
     /**
-     * Solves it again with its mechanism elsewhere, while that is being moved: the slow checks wait.
+     * Solves a changed design; what the change leaves alone is taken over.
      *
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn
      */
     Solved moved(Design design) throws CannotComputeException {
-        return of(Analyser.again(design, analysis), true);
+        return of(Analyser.again(design, analysis));
     }
 
-    private static Solved of(Analysis analysis, boolean moving) throws CannotComputeException {
-        List<Finding> found =
-                moving ? Checks.quick(analysis) : Checker.asFilled(analysis).findings();
-        return new Solved(analysis, found.stream().sorted(worstFirst()).toList(), moving ? waiting() : List.of());
-    }
-
-    private static List<String> waiting() {
-        Stream<String> slow = Checks.all().stream()
-                .filter(c -> c.traits().contains(Trait.SLOW))
-                .map(c -> c.title().toLowerCase(Locale.ROOT));
-        return Stream.concat(slow, Stream.of("all that takes time or part fills into account"))
-                .toList();
-    }
-
-    /**
-     * The same with the slow checks made too; takes long, and may be asked for on any thread.
-     *
-     * @throws CannotComputeException when one of them meets something that cannot be computed
-     */
-    public Solved whole() throws CannotComputeException {
-        return later.isEmpty() ? this : of(analysis, false);
+    private static Solved of(Analysis analysis) {
+        return new Solved(analysis, Checks.quick(analysis));
     }
 
     /** The design. */
     public Design design() {
         return analysis.design();
-    }
-
-    private static Comparator<Finding> worstFirst() {
-        return Comparator.comparingInt((Finding f) -> switch (f.verdict()) {
-                    case FAIL -> 0;
-                    case CLOSE -> 1;
-                    case PASS -> 2;
-                    case NOT_CHECKED -> 3;
-                })
-                .thenComparingDouble(f -> Double.isNaN(f.utilisation()) ? 0 : -f.utilisation());
     }
 }

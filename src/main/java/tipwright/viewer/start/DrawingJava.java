@@ -25,9 +25,10 @@ final class DrawingJava {
      * The command.
      *
      * @param program class with the main method
+     * @param lasts whether it runs longer than a few seconds
      * @throws IOException when the library is not there
      */
-    static List<String> command(String program, List<String> arguments) throws IOException {
+    static List<String> command(String program, boolean lasts, List<String> arguments) throws IOException {
         ClassLoader loader = DrawingJava.class.getClassLoader();
         Set<String> modules = new LinkedHashSet<>();
         for (String mark : MARKS) {
@@ -42,7 +43,10 @@ final class DrawingJava {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.add("-XX:+UseSerialGC");
-        command.add("-XX:TieredStopAtLevel=1");
+        if (!lasts) {
+            // what ends soon starts sooner with the quick compiler alone; a window lasts long enough for the thorough one
+            command.add("-XX:TieredStopAtLevel=1");
+        }
         command.add("-Dprism.forceGPU=true");
         command.add("-Djava.awt.headless=true");
         command.add("--module-path");

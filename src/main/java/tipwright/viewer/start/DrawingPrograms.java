@@ -24,7 +24,7 @@ public final class DrawingPrograms {
      */
     public static int stills(FrameOrder order, Map<String, String> environment) throws IOException {
         try (Screen screen = Screen.open(environment)) {
-            ProcessBuilder builder = new ProcessBuilder(DrawingJava.command(STILLS, order.arguments()))
+            ProcessBuilder builder = new ProcessBuilder(DrawingJava.command(STILLS, false, order.arguments()))
                     .redirectOutput(ProcessBuilder.Redirect.INHERIT)
                     .redirectError(ProcessBuilder.Redirect.INHERIT);
             return run(builder, screen.name());
@@ -41,7 +41,7 @@ public final class DrawingPrograms {
         try (Screen screen = Screen.open(environment)) {
             try (Scratch scratch = Scratch.open()) {
                 Path errors = scratch.file("errors.txt");
-                ProcessBuilder builder = new ProcessBuilder(DrawingJava.command(STILLS, order.arguments()))
+                ProcessBuilder builder = new ProcessBuilder(DrawingJava.command(STILLS, false, order.arguments()))
                         .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                         .redirectError(errors.toFile());
                 int code = run(builder, screen.name());
@@ -66,7 +66,7 @@ public final class DrawingPrograms {
         }
         List<String> arguments =
                 design == null ? List.of() : List.of(design.name(), Boolean.toString(design.shipped()));
-        ProcessBuilder builder = new ProcessBuilder(DrawingJava.command(WINDOW, arguments)).inheritIO();
+        ProcessBuilder builder = new ProcessBuilder(DrawingJava.command(WINDOW, true, arguments)).inheritIO();
         return run(builder, environment.getOrDefault("DISPLAY", ""));
     }
 

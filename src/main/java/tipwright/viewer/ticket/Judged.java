@@ -3,7 +3,6 @@ package tipwright.viewer.ticket;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tipwright.analysis.Analysis;
 import tipwright.check.Early;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
@@ -11,43 +10,95 @@ import tipwright.report.Checked;
 import tipwright.viewer.editor.Solved;
 
 /**
- * What is known of the design on the editor, and what is still being worked out.
+ * What is known of the design on the editor, and what is still being worked out. It comes in stages: the numbers with the quick checks,
+ * every check that needs no time, all checks, how full it may be, and the fixes.
  *
- * @param early what is known without time and part fills
- * @param checked the whole check; null: not yet
+ * @param stage how far it has come
+ * @param early what is known without the dump in time
+ * @param all checks, from {@link Stage#CHECKED} on, until then null; how full it may be is in it from {@link Stage#FILLED} on
  * @param fixes that were tried, the least change first
  * @param waits in words, what is still to come; empty: nothing
  */
-public record Judged(Early early, @Nullable Checked checked, List<ReadyFix> fixes, String waits) {
+public record Judged(Stage stage, Early early, @Nullable Checked all, List<ReadyFix> fixes, String waits) {
+    private static final String MOVING =
+            "updates when you let go: gaps, part fills, what needs the dump in time, and what happens if something goes wrong";
+    private static final String QUICK =
+            "gaps, part fills, what needs the dump in time, and what happens if something goes wrong are still being worked out";
+    private static final String AT_REST =
+            "what needs the dump in time, and what happens if something goes wrong, is still being worked out";
+    private static final String CHECKED = "how full it may be is still being worked out";
+
+    /** How far the answer has come. */
+    public enum Stage {
+        /** Numbers and quick checks. */
+        QUICK,
+        /** Every check that needs no time, over all fills. */
+        AT_REST,
+        /** All checks, so the verdict. */
+        CHECKED,
+        /** How full it may be too. */
+        FILLED
+    }
+
     /** Copies the list. */
     public Judged {
         fixes = List.copyOf(fixes);
     }
 
-    /** What is known at once. */
-    static Judged first(Analysis analysis, List<Finding> findings, String waits) {
-        return new Judged(new Early(analysis, findings), null, List.of(), waits);
+    private static Judged quick(Solved solved, String waits) {
+        return new Judged(Stage.QUICK, new Early(solved.analysis(), solved.findings()), null, List.of(), waits);
     }
 
     /** What is known while something is being moved. */
     public static Judged moving(Solved solved) {
-        return first(
-                solved.analysis(), solved.findings(), "updates when you let go: " + String.join(", ", solved.later()));
+        return quick(solved, MOVING);
+    }
+
+    /** What is known at once. */
+    static Judged asked(Solved solved) {
+        return quick(solved, QUICK);
+    }
+
+    /** What is known without the dump in time. */
+    Judged atRest(Early rest) {
+        return new Judged(Stage.AT_REST, rest, null, List.of(), AT_REST);
+    }
+
+    /** What all checks say. */
+    Judged checked(Checked verdict) {
+        return new Judged(Stage.CHECKED, early, verdict, List.of(), CHECKED);
+    }
+
+    /** The same with how full it may be. */
+    Judged filled(Checked whole, List<ReadyFix> tried, String still) {
+        return new Judged(Stage.FILLED, early, whole, tried, still);
+    }
+
+    /** What is known when the rest cannot be had. */
+    Judged endsWith(String why) {
+        return new Judged(stage, early, all, fixes, why);
+    }
+
+    /** The whole check, with how full it may be; null: not yet. */
+    public @Nullable Checked checked() {
+        return stage == Stage.FILLED ? all : null;
     }
 
     /** All findings that there are, the whole check's where it is there. */
     public List<Finding> findings() {
-        Checked all = checked;
-        return all == null ? early.findings() : all.result().findings();
+        Checked known = all;
+        return known == null ? early.findings() : known.result().findings();
     }
 
-    /** The verdict as far as it is known: without the whole check only that something fails is certain, and anything else cannot be told. */
+    /**
+     * The verdict as far as it is known: before all checks are made only that something fails is certain, and anything else cannot be
+     * told.
+     */
     public Verdict verdict() {
-        Checked all = checked;
-        if (all != null) {
-            return all.result().verdict();
+        Checked known = all;
+        if (known != null) {
+            return known.result().verdict();
         }
-        boolean fails = early.findings().stream().anyMatch(f -> f.verdict() == Verdict.FAIL);
-        return fails ? Verdict.FAIL : Verdict.NOT_CHECKED;
+        return early.fails() ? Verdict.FAIL : Verdict.NOT_CHECKED;
     }
 }

@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
@@ -20,6 +22,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
+import tipwright.check.Early;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.quantity.Text;
@@ -35,6 +38,7 @@ import tipwright.viewer.scene.Theme;
 /** The ticket: the verdict in two halves, the five numbers, what to fix with buttons that do it; all checks only when asked for. */
 public final class TicketPane extends VBox {
     private static final int WAYS = 2;
+    private static final String NOT_YET = "still being worked out";
 
     private final TicketHost host;
     private final Drawer all;
@@ -82,7 +86,7 @@ public final class TicketPane extends VBox {
         units = host.inUnits();
         em = host.em();
         List<Node> nodes = new ArrayList<>();
-        Checked checked = judged.checked();
+        Checked checked = judged.all();
         if (checked == null) {
             early(judged, nodes);
         } else {
@@ -107,8 +111,35 @@ public final class TicketPane extends VBox {
     private void early(Judged judged, List<Node> nodes) {
         boolean fails = judged.verdict() == Verdict.FAIL;
         nodes.add(headline(judged.verdict(), fails ? "FAILS" : "NO FAILURE SO FAR"));
+        if (judged.stage() != Judged.Stage.QUICK) {
+            nodes.add(small(soFar(judged.early())));
+        }
         nodes.add(waits(judged));
-        nodes.add(numbers(FiveNumbers.known(judged.early(), new Style(false, host.inUnits()))));
+        nodes.add(numbers(FiveNumbers.soFar(judged.early(), new Style(false, host.inUnits()), NOT_YET)));
+        List<Ticket.Item> items =
+                judged.stage() == Judged.Stage.QUICK ? List.of() : Ticket.soFar(judged.early(), host.inUnits());
+        if (!items.isEmpty()) {
+            nodes.add(head("What to fix, so far"));
+        }
+        for (Ticket.Item item : items) {
+            nodes.add(item(item, judged, TriedFixes.NONE, new HashSet<>()));
+        }
+    }
+
+    /** '61 checks are made: 58 pass, 3 are close; 4 cannot tell, sizes missing.' */
+    private static String soFar(Early early) {
+        Map<Verdict, Long> count =
+                early.certain().collect(Collectors.groupingBy(Finding::verdict, Collectors.counting()));
+        long failed = count.getOrDefault(Verdict.FAIL, 0L);
+        long close = count.getOrDefault(Verdict.CLOSE, 0L);
+        long passed = count.getOrDefault(Verdict.PASS, 0L);
+        long missing = count.getOrDefault(Verdict.NOT_CHECKED, 0L);
+        return (failed + close + passed)
+                + " checks are made: "
+                + (failed == 0 ? "" : failed + (failed == 1 ? " fails, " : " fail, "))
+                + (close == 0 ? "" : close + (close == 1 ? " is close, " : " are close, "))
+                + passed + (passed == 1 ? " passes" : " pass")
+                + (missing == 0 ? "." : "; " + missing + " cannot tell, sizes missing.");
     }
 
     private void whole(Judged judged, Checked checked, List<Node> nodes) {
@@ -121,7 +152,11 @@ public final class TicketPane extends VBox {
         if (!judged.waits().isEmpty()) {
             nodes.add(waits(judged));
         }
-        nodes.add(numbers(ticket.numbers()));
+        nodes.add(numbers(ticket.numbers().stream()
+                .map(line -> line.name().equals(FiveNumbers.FILL) && judged.stage() != Judged.Stage.FILLED
+                        ? new FiveNumbers.Line(line.name(), NOT_YET)
+                        : line)
+                .toList()));
         boolean bad = ticket.items().stream().anyMatch(Ticket.Item::bad);
         nodes.add(head(bad ? "What to fix" : "Closest to failing"));
         Set<TriedFix> told = new HashSet<>();

@@ -9,8 +9,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import tipwright.analysis.CannotComputeException;
-import tipwright.check.Checker;
 import tipwright.check.Result;
+import tipwright.check.StagedCheck;
 import tipwright.check.rule.Verdict;
 import tipwright.design.file.ChangedText;
 import tipwright.design.file.PartsAtHand;
@@ -24,16 +24,17 @@ import tipwright.remedy.TriedFix;
 import tipwright.remedy.TriedFixes;
 import tipwright.report.Checked;
 import tipwright.viewer.editor.Draft;
+import tipwright.viewer.editor.Solved;
 
-/** Works the whole answer out beside the window: first the verdict, then how sure it is and what fixes it. A newer question ends an older one. */
+/** Works the whole answer out beside the window: stage by stage, and last what fixes it. A newer question ends an older one. */
 public final class TicketWorker {
-    private static final String TIME = "time and part fills are being worked out";
+    private static final String CANNOT = "cannot be worked out: ";
     private static final String FIXES = "fixes are being tried";
 
     private final AtomicInteger newest = new AtomicInteger();
     private final Consumer<Judged> watcher;
     private final ExecutorService verdicts = daemon("verdict");
-    private final ExecutorService fixes = daemon("fixes");
+    private final ExecutorService rest = daemon("fixes");
 
     /** Tells a watcher, on the window's thread. */
     public TicketWorker(Consumer<Judged> watcher) {
@@ -57,70 +58,96 @@ public final class TicketWorker {
      * Asks for all of it.
      *
      * @param known what is known at once
+     * @param read what the draft says
      * @return what to show meanwhile
      */
-    public Judged ask(Draft draft, tipwright.viewer.editor.Solved known) {
+    public Judged ask(Draft draft, Solved known, Reading.Good read) {
         int mine = newest.incrementAndGet();
-        Judged first = Judged.first(known.analysis(), known.findings(), TIME);
-        verdicts.execute(() -> judge(draft, first, mine));
+        Judged first = Judged.asked(known);
+        verdicts.execute(() -> judge(new Question(draft, read, mine), first));
         return first;
     }
 
-    private boolean wanted(int mine) {
-        return mine == newest.get();
+    private record Question(Draft draft, Reading.Good read, int number) {
+        Checked with(Result result) {
+            List<String> remarks = read.warnings().stream().map(Problem::text).toList();
+            return new Checked(result, read.assumptions(), remarks);
+        }
     }
 
-    private void tell(Judged judged, int mine) {
+    private boolean wanted(Question asked) {
+        return asked.number() == newest.get();
+    }
+
+    private void tell(Judged judged, Question asked) {
         Platform.runLater(() -> {
-            if (wanted(mine)) {
+            if (wanted(asked)) {
                 watcher.accept(judged);
             }
         });
     }
 
-    private void judge(Draft draft, Judged first, int mine) {
-        if (!wanted(mine) || !(draft.read() instanceof Reading.Good good)) {
-            return;
-        }
+    private void judge(Question asked, Judged first) {
+        Judged known = first;
         try {
-            Result result = Checker.check(good.design());
-            List<String> remarks = good.warnings().stream().map(Problem::text).toList();
-            Checked checked = new Checked(result, good.assumptions(), remarks);
-            boolean fine = result.verdict() == Verdict.PASS && good.uncertain().isEmpty();
-            tell(new Judged(first.early(), checked, List.of(), fine ? "" : FIXES), mine);
-            if (!fine) {
-                fixes.execute(() -> fix(draft, good, checked, first, mine));
+            StagedCheck check = StagedCheck.of(first.early().analysis());
+            if (wanted(asked)) {
+                known = known.atRest(check.atRest());
+                tell(known, asked);
+            }
+            if (wanted(asked)) {
+                Judged verdict = known.checked(asked.with(check.inTime()));
+                known = verdict;
+                tell(known, asked);
+                rest.execute(() -> finish(asked, check, verdict));
             }
         } catch (CannotComputeException e) {
-            tell(new Judged(first.early(), null, List.of(), "cannot be worked out: " + e.getMessage()), mine);
+            tell(known.endsWith(CANNOT + e.getMessage()), asked);
         }
     }
 
-    private void fix(Draft draft, Reading.Good good, Checked checked, Judged first, int mine) {
-        if (!wanted(mine)) {
+    /** How full it may be, then what fixes it. */
+    private void finish(Question asked, StagedCheck check, Judged verdict) {
+        if (!wanted(asked)) {
             return;
         }
-        Result result = checked.result();
-        PartsAtHand names = draft.parts(good.design());
+        try {
+            Result result = check.whole();
+            boolean fine = result.verdict() == Verdict.PASS && asked.read().uncertain().isEmpty();
+            Judged filled = verdict.filled(asked.with(result), List.of(), fine ? "" : FIXES);
+            tell(filled, asked);
+            if (!fine && wanted(asked)) {
+                fix(asked, result, filled);
+            }
+        } catch (CannotComputeException e) {
+            tell(verdict.endsWith(CANNOT + e.getMessage()), asked);
+        }
+    }
+
+    private void fix(Question asked, Result result, Judged filled) {
+        Reading.Good read = asked.read();
+        PartsAtHand names = asked.draft().parts(read.design());
         // what is close can wait while something fails
-        TriedFixes tried = FixSearch.of(result, Shop.of(names, good.units()), result.verdict() != Verdict.FAIL);
+        TriedFixes tried = FixSearch.of(
+                result, Shop.of(names, read.units()), result.verdict() != Verdict.FAIL, () -> wanted(asked));
         List<ReadyFix> ready = new ArrayList<>();
-        double capacity = new Contents(good.design()).capacity();
+        double capacity = new Contents(read.design()).capacity();
         for (TriedFix fix : tried.all()) {
-            if (!wanted(mine)) {
+            if (!wanted(asked)) {
                 return;
             }
-            String text = ChangedText.of(good, fix.design(), capacity, names::name);
-            ready.add(new ReadyFix(fix, text != null && holds(draft, text, fix, result) ? text : null));
+            String text = ChangedText.of(read, fix.design(), capacity, names::name);
+            ready.add(new ReadyFix(fix, text != null && holds(asked.draft(), text, fix, result) ? text : null));
         }
+        Checked checked = asked.with(result);
         Checked all = new Checked(
                 result,
                 checked.assumptions(),
                 checked.remarks(),
                 tried,
-                Doubter.ask(good, result.findings()),
+                Doubter.ask(read, result.findings()),
                 List.of());
-        tell(new Judged(first.early(), all, ready, ""), mine);
+        tell(filled.filled(all, ready, ""), asked);
     }
 
     /** Whether the fix comes to the same when its text is read again. */
@@ -133,6 +160,6 @@ public final class TicketWorker {
     public void end() {
         cancel();
         verdicts.shutdown();
-        fixes.shutdown();
+        rest.shutdown();
     }
 }

@@ -51,7 +51,7 @@ final class PartStrip extends TilePane implements Panel {
         PartStates.of(judged.early().analysis(), judged.findings()).forEach((part, verdict) -> {
             ToggleButton button = buttons.get(part);
             if (button != null) {
-                Verdict known = judged.checked() == null && verdict != Verdict.FAIL ? Verdict.NOT_CHECKED : verdict;
+                Verdict known = judged.all() == null && verdict != Verdict.FAIL ? Verdict.NOT_CHECKED : verdict;
                 String word = known == verdict ? verdict.says() : "not yet";
                 button.setGraphic(VerdictShape.of(known, shown.theme(), 1.3 * shown.em()));
                 button.setText(part.word() + "\n" + word);

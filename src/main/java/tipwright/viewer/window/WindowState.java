@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.tank.CaseName;
+import tipwright.design.file.Reading;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
@@ -39,8 +40,6 @@ final class WindowState {
         this.editor = editor;
         this.theme = theme;
         this.textSize = textSize;
-        // the whole check is made beside the window
-        editor.letChecksWait();
         take();
         goToGoverning();
     }
@@ -195,11 +194,12 @@ final class WindowState {
         loadCase = now.loadCase(loadCase).name();
         if (solved != asked) {
             asked = solved;
-            if (moving()) {
+            Reading.Good read = editor.sheet().read();
+            if (moving() || read == null) {
                 worker.cancel();
                 judged = Judged.moving(solved);
             } else {
-                judged = worker.ask(Draft.of(editor), solved);
+                judged = worker.ask(Draft.of(editor), solved, read);
             }
         }
     }

@@ -69,7 +69,6 @@ class CardTest implements CardHost {
     private void open(String name) throws IOException {
         Path file = Path.of("geometry", name + ".yaml");
         editor = new DesignEditor(name, file, Files.readString(file), null);
-        editor.letChecksWait();
     }
 
     private void put(PartOfMachine part) {

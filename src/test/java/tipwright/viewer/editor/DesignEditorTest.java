@@ -12,6 +12,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tipwright.check.Checker;
+import tipwright.check.StagedCheck;
 import tipwright.geometry.Vec2;
 import tipwright.viewer.Trial;
 
@@ -76,8 +78,10 @@ class DesignEditorTest {
     /** The window must say what `check` says. */
     @Test
     void findsWhatTheCheckCommandFinds() throws Exception {
-        assertThat(editor().solved().findings())
-                .containsExactlyInAnyOrderElementsOf(tipwright.check.Checker.findings(Trial.design()));
+        StagedCheck stages = StagedCheck.of(editor().solved().analysis());
+        stages.atRest();
+        assertThat(stages.inTime().findings())
+                .containsExactlyInAnyOrderElementsOf(Checker.findings(Trial.design()));
     }
 
     @Test

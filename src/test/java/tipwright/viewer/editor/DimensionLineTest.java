@@ -13,7 +13,6 @@ import tipwright.geometry.Vec2;
 class DimensionLineTest {
     private static DesignEditor editor(String text) {
         DesignEditor editor = new DesignEditor("a", Path.of("geometry", "a.yaml"), text, null);
-        editor.letChecksWait();
         return editor;
     }
 
