@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
@@ -19,7 +20,8 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 /**
  * Runs the benchmarks that a limit is set for, all in one go, and writes their figures beside the limits as a table.
  *
- * <p>Run: {@code mvn -q -B -Pbench test-compile exec:exec@limits}; the table goes to target/limits.md and to the screen.
+ * <p>Run: {@code xvfb-run -a -s '-screen 0 1280x800x24' mvn -q -B -Pbench test-compile exec:exec@limits} (without a display the
+ * window is left out); the table goes to target/limits.md and to the screen.
  */
 public final class LimitTable {
     private LimitTable() {}
@@ -42,20 +44,51 @@ public final class LimitTable {
         }
     }
 
-    private static final List<Wanted> ALL = List.of(
-            Wanted.time("analysis of the demo", "CheckBenchmark.analysis", "silt-trailer", 50),
-            Wanted.time("all of `check` on the demo", "CheckBenchmark.check", "silt-trailer", Double.NaN),
-            Wanted.time("wall under a bracket, all loads of it", "WallBenchmark.bracket", "", 5),
-            Wanted.time("flat wall under a liquid", "WallBenchmark.flatWall", "", 5),
-            Wanted.time("full cycles of the demo, three loads", "CycleBenchmark.cycles", "silt-trailer", 30),
-            Wanted.time("six-link, 181 tilts, all cases", "MechanismBenchmark.everything", "six-link", 20_000),
-            Wanted.time("viewer: a pin dragged", "ViewerBenchmark.drag", "", 16),
-            Wanted.time("viewer: a field edited", "ViewerBenchmark.edit", "", 16),
-            Wanted.time("viewer: our own work in a frame", "ViewerBenchmark.frame", "", 8),
-            Wanted.rate("search: candidates, two threads", "PlacementBenchmark.engineOnTwoThreads", 1e6),
-            Wanted.rate("the same, one thread", "PlacementBenchmark.engine", Double.NaN),
-            Wanted.rate("the same by a plain scalar loop", "PlacementBenchmark.plainScalarLoop", Double.NaN),
-            Wanted.rate("the same by the general solver", "PlacementBenchmark.generalSolver", Double.NaN));
+    private static final List<String> SEEN = List.of("silt-trailer", "saw-skid", "six-link");
+
+    private static final List<Wanted> ALL = Stream.concat(without().stream(), window())
+            .filter(w -> System.getenv("DISPLAY") != null || !w.method().startsWith("WindowBenchmark"))
+            .toList();
+
+    /** From an edit to what the window says of it, and the dump as it plays; measured only where there is a display. */
+    private static Stream<Wanted> window() {
+        return SEEN.stream()
+                .flatMap(name -> Stream.of(
+                        Wanted.time("window, " + name + ": edit to numbers", "WindowBenchmark.numbers", name, 16),
+                        Wanted.time(
+                                "window, " + name + ": edit to all checks that need no time",
+                                "WindowBenchmark.verdictAtRest",
+                                name,
+                                100),
+                        Wanted.time(
+                                "window, " + name + ": edit to all checks",
+                                "WindowBenchmark.verdict",
+                                name,
+                                Double.NaN),
+                        new Wanted(
+                                "window, " + name + ": pictures of the dump",
+                                "WindowBenchmark.pictures",
+                                name,
+                                12,
+                                true)));
+    }
+
+    private static List<Wanted> without() {
+        return List.of(
+                Wanted.time("analysis of the demo", "CheckBenchmark.analysis", "silt-trailer", 50),
+                Wanted.time("all of `check` on the demo", "CheckBenchmark.check", "silt-trailer", Double.NaN),
+                Wanted.time("wall under a bracket, all loads of it", "WallBenchmark.bracket", "", 5),
+                Wanted.time("flat wall under a liquid", "WallBenchmark.flatWall", "", 5),
+                Wanted.time("full cycles of the demo, three loads", "CycleBenchmark.cycles", "silt-trailer", 30),
+                Wanted.time("six-link, 181 tilts, all cases", "MechanismBenchmark.everything", "six-link", 20_000),
+                Wanted.time("viewer: a pin dragged", "ViewerBenchmark.drag", "", 16),
+                Wanted.time("viewer: a field edited", "ViewerBenchmark.edit", "", 16),
+                Wanted.time("viewer: our own work in a frame", "ViewerBenchmark.frame", "", 8),
+                Wanted.rate("search: candidates, two threads", "PlacementBenchmark.engineOnTwoThreads", 1e6),
+                Wanted.rate("the same, one thread", "PlacementBenchmark.engine", Double.NaN),
+                Wanted.rate("the same by a plain scalar loop", "PlacementBenchmark.plainScalarLoop", Double.NaN),
+                Wanted.rate("the same by the general solver", "PlacementBenchmark.generalSolver", Double.NaN));
+    }
 
     /** Runs and writes. */
     public static void main(String[] args) throws RunnerException, IOException {

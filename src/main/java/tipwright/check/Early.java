@@ -35,10 +35,9 @@ public record Early(Analysis analysis, List<Finding> findings) {
 
     /** The findings that the dump in time leaves as they are. */
     public Stream<Finding> certain() {
-        return findings.stream()
-                .filter(f -> Checks.of(f)
-                        .map(c -> !c.traits().contains(Trait.BETTER_IN_TIME))
-                        .orElse(true));
+        return findings.stream().filter(f -> Checks.of(f)
+                .map(c -> !c.traits().contains(Trait.BETTER_IN_TIME))
+                .orElse(true));
     }
 
     /**

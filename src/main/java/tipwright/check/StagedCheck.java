@@ -3,7 +3,6 @@ package tipwright.check;
 
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.FutureTask;
 import org.jspecify.annotations.Nullable;
@@ -30,7 +29,7 @@ public final class StagedCheck {
     private final Analysis analysis;
     private final SharedRun still;
     private final FutureTask<Timing> timing;
-    private final Map<Finding, Finding> told = new IdentityHashMap<>();
+    private final IdentityHashMap<Finding, Finding> told = new IdentityHashMap<>();
     private @Nullable FillSweep sweep;
     private @Nullable FillSweep nearer;
     private @Nullable Result filled;
@@ -134,7 +133,6 @@ public final class StagedCheck {
     public Result whole() throws CannotComputeException {
         Result known = Objects.requireNonNull(filled, "the dump in time comes first");
         FillSweep fills = Objects.requireNonNull(sweep);
-        return converged(
-                () -> known.with(Fullness.of(fills, analysis.design(), true)));
+        return converged(() -> known.with(Fullness.of(fills, analysis.design(), true)));
     }
 }

@@ -78,10 +78,7 @@ public record Ticket(
         List<VerdictText.Told> told = early.certain()
                 .filter(f -> f.verdict() == Verdict.FAIL || f.verdict() == Verdict.CLOSE)
                 .map(f -> new VerdictText.Told(
-                        f,
-                        Checks.of(f)
-                                .map(c -> Occasion.of(f, c, analysis))
-                                .orElse(Occasion.NORMAL)))
+                        f, Checks.of(f).map(c -> Occasion.of(f, c, analysis)).orElse(Occasion.NORMAL)))
                 .sorted(VerdictText.WORST_FIRST)
                 .limit(MOST)
                 .toList();

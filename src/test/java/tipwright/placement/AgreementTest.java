@@ -117,7 +117,9 @@ class AgreementTest {
                 .allMatch(f -> checked.stream().anyMatch(g -> g.id().equals(f.id()) && g.clearlyWorseThan(f)));
         assertThat(rest.fails()).as(design.name()).isEqualTo(rest.certain().anyMatch(f -> f.verdict() == Verdict.FAIL));
         boolean fails = new Early(solved.analysis(), solved.findings()).fails();
-        assertThat(!fails || rest.fails()).as(design.name() + ": what fails at once").isTrue();
+        assertThat(!fails || rest.fails())
+                .as(design.name() + ": what fails at once")
+                .isTrue();
     }
 
     /** The same tank on a pivot that is somewhere else. */

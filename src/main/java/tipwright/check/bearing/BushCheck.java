@@ -72,11 +72,7 @@ public final class BushCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(
-                Trait.DEPENDS_ON_FILL,
-                Trait.BOUNDS_MOUNTS,
-                Trait.BEARS_DRIVE,
-                Trait.CARRIES_TANK,
-                Trait.MORE_IN_TIME);
+                Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE, Trait.CARRIES_TANK, Trait.MORE_IN_TIME);
     }
 
     @Override

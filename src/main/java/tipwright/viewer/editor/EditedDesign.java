@@ -4,7 +4,7 @@ package tipwright.viewer.editor;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.file.Problem;
-import tipwright.design.file.Reading;
+import tipwright.design.file.Reading.Good;
 
 /**
  * A design's text and what came of it. Immutable.
@@ -16,11 +16,7 @@ import tipwright.design.file.Reading;
  * @param read what the text says; null when it is no design
  */
 public record EditedDesign(
-        String text,
-        @Nullable Solved solved,
-        List<String> problems,
-        List<Problem> faults,
-        Reading.@Nullable Good read) {
+        String text, @Nullable Solved solved, List<String> problems, List<Problem> faults, @Nullable Good read) {
     /** Copies the lists. */
     public EditedDesign {
         problems = List.copyOf(problems);

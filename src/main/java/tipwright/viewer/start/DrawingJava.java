@@ -44,7 +44,8 @@ final class DrawingJava {
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.add("-XX:+UseSerialGC");
         if (!lasts) {
-            // what ends soon starts sooner with the quick compiler alone; a window lasts long enough for the thorough one
+            // what ends soon starts sooner with the quick compiler alone; a window lasts long enough for the thorough
+            // one
             command.add("-XX:TieredStopAtLevel=1");
         }
         command.add("-Dprism.forceGPU=true");

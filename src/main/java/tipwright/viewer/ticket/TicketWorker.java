@@ -113,7 +113,8 @@ public final class TicketWorker {
         }
         try {
             Result result = check.whole();
-            boolean fine = result.verdict() == Verdict.PASS && asked.read().uncertain().isEmpty();
+            boolean fine =
+                    result.verdict() == Verdict.PASS && asked.read().uncertain().isEmpty();
             Judged filled = verdict.filled(asked.with(result), List.of(), fine ? "" : FIXES);
             tell(filled, asked);
             if (!fine && wanted(asked)) {

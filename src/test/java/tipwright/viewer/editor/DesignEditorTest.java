@@ -80,8 +80,7 @@ class DesignEditorTest {
     void findsWhatTheCheckCommandFinds() throws Exception {
         StagedCheck stages = StagedCheck.of(editor().solved().analysis());
         stages.atRest();
-        assertThat(stages.inTime().findings())
-                .containsExactlyInAnyOrderElementsOf(Checker.findings(Trial.design()));
+        assertThat(stages.inTime().findings()).containsExactlyInAnyOrderElementsOf(Checker.findings(Trial.design()));
     }
 
     @Test

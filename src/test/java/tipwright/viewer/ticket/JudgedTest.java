@@ -46,14 +46,15 @@ class JudgedTest {
         assertThat(checked.checked()).isNull();
         Result whole = check.whole();
         assertThat(whole).isEqualTo(Checker.check(solved.design()));
-        assertThat(checked.filled(new Checked(whole, List.of(), List.of()), List.of(), "").checked())
+        assertThat(checked.filled(new Checked(whole, List.of(), List.of()), List.of(), "")
+                        .checked())
                 .isNotNull();
     }
 
     @Test
     void whatFailsAtOnceIsToldAtOnce() throws CannotComputeException {
-        Solved thin = solved(swap(
-                Trial.text(), "frame-pin-joint: {diameter: 25 mm", "frame-pin-joint: {diameter: 14 mm"));
+        Solved thin =
+                solved(swap(Trial.text(), "frame-pin-joint: {diameter: 25 mm", "frame-pin-joint: {diameter: 14 mm"));
         assertThat(Judged.asked(thin).verdict()).isEqualTo(Verdict.FAIL);
     }
 }
