@@ -167,6 +167,11 @@ public final class Checks {
         return run(all().stream().filter(c -> !c.traits().contains(Trait.SLOW)).toList(), analysis);
     }
 
+    /** Runs those that the five numbers are held against. */
+    public static List<Finding> ratings(Analysis analysis) {
+        return run(with(Trait.TELLS_RATING), analysis);
+    }
+
     /** Those that have a trait. */
     static List<Check> with(Trait trait) {
         return all().stream().filter(c -> c.traits().contains(trait)).toList();

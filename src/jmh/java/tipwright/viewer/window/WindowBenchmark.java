@@ -126,8 +126,13 @@ public class WindowBenchmark {
 
     private boolean edited() {
         step++;
-        boolean taken =
-                window.editor().write("slurry.fill", 50 + step % 30 + " %").isEmpty();
+        boolean asVolume = name.equals("saw-skid");
+        boolean taken = window.editor()
+                .write(asVolume ? "slurry.volume" : "slurry.fill", 50 + step % 30 + (asVolume ? " gal" : " %"))
+                .isEmpty();
+        if (!taken) {
+            throw new IllegalStateException("the fill was not taken");
+        }
         window.changed();
         window.picture().getScene().getRoot().applyCss();
         window.picture().getScene().getRoot().layout();

@@ -49,7 +49,7 @@ public final class PullCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS);
+        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.TELLS_RATING);
     }
 
     @Override

@@ -69,7 +69,12 @@ public final class BearingStaticCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of(Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE, Trait.CARRIES_TANK);
+        return Set.of(
+                Trait.DEPENDS_ON_FILL,
+                Trait.BOUNDS_MOUNTS,
+                Trait.BEARS_DRIVE,
+                Trait.CARRIES_TANK,
+                Trait.TELLS_RATING);
     }
 
     @Override

@@ -19,6 +19,8 @@ public enum Trait {
     MORE_IN_TIME,
     /** Of the dump in time it looks at the normal one alone. */
     OF_NORMAL_DUMP,
+    /** One of the five numbers is told against what its part is rated for: it is made before all others. */
+    TELLS_RATING,
     /** It takes much longer than the others: it waits while something is being moved. */
     SLOW,
     /** It adds up over all tilts: it cannot look at some of them alone. */

@@ -71,7 +71,7 @@ public final class DesignEditor {
         byTape = Handle.byTape(text, read.places());
         try {
             Solved before = good;
-            Solved solved = before == null ? Solved.of(design) : before.moved(design);
+            Solved solved = before == null ? Solved.of(design) : before.edited(design);
             good = solved;
             return new EditedDesign(text, solved, List.of(), List.of(), read);
         } catch (CannotComputeException e) {

@@ -14,7 +14,7 @@ import tipwright.design.Design;
  * window.
  *
  * @param analysis forces over the tilts
- * @param findings of the quick checks, in the checks' order
+ * @param findings of the quick checks, after an edit only of those that the numbers are held against
  */
 public record Solved(Analysis analysis, List<Finding> findings) {
     /** Copies the list. */
@@ -32,7 +32,18 @@ public record Solved(Analysis analysis, List<Finding> findings) {
     }
 
     /**
-     * Solves a changed design; what the change leaves alone is taken over.
+     * Solves a changed design; what the change leaves alone is taken over. All checks are made beside the window at once, so that here
+     * only those are made that the numbers are held against.
+     *
+     * @throws CannotComputeException when the mechanism cannot be assembled as drawn
+     */
+    Solved edited(Design design) throws CannotComputeException {
+        Analysis changed = Analyser.again(design, analysis);
+        return new Solved(changed, Checks.ratings(changed));
+    }
+
+    /**
+     * The same while something is being moved, so that the other checks wait.
      *
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn
      */

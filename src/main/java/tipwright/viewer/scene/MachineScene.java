@@ -36,6 +36,7 @@ public final class MachineScene {
     /** Name of the load case in which every door stays shut. */
     private static final String SHUT = "held";
 
+    private final List<Vec3> points = new ArrayList<>();
     private final DumpStates dump;
     private final String loadCase;
     private final Surroundings room;
@@ -150,17 +151,29 @@ public final class MachineScene {
 
     /** Points around all that is to be seen of the machine at its first, middle and last tilt, m. */
     public List<Vec3> points() {
-        List<Vec3> all = new ArrayList<>();
+        if (points.isEmpty()) {
+            points.addAll(around());
+        }
+        return points;
+    }
+
+    private List<Vec3> around() {
+        List<MachinePose> poses = new ArrayList<>();
         for (double share : LOOKS) {
-            MachinePose pose = dump.at(loadCase, dump.first() + share * (dump.last() - dump.first()))
-                    .configuration(false);
-            for (MachinePart part : machine.parts()) {
-                boolean seen =
-                        !part.kind().limit() && part.kind() != PartKind.GROUND && part.kind() != PartKind.RECEIVER;
-                ZRange z = part.form().z().equals(ZRange.ALL)
-                        ? machine.across()
-                        : part.form().z();
-                for (Vec2 p : seen ? part.form().reach() : List.<Vec2>of()) {
+            poses.add(dump.at(loadCase, dump.first() + share * (dump.last() - dump.first()))
+                    .configuration(false));
+        }
+        List<Vec3> all = new ArrayList<>();
+        for (MachinePart part : machine.parts()) {
+            if (part.kind().limit() || part.kind() == PartKind.GROUND || part.kind() == PartKind.RECEIVER) {
+                continue;
+            }
+            ZRange z = part.form().z().equals(ZRange.ALL)
+                    ? machine.across()
+                    : part.form().z();
+            List<Vec2> corners = part.form().reach();
+            for (MachinePose pose : poses) {
+                for (Vec2 p : corners) {
                     Vec2 at = pose.axes(part).place(p);
                     all.add(new Vec3(at.x(), at.y(), z.from()));
                     all.add(new Vec3(at.x(), at.y(), z.to()));

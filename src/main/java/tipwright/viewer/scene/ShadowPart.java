@@ -31,9 +31,12 @@ final class ShadowPart {
 
     private final MachineOutline machine;
     private final double ground;
-    private final List<MachinePart> throwing = new ArrayList<>();
+    private final List<Thrower> throwing = new ArrayList<>();
     private final List<MeshView> layers = new ArrayList<>();
     private final Group all = new Group();
+
+    /** A part that throws a shadow, with the corners around its side view in its own axes, m. */
+    private record Thrower(MachinePart part, List<Vec2> corners) {}
 
     ShadowPart(MachineOutline machine, double ground, Theme theme) {
         this.machine = machine;
@@ -44,8 +47,9 @@ final class ShadowPart {
                         case TANK, LINK, FRAME, REST, CROSS_MEMBER, WHEEL, OBSTACLE, CRADLE, TUBE -> true;
                         default -> false;
                     };
-            if (big && !part.form().reach().isEmpty()) {
-                throwing.add(part);
+            List<Vec2> corners = big ? part.form().reach() : List.of();
+            if (!corners.isEmpty()) {
+                throwing.add(new Thrower(part, corners));
             }
         }
         for (double dark : DARK) {
@@ -80,12 +84,13 @@ final class ShadowPart {
         }
     }
 
-    private List<Vec2> spot(MachinePart part, MachinePose pose) {
+    private List<Vec2> spot(Thrower thrower, MachinePose pose) {
+        MachinePart part = thrower.part();
         ZRange z = part.form().z().equals(ZRange.ALL)
                 ? machine.across()
                 : part.form().z();
         List<Vec2> all = new ArrayList<>();
-        for (Vec2 p : part.form().reach()) {
+        for (Vec2 p : thrower.corners()) {
             Vec2 at = pose.axes(part).place(p);
             double high = at.y() - ground;
             all.add(new Vec2(at.x() + THROW.x() * high, z.from() + THROW.y() * high));

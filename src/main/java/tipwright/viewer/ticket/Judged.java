@@ -22,15 +22,14 @@ import tipwright.viewer.editor.Solved;
 public record Judged(Stage stage, Early early, @Nullable Checked all, List<ReadyFix> fixes, String waits) {
     private static final String MOVING =
             "updates when you let go: gaps, part fills, what needs the dump in time, and what happens if something goes wrong";
-    private static final String QUICK =
-            "gaps, part fills, what needs the dump in time, and what happens if something goes wrong are still being worked out";
+    private static final String QUICK = "the checks are still being worked out";
     private static final String AT_REST =
             "what needs the dump in time, and what happens if something goes wrong, is still being worked out";
     private static final String CHECKED = "how full it may be is still being worked out";
 
     /** How far the answer has come. */
     public enum Stage {
-        /** Numbers and quick checks. */
+        /** Numbers, and some of the checks. */
         QUICK,
         /** Every check that needs no time, over all fills. */
         AT_REST,

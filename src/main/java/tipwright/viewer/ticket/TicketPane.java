@@ -3,6 +3,7 @@ package tipwright.viewer.ticket;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -42,6 +43,11 @@ public final class TicketPane extends VBox {
 
     private final TicketHost host;
     private final Drawer all;
+    private final Label big = new Label();
+    private final HBox headline = new HBox();
+    private final Label waits = small("");
+    private final GridPane numbers = new GridPane();
+    private final Map<String, Label> values = new HashMap<>();
     private @Nullable Judged shown;
     private @Nullable Theme theme;
     private @Nullable UnitSystem units;
@@ -53,6 +59,19 @@ public final class TicketPane extends VBox {
         setId("ticket");
         getStyleClass().addAll("card", "ticket");
         all = new Drawer("all-checks", "all checks", this::rows);
+        big.setId("verdict");
+        big.getStyleClass().add("big");
+        big.setWrapText(true);
+        headline.getStyleClass().add("line");
+        headline.setAlignment(Pos.CENTER_LEFT);
+        waits.setId("waits");
+        numbers.setId("five-numbers");
+        numbers.getStyleClass().add("numbers");
+        ColumnConstraints names = new ColumnConstraints();
+        names.setMinWidth(USE_PREF_SIZE);
+        ColumnConstraints says = new ColumnConstraints();
+        says.setHgrow(Priority.ALWAYS);
+        numbers.getColumnConstraints().setAll(names, says);
         getChildren().add(all);
         getChildren().addAll(below);
     }
@@ -96,9 +115,19 @@ public final class TicketPane extends VBox {
                 getChildren().subList(getChildren().indexOf(all), getChildren().size());
         nodes.addAll(List.copyOf(fixed));
         all.setWords("all " + judged.findings().size() + " checks");
-        getChildren().setAll(nodes);
+        put(nodes);
         if (rowsToo) {
             all.renew();
+        }
+    }
+
+    /** Puts nodes in; those that are there already stay as they are, which saves styling them anew. */
+    private void put(List<Node> nodes) {
+        getChildren().retainAll(nodes);
+        for (int i = 0; i < nodes.size(); i++) {
+            if (i >= getChildren().size() || !getChildren().get(i).equals(nodes.get(i))) {
+                getChildren().add(i, nodes.get(i));
+            }
         }
     }
 
@@ -178,14 +207,9 @@ public final class TicketPane extends VBox {
     }
 
     private Node headline(Verdict verdict, String word) {
-        Label label = new Label(word);
-        label.setId("verdict");
-        label.getStyleClass().add("big");
-        label.setWrapText(true);
-        HBox line = new HBox(VerdictShape.of(verdict, host.inTheme(), 1.9 * host.em()), label);
-        line.getStyleClass().add("line");
-        line.setAlignment(Pos.CENTER_LEFT);
-        return line;
+        big.setText(word);
+        headline.getChildren().setAll(VerdictShape.of(verdict, host.inTheme(), 1.9 * host.em()), big);
+        return headline;
     }
 
     private HBox marked(Verdict verdict, String text) {
@@ -197,10 +221,9 @@ public final class TicketPane extends VBox {
         return line;
     }
 
-    private static Label waits(Judged judged) {
-        Label label = small(judged.waits().isEmpty() ? "" : Text.capital(judged.waits()) + ".");
-        label.setId("waits");
-        return label;
+    private Label waits(Judged judged) {
+        waits.setText(judged.waits().isEmpty() ? "" : Text.capital(judged.waits()) + ".");
+        return waits;
     }
 
     private static Label small(String text) {
@@ -216,27 +239,25 @@ public final class TicketPane extends VBox {
         return label;
     }
 
-    private static GridPane numbers(List<FiveNumbers.Line> lines) {
-        GridPane grid = new GridPane();
-        grid.setId("five-numbers");
-        grid.getStyleClass().add("numbers");
-        ColumnConstraints names = new ColumnConstraints();
-        names.setMinWidth(USE_PREF_SIZE);
-        ColumnConstraints says = new ColumnConstraints();
-        says.setHgrow(Priority.ALWAYS);
-        grid.getColumnConstraints().setAll(names, says);
+    private GridPane numbers(List<FiveNumbers.Line> lines) {
         for (int i = 0; i < lines.size(); i++) {
-            Label name = head(lines.get(i).name());
-            name.setMinWidth(USE_PREF_SIZE);
-            Label value = new Label(lines.get(i).says());
-            value.setWrapText(true);
-            value.setId("number-"
-                    + lines.get(i).name().toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
-            name.setLabelFor(value);
-            grid.addRow(i, name, value);
-            GridPane.setValignment(name, VPos.TOP);
+            FiveNumbers.Line line = lines.get(i);
+            int row = i;
+            values.computeIfAbsent(line.name(), name -> number(name, row)).setText(line.says());
         }
-        return grid;
+        return numbers;
+    }
+
+    private Label number(String name, int row) {
+        Label head = head(name);
+        head.setMinWidth(USE_PREF_SIZE);
+        Label value = new Label();
+        value.setWrapText(true);
+        value.setId("number-" + name.toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
+        head.setLabelFor(value);
+        numbers.addRow(row, head, value);
+        GridPane.setValignment(head, VPos.TOP);
+        return value;
     }
 
     private Node item(Ticket.Item item, Judged judged, TriedFixes fixes, Set<TriedFix> told) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import javafx.application.Platform;
@@ -101,6 +102,9 @@ public final class TicketWorker {
                 tell(known, asked);
                 rest.execute(() -> finish(asked, check, verdict));
             }
+        } catch (RejectedExecutionException e) {
+            // the window was closed meanwhile
+            cancel();
         } catch (CannotComputeException e) {
             tell(known.endsWith(CANNOT + e.getMessage()), asked);
         }
