@@ -81,6 +81,12 @@ public final class Picture extends Pane {
         }
     }
 
+    /** Letters as high as a window's text or a little higher, pixels. */
+    public void setTextSize(double pixels) {
+        lettering.setTextSize(pixels);
+        letter();
+    }
+
     /** Units of the lettering. */
     public void setUnits(UnitSystem units) {
         lettering.setUnits(units);

@@ -32,11 +32,23 @@ public final class SceneText extends Pane {
     private static final double LEAST = 5e-5;
     private static final int MOST_LABELS = 4;
     private static final double FOOT = 0.3048;
+    /** Letters by the height of the picture, which they go with in pictures without a window, pixels. */
+    private static final double OF_HEIGHT = 1 / 44.0;
+
+    /** Smallest and largest letters beside the height of a window's text. */
+    private static final double LEAST_EM = 0.93;
+
+    private static final double MOST_EM = 1.25;
+
+    /** How many letters wide a picture has to be for long sentences. */
+    private static final double WIDE = 52;
 
     private Theme theme = Theme.DARK;
     private UnitSystem units = UnitSystem.METRIC;
     private String note = "";
     private boolean brief;
+    private double em;
+    private boolean wide = true;
 
     SceneText() {
         setMouseTransparent(true);
@@ -54,6 +66,18 @@ public final class SceneText extends Pane {
         units = other;
     }
 
+    /** Letters as high as a window's text or a little higher, pixels; without a window they go by the picture alone. */
+    void setTextSize(double pixels) {
+        em = pixels;
+    }
+
+    private double size(double height) {
+        double byHeight = height * OF_HEIGHT;
+        return em > 0
+                ? Math.max(LEAST_EM * em, Math.min(MOST_EM * em, byHeight))
+                : Math.max(11, Math.min(20, byHeight));
+    }
+
     /** A line under the load case, such as the time or where the motion stops. */
     public void setNote(String text) {
         note = text;
@@ -68,7 +92,8 @@ public final class SceneText extends Pane {
 
     void show(MachineScene machine, MachineState now, Camera camera, double width, double height) {
         List<Node> all = new ArrayList<>();
-        double size = Math.max(11, Math.min(20, height / 44));
+        double size = size(height);
+        wide = em == 0 || width > WIDE * size;
         title(all, machine, now, size);
         if (brief) {
             all.add(0, behind(all, size));
@@ -107,7 +132,7 @@ public final class SceneText extends Pane {
         Vec2 bar = camera.project(anchors.bar(), width, height);
         Text metre =
                 text(units == UnitSystem.US ? "1 m = 3.28 ft" : "1 m", 0.85 * size, theme.faint(), FontWeight.NORMAL);
-        metre.setX(bar.x());
+        metre.setX(bar.x() - metre.getLayoutBounds().getWidth());
         metre.setY(Math.min(height - 1.4 * size, bar.y() + 1.6 * size));
         all.add(metre);
         Receiver receiver = machine.dump().design().receiver();
@@ -152,7 +177,7 @@ public final class SceneText extends Pane {
         String about = machine.dump().loadCase(machine.loadCase()).load().about();
         y = line(
                 all,
-                CaseName.shown(machine.loadCase()) + ": " + about,
+                CaseName.shown(machine.loadCase()) + (wide ? ": " + about : ""),
                 0.85 * size,
                 theme.faint(),
                 FontWeight.NORMAL,
@@ -192,16 +217,17 @@ public final class SceneText extends Pane {
                 fill == null ? "nothing inside" : cake ? "settled solids" : "liquid slurry",
                 y[0],
                 small));
-        rows.add(() -> arrow(all, theme.push(), "actuator on tank, " + drawn, y[0], small));
-        rows.add(() -> arrow(all, theme.bearing(), "tank on each bearing, same scale", y[0], small));
-        rows.add(() -> dot(all, theme.centroid(), "centre of mass and its path", y[0], small));
+        rows.add(() -> arrow(all, theme.push(), "actuator on tank" + (wide ? ", " + drawn : ""), y[0], small));
+        rows.add(() -> arrow(all, theme.bearing(), wide ? "tank on each bearing, same scale" : "tank on bearing", y[0], small));
+        rows.add(() -> dot(all, theme.centroid(), wide ? "centre of mass and its path" : "centre of mass", y[0], small));
         if (!machine.dump().design().obstacles().isEmpty()) {
             rows.add(() -> swatch(all, theme.obstacle(), "must not be hit", y[0], small));
         }
         MachineScene.Sketch sketch = machine.sketch();
         if (!sketch.words().isEmpty()) {
             String what = String.join(", ", sketch.words());
-            rows.add(() -> swatch(all, theme.cradle(), what + ": only drawn, not in the file", y[0], small));
+            String words = wide ? what + ": only drawn, not in the file" : "only drawn, not in the file";
+            rows.add(() -> swatch(all, theme.cradle(), words, y[0], small));
         }
         y[0] = height - MARGIN - row * rows.size();
         for (Runnable r : rows) {

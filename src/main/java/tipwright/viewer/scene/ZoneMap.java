@@ -21,12 +21,12 @@ import tipwright.sheet.MapShades;
 
 /** A placement map laid over the machine, where its zone is. */
 public final class ZoneMap extends Pane {
-    private static final double SIZE = 12;
     private static final double OLD = 0.5;
 
     private @Nullable PlacementMap shown;
     private @Nullable PlaneView from;
     private @Nullable Theme theme;
+    private double letters;
 
     /** An empty one. */
     public ZoneMap() {
@@ -39,15 +39,17 @@ public final class ZoneMap extends Pane {
      *
      * @param map null: none
      * @param old whether it is being worked out anew
+     * @param em height of the text, pixels
      */
-    public void show(@Nullable PlacementMap map, boolean old, PlaneView view, Theme in) {
+    public void show(@Nullable PlacementMap map, boolean old, PlaneView view, Theme in, double em) {
         setOpacity(old ? OLD : 1);
-        boolean same = Objects.equals(map, shown) && in == theme && view.equals(from);
+        boolean same = Objects.equals(map, shown) && in == theme && view.equals(from) && em == letters;
         if (same) {
             return;
         }
         shown = map;
         theme = in;
+        letters = em;
         from = view;
         getChildren().clear();
         MapRaster raster = map == null ? null : MapRaster.of(map, view, new MapInk(in));
@@ -61,7 +63,7 @@ public final class ZoneMap extends Pane {
         image.setFitWidth(raster.width() * raster.step());
         image.setFitHeight(raster.height() * raster.step());
         getChildren().addAll(image, outline(map, view, in));
-        getChildren().addAll(words(map, view, in));
+        getChildren().addAll(words(map, view, in, em));
     }
 
     private static Polygon outline(PlacementMap map, PlaneView view, Theme in) {
@@ -76,12 +78,12 @@ public final class ZoneMap extends Pane {
         return polygon;
     }
 
-    private static List<Node> words(PlacementMap map, PlaneView view, Theme in) {
+    private static List<Node> words(PlacementMap map, PlaneView view, Theme in, double em) {
         List<Node> all = new ArrayList<>();
         for (MapShades.Label label : MapShades.labels(map)) {
             Vec2 middle =
                     map.low().plus(new Vec2((label.column() + 0.5) * map.cell(), (label.row() + 0.5) * map.cell()));
-            note(all, view.of(middle), label.words(), view, in);
+            note(all, view.of(middle), label.words(), view, in, em);
         }
         Vec2 high = map.low().plus(new Vec2(map.utilisation()[0].length, map.utilisation().length).times(map.cell()));
         for (KeepOut keepOut : map.keepOuts()) {
@@ -91,7 +93,7 @@ public final class ZoneMap extends Pane {
                     && middle.x() < high.x()
                     && middle.y() < high.y();
             if (within) {
-                note(all, view.of(middle), keepOut.name(), view, in);
+                note(all, view.of(middle), keepOut.name(), view, in, em);
             }
         }
         return all;
@@ -103,13 +105,13 @@ public final class ZoneMap extends Pane {
                 points.stream().mapToDouble(Vec2::y).average().orElse(0));
     }
 
-    private static void note(List<Node> all, Vec2 at, String words, PlaneView view, Theme in) {
+    private static void note(List<Node> all, Vec2 at, String words, PlaneView view, Theme in, double em) {
         boolean seen = at.x() > 0 && at.y() > 0 && at.x() < view.width() && at.y() < view.height();
         if (!seen) {
             return;
         }
         Text text = new Text(words);
-        text.setFont(Font.font("System", FontWeight.BOLD, SIZE));
+        text.setFont(Font.font("System", FontWeight.BOLD, em));
         text.setFill(in.ink());
         text.setTextOrigin(VPos.TOP);
         double w = text.getLayoutBounds().getWidth();

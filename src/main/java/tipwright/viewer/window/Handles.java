@@ -22,7 +22,10 @@ import tipwright.viewer.scene.Picture;
 
 /** Rings over the pins that can be dragged. While one is dragged everything is solved anew, once a frame. */
 final class Handles extends Pane {
-    private static final double RADIUS = 11;
+    /** Of a ring, and smallest, pixels; it grows with the text. */
+    private static final double LEAST = 11;
+
+    private static final double RADIUS = 0.75;
 
     private final WindowState shown;
     private final Picture picture;
@@ -84,16 +87,27 @@ final class Handles extends Pane {
             paint(i);
         }
         setVisible(shown.dump() != null);
+        grow();
         place();
     }
 
+    private double radius() {
+        return Math.max(LEAST, RADIUS * shown.em());
+    }
+
+    /** Rings and names as large as the text. */
+    private void grow() {
+        rings.forEach(ring -> ring.setRadius(radius()));
+        names.forEach(name -> name.setFont(Font.font("System", FontWeight.BOLD, shown.em())));
+    }
+
     private void add(int i, Handle handle) {
-        Circle ring = new Circle(RADIUS);
+        Circle ring = new Circle(radius());
         ring.setCursor(Cursor.MOVE);
         ring.setStrokeWidth(3);
         ring.setAccessibleText("drag the " + handle.label());
         Text name = new Text(handle.label());
-        name.setFont(Font.font("System", FontWeight.BOLD, 13));
+        name.setFont(Font.font("System", FontWeight.BOLD, shown.em()));
         name.setMouseTransparent(true);
         ring.setOnMousePressed(e -> {
             held = i;
@@ -235,8 +249,8 @@ final class Handles extends Pane {
             rings.get(i).setVisible(seen);
             rings.get(i).setCenterX(p.x());
             rings.get(i).setCenterY(p.y());
-            names.get(i).setX(p.x() + RADIUS + 4);
-            names.get(i).setY(p.y() - RADIUS);
+            names.get(i).setX(p.x() + radius() + 4);
+            names.get(i).setY(p.y() - radius());
         }
     }
 }

@@ -115,6 +115,7 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
             shown.add(panel);
         }
         new Keys(shown, this, transport, picture).listen(all);
+        all.heightProperty().addListener((of, before, now) -> transport.fold(shown.low(now.doubleValue())));
         stage.setScene(scene);
         stage.setTitle("Tipwright: " + editor.name());
         stage.setMinWidth(900);
@@ -157,6 +158,7 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
 
     /** The strip of parts lies under the picture; with large text, so that it stays one row, under the ticket too. */
     private void arrange() {
+        transport.fold(shown.low(scene.getHeight()));
         left.getChildren().remove(parts);
         foot.getChildren().remove(parts);
         if (shown.textSize() > WIDE) {

@@ -159,6 +159,7 @@ final class PicturePane extends StackPane implements Panel {
         DumpStates dump = state.dump();
         if (dump != null) {
             picture.setUnits(state.units());
+            picture.setTextSize(state.em());
             boolean same = dump.equals(shown) && state.loadCase().equals(shownCase) && state.theme() == shownTheme;
             if (!same) {
                 shown = dump;

@@ -90,6 +90,9 @@ final class TiltBar extends Region implements Panel {
     @Override
     protected double computePrefHeight(double width) {
         double window = getScene() == null ? 0 : getScene().getHeight();
+        if (shown.low(window)) {
+            return computeMinHeight(width);
+        }
         return Math.max(7.4 * em(), SHARE * window);
     }
 

@@ -26,6 +26,8 @@ import tipwright.viewer.ticket.Judged;
 /** Along the foot of the window: what is worst, the force across the bar in which the tilt is dragged, and playing the dump. */
 final class Transport extends VBox implements Panel {
     private static final double STEP = Math.toRadians(1);
+    /** Most of the width that the headline takes where it stands beside the bar. */
+    private static final double FOLDED = 0.52;
     /** Load cases by what a person calls them. */
     private static final StringConverter<String> SHOWN = new StringConverter<>() {
         @Override
@@ -59,6 +61,23 @@ final class Transport extends VBox implements Panel {
     private final ChoiceBox<Double> pace = new ChoiceBox<>();
     private final ChoiceBox<String> cases = new ChoiceBox<>();
     private final Label told = new Label();
+    private final Button back = new Button("\u2212 1\u00b0");
+    private final Button on = new Button("+ 1\u00b0");
+    private final ToggleButton more = new ToggleButton("More curves");
+    private final ToggleButton unfold = new ToggleButton("More");
+    private final HBox line = new HBox();
+    private final HBox first = new HBox();
+    private final HBox second = new HBox();
+    private final VBox rows = new VBox();
+    private final VBox folded = new VBox() {
+        @Override
+        protected double computeMinWidth(double height) {
+            return Math.max(first.prefWidth(-1), Math.min(computePrefWidth(height), FOLDED * Transport.this.getWidth()));
+        }
+    };
+    private final HBox beside = new HBox();
+    private final CurvesPane curves;
+    private boolean isLow;
     private final AnimationTimer clock;
     private boolean filling;
     private boolean playing;
@@ -81,10 +100,16 @@ final class Transport extends VBox implements Panel {
         reading.getStyleClass().add("figure");
         reading.setMinWidth(USE_PREF_SIZE);
         told.managedProperty().bind(told.textProperty().isNotEmpty());
-        HBox head = new HBox(headline, gap(), told, reading);
-        head.setAlignment(Pos.CENTER_LEFT);
-        head.getStyleClass().add("line");
-        getChildren().addAll(curves, head, controls(curves));
+        List.of(line, first).forEach(box -> box.setAlignment(Pos.CENTER_LEFT));
+        rows.setMinWidth(USE_PREF_SIZE);
+        List.of(first, second, line, beside).forEach(box -> box.getStyleClass().add("line"));
+        List.of(rows, folded).forEach(box -> box.getStyleClass().add("fold"));
+        controls(curves);
+        unfold.setId("unfold");
+        unfold.setMinWidth(USE_PREF_SIZE);
+        unfold.setOnAction(e -> put());
+        this.curves = curves;
+        put();
         clock = new AnimationTimer() {
             @Override
             public void handle(long now) {
@@ -101,11 +126,39 @@ final class Transport extends VBox implements Panel {
         return gap;
     }
 
-    private HBox controls(CurvesPane curves) {
+    /** In a low window the bar of the tilt stands beside the headline, and what is less often used is folded away. */
+    void fold(boolean low) {
+        if (low != isLow) {
+            isLow = low;
+            put();
+        }
+    }
+
+    private void put() {
+        List.of(line, first, second, rows, folded, beside, this)
+                .forEach(box -> box.getChildren().clear());
+        if (isLow) {
+            first.getChildren().setAll(play, unfold, gap(), reading);
+            second.getChildren().setAll(back, on, pace, cases, more, told);
+            folded.getChildren().setAll(headline, first);
+            beside.getChildren().setAll(folded, bar);
+            getChildren().setAll(curves, beside);
+            if (unfold.isSelected()) {
+                getChildren().add(1, second);
+            }
+        } else {
+            line.getChildren().setAll(headline, gap(), told, reading);
+            first.getChildren().setAll(play, back, on, pace);
+            second.getChildren().setAll(cases, more);
+            rows.getChildren().setAll(first, second);
+            beside.getChildren().setAll(rows, bar);
+            getChildren().setAll(curves, line, beside);
+        }
+    }
+
+    private void controls(CurvesPane curves) {
         play.setId("play");
         play.setOnAction(e -> toggle());
-        Button back = new Button("\u2212 1\u00b0");
-        Button on = new Button("+ 1\u00b0");
         back.setId("step-back");
         on.setId("step-on");
         back.setAccessibleText("one degree back");
@@ -126,26 +179,15 @@ final class Transport extends VBox implements Panel {
                 shown.setLoadCase(cases.getValue());
             }
         });
-        ToggleButton more = new ToggleButton("More curves");
         more.setId("more-curves");
         more.setMinWidth(USE_PREF_SIZE);
         curves.visibleProperty().bind(more.selectedProperty());
         told.getStyleClass().addAll("faint", "small");
         told.setId("told");
-        HBox first = new HBox(play, back, on, pace);
-        HBox second = new HBox(cases, more);
         HBox.setHgrow(cases, Priority.ALWAYS);
-        first.getStyleClass().add("line");
-        second.getStyleClass().add("line");
-        VBox all = new VBox(first, second);
-        all.getStyleClass().add("fold");
         for (Region region : List.of(play, back, on, pace)) {
             region.setMinWidth(USE_PREF_SIZE);
         }
-        all.setMinWidth(USE_PREF_SIZE);
-        HBox both = new HBox(all, bar);
-        both.getStyleClass().add("line");
-        return both;
     }
 
     private void name() {

@@ -191,7 +191,7 @@ final class WherePane extends VBox {
         }
         BodyPosition body = now.bodies().get(pin == Pin.FRAME ? 0 : body());
         double z = dump.design().drive().actuators().get(0).z();
-        zone.show(map, old, picture.plane(z, body), shown.theme());
+        zone.show(map, old, picture.plane(z, body), shown.theme(), shown.em());
         if (!Objects.equals(map, explained) || pin != explainedPin || shown.theme() != explainedIn) {
             explained = map;
             explainedPin = pin;

@@ -21,6 +21,9 @@ import tipwright.viewer.ticket.TicketWorker;
 
 /** What the window shows: the design on the editor, which load case, at which tilt, in which units. */
 final class WindowState {
+    /** Height of a window below which it is low, in heights of its text. */
+    private static final double LOW = 44;
+
     private final List<Panel> panels = new ArrayList<>();
     private DesignEditor editor;
     private String loadCase = CaseName.HELD.key();
@@ -82,6 +85,11 @@ final class WindowState {
     /** Size of the text, 1 as usual. */
     double textSize() {
         return textSize;
+    }
+
+    /** Whether a window is so low for its text that what can fold has to, pixels. */
+    boolean low(double height) {
+        return height < LOW * em();
     }
 
     void setTextSize(double size) {
