@@ -33,6 +33,7 @@ public final class ChangedText {
     private final Reading.Good good;
     private final Function<Object, @Nullable String> partName;
     private final Map<String, String> values = new LinkedHashMap<>();
+    private final Map<String, List<String>> points = new LinkedHashMap<>();
 
     private ChangedText(Reading.Good good, Function<Object, @Nullable String> partName) {
         this.good = good;
@@ -58,6 +59,11 @@ public final class ChangedText {
         try {
             for (Map.Entry<String, String> value : change.values.entrySet()) {
                 text = TextEdit.replace(text, value.getKey(), value.getValue());
+            }
+            for (Map.Entry<String, List<String>> point : change.points.entrySet()) {
+                List<String> to = point.getValue();
+                text = FieldEdit.point(
+                        FieldEdit.placeBy(text, point.getKey(), false), point.getKey(), to.get(0), to.get(1));
             }
         } catch (IllegalArgumentException cannot) {
             return null;
@@ -86,6 +92,12 @@ public final class ChangedText {
             return number(path, before, after, kind);
         }
         if (a instanceof Vec2 before && b instanceof Vec2 after) {
+            Place whole = good.places().find(path);
+            if (kind == Kind.LENGTH && whole != null && good.places().find(path + ".x") == null) {
+                // a name or readings of the tape: what they tell stays in 'points', here stand the new coordinates
+                points.put(path, List.of(fresh(after.x()), fresh(after.y())));
+                return true;
+            }
             return number(path + ".x", before.x(), after.x(), kind) && number(path + ".y", before.y(), after.y(), kind);
         }
         if (a instanceof Vec3 before && b instanceof Vec3 after) {
@@ -156,6 +168,14 @@ public final class ChangedText {
         } catch (QuantityException word) {
             return false;
         }
+    }
+
+    /** A length that stood nowhere before, as the tape shows it. */
+    private String fresh(double si) {
+        UnitSystem units = good.units();
+        return Math.abs(si - Marks.rounded(si, units)) < ON_MARK
+                ? Marks.show(si, units)
+                : Quantities.show(si, Kind.LENGTH, units);
     }
 
     private static String bare(String written) {

@@ -137,6 +137,7 @@ final class Transport extends VBox implements Panel {
     private void put() {
         List.of(line, first, second, rows, folded, beside, this)
                 .forEach(box -> box.getChildren().clear());
+        headline.setWrapText(isLow);
         if (isLow) {
             first.getChildren().setAll(play, unfold, gap(), reading);
             second.getChildren().setAll(back, on, pace, cases, more, told);
