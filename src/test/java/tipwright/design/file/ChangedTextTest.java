@@ -60,22 +60,26 @@ class ChangedTextTest {
         assertThat(read(text).design()).isEqualTo(to);
     }
 
+    private static Vec2 onMark(Vec2 at) {
+        return new Vec2(Math.rint(at.x() / MARK) * MARK, Math.rint(at.y() / MARK) * MARK);
+    }
+
     /** What was measured stays under 'points'; where the pin is named, its new coordinates stand. */
     @Test
     void aPinThatIsPlacedByTheTapeGetsCoordinatesWhereItIsNamed() {
         Reading.Good good = shipped("yard-tub");
         Vec2 pin = ((Straight) good.design().drive()).framePin();
-        Vec2 lower = new Vec2(Math.rint(pin.x() / MARK) * MARK, Math.rint(pin.y() / MARK) * MARK - 4 * MARK);
+        Vec2 lower = onMark(pin).plus(new Vec2(0, -4 * MARK));
         Design to = good.design().withDrive(good.design().drive().moved(p -> p.equals(pin) ? lower : p));
         String text = Objects.requireNonNull(changed(good, to));
         assertThat(changedLines(good, text)).hasSize(1).allMatch(line -> line.contains("frame-pin: ["));
         Design back = read(text).design();
         assertThat(((Straight) back.drive()).framePin().minus(lower).norm()).isLessThan(1e-9);
         assertThat(back.pivot()).isEqualTo(good.design().pivot());
-        Vec2 higher = back.pivot().at().plus(new Vec2(0, MARK));
+        Vec2 higher = onMark(back.pivot().at()).plus(new Vec2(0, MARK));
         Design up = good.design().withPivot(good.design().pivot().movedTo(higher));
         Design raised = read(Objects.requireNonNull(changed(good, up))).design();
-        assertThat(raised.pivot().at().minus(higher).norm()).isLessThan(1e-4);
+        assertThat(raised.pivot().at().minus(higher).norm()).isLessThan(1e-9);
         // places that were measured from the pivot stay where they are
         assertThat(raised.drive()).isEqualTo(good.design().drive());
     }
