@@ -3,24 +3,28 @@ package tipwright.viewer.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
-import javafx.scene.Node;
-import javafx.scene.Parent;
+import javafx.geometry.Point2D;
 import javafx.scene.control.ButtonBase;
-import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Labeled;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
+import javafx.scene.image.Image;
+import javafx.scene.image.ImageView;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.Region;
-import javafx.scene.paint.Color;
+import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfEnvironmentVariable;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -29,12 +33,21 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
+import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Design;
+import tipwright.design.drive.Straight;
 import tipwright.design.file.DesignFile;
+import tipwright.design.file.NamedFiles;
 import tipwright.design.file.Reading;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+import tipwright.quantity.Marks;
+import tipwright.quantity.UnitSystem;
 import tipwright.viewer.OneScreen;
 import tipwright.viewer.begin.Remembered;
+import tipwright.viewer.paper.Paperwork;
 
 /** From the start to a saved machine that passes, by keyboard and buttons alone; then what everybody needs to be able to use it. */
 @ExtendWith({OneScreen.class, ApplicationExtension.class})
@@ -70,11 +83,11 @@ class BegunMachineTest {
     @TempDir
     static Path folder;
 
-    private Stage stage;
+    private Usable usable;
 
     @Start
     void start(Stage on) {
-        stage = on;
+        usable = new Usable(on);
         new FrontDesk(folder.resolve("unsaved")).begin(on);
         on.show();
     }
@@ -128,15 +141,134 @@ class BegunMachineTest {
         answer(robot, to, file.toString());
         waitFor(() -> Files.exists(file));
         waitFor(() -> !words(robot, "#name").contains("not saved"));
-        Reading reading = DesignFile.read(file);
-        assertThat(reading).isInstanceOf(Reading.Good.class);
-        assertThat(Checker.check(((Reading.Good) reading).design()).verdict()).isIn(Verdict.PASS, Verdict.CLOSE);
+        assertThat(verdict(file)).isIn(Verdict.PASS, Verdict.CLOSE);
+        searches(robot, file);
+        handsOver(robot, file);
         robot.press(KeyCode.CONTROL).type(KeyCode.O).release(KeyCode.CONTROL);
         waitFor(() -> shows(robot, "#recent-0"));
         assertThat(words(robot, "#recent-0")).isEqualTo("slip-drum.yaml");
         waitFor(() -> words(robot, "#example-yard-tub").startsWith("Yard"));
-        assertTargets(32);
-        assertContrast();
+        usable.assertTargets(32);
+        usable.assertContrast();
+    }
+
+    private static Design read(Path file) {
+        Reading reading = DesignFile.read(file);
+        assertThat(reading).as(reading.toString()).isInstanceOf(Reading.Good.class);
+        return ((Reading.Good) reading).design();
+    }
+
+    private static Verdict verdict(Path file) throws CannotComputeException {
+        return Checker.check(read(file)).verdict();
+    }
+
+    private static void press(FxRobot robot, String id) {
+        ButtonBase button = robot.lookup(id).query();
+        assertThat(button.isDisabled()).as(id).isFalse();
+        WaitForAsyncUtils.asyncFx(button::fire);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    /** A zone drawn round the frame pin by hand, a search in it, its first answer taken over and saved. */
+    private void searches(FxRobot robot, Path file) throws IOException, CannotComputeException {
+        String before = Files.readString(file);
+        press(robot, "#search");
+        usable.assertTargets(32);
+        usable.assertContrast();
+        press(robot, "#draw-frame-pin");
+        robot.moveTo(onScreen(robot, read(file))).moveBy(-16, -14).press(MouseButton.PRIMARY);
+        robot.moveBy(20, 16).moveBy(12, 12).release(MouseButton.PRIMARY);
+        waitFor(() -> words(robot, "#name").contains("not saved"));
+        press(robot, "#search-start");
+        waitFor(() -> shows(robot, "#take-1") || words(robot, "#search-state").contains("best so far: "));
+        // the best so far will do; the answers are looked through by the whole check even so
+        WaitForAsyncUtils.asyncFx(robot.lookup("#search-stop").<ButtonBase>query()::fire);
+        waitFor(() -> shows(robot, "#take-1"));
+        assertThat(words(robot, "#search-state")).contains("each passes every check there");
+        press(robot, "#take-1");
+        press(robot, "#search-close");
+        waitFor(() -> words(robot, "#verdict").startsWith("PASSES")
+                || words(robot, "#verdict").startsWith("CLOSE"));
+        press(robot, "#save");
+        waitFor(() -> !words(robot, "#name").contains("not saved"));
+        assertThat(framePin(file)).isNotEqualTo(((Straight) read(before).drive()).framePin());
+        assertThat(verdict(file)).isIn(Verdict.PASS, Verdict.CLOSE);
+        // what was measured, and every comment, still stands there
+        assertThat(Files.readString(file).lines())
+                .containsAll(before.lines()
+                        .filter(line -> !line.equals("    frame-pin: frame-pin"))
+                        .toList());
+    }
+
+    /** Where the frame pin is seen. */
+    private static Point2D onScreen(FxRobot robot, Design design) {
+        PicturePane pane = robot.lookup("#picture").query();
+        Vec2 pin = ((Straight) design.drive()).framePin();
+        double z = design.drive().actuators().get(0).z();
+        Vec2 at = pane.picture()
+                .camera()
+                .project(new Vec3(pin.x(), pin.y(), z), pane.getWidth(), pane.getHeight());
+        return pane.localToScreen(at.x(), at.y());
+    }
+
+    private static Design read(String text) {
+        return ((Reading.Good) DesignFile.read("before.yaml", text, NamedFiles.shipped())).design();
+    }
+
+    private static Vec2 framePin(Path file) {
+        return ((Straight) read(file).drive()).framePin();
+    }
+
+    /** Everything that is handed over, each seen before it is written; the place of the answer stands in the sheet. */
+    private void handsOver(FxRobot robot, Path file) throws IOException {
+        press(robot, "#hand-over");
+        waitFor(() -> robot.lookup("#make-report").tryQuery().isPresent());
+        usable.assertTargets(32);
+        usable.assertContrast();
+        String design = Files.readString(file);
+        Path report = handedOver(robot, Paperwork.REPORT, "%PDF-", file);
+        assertThat(Files.readString(file)).isEqualTo(design);
+        assertThat(Files.size(report)).isGreaterThan(20_000);
+        Path sheet = handedOver(robot, Paperwork.SHEET, "%PDF-", file);
+        try (PDDocument pages = Loader.loadPDF(sheet.toFile())) {
+            assertThat(new PDFTextStripper().getText(pages))
+                    .contains(Marks.show(framePin(file).x(), UnitSystem.US));
+        }
+        Path page = handedOver(robot, Paperwork.PHONE, "<!", file);
+        assertThat(Files.readString(page)).contains("Slip drum");
+        handedOver(robot, Paperwork.PICTURE, "\u0089PNG", file);
+        handedOver(robot, Paperwork.MOVING, "GIF89a", file);
+        press(robot, "#hand-over-close");
+    }
+
+    private static Path handedOver(FxRobot robot, Paperwork what, String start, Path design) throws IOException {
+        press(robot, "#make-" + what.name().toLowerCase(Locale.ROOT));
+        waitFor(() -> shows(robot, "#save-to"));
+        assertThat(words(robot, "#hand-over-state")).contains(what.words()).contains("nothing is written before");
+        if (what != Paperwork.PHONE) {
+            Image seen = robot.lookup("#preview").<ImageView>query().getImage();
+            assertThat(seen.isError()).isFalse();
+            assertThat(seen.getWidth()).isGreaterThan(300);
+        }
+        Path to = folder.resolve("handed" + what.end());
+        assertThat(to).doesNotExist();
+        // never over the design itself
+        save(robot, design);
+        assertThat(words(robot, "#save-wrong")).contains("already");
+        press(robot, "#save-now");
+        assertThat(words(robot, "#save-wrong")).contains("choose another name");
+        save(robot, to);
+        waitFor(() -> words(robot, "#hand-over-state").startsWith("Written: "));
+        byte[] head = Arrays.copyOf(Files.readAllBytes(to), start.length());
+        assertThat(new String(head, StandardCharsets.ISO_8859_1)).isEqualTo(start);
+        return to;
+    }
+
+    private static void save(FxRobot robot, Path to) {
+        TextField field = robot.lookup("#save-to").query();
+        WaitForAsyncUtils.asyncFx(() -> field.setText(to.toString()));
+        WaitForAsyncUtils.waitForFxEvents();
+        press(robot, "#save-now");
     }
 
     private static void answer(FxRobot robot, TextField field, String text) {
@@ -150,19 +282,19 @@ class BegunMachineTest {
     }
 
     private void assertEverybodyCanUseIt(FxRobot robot) {
-        assertTargets(32);
-        assertContrast();
-        assertNames();
+        usable.assertTargets(32);
+        usable.assertContrast();
+        usable.assertNames();
         robot.type(KeyCode.T);
         WaitForAsyncUtils.waitForFxEvents();
-        assertContrast();
+        usable.assertContrast();
         for (int i = 0; i < 5; i++) {
             robot.press(KeyCode.CONTROL).type(KeyCode.PLUS).release(KeyCode.CONTROL);
         }
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(new Remembered(folder).textSize(1)).isEqualTo(1.5);
-        assertTargets(48);
-        assertNothingCutOff();
+        usable.assertTargets(48);
+        usable.assertNothingCutOff();
         robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT0).release(KeyCode.CONTROL);
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(new Remembered(folder).textSize(1)).isEqualTo(1);
@@ -175,115 +307,5 @@ class BegunMachineTest {
         assertThat(robot.lookup("#keys-pane").query().isVisible()).isTrue();
         robot.type(KeyCode.ESCAPE);
         assertThat(robot.lookup("#keys-pane").query().isVisible()).isFalse();
-    }
-
-    private List<Node> seen() {
-        List<Node> all = new ArrayList<>();
-        walk(stage.getScene().getRoot(), all);
-        return all;
-    }
-
-    private static void walk(Node node, List<Node> all) {
-        if (node.isVisible()) {
-            all.add(node);
-            if (node instanceof Parent parent) {
-                parent.getChildrenUnmodifiable().forEach(child -> walk(child, all));
-            }
-        }
-    }
-
-    /** Whatever is pressed or typed into is so many pixels high and wide. */
-    private void assertTargets(double least) {
-        List<String> small = new ArrayList<>();
-        for (Node node : seen()) {
-            boolean target = node instanceof ButtonBase || node instanceof TextField || node instanceof ChoiceBox;
-            if (target && (((Region) node).getHeight() < least || ((Region) node).getWidth() < least)) {
-                small.add(node + " " + ((Region) node).getWidth() + " x " + ((Region) node).getHeight());
-            }
-        }
-        assertThat(small).isEmpty();
-    }
-
-    /** Text against what is behind it. Source: WCAG 2.2, success criterion 1.4.3, 4.5 to 1. */
-    private void assertContrast() {
-        List<String> weak = new ArrayList<>();
-        for (Node node : seen()) {
-            if (node instanceof Labeled label
-                    && label.getText() != null
-                    && !label.getText().isEmpty()
-                    && !label.isDisabled()
-                    && label.getTextFill() instanceof Color ink) {
-                Color behind = behind(label);
-                double ratio = contrast(ink, behind);
-                if (ratio < 4.5) {
-                    weak.add(label.getText() + ": " + ink + " on " + behind + " " + ratio);
-                }
-            }
-        }
-        assertThat(weak).isEmpty();
-    }
-
-    private static Color behind(Node node) {
-        for (Node at = node; at != null; at = at.getParent()) {
-            if (at instanceof Region region && region.getBackground() != null) {
-                for (var fill : region.getBackground().getFills()) {
-                    if (fill.getFill() instanceof Color c && c.getOpacity() == 1) {
-                        return c;
-                    }
-                }
-            }
-        }
-        return Color.TRANSPARENT;
-    }
-
-    /** Source: WCAG 2.2, contrast ratio and relative luminance. */
-    private static double contrast(Color a, Color b) {
-        double light = Math.max(luminance(a), luminance(b));
-        double dark = Math.min(luminance(a), luminance(b));
-        return (light + 0.05) / (dark + 0.05);
-    }
-
-    private static double luminance(Color c) {
-        return 0.2126 * linear(c.getRed()) + 0.7152 * linear(c.getGreen()) + 0.0722 * linear(c.getBlue());
-    }
-
-    private static double linear(double v) {
-        return v <= 0.04045 ? v / 12.92 : Math.pow((v + 0.055) / 1.055, 2.4);
-    }
-
-    /** Whatever takes the keys says what it is. */
-    private void assertNames() {
-        List<String> nameless = new ArrayList<>();
-        for (Node node : seen()) {
-            String text = node instanceof Labeled label ? label.getText() : "";
-            String said = node.getAccessibleText();
-            boolean named = (text != null && !text.isEmpty()) || (said != null && !said.isEmpty());
-            if (node.isFocusTraversable() && !named && !(node instanceof ScrollPane) && node.getId() != null) {
-                nameless.add(node.toString());
-            }
-        }
-        assertThat(nameless).isEmpty();
-    }
-
-    /** At one and a half times the size every control is still whole, as wide as it wants to be, or lies in something that scrolls. */
-    private void assertNothingCutOff() {
-        List<String> cut = new ArrayList<>();
-        for (Node node : seen()) {
-            if (node instanceof ButtonBase button) {
-                var at = button.localToScene(button.getLayoutBounds());
-                boolean scrolls = false;
-                for (Node up = button; up != null; up = up.getParent()) {
-                    scrolls |= up instanceof ScrollPane;
-                }
-                boolean outside = at.getMaxX() > stage.getScene().getWidth() + 1
-                        || at.getMaxY() > stage.getScene().getHeight() + 1
-                        || at.getMinX() < 0;
-                boolean narrow = button.getWidth() < button.prefWidth(-1) - 1 && !button.isWrapText();
-                if (!scrolls && (outside || narrow)) {
-                    cut.add(button.getText() + " " + at);
-                }
-            }
-        }
-        assertThat(cut).isEmpty();
     }
 }
