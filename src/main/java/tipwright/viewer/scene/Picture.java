@@ -104,6 +104,10 @@ public final class Picture extends Pane {
 
     /** Marks parts of the machine by paint and label, the worst first; they stay marked until other marks come. */
     public void mark(List<Marked> other) {
+        if (marks.equals(other)) {
+            // drawing all of it again would take the time that the checks need
+            return;
+        }
         marks = List.copyOf(other);
         MachineScene m = machine;
         MachineState state = now;
