@@ -133,6 +133,7 @@ final class Trials {
         return new TriedFix(
                 kind,
                 proposal.words(),
+                proposal.detail(),
                 proposal.change(),
                 proposal.design(),
                 outcome.fixes(),

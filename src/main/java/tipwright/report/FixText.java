@@ -25,7 +25,7 @@ public final class FixText {
         }
         List<String> ways = new ArrayList<>();
         for (TriedFix fix : all.subList(0, Math.min(MOST, all.size()))) {
-            ways.add(fix.words().show(units) + (fix.close().contains(f.id()) ? " (then it is close)" : ""));
+            ways.add(fix.said().show(units) + (fix.close().contains(f.id()) ? " (then it is close)" : ""));
         }
         return (ways.size() == 1 ? "Fix, tried: " : "Fix, tried, any of: ") + String.join("; or ", ways) + ".";
     }
@@ -34,7 +34,7 @@ public final class FixText {
     public static String least(Finding f, TriedFixes fixes, UnitSystem units) {
         return fixes.of(f).stream()
                 .findFirst()
-                .map(fix -> "Fix, tried: " + fix.words().show(units)
+                .map(fix -> "Fix, tried: " + fix.said().show(units)
                         + (fix.everything() ? "; then every check passes." : "."))
                 .orElse("");
     }
@@ -43,8 +43,8 @@ public final class FixText {
     public static List<String> everything(TriedFixes fixes, UnitSystem units) {
         return fixes.ofEverything().stream()
                 .limit(MOST)
-                .map(f -> "With this change alone every check passes: "
-                        + f.words().show(units) + ".")
+                .map(f ->
+                        "With this change alone every check passes: " + f.said().show(units) + ".")
                 .toList();
     }
 }

@@ -178,7 +178,7 @@ public final class JsonReport {
         json.start("fixes");
         json.flag("complete", fixes.complete());
         json.each("tried", fixes.all(), fix -> {
-            json.text("change", fix.words().metric());
+            json.text("change", fix.said().metric());
             json.list("fixes", fix.fixes().stream().sorted().toList());
             json.list("then_close", fix.close().stream().sorted().toList());
             json.flag("then_every_check_passes", fix.everything());
