@@ -23,12 +23,11 @@ final class BearingSizes implements Proposer {
 
     @Override
     public String asked(Finding f) {
-        String id = f.id();
-        boolean helps = id.startsWith("bearing-")
-                || id.startsWith("shaft/")
-                || id.startsWith("bush/")
-                || id.startsWith("slide/bearings")
-                || id.matches("what-if/(bearing|housing|shaft|bush).*");
+        boolean helps = f.checkId().startsWith("bearing-")
+                || f.isOf("shaft")
+                || f.isOf("bush")
+                || f.id().startsWith("slide/bearings")
+                || (f.isOf("what-if") && f.partId().matches("(bearing|housing|shaft|bush).*"));
         return helps ? "pivot" : "";
     }
 

@@ -32,7 +32,7 @@ final class MovedPins implements Proposer {
 
     @Override
     public String asked(Finding f) {
-        return Asks.ofDrive(f) || f.id().startsWith("stroke/") ? "pins" : "";
+        return Asks.ofDrive(f) || f.isOf("stroke") ? "pins" : "";
     }
 
     @Override

@@ -17,7 +17,7 @@ import tipwright.quantity.Text;
 final class OtherActuator implements Proposer {
     @Override
     public String asked(Finding f) {
-        return Asks.ofDrive(f) || f.id().startsWith("stroke/") || f.id().startsWith("buckling") ? "box" : "";
+        return Asks.ofDrive(f) || f.isOf("stroke") || f.isOf("buckling") ? "box" : "";
     }
 
     @Override

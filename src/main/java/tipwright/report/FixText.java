@@ -2,7 +2,9 @@
 package tipwright.report;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.quantity.UnitSystem;
@@ -11,6 +13,9 @@ import tipwright.remedy.TriedFixes;
 
 /** What fixes what fails, in words: only what was tried. */
 public final class FixText {
+    /** Where something was looked for and nothing found. */
+    static final String NONE_KNOWN = "No one change that was tried fixes it without making something else fail.";
+
     private static final int MOST = 3;
 
     private FixText() {}
@@ -19,9 +24,7 @@ public final class FixText {
     public static String of(Finding f, TriedFixes fixes, UnitSystem units) {
         List<TriedFix> all = fixes.of(f);
         if (all.isEmpty()) {
-            return f.verdict() == Verdict.FAIL && fixes.looked()
-                    ? "No one change that was tried fixes it without making something else fail."
-                    : "";
+            return f.verdict() == Verdict.FAIL && fixes.looked() ? NONE_KNOWN : "";
         }
         List<String> ways = new ArrayList<>();
         for (TriedFix fix : all.subList(0, Math.min(MOST, all.size()))) {
@@ -41,7 +44,9 @@ public final class FixText {
 
     /** The changes with which nothing fails any more, the least first; none when there is none. */
     public static List<String> everything(TriedFixes fixes, UnitSystem units) {
+        Set<String> kinds = new HashSet<>();
         return fixes.ofEverything().stream()
+                .filter(f -> kinds.add(f.kind()))
                 .limit(MOST)
                 .map(f ->
                         "With this change alone every check passes: " + f.said().show(units) + ".")

@@ -15,7 +15,7 @@ import javafx.scene.shape.Line;
 import javafx.scene.shape.Rectangle;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
-import tipwright.design.Limits;
+import tipwright.design.Design;
 import tipwright.design.tank.CaseName;
 import tipwright.report.RemedyText;
 
@@ -25,12 +25,14 @@ final class CheckRows extends VBox {
     private static final double SHOWN = 1.5;
 
     private final TicketHost host;
+    private final Design design;
 
-    CheckRows(TicketHost host, List<Finding> findings, Limits limits) {
+    CheckRows(TicketHost host, List<Finding> findings, Design design) {
         this.host = host;
+        this.design = design;
         setId("checks");
         for (Finding f : findings) {
-            getChildren().add(row(f, RemedyText.of(f, limits, host.inUnits())));
+            getChildren().add(row(f, RemedyText.of(f, design.limits(), host.inUnits())));
         }
     }
 
@@ -84,13 +86,13 @@ final class CheckRows extends VBox {
         return f.verdict() == Verdict.PASS ? number : number + " " + f.verdict().says();
     }
 
-    private static String where(Finding f) {
+    private String where(Finding f) {
         String at = Double.isNaN(f.tilt())
                 ? ""
                 : String.format(Locale.ROOT, "\nWorst at %.1f\u00b0", Math.toDegrees(f.tilt()));
         return f.loadCase() == null
                 ? at
-                : at + (at.isEmpty() ? "\nLoad case " : ", load case ") + CaseName.shown(f.loadCase());
+                : at + (at.isEmpty() ? "\nLoad case " : ", load case ") + CaseName.shown(f.loadCase(), design.tank());
     }
 
     private Pane bar(Finding f) {

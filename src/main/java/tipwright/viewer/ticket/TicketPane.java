@@ -59,7 +59,7 @@ public final class TicketPane extends VBox {
                 .sorted(Comparator.comparing(Finding::verdict, TicketPane::worstFirst)
                         .thenComparingDouble(f -> Double.isNaN(f.utilisation()) ? 0 : -f.utilisation()))
                 .toList();
-        return new CheckRows(host, findings, judged.early().analysis().design().limits());
+        return new CheckRows(host, findings, judged.early().analysis().design());
     }
 
     private static int worstFirst(Verdict a, Verdict b) {
@@ -136,9 +136,7 @@ public final class TicketPane extends VBox {
         }
         checked.warnings().forEach(line -> nodes.add(marked(Verdict.CLOSE, line)));
         if (!ticket.cannotTell().isEmpty()) {
-            nodes.add(marked(
-                    Verdict.NOT_CHECKED,
-                    "Cannot tell, sizes missing: " + String.join("; ", ticket.cannotTell()) + "."));
+            nodes.add(marked(Verdict.NOT_CHECKED, "Cannot tell: " + String.join("; ", ticket.cannotTell()) + "."));
         }
     }
 
