@@ -32,7 +32,7 @@ final class CheckPages {
         List<Finding> skipped = dossier.findings(Verdict.NOT_CHECKED);
         if (!skipped.isEmpty()) {
             FixedTable grid = new FixedTable(
-                    "Cannot tell yet: where a size is missing, give it and the check will run. They do not count as passed.",
+                    "Cannot tell yet: give the sizes that are missing. These checks do not count as passed.",
                     FixedTable.Column.text("check", 35),
                     FixedTable.Column.text("what is missing", 65));
             skipped.forEach(f -> grid.row(Words.sign(f.verdict()) + " " + f.title(), why(f)));

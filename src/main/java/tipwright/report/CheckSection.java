@@ -80,7 +80,7 @@ final class CheckSection {
             lines.add("");
             lines.add(
                     style.heading(
-                            "Cannot tell yet: where a size is missing, give it and the check will run. They do not count as passed."));
+                            "Cannot tell yet: give the sizes that are missing. These checks do not count as passed."));
             Set<String> told = new LinkedHashSet<>();
             for (Finding f : notMade) {
                 String note = note(f);

@@ -139,7 +139,7 @@ class FixSearchTest {
 
     private static int holds(Design design, UnitSystem units, String which) throws CannotComputeException {
         Result before = Checker.asFilled(design);
-        TriedFixes found = FixSearch.of(before, shop(units), true);
+        TriedFixes found = FixSearch.of(before, () -> shop(units), true);
         Map<String, Finding> was = byId(before);
         for (TriedFix fix : found.all()) {
             String words = which + ": " + fix.said().show(units);

@@ -80,7 +80,7 @@ public record Finding(
 
     /** Whether it is one of a check's, by the check's id. */
     public boolean isOf(String check) {
-        return checkId().equals(check);
+        return id.startsWith(check) && (id.length() == check.length() || id.charAt(check.length()) == '/');
     }
 
     /** What the job asks for, SI; NaN when not checked. */
@@ -145,7 +145,7 @@ public record Finding(
             return Text.NONE;
         }
         if (left < 0) {
-            return show(-left).plus(sense == Sense.AT_LEAST ? " short" : " too much");
+            return Text.words("fails by ").plus(show(-left));
         }
         return sense == Sense.AT_LEAST
                 ? Text.of("{} left, {} wanted", show(has()), show(needs()))

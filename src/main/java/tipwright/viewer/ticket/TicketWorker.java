@@ -103,7 +103,7 @@ public final class TicketWorker {
         Result result = checked.result();
         PartsAtHand names = draft.parts(good.design());
         // what is close can wait while something fails
-        TriedFixes tried = FixSearch.of(result, Shop.of(names, good.units()), result.verdict() != Verdict.FAIL);
+        TriedFixes tried = FixSearch.of(result, () -> Shop.of(names, good.units()), result.verdict() != Verdict.FAIL);
         List<ReadyFix> ready = new ArrayList<>();
         double capacity = new Contents(good.design()).capacity();
         for (TriedFix fix : tried.all()) {
