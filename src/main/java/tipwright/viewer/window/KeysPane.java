@@ -24,7 +24,7 @@ final class KeysPane extends StackPane {
         {"Plus, Minus", "zoom in, zoom out"},
         {"Ctrl + arrows", "turn the view"},
         {"P", "choose the next pin"},
-        {"Alt + arrows", "move the chosen pin by 1 mm (1/16 in); with Shift ten times that"},
+        {"Alt + arrows", "move the chosen pin, zone or corner by 1 mm (1/16 in); with Shift ten times that"},
         {"M", "show where the frame pin, or the tank pin when chosen, may go"},
         {"Ctrl + Z, Ctrl + Y", "undo, redo"},
         {"Ctrl + S", "save"},
