@@ -110,7 +110,8 @@ public final class TicketWorker {
             if (!wanted(mine)) {
                 return;
             }
-            String text = ChangedText.of(good, fix.design(), capacity, names::name);
+            String text = ChangedText.of(good, fix.design(), capacity, names::name, t -> draft.with(t)
+                    .read());
             ready.add(new ReadyFix(fix, text != null && holds(draft, text, fix, result) ? text : null));
         }
         Checked all = new Checked(
