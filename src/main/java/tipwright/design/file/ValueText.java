@@ -142,7 +142,9 @@ record ValueText(UnitSystem units, Function<Object, @Nullable String> partName) 
         if (measured.value() == Kind.LENGTH && Math.abs(si - Marks.rounded(si, units)) < ON_MARK) {
             return Marks.show(si, units);
         }
-        return rewritten(Quantities.show(si, measured.value(), units), si, measured.value());
+        boolean area = measured.value() == Kind.AREA && units == UnitSystem.METRIC;
+        // sections of steel, cable and bolts are sold in mm2
+        return rewritten(area ? "1 mm2" : Quantities.show(si, measured.value(), units), si, measured.value());
     }
 
     /** A value in the unit of an old one; inches on a mark of the tape as a fraction. */

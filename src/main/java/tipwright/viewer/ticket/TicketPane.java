@@ -35,6 +35,7 @@ import tipwright.viewer.scene.Theme;
 /** The ticket: the verdict in two halves, the five numbers, what to fix with buttons that do it; all checks only when asked for. */
 public final class TicketPane extends VBox {
     private static final int WAYS = 2;
+    private static final String LOOK = "Look for fixes";
 
     private final TicketHost host;
     private final Drawer all;
@@ -237,7 +238,34 @@ public final class TicketPane extends VBox {
         } else if (ways.isEmpty() && !item.fix().isEmpty()) {
             box.getChildren().add(indented(small(item.fix())));
         }
+        if (f.verdict() == Verdict.CLOSE && judged.verdict() == Verdict.FAIL) {
+            box.getChildren().addAll(onlyClose(f, judged, ways.isEmpty()));
+        }
         return box;
+    }
+
+    /** While something fails, fixes of what is only close are looked for when they are asked for. */
+    private List<Node> onlyClose(Finding f, Judged judged, boolean none) {
+        List<Node> all = new ArrayList<>();
+        double close = judged.early().analysis().design().limits().close();
+        if (f.utilisation() > close) {
+            all.add(indented(small("Uses %.0f %% of what there is; from %.0f %% on it is close."
+                    .formatted(100 * f.utilisation(), 100 * close))));
+        }
+        if (none && judged.asked().contains(f.id())) {
+            all.add(indented(small("No one change that was tried makes it pass well without making something else fail.")));
+        } else if (none && judged.waits().isEmpty()) {
+            Button look = new Button(LOOK);
+            look.setId("look-" + f.id().replace('/', '-'));
+            look.setAccessibleText("look for fixes: " + f.title());
+            look.setOnAction(e -> {
+                look.setText("Fixes are being tried ...");
+                look.setDisable(true);
+                host.lookForFixes(f);
+            });
+            all.add(indented(look));
+        }
+        return all;
     }
 
     private Node fix(ReadyFix ready, Finding f) {

@@ -346,4 +346,9 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
             renewAll();
         }
     }
+
+    @Override
+    public void lookForFixes(Finding finding) {
+        shown.lookForFixes(finding);
+    }
 }

@@ -13,6 +13,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
@@ -89,6 +90,7 @@ class AnswerTest {
         String before = text();
         waitFor(() -> shows(robot, ".fix"));
         assertThat(words(robot, "#verdict")).startsWith("FAILS");
+        looksForFixesOfWhatIsClose(robot);
         press(robot, ".fix");
         assertThat(text())
                 .isEqualTo(swap(before, "frame-pin-joint: {diameter: 14 mm", "frame-pin-joint: {diameter: 18 mm"));
@@ -102,6 +104,21 @@ class AnswerTest {
         robot.press(KeyCode.CONTROL).type(KeyCode.Y).release(KeyCode.CONTROL);
         searches(robot, text());
         handsOver(robot, before);
+    }
+
+    /** While something fails, what is only close says how near it is, and its fixes are looked for when they are asked for. */
+    private void looksForFixesOfWhatIsClose(FxRobot robot) {
+        Button look = (Button) robot.lookup("Look for fixes").queryAll().iterator().next();
+        String id = look.getId().substring("look-".length());
+        String before = text();
+        press(robot, "#" + look.getId());
+        assertThat(look.isDisabled()).isTrue();
+        waitFor(() -> window.shown().judged().asked().stream()
+                .anyMatch(a -> a.replace('/', '-').equals(id)));
+        assertThat(shows(robot, "#" + look.getId())).isFalse();
+        assertThat(window.shown().judged().verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(text()).isEqualTo(before);
+        assertThat(shows(robot, ".fix")).isTrue();
     }
 
     private void searches(FxRobot robot, String before) {
