@@ -22,8 +22,7 @@ import tipwright.viewer.editor.Solved;
  * @param asked ids of findings for which alone fixes were looked for
  * @param waits in words, what is still to come; empty: nothing
  */
-public record Judged(
-        Early early, @Nullable Checked checked, List<ReadyFix> fixes, Set<String> asked, String waits) {
+public record Judged(Early early, @Nullable Checked checked, List<ReadyFix> fixes, Set<String> asked, String waits) {
     /** Copies the collections. */
     public Judged {
         fixes = List.copyOf(fixes);

@@ -238,23 +238,25 @@ public final class TicketPane extends VBox {
         } else if (ways.isEmpty() && !item.fix().isEmpty()) {
             box.getChildren().add(indented(small(item.fix())));
         }
-        if (f.verdict() == Verdict.CLOSE && judged.verdict() == Verdict.FAIL) {
-            box.getChildren().addAll(onlyClose(f, judged, ways.isEmpty()));
+        if (f.verdict() == Verdict.CLOSE) {
+            box.getChildren().addAll(onlyClose(f, judged, ways.isEmpty(), fixes.looked()));
         }
         return box;
     }
 
-    /** While something fails, fixes of what is only close are looked for when they are asked for. */
-    private List<Node> onlyClose(Finding f, Judged judged, boolean none) {
+    /** How near it is to its limit; while something fails, its fixes are looked for when they are asked for. */
+    private List<Node> onlyClose(Finding f, Judged judged, boolean none, boolean looked) {
         List<Node> all = new ArrayList<>();
         double close = judged.early().analysis().design().limits().close();
         if (f.utilisation() > close) {
             all.add(indented(small("Uses %.0f %% of what there is; from %.0f %% on it is close."
                     .formatted(100 * f.utilisation(), 100 * close))));
         }
-        if (none && judged.asked().contains(f.id())) {
-            all.add(indented(small("No one change that was tried makes it pass well without making something else fail.")));
-        } else if (none && judged.waits().isEmpty()) {
+        boolean fails = judged.verdict() == Verdict.FAIL;
+        if (none && (fails ? judged.asked().contains(f.id()) : looked)) {
+            all.add(indented(
+                    small("No one change that was tried makes it pass well without making something else fail.")));
+        } else if (none && fails && judged.waits().isEmpty()) {
             Button look = new Button(LOOK);
             look.setId("look-" + f.id().replace('/', '-'));
             look.setAccessibleText("look for fixes: " + f.title());

@@ -133,12 +133,8 @@ public final class TicketWorker {
             if (!wanted(mine)) {
                 return List.of();
             }
-            String text = ChangedText.of(
-                    good,
-                    fix.design(),
-                    capacity,
-                    names::name,
-                    t -> draft.with(t).read());
+            String text = ChangedText.of(good, fix.design(), capacity, names::name, t -> draft.with(t)
+                    .read());
             ready.add(new ReadyFix(fix, text != null && holds(draft, text, fix, result) ? text : null));
         }
         return ready;
@@ -163,12 +159,7 @@ public final class TicketWorker {
             List<ReadyFix> ready = ready(work.draft, work.good, more, result, mine);
             Checked was = work.checked;
             Checked with = new Checked(
-                    result,
-                    was.assumptions(),
-                    was.remarks(),
-                    was.fixes().plus(more),
-                    was.sure(),
-                    was.sizes());
+                    result, was.assumptions(), was.remarks(), was.fixes().plus(more), was.sure(), was.sizes());
             done(new Work(work.draft, work.good, with, work.told.plus(finding, with, ready), mine));
         });
     }

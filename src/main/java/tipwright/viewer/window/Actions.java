@@ -26,5 +26,8 @@ interface Actions {
     /** Back to where a machine is begun or opened. */
     void begin();
 
+    /** Measures from the pin that was chosen last. */
+    void measure();
+
     void lookFrom(Camera.Place place);
 }

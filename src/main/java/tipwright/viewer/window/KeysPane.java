@@ -25,6 +25,7 @@ final class KeysPane extends StackPane {
         {"Ctrl + arrows", "turn the view"},
         {"P", "choose the next pin"},
         {"Alt + arrows", "move the chosen pin, zone or corner by 1 mm (1/16 in); with Shift ten times that"},
+        {"D", "measure from the chosen pin: Tab to another point, Enter"},
         {"M", "show where the frame pin, or the tank pin when chosen, may go"},
         {"Ctrl + Z, Ctrl + Y", "undo, redo"},
         {"Ctrl + S", "save"},

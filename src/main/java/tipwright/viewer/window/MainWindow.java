@@ -291,7 +291,23 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
     }
 
     @Override
+    public void picked(Handle handle) {
+        tools.measuring().offer(handle.label());
+    }
+
+    @Override
+    public void measure() {
+        tools.measuring().begin(null);
+    }
+
+    @Override
+    public void measureFrom(String point) {
+        tools.measuring().begin(point);
+    }
+
+    @Override
     public void dragging(Handle handle, Vec2 at, @Nullable String fault) {
+        tools.measuring().offer(null);
         mounts.dragging(handle, at);
         if (fault == null) {
             banner.hide("drag");

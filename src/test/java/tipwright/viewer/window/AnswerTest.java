@@ -108,7 +108,8 @@ class AnswerTest {
 
     /** While something fails, what is only close says how near it is, and its fixes are looked for when they are asked for. */
     private void looksForFixesOfWhatIsClose(FxRobot robot) {
-        Button look = (Button) robot.lookup("Look for fixes").queryAll().iterator().next();
+        Button look =
+                (Button) robot.lookup("Look for fixes").queryAll().iterator().next();
         String id = look.getId().substring("look-".length());
         String before = text();
         press(robot, "#" + look.getId());

@@ -2,15 +2,18 @@
 package tipwright.viewer.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
@@ -23,16 +26,17 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import tipwright.design.NumberedPlace;
+import tipwright.geometry.Vec2;
 import tipwright.viewer.OneScreen;
 import tipwright.viewer.start.DesignName;
 
-/** A zone for a pin of a mechanism that is neither the pivot nor an end of the actuator: by mouse and by keyboard. */
+/** Zones and dimension lines for pins that are neither the pivot nor an end of the actuator: by mouse and by keyboard. */
 @ExtendWith({OneScreen.class, ApplicationExtension.class})
 @EnabledIfEnvironmentVariable(
         named = "DISPLAY",
         matches = ".+",
         disabledReason = "a window needs a display; .ci/test has one")
-class DrawnZoneTest {
+class InThePictureTest {
     @TempDir
     static Path folder;
 
@@ -70,7 +74,49 @@ class DrawnZoneTest {
     }
 
     @Test
-    void isDrawnDraggedAndTakenOut(FxRobot robot) {
+    void zonesAndDimensionLines(FxRobot robot) {
+        zones(robot);
+        robot.type(KeyCode.ESCAPE);
+        assertThat(robot.lookup("#search-pane").tryQuery()).isEmpty();
+        measuresByMouse(robot);
+        measuresByKeyboard(robot);
+    }
+
+    private void measuresByMouse(FxRobot robot) {
+        String before = text();
+        robot.clickOn("#handle-foot-pin").clickOn("#measure-here");
+        robot.clickOn("#measure-to-knee");
+        TextField field = robot.lookup("#dimension-foot-pin-knee").query();
+        // from [300, -200] to [-390, 30] mm
+        assertThat(field.getText()).isEqualTo("727.3 mm");
+        robot.clickOn(field);
+        WaitForAsyncUtils.asyncFx(field::selectAll);
+        robot.write("700 mm").type(KeyCode.ENTER);
+        waitFor(() -> !text().equals(before));
+        Map<String, Vec2> now =
+                window.shown().editor().solved().design().drive().places(new Vec2(0, 0));
+        assertThat(now.get("foot-pin").minus(now.get("knee")).norm()).isCloseTo(0.7, within(0.0005));
+        assertThat(now.get("foot-pin").minus(new Vec2(0.3, -0.2)).norm()).isLessThan(1e-6);
+        robot.clickOn("#dimension-away-foot-pin-knee");
+        assertThat(robot.lookup("#dimension-foot-pin-knee").tryQuery()).isEmpty();
+    }
+
+    private void measuresByKeyboard(FxRobot robot) {
+        WaitForAsyncUtils.asyncFx(() -> window.picture().requestFocus());
+        WaitForAsyncUtils.waitForFxEvents();
+        robot.type(KeyCode.D);
+        assertThat(says(robot, "#measuring-hint")).startsWith("From the foot pin");
+        Node first = window.picture().getScene().getFocusOwner();
+        assertThat(first.getId()).isEqualTo("measure-to-datum-x-0-y-0-");
+        robot.type(KeyCode.TAB);
+        assertThat(window.picture().getScene().getFocusOwner().getId()).startsWith("measure-to-");
+        robot.type(KeyCode.ESCAPE);
+        assertThat(robot.lookup("#measuring-hint").tryQuery()).isEmpty();
+        robot.type(KeyCode.D).type(KeyCode.ENTER);
+        assertThat(robot.lookup("#dimension-foot-pin-datum-x-0-y-0").tryQuery()).isPresent();
+    }
+
+    private void zones(FxRobot robot) {
         String before = text();
         press(robot, "#search");
         for (NumberedPlace place : NumberedPlace.of(window.shown().dump().design())) {
