@@ -229,7 +229,8 @@ class TipOverTest {
         }
         assertThat(wheels.utilisation()).isCloseTo(1.5 * worst, within(1e-6)).isGreaterThan(bare.utilisation());
         assertThat(wheels.note().metric())
-                .endsWith(String.format(Locale.ROOT, " and %.2f m2 of the wheels, none of the frame (frame.members missing)", area));
+                .endsWith(String.format(
+                        Locale.ROOT, " and %.2f m2 of the wheels, none of the frame (frame.members missing)", area));
     }
 
     @Test

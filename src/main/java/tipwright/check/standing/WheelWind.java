@@ -55,8 +55,8 @@ record WheelWind(double side, double sideFirst, double end, double endFirst) {
                 double foot = both.getEnvelopeInternal().getMinY();
                 double top = both.getEnvelopeInternal().getMaxY();
                 side = side.union(both);
-                end = end.union(OutlineGeometry.polygon(List.of(
-                        new Vec2(from, foot), new Vec2(to, foot), new Vec2(to, top), new Vec2(from, top))));
+                end = end.union(OutlineGeometry.polygon(
+                        List.of(new Vec2(from, foot), new Vec2(to, foot), new Vec2(to, top), new Vec2(from, top))));
             }
         }
         double round = Math.PI * r * r;

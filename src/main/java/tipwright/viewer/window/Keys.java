@@ -117,6 +117,7 @@ final class Keys {
             case U -> actions.units();
             case T -> actions.theme();
             case P -> picture.handles().chooseNext();
+            case H -> actions.hoses();
             case D -> actions.measure();
             case M -> picture.where().toggle();
             case F -> picture.fit();

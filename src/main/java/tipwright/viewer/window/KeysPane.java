@@ -20,6 +20,7 @@ final class KeysPane extends StackPane {
         {"C", "next load case"},
         {"U", "millimetres or inches"},
         {"1 2 3 4", "look from a corner, the side, the dump end, above"},
+        {"H", "hoses and cables in the picture or not"},
         {"F", "fit everything into the picture"},
         {"Plus, Minus", "zoom in, zoom out"},
         {"Ctrl + arrows", "turn the view"},

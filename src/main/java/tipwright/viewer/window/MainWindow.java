@@ -296,6 +296,11 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
     }
 
     @Override
+    public void hoses() {
+        picture.picture().setHoses(!picture.picture().hoses());
+    }
+
+    @Override
     public void measure() {
         tools.measuring().begin(null);
     }

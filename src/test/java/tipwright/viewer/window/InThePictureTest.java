@@ -16,6 +16,7 @@ import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
+import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfEnvironmentVariable;
@@ -104,6 +105,9 @@ class InThePictureTest {
     private void measuresByKeyboard(FxRobot robot) {
         WaitForAsyncUtils.asyncFx(() -> window.picture().requestFocus());
         WaitForAsyncUtils.waitForFxEvents();
+        assertThat(drawnOnly(robot)).contains("way of the cable");
+        robot.type(KeyCode.H);
+        assertThat(drawnOnly(robot)).doesNotContain("way of the cable");
         robot.type(KeyCode.D);
         assertThat(says(robot, "#measuring-hint")).startsWith("From the foot pin");
         Node first = window.picture().getScene().getFocusOwner();
@@ -114,6 +118,12 @@ class InThePictureTest {
         assertThat(robot.lookup("#measuring-hint").tryQuery()).isEmpty();
         robot.type(KeyCode.D).type(KeyCode.ENTER);
         assertThat(robot.lookup("#dimension-foot-pin-datum-x-0-y-0").tryQuery()).isPresent();
+    }
+
+    private static String drawnOnly(FxRobot robot) {
+        return robot.lookup(n -> n instanceof Text t && t.getText().endsWith("only drawn, not in the file"))
+                .<Text>query()
+                .getText();
     }
 
     private void zones(FxRobot robot) {
