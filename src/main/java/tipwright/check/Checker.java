@@ -8,6 +8,8 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
@@ -38,14 +40,11 @@ public final class Checker {
      */
     public static Result check(Design design, Early.Listener listener, boolean densest) throws CannotComputeException {
         Analysis analysis = Analyser.analyse(design);
-        FutureTask<Sweeps> sweeps = new FutureTask<>(() -> Sweeps.of(analysis));
-        FutureTask<InTime> inTime = started(() -> {
-            InTime found = InTime.of(analysis, listener.timer().apply(analysis));
-            return new InTime(found.timing(), result(sweeps, design).second().worst(found.findings()));
-        });
+        Job job = new Job(analysis);
+        FutureTask<InTime> inTime = started(() -> job.inTime(listener.timer()));
         FutureTask<Optional<HowFull>> fills = started(() -> {
-            sweeps.run();
-            return Optional.ofNullable(Fullness.of(result(sweeps, design).first(), design, densest));
+            job.sweep();
+            return Optional.ofNullable(Fullness.of(job.sweeps().first(), design, densest));
         });
         long end = System.nanoTime() + listener.patience().toNanos();
         if (!done(inTime, end) || !done(fills, end)) {
@@ -71,22 +70,18 @@ public final class Checker {
      * @throws CannotComputeException when something does not converge
      */
     public static Result asFilled(Analysis analysis) throws CannotComputeException {
-        return converged(analysis.design(), () -> {
-            InTime found = InTime.of(analysis, CycleTimer.time(analysis));
-            List<Finding> all = FillSweep.of(analysis).worst(found.findings());
-            return new Result(analysis, all, null, found.timing());
+        Job job = new Job(analysis);
+        FutureTask<Boolean> sweep = started(() -> {
+            job.sweep();
+            return true;
         });
-    }
-
-    private interface Work {
-        Result done() throws CannotComputeException;
-    }
-
-    private static Result converged(Design design, Work work) throws CannotComputeException {
         try {
-            return work.done();
+            InTime found = job.inTime(CycleTimer::time);
+            return new Result(analysis, found.findings(), null, found.timing());
         } catch (NotConvergedException e) {
-            throw CannotComputeException.of(design, e);
+            throw CannotComputeException.of(analysis.design(), e);
+        } finally {
+            sweep.cancel(true);
         }
     }
 
@@ -99,9 +94,39 @@ public final class Checker {
         return asFilled(design).findings();
     }
 
-    private record InTime(Timing timing, List<Finding> findings) {
-        static InTime of(Analysis analysis, Timing timing) throws CannotComputeException {
-            return new InTime(timing, Conditions.inTheWind(analysis, Checks.run(analysis, timing)));
+    private record InTime(Timing timing, List<Finding> findings) {}
+
+    /** What two threads do side by side: the sweep over the fills, and the dump in time with all checks. */
+    private static final class Job {
+        private final Analysis analysis;
+        private final FutureTask<Sweeps> sweeps;
+        private final AtomicReference<SharedRun> checks = new AtomicReference<>();
+
+        Job(Analysis analysis) {
+            this.analysis = analysis;
+            sweeps = new FutureTask<>(() -> Sweeps.of(analysis));
+        }
+
+        /** Sweeps over the fills, then helps with the checks if they have begun. */
+        void sweep() {
+            sweeps.run();
+            SharedRun begun = checks.get();
+            if (begun != null) {
+                begun.help();
+            }
+        }
+
+        Sweeps sweeps() throws CannotComputeException {
+            return result(sweeps, analysis.design());
+        }
+
+        /** The dump in time, and of every check the worst over all fills. */
+        InTime inTime(Function<Analysis, Timing> timer) throws CannotComputeException {
+            Timing timing = timer.apply(analysis);
+            SharedRun run = new SharedRun(Checks.all(), analysis, timing);
+            checks.set(run);
+            List<Finding> found = Conditions.inTheWind(analysis, run.findings());
+            return new InTime(timing, sweeps().second().worst(found));
         }
     }
 

@@ -145,11 +145,6 @@ public final class Checks {
         return all().stream().filter(c -> c.owns(finding)).findFirst();
     }
 
-    /** Runs all of them. */
-    static List<Finding> run(Analysis analysis, Timing timing) {
-        return run(all(), analysis, timing);
-    }
-
     /** Runs those that need no time. */
     static List<Finding> run(Analysis analysis) {
         return run(all(), analysis);

@@ -62,6 +62,6 @@ final class CheckCommand implements Callable<Integer> {
         CheckRun.Form wanted = form.json
                 ? CheckRun.Form.JSON
                 : form.csv ? CheckRun.Form.CSV : form.full ? CheckRun.Form.FULL : CheckRun.Form.TEXT;
-        return run.run(DesignSource.find(asked.design()), wanted, shown, file);
+        return run.run(parent.headstart().design(asked.design()), wanted, shown, file);
     }
 }

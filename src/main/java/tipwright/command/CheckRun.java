@@ -113,7 +113,7 @@ final class CheckRun {
                         ? TriedFixes.NONE
                         : FixSearch.of(
                                 result,
-                                Boxes.of(source, good.design(), List.of()).shop(style.units()),
+                                () -> Boxes.of(source, good.design(), List.of()).shop(style.units()),
                                 form == Form.FULL),
                 form == Form.CSV ? null : Doubter.ask(good, result.findings()),
                 source.sizes());

@@ -20,10 +20,10 @@ final class CommandRun {
     private CommandRun() {}
 
     /** The exit code, see {@link Exit}. */
-    static int run(String[] args, PrintWriter out, PrintWriter err, Terminal terminal) {
+    static int run(String[] args, PrintWriter out, PrintWriter err, Terminal terminal, Headstart headstart) {
         PrintWriter safeOut = new PrintWriter(new TerminalWriter(out, terminal.colour()));
         PrintWriter safeErr = new PrintWriter(new TerminalWriter(err, terminal.colour()));
-        int code = run(args, safeOut, safeErr, new Tipwright(terminal, err));
+        int code = run(args, safeOut, safeErr, new Tipwright(terminal, err, headstart));
         safeOut.flush();
         safeErr.flush();
         if (out.checkError()) {

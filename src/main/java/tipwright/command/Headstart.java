@@ -1,30 +1,53 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.command;
 
-import tipwright.design.file.DesignFile;
-import tipwright.design.file.NamedFiles;
+import java.util.Objects;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import org.jspecify.annotations.Nullable;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 
 /**
- * What reading a design needs and takes long to load, loaded on a second processor while the command line is understood. Nothing
+ * The design that a command line most likely asks for, read on a second processor while the command line is understood. Nothing
  * depends on it: it is only sooner.
+ *
+ * @param name as it stands in the arguments; null: the demo
+ * @param begun null: nothing is being read
  */
-final class Headstart {
-    private Headstart() {}
+record Headstart(@Nullable String name, @Nullable FutureTask<DesignSource> begun) {
+    /** Nothing is read before it is asked for. */
+    static final Headstart NONE = new Headstart(null, null);
 
-    /** Begins, for a command that reads a design, on a machine that has a second processor; ends by itself. */
-    static void begin(String[] args) {
-        boolean reads = args.length == 0 || args[0].equals("check") || args[0].equals("time");
-        if (reads && Runtime.getRuntime().availableProcessors() > 1) {
-            Thread thread = new Thread(Headstart::load, "headstart");
-            thread.setDaemon(true);
-            thread.start();
+    /** Begins, for a check on a machine that has a second processor; ends by itself. */
+    static Headstart begin(String[] args) {
+        boolean checks = args.length == 0 || args[0].equals("check");
+        if (!checks || Runtime.getRuntime().availableProcessors() < 2) {
+            return NONE;
         }
+        String name = args.length < 2 || args[1].startsWith("-") ? null : args[1];
+        FutureTask<DesignSource> task = new FutureTask<>(() -> {
+            Quantities.units(Kind.LENGTH);
+            return DesignSource.find(name);
+        });
+        Thread thread = new Thread(task, "headstart");
+        thread.setDaemon(true);
+        thread.start();
+        return new Headstart(name, task);
     }
 
-    private static void load() {
-        Quantities.units(Kind.LENGTH);
-        DesignFile.read("headstart", "tipwright: 1\n", NamedFiles.shipped());
+    /** The design of this name: the one that has been read, or read now. */
+    DesignSource design(@Nullable String asked) {
+        if (begun == null || !Objects.equals(asked, name)) {
+            return DesignSource.find(asked);
+        }
+        try {
+            return begun.get();
+        } catch (ExecutionException e) {
+            return DesignSource.find(asked); // what went wrong there is told here
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return DesignSource.find(asked);
+        }
     }
 }

@@ -15,7 +15,7 @@ public final class Main {
     public static void main(String[] args) {
         // Pictures and texts are drawn without a display; the programs that do show something are started apart.
         System.setProperty("java.awt.headless", "true");
-        Headstart.begin(args);
+        Headstart headstart = Headstart.begin(args);
         PrintWriter out = OutputPipe.writer(FileDescriptor.out);
         PrintWriter err = OutputPipe.writer(FileDescriptor.err);
         Terminal terminal = new Terminal(
@@ -24,7 +24,7 @@ public final class Main {
         int code = Exit.NOT_UNDERSTOOD;
         if (fault == null) {
             try (StillAtWork told = StillAtWork.on(err, watched() && !lasts(args))) {
-                code = CommandRun.run(args, out, err, terminal);
+                code = CommandRun.run(args, out, err, terminal, headstart);
                 told.stop();
             }
         } else {

@@ -41,6 +41,7 @@ import picocli.CommandLine.Spec;
 final class Tipwright implements Callable<Integer> {
     private final Terminal terminal;
     private final PrintWriter progress;
+    private final Headstart headstart;
 
     @Spec
     private CommandSpec spec;
@@ -49,17 +50,19 @@ final class Tipwright implements Callable<Integer> {
      * The program.
      *
      * @param progress for lines that are written over
+     * @param headstart what is being read already
      */
-    Tipwright(Terminal terminal, PrintWriter progress) {
+    Tipwright(Terminal terminal, PrintWriter progress, Headstart headstart) {
         this.terminal = terminal;
         this.progress = progress;
+        this.headstart = headstart;
     }
 
     @Override
     public Integer call() throws FailedException {
         PrintWriter out = spec.commandLine().getOut();
         int code = new CheckRun(out, spec.commandLine().getErr(), terminal)
-                .run(DesignSource.find(null), CheckRun.Form.TEXT, new Shown(), null);
+                .run(headstart.design(null), CheckRun.Form.TEXT, new Shown(), null);
         out.println();
         out.println("That was the example design '" + DesignSource.DEMO + "'. For your own:");
         out.println("  tipwright new my-tank.yaml      creates a design file to start from");
@@ -70,6 +73,11 @@ final class Tipwright implements Callable<Integer> {
 
     Terminal terminal() {
         return terminal;
+    }
+
+    /** What is being read already. */
+    Headstart headstart() {
+        return headstart;
     }
 
     /** For lines that are written over, which nothing else may do: nothing from a file goes here as it is. */

@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
 import tipwright.check.Result;
@@ -53,9 +54,10 @@ public final class FixSearch {
     /**
      * The changes that fix what fails.
      *
+     * @param shop what can be had; asked for only when something is to be fixed
      * @param close whether what is close is to be fixed too
      */
-    public static TriedFixes of(Result result, Shop shop, boolean close) {
+    public static TriedFixes of(Result result, Supplier<Shop> shop, boolean close) {
         List<Finding> bad = result.findings().stream()
                 .filter(f -> f.verdict() == Verdict.FAIL || (close && f.verdict() == Verdict.CLOSE))
                 .toList();
@@ -63,17 +65,17 @@ public final class FixSearch {
     }
 
     /** The changes with which one finding passes well that fails or is close, whatever else fails meanwhile. */
-    public static TriedFixes of(Result result, Shop shop, Finding finding) {
+    public static TriedFixes of(Result result, Supplier<Shop> shop, Finding finding) {
         return of(result, shop, List.of(finding));
     }
 
-    private static TriedFixes of(Result result, Shop shop, List<Finding> bad) {
+    private static TriedFixes of(Result result, Supplier<Shop> shop, List<Finding> bad) {
         if (bad.isEmpty()) {
             return TriedFixes.NONE;
         }
         try {
             Trials trials = new Trials(result, bad, BUDGET);
-            FixSearch search = new FixSearch(trials, shop);
+            FixSearch search = new FixSearch(trials, shop.get());
             boolean complete = search.all(bad);
             return new TriedFixes(search.found, true, complete);
         } catch (CannotComputeException e) {

@@ -2,7 +2,9 @@
 package tipwright.report;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -89,11 +91,14 @@ public final class VerdictText {
 
     /** The findings with some of the verdicts, each once, where it is worst; the worst first. */
     public static List<Told> told(Result result, Set<Verdict> verdicts) {
+        // a part holds the very finding, or its twin
+        Set<Finding> own = Collections.newSetFromMap(new IdentityHashMap<>());
+        own.addAll(result.findings());
         List<Told> all = new ArrayList<>();
         for (Part part : result.parts().both()) {
             part.findings().stream()
                     .filter(f -> verdicts.contains(f.verdict()))
-                    .filter(result.findings()::contains)
+                    .filter(own::contains)
                     .forEach(f -> all.add(new Told(f, part.occasion())));
         }
         all.sort(Comparator.comparing((Told t) -> t.finding.verdict())

@@ -25,7 +25,8 @@ public final class Cli {
     static Outcome run(Terminal terminal, String... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        int code = CommandRun.run(args, new PrintWriter(out, true), new PrintWriter(err, true), terminal);
+        int code =
+                CommandRun.run(args, new PrintWriter(out, true), new PrintWriter(err, true), terminal, Headstart.NONE);
         return new Outcome(code, out.toString(), err.toString());
     }
 }

@@ -18,7 +18,8 @@ import tipwright.geometry.NotConvergedException;
 /** Help, version, and what happens when the program itself is at fault. */
 class HelpTest {
     private static CommandLine line(PrintWriter out, PrintWriter err) {
-        return CommandRun.line(new String[0], out, err, new Tipwright(new Terminal(false, Map.of()), err));
+        return CommandRun.line(
+                new String[0], out, err, new Tipwright(new Terminal(false, Map.of()), err, Headstart.NONE));
     }
 
     static Set<String> commands() {

@@ -77,7 +77,7 @@ class SurroundingsTest {
         String[] args = words.isEmpty() ? new String[0] : words.split(" ");
         StringWriter err = new StringWriter();
         Terminal terminal = new Terminal(false, Map.of());
-        int code = CommandRun.run(args, new PrintWriter(new Full()), new PrintWriter(err), terminal);
+        int code = CommandRun.run(args, new PrintWriter(new Full()), new PrintWriter(err), terminal, Headstart.NONE);
         assertThat(code).isEqualTo(3);
         assertThat(err.toString()).contains("could not be written whole").doesNotContain("\tat ");
     }

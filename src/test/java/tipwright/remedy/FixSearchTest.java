@@ -127,7 +127,7 @@ class FixSearchTest {
 
     private static int holds(Design design, UnitSystem units) throws CannotComputeException {
         Result before = Checker.asFilled(design);
-        TriedFixes found = FixSearch.of(before, shop(units), true);
+        TriedFixes found = FixSearch.of(before, () -> shop(units), true);
         Map<String, Finding> was = byId(before);
         for (TriedFix fix : found.all()) {
             String words = fix.words().show(units);

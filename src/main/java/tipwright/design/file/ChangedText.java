@@ -95,7 +95,8 @@ public final class ChangedText {
             return all;
         }
         if (a == null || b == null || !a.getClass().isRecord() || a.getClass() != b.getClass()) {
-            return a instanceof Double x && b instanceof Double y && Math.abs(x - y) < SAME || Alike.parts(a, b);
+            boolean near = a instanceof Double x && b instanceof Double y && Math.abs(x - y) < SAME;
+            return near || Alike.parts(a, b);
         }
         if (a instanceof NamedPoints) {
             // they are there for the places that use them, and those are compared

@@ -56,10 +56,7 @@ final class QuantityBinder {
             return Double.POSITIVE_INFINITY;
         }
         try {
-            String likely = text.isEmpty() ? "" : reader.likely(text, measured.value());
-            Estimate read = measured.sheet()
-                    ? Quantities.thickness(text, likely)
-                    : Quantities.estimate(text, measured.value(), likely);
+            Estimate read = estimate(measured, text);
             double value = read.si();
             String wrong = limits(measured, text, value);
             if (wrong == null) {
@@ -73,6 +70,25 @@ final class QuantityBinder {
             problems.addAlike(node.place(), path, message, message.startsWith("no unit in ") ? "no unit" : "");
         }
         return null;
+    }
+
+    /** What is written; the unit that a bare number is most likely meant in is only looked for where one is missing. */
+    private Estimate estimate(Measured measured, String text) throws QuantityException {
+        try {
+            return estimate(measured, text, "");
+        } catch (QuantityException wrong) {
+            String likely = text.isEmpty() ? "" : reader.likely(text, measured.value());
+            if (likely.isEmpty()) {
+                throw wrong;
+            }
+            return estimate(measured, text, likely);
+        }
+    }
+
+    private static Estimate estimate(Measured measured, String text, String likely) throws QuantityException {
+        return measured.sheet()
+                ? Quantities.thickness(text, likely)
+                : Quantities.estimate(text, measured.value(), likely);
     }
 
     private static @Nullable String limits(Measured measured, String text, double value) throws QuantityException {

@@ -3,7 +3,6 @@ package tipwright.viewer.window;
 
 import java.util.HashMap;
 import java.util.Map;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.geometry.Point2D;
@@ -23,6 +22,7 @@ final class Grips {
     private final Runnable redraw;
     private final Map<Node, Consumer<Vec2>> movers = new HashMap<>();
     private boolean held;
+    private Point2D from = Point2D.ZERO;
     private Vec2 waiting = Vec2.ZERO;
 
     /**
@@ -99,15 +99,14 @@ final class Grips {
             grip.setStroke(is ? shown.theme().ink() : null);
             grip.setStrokeWidth(is ? 2 : 0);
         });
-        AtomicReference<Point2D> from = new AtomicReference<>(Point2D.ZERO);
         grip.setOnMousePressed(e -> {
             held = true;
             grip.requestFocus();
-            from.set(pane.sceneToLocal(e.getSceneX(), e.getSceneY()));
+            from = pane.sceneToLocal(e.getSceneX(), e.getSceneY());
             e.consume();
         });
         grip.setOnMouseDragged(e -> {
-            Point2D by = pane.sceneToLocal(e.getSceneX(), e.getSceneY()).subtract(from.get());
+            Point2D by = pane.sceneToLocal(e.getSceneX(), e.getSceneY()).subtract(from);
             grip.setTranslateX(by.getX());
             grip.setTranslateY(by.getY());
             live.accept(by);
@@ -116,7 +115,7 @@ final class Grips {
         grip.setOnMouseReleased(e -> {
             held = false;
             Point2D to = pane.sceneToLocal(e.getSceneX(), e.getSceneY());
-            Point2D start = from.get();
+            Point2D start = from;
             if (!to.equals(start)) {
                 moved.accept(view.stowed(to.getX(), to.getY()).minus(view.stowed(start.getX(), start.getY())));
             }

@@ -101,8 +101,8 @@ final class SearchPane extends VBox {
     private void list() {
         DumpStates dump = shown.dump();
         List<Node> lines = new ArrayList<>();
-        for (NumberedPlace place : dump == null ? List.<NumberedPlace>of() : NumberedPlace.of(dump.design())) {
-            lines.add(line(dump.design(), place));
+        if (dump != null) {
+            NumberedPlace.of(dump.design()).forEach(place -> lines.add(line(dump.design(), place)));
         }
         places.getChildren().setAll(lines);
     }
