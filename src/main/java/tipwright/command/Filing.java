@@ -53,7 +53,9 @@ final class Filing {
                     good.assumptions(),
                     remarks,
                     FixSearch.of(
-                            result, Boxes.of(source, good.design(), List.of()).shop(good.units()), false),
+                            result,
+                            () -> Boxes.of(source, good.design(), List.of()).shop(good.units()),
+                            false),
                     Doubter.ask(good, result.findings()),
                     source.sizes());
             return new Filed(checked, origin, Exit.FINE);

@@ -84,7 +84,7 @@ final class Interviewer {
         out.println();
         String number = (interview.given() + 1) + " of " + interview.questions() + "  ";
         Prose.wrap(number, question.text()).forEach(out::println);
-        Prose.wrap("    ", question.tape()).forEach(out::println);
+        Prose.wrap("    ", interview.tape()).forEach(out::println);
         out.print("    usual: " + interview.usual() + " > ");
         out.flush();
     }

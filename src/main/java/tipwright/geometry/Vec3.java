@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.geometry;
 
+import org.jspecify.annotations.Nullable;
+
 /** A point or vector; x towards the dump side, y up, z along the pivot towards the viewer of the side view. */
 public record Vec3(double x, double y, double z) {
     public static final Vec3 ZERO = new Vec3(0, 0, 0);
@@ -44,5 +46,19 @@ public record Vec3(double x, double y, double z) {
         double c = Math.cos(tilt);
         double s = Math.sin(tilt);
         return new Vec3(c * x + s * y, -s * x + c * y, z);
+    }
+
+    // Written out as those of a Vec2, for the same reason.
+    @Override
+    public boolean equals(@Nullable Object o) {
+        return o instanceof Vec3 v
+                && Double.compare(x, v.x) == 0
+                && Double.compare(y, v.y) == 0
+                && Double.compare(z, v.z) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * (31 * Double.hashCode(x) + Double.hashCode(y)) + Double.hashCode(z);
     }
 }

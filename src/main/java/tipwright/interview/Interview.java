@@ -40,6 +40,12 @@ public record Interview(Answers answers) {
         return question == null ? "" : question.usual().apply(answers);
     }
 
+    /** Where to hold the tape for the question at hand, or where else its answer is found; empty when nothing more is asked. */
+    public String tape() {
+        Question question = next();
+        return question == null ? "" : question.tape().apply(answers);
+    }
+
     /**
      * With an answer to the question at hand.
      *

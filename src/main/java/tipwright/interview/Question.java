@@ -10,7 +10,7 @@ import tipwright.quantity.QuantityException;
  *
  * @param id the same in every interview
  * @param text as asked
- * @param tape where to hold the tape, or where else the answer is found
+ * @param tape where to hold the tape, or where else the answer is found, in the units of the tape
  * @param usual what is taken when nothing is typed
  * @param wanted whether it is asked, after these answers
  * @param reader understands what was typed
@@ -18,7 +18,7 @@ import tipwright.quantity.QuantityException;
 public record Question(
         String id,
         String text,
-        String tape,
+        Function<Answers, String> tape,
         Function<Answers, String> usual,
         Predicate<Answers> wanted,
         Reader reader) {

@@ -15,8 +15,9 @@ final class Questions {
     private static final String MARKED =
             "Make one mark on the frame that the tape reaches from everywhere. Two readings from it: along towards the dump end,"
                     + " then up; a minus for the other way, or down.";
-    private static final String BOTH =
-            "Along and up from the mark; or from two known places: '55 in from mark, 12 in from pivot, above'.";
+    private static final Function<Answers, String> BOTH = units(
+            "Along and up from the mark; or from two known places: '55 in from mark, 12 in from pivot, above'.",
+            "Along and up from the mark; or from two known places: '1400 mm from mark, 300 mm from pivot, above'.");
 
     static final List<Question> ALL = List.of(
             ask("name", "What is the machine called?", "Any name.", a -> "My tank", Questions::always, Measure.line()),
@@ -73,7 +74,9 @@ final class Questions {
             ask(
                     "wall",
                     "How thick is the wall?",
-                    "'3/16 plate', '16 ga', or as a caliper shows it.",
+                    units(
+                            "'3/16 plate', '16 ga', or as a caliper shows it.",
+                            "As a caliper shows it, without paint and rust."),
                     shaped("3/16 plate", "5 mm", "18 ga", "1.2 mm"),
                     Questions::always,
                     Measure.thickness()),
@@ -122,7 +125,9 @@ final class Questions {
             ask(
                     "door",
                     "How wide is the door's opening across, and what does the door weigh?",
-                    "The tape straight across the hole in the dump end; 'about 38 lb' will do, a scale is better.",
+                    units(
+                            "The tape straight across the hole in the dump end; 'about 38 lb' will do, a scale is better.",
+                            "The tape straight across the hole in the dump end; 'about 17 kg' will do, a scale is better."),
                     units("27 in, about 38 lb", "686 mm, about 17 kg"),
                     Questions::round,
                     Measure.several(Kind.LENGTH, Kind.MASS)),
@@ -136,7 +141,8 @@ final class Questions {
             ask(
                     "slurry",
                     "What is in it? A full bucket on a scale is best: volume, full, empty",
-                    "'5 gal, 57 lb, 2 lb'; or a density; or a usual kind: "
+                    a -> units("'5 gal, 57 lb, 2 lb'", "'20 L, 27 kg, 1 kg'").apply(a)
+                            + "; or a density; or a usual kind: "
                             + UsualSlurry.all().stream().map(UsualSlurry::name).collect(Collectors.joining(", ")) + ".",
                     units("5 gal, 57 lb, 2 lb", "20 L, 27 kg, 1 kg"),
                     Questions::always,
@@ -171,7 +177,7 @@ final class Questions {
                     Measure.several(Kind.LENGTH, Kind.FORCE)),
             ask(
                     "drive",
-                    "What tips it: electric, hydraulic or winch?",
+                    "What tilts it: electric, hydraulic or winch?",
                     "electric: an actuator with a screw. hydraulic: one cylinder or two alike. winch: a rope wound by hand.",
                     a -> a.is("shape", "tub") ? "hydraulic" : a.is("shape", "drum") ? "winch" : "electric",
                     Questions::always,
@@ -186,21 +192,23 @@ final class Questions {
             ask(
                     "frame-pin",
                     "Where is the pin on the frame?",
-                    "Middle of the pin; of a winch: where the rope leaves the sheave. " + BOTH,
+                    a -> "Middle of the pin; of a winch: where the rope leaves the sheave. " + BOTH.apply(a),
                     Questions::usualFramePin,
                     Questions::always,
                     Questions::place),
             ask(
                     "tank-pin",
                     "Where is the pin on the tank?",
-                    "Middle of the pin; of a winch: where the rope is hooked in. " + BOTH,
+                    a -> "Middle of the pin; of a winch: where the rope is hooked in. " + BOTH.apply(a),
                     Questions::usualTankPin,
                     Questions::always,
                     Questions::place),
             ask(
                     "lengths",
                     "How long is it pin to pin when closed, and how far does it come out?",
-                    "Two readings: '22 1/2 in, 18 in'. Of a rope: the shortest it gets, and how much of it is wound.",
+                    units(
+                            "Two readings: '22 1/2 in, 18 in'. Of a rope: the shortest it gets, and how much of it is wound.",
+                            "Two readings: '570 mm, 460 mm'. Of a rope: the shortest it gets, and how much of it is wound."),
                     Questions::usualLengths,
                     Questions::always,
                     Measure.several(Kind.LENGTH, Kind.LENGTH)),
@@ -287,6 +295,16 @@ final class Questions {
             String id,
             String text,
             String tape,
+            Function<Answers, String> usual,
+            Predicate<Answers> wanted,
+            Reader reader) {
+        return ask(id, text, a -> tape, usual, wanted, reader);
+    }
+
+    private static Question ask(
+            String id,
+            String text,
+            Function<Answers, String> tape,
             Function<Answers, String> usual,
             Predicate<Answers> wanted,
             Reader reader) {

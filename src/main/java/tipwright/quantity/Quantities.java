@@ -34,6 +34,11 @@ public final class Quantities {
         return QuantityReader.estimate(text, Kind.LENGTH, likely, true);
     }
 
+    /** A gauge of wire: '6', 'AWG 6' or '2/0', which is -1; as {@link #estimate}. */
+    public static Estimate wireGauge(String text) throws QuantityException {
+        return QuantityReader.estimate(WireGauge.asNumber(text), Kind.RATIO, "", false);
+    }
+
     /** An SI value in the unit that suits its kind and size, four significant digits: '1.25 kN'. Shares are plain numbers. */
     public static String show(double si, Kind kind, UnitSystem system) {
         return QuantityWriter.show(si, kind, system);
@@ -84,7 +89,7 @@ public final class Quantities {
      * @throws QuantityException when the old one is not understood
      */
     public static String rewrite(String old, double si, Kind kind) throws QuantityException {
-        Doubt text = Doubt.in(old);
+        Doubt text = Doubt.in(kind == Kind.RATIO && WireGauge.isNamed(old) ? WireGauge.asNumber(old) : old);
         UnitLabel unit =
                 QuantityReader.read(SheetThickness.asLength(text.base()), kind).unit();
         double number = unit == null ? si : unit.fromSi(si);

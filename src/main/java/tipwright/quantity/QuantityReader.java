@@ -26,6 +26,10 @@ final class QuantityReader {
                     + "' is a gauge of steel sheet, which only tells a thickness; a length is needed, such as '"
                     + kind.example() + "'");
         }
+        if (kind == Kind.AREA && WireGauge.isNamed(doubt.base())) {
+            throw new QuantityException("'" + written.strip() + "' is a gauge of wire: write it under 'awg:', as 'awg: "
+                    + WireGauge.asNumber(doubt.base()) + "'; an area is needed here, such as '" + kind.example() + "'");
+        }
         Parsed value = read(thickness ? SheetThickness.asLength(doubt.base()) : doubt.base(), kind, likely);
         UnitLabel unit = value.unit();
         return new Estimate(value.si(), doubt.standard(value, kind, written), unit == null ? "" : unit.name());

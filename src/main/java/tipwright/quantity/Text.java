@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.quantity;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -180,6 +182,10 @@ public record Text(List<Piece> pieces) {
 
     /** Rounded half up: '0.10' with two decimals. */
     private static String fixed(double value, int decimals) {
-        return String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return Double.isFinite(value)
+                ? BigDecimal.valueOf(value)
+                        .setScale(decimals, RoundingMode.HALF_UP)
+                        .toPlainString()
+                : Double.toString(value);
     }
 }

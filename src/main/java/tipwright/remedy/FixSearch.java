@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
 import tipwright.check.Result;
@@ -52,26 +53,37 @@ public final class FixSearch {
     }
 
     /** The changes that fix what fails, with nobody who might lose interest. */
-    public static TriedFixes of(Result result, Shop shop, boolean close) {
+    public static TriedFixes of(Result result, Supplier<Shop> shop, boolean close) {
         return of(result, shop, close, () -> true);
     }
 
     /**
      * The changes that fix what fails.
      *
+     * @param shop what can be had; asked for only when something is to be fixed
      * @param close whether what is close is to be fixed too
      * @param wanted whether somebody still wants to know; asked before every try
      */
-    public static TriedFixes of(Result result, Shop shop, boolean close, BooleanSupplier wanted) {
+    public static TriedFixes of(Result result, Supplier<Shop> shop, boolean close, BooleanSupplier wanted) {
         List<Finding> bad = result.findings().stream()
                 .filter(f -> f.verdict() == Verdict.FAIL || (close && f.verdict() == Verdict.CLOSE))
                 .toList();
+        return of(result, shop, bad, wanted);
+    }
+
+    /** The changes with which one finding passes well that fails or is close, whatever else fails meanwhile. */
+    public static TriedFixes of(Result result, Supplier<Shop> shop, Finding finding) {
+        return of(result, shop, List.of(finding), () -> true);
+    }
+
+    private static TriedFixes of(
+            Result result, Supplier<Shop> shop, List<Finding> bad, BooleanSupplier wanted) {
         if (bad.isEmpty()) {
             return TriedFixes.NONE;
         }
         try {
             Trials trials = new Trials(result, bad, BUDGET, wanted);
-            FixSearch search = new FixSearch(trials, shop);
+            FixSearch search = new FixSearch(trials, shop.get());
             boolean complete = search.all(bad);
             return new TriedFixes(search.found, true, complete);
         } catch (CannotComputeException e) {

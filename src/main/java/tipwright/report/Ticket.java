@@ -83,7 +83,7 @@ public record Ticket(
                 .limit(MOST)
                 .toList();
         double close = analysis.design().limits().close();
-        VerdictText text = new VerdictText(List.of(), units);
+        VerdictText text = new VerdictText(List.of(), analysis.design().tank(), units);
         return told.stream()
                 .map(t -> new Item(t.finding(), text.sentence(t, close), ""))
                 .toList();
@@ -92,7 +92,7 @@ public record Ticket(
     /** The ticket of a checked design. */
     public static Ticket of(Checked checked, UnitSystem units) {
         Result result = checked.result();
-        VerdictText text = new VerdictText(result.parts(), units);
+        VerdictText text = new VerdictText(result, units);
         Sureness sure = checked.sure();
         List<VerdictText.Told> all = told(result);
         List<VerdictText.Told> told = all.subList(0, Math.min(MOST, all.size()));

@@ -2,7 +2,9 @@
 package tipwright.report;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -15,12 +17,14 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Occasion;
 import tipwright.check.rule.Verdict;
 import tipwright.design.tank.CaseName;
+import tipwright.design.tank.Tank;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 
 /** A verdict in plain sentences: the normal dump, and if something goes wrong. Text, JSON, document and window share it. */
 public final class VerdictText {
     private static final String SHUT = ", outlet shut";
+    private static final String STILL_IN = ", load still in it";
 
     /** The worst first. */
     static final Comparator<Told> WORST_FIRST = Comparator.comparing((Told t) -> t.finding.verdict())
@@ -28,10 +32,11 @@ public final class VerdictText {
             .reversed();
 
     private final List<String> skipped;
+    private final Tank tank;
     private final UnitSystem units;
 
-    public VerdictText(Parts parts, UnitSystem units) {
-        this(parts.skipped(), units);
+    public VerdictText(Result result, UnitSystem units) {
+        this(result.parts().skipped(), result.analysis().design().tank(), units);
     }
 
     /**
@@ -39,8 +44,9 @@ public final class VerdictText {
      *
      * @param skipped what the design says does not happen
      */
-    VerdictText(List<String> skipped, UnitSystem units) {
+    VerdictText(List<String> skipped, Tank tank, UnitSystem units) {
         this.skipped = skipped;
+        this.tank = tank;
         this.units = units;
     }
 
@@ -60,7 +66,10 @@ public final class VerdictText {
         if (part.occasion() == Occasion.FAULT && !skipped.isEmpty()) {
             text.append(" Not looked at, because the file says that it does not happen: ")
                     .append(String.join(
-                            "; ", skipped.stream().map(CaseName::shown).toList()))
+                            "; ",
+                            skipped.stream()
+                                    .map(c -> CaseName.shown(c, tank))
+                                    .toList()))
                     .append(".");
         }
         return text.toString();
@@ -91,7 +100,13 @@ public final class VerdictText {
         Text says = Checks.of(f).map(c -> c.says(f)).orElse(Text.words(f.title()));
         String where = where(f, occasion);
         String said = Prose.safe(says.show(units));
-        String load = f.loadCase() == null ? "" : CaseName.shown(f.loadCase());
+        String load = f.loadCase() == null ? "" : CaseName.shown(f.loadCase(), tank);
+        String trouble = Checks.of(f).map(c -> c.trouble(f)).orElse("");
+        if (!trouble.isEmpty()) {
+            boolean same = load.equalsIgnoreCase(trouble);
+            String there = same ? tilt(f) : where;
+            return trouble + (there.isEmpty() ? "" : " (" + there + ")") + ": " + said;
+        }
         if (!load.isEmpty() && said.regionMatches(true, 0, load + ": ", 0, load.length() + 2)) {
             said = said.substring(load.length() + 2);
         }
@@ -103,11 +118,14 @@ public final class VerdictText {
 
     /** The findings with some of the verdicts, each once, where it is worst; the worst first. */
     public static List<Told> told(Result result, Set<Verdict> verdicts) {
+        // a part holds the very finding, or its twin
+        Set<Finding> own = Collections.newSetFromMap(new IdentityHashMap<>());
+        own.addAll(result.findings());
         List<Told> all = new ArrayList<>();
         for (Part part : result.parts().both()) {
             part.findings().stream()
                     .filter(f -> verdicts.contains(f.verdict()))
-                    .filter(result.findings()::contains)
+                    .filter(own::contains)
                     .forEach(f -> all.add(new Told(f, part.occasion())));
         }
         all.sort(WORST_FIRST);
@@ -127,23 +145,29 @@ public final class VerdictText {
                 : "";
     }
 
-    private static String where(Finding f, Occasion occasion) {
+    private String where(Finding f, Occasion occasion) {
         Check check = Checks.of(f).orElse(null);
         String name = f.loadCase();
-        String load = name == null ? "" : CaseName.shown(name);
+        String load = name == null ? "" : CaseName.shown(name, tank);
         boolean outlet = name != null
                 && occasion == Occasion.FAULT
                 && check != null
                 && List.of("held", "settled", "slid").contains(name);
         if (outlet) {
-            load = (load.endsWith(SHUT) ? load.substring(0, load.length() - SHUT.length()) : load)
-                    + ", outlet still shut";
+            load = tank.pours()
+                    ? load + (load.endsWith(STILL_IN) ? "" : STILL_IN)
+                    : (load.endsWith(SHUT) ? load.substring(0, load.length() - SHUT.length()) : load)
+                            + ", outlet still shut";
         }
-        String tilt = Double.isNaN(f.tilt()) ? "" : "at " + Scale.angle().show(f.tilt());
+        String tilt = tilt(f);
         return load.isEmpty() ? tilt : tilt.isEmpty() ? load : load + ", " + tilt;
     }
 
-    /** 'PASSES SO FAR, 2 checks cannot tell: sizes missing'. */
+    private static String tilt(Finding f) {
+        return Double.isNaN(f.tilt()) ? "" : "at " + Scale.angle().show(f.tilt());
+    }
+
+    /** 'PASSES SO FAR, 2 checks cannot tell'. */
     public static String word(Result result) {
         long skipped = result.findings().stream()
                 .filter(f -> f.verdict() == Verdict.NOT_CHECKED)
@@ -151,8 +175,6 @@ public final class VerdictText {
         Verdict verdict = result.verdict();
         String word = verdict.says().toUpperCase(Locale.ROOT);
         String missing = skipped == 1 ? "1 check cannot tell" : skipped + " checks cannot tell";
-        return skipped == 0
-                ? word
-                : word + (verdict == Verdict.FAIL ? "" : " SO FAR") + ", " + missing + ": sizes missing";
+        return skipped == 0 ? word : word + (verdict == Verdict.FAIL ? "" : " SO FAR") + ", " + missing;
     }
 }

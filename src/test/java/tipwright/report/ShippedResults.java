@@ -66,7 +66,7 @@ final class ShippedResults {
                 checked.result(),
                 checked.assumptions(),
                 checked.remarks(),
-                FixSearch.of(checked.result(), shop, false),
+                FixSearch.of(checked.result(), () -> shop, false),
                 null,
                 List.of());
     }

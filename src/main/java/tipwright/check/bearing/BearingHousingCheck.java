@@ -67,7 +67,7 @@ public final class BearingHousingCheck implements Check {
 
     @Override
     public String part(Finding finding) {
-        return "housing of " + finding.id().substring(id().length() + 1).replace('-', ' ');
+        return "housing of " + finding.partId().replace('-', ' ');
     }
 
     @Override
@@ -115,6 +115,9 @@ public final class BearingHousingCheck implements Check {
                 .mapToDouble(HousingStrength::angle)
                 .max()
                 .orElse(Math.PI);
+        if (last + SAME >= Math.PI) {
+            return null; // no load points further off
+        }
         Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> {
             Vec2 load = b.bearings().get(i).xy();
             return angle(load, base) > last + SAME ? load.norm() : 0;

@@ -12,6 +12,8 @@ import tipwright.analysis.WindArea;
 import tipwright.check.standing.Footprint.Mass;
 import tipwright.design.Design;
 import tipwright.design.around.Footing;
+import tipwright.design.tank.CaseName;
+import tipwright.design.tank.Tank;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.Range;
 import tipwright.geometry.Solid;
@@ -85,12 +87,14 @@ record Standing(
         private Text worstEdge = Text.NONE;
         private final Extreme.Search heaviest = Extreme.Search.largest();
         private Text caught = Text.NONE;
+        private final Tank tank;
         private @Nullable Text lifts;
         private int most = -1;
         private final Set<Integer> lifting = new TreeSet<>();
 
         Walk(Design design, Footing footing, double y) {
             this.footing = footing;
+            tank = design.tank();
             this.y = y;
             footprint = Footprint.around(footing.outline(), y);
             up = design.site().up();
@@ -137,15 +141,8 @@ record Standing(
         }
 
         private Text caught(WindArea tank, Footprint.Edge edge, Pose pose) {
-            Text frameArea = frame.leftOut().isEmpty()
-                    ? area(frame.shown(against(edge))[0]).plus(" of the frame")
-                    : Text.words("none of the frame (" + frame.leftOut() + ")");
-            return Text.of("wind on {} of the tank and ", area(tank(tank, edge, pose)[0]))
-                    .plus(frameArea);
-        }
-
-        private static Text area(double m2) {
-            return Text.amount(m2, Kind.AREA, "m2", 2);
+            Text shown = Text.amount(tank(tank, edge, pose)[0], Kind.AREA, "m2", 2);
+            return Text.of("wind on {} of the tank and ", shown).plus(frame.caught(against(edge)));
         }
 
         private static Vec3 against(Footprint.Edge edge) {
@@ -189,7 +186,7 @@ record Standing(
                 most = heaviest.offer(load, pose.tilt(), loadCase, null) ? i : most;
                 if (load == 0 && first) {
                     lifting.add(i);
-                    lifts = Text.degrees(pose.tilt(), 0).plus(" (" + loadCase + ")");
+                    lifts = Text.degrees(pose.tilt(), 0).plus(" (" + CaseName.shown(loadCase, tank) + ")");
                 }
             }
         }

@@ -86,6 +86,9 @@ final class QuantityBinder {
     }
 
     private static Estimate estimate(Measured measured, String text, String likely) throws QuantityException {
+        if (measured.wire()) {
+            return Quantities.wireGauge(text);
+        }
         return measured.sheet()
                 ? Quantities.thickness(text, likely)
                 : Quantities.estimate(text, measured.value(), likely);

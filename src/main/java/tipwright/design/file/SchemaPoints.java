@@ -14,6 +14,9 @@ final class SchemaPoints {
     /** A length, a gauge or a plate. */
     static final String THICKNESS = "thickness";
 
+    /** A gauge of wire. */
+    static final String WIRE = "wire-gauge";
+
     private SchemaPoints() {}
 
     static Map<String, Object> definitions() {
@@ -24,6 +27,13 @@ final class SchemaPoints {
                 Map.of(
                         "anyOf",
                         List.of(length(), text("^[0-9]+ ?(ga|gauge)$"), text("^[0-9][-0-9 ./]*( mm| in)? plate$"))));
+        all.put(
+                WIRE,
+                Map.of(
+                        "anyOf",
+                        List.of(
+                                Map.of("type", "number"),
+                                text("^(AWG )?([0-9]{1,2}|[1-4]/0|-[0-9])( ?(AWG|ga|gauge))?$"))));
         return all;
     }
 

@@ -110,8 +110,10 @@ final class SchemaValues {
             if (type == Vec2.class || type == Vec3.class) {
                 return point(type == Vec2.class ? 2 : 3, measured);
             }
-            Map<String, Object> quantity =
-                    reference(measured.sheet() ? SchemaPoints.THICKNESS : name(measured.value()));
+            Map<String, Object> quantity = reference(
+                    measured.sheet()
+                            ? SchemaPoints.THICKNESS
+                            : measured.wire() ? SchemaPoints.WIRE : name(measured.value()));
             String other = key.mark(Sold.class) != null ? "?" : measured.orWord();
             return other.isEmpty() ? quantity : any(List.of(quantity, Map.of("const", other)));
         }

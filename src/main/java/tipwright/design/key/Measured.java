@@ -34,6 +34,9 @@ public @interface Measured {
     /** Whether it is the thickness of a sheet or plate, which may be written '16 ga' or '3/16 plate'. */
     boolean sheet() default false;
 
+    /** Whether it is a gauge of wire, which may be written 'AWG 6' or '2/0'. */
+    boolean wire() default false;
+
     /** Whether a Vec2 or Vec3 is no place of the machine: the sizes of a box, or a place within a part. */
     boolean within() default false;
 

@@ -21,8 +21,8 @@ import tipwright.quantity.Kind;
  */
 @ExactlyOne({"section", "awg"})
 public record Cable(
-        @Note("Wire gauge as a number: 6 for AWG 6, 0 for 1/0, -1 for 2/0")
-                @Measured(value = Kind.RATIO, atLeast = "-3", atMost = "40")
+        @Note("Wire gauge: 6, AWG 6, 2/0; as a number 0 is 1/0 and -1 is 2/0")
+                @Measured(value = Kind.RATIO, atLeast = "-3", atMost = "40", wire = true)
                 @Sold(value = "gauge", usual = "6")
                 @Nullable
                 Double awg,

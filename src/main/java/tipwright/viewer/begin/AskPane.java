@@ -127,9 +127,9 @@ final class AskPane extends HBox {
         number.setText((interview.given() + 1) + " of " + all);
         progress.setProgress((double) interview.given() / all);
         question.setText(asked.text());
-        tape.setText(asked.tape());
+        tape.setText(interview.tape());
         answer.setText("");
-        answer.setAccessibleText(asked.text() + " " + asked.tape());
+        answer.setAccessibleText(asked.text() + " " + interview.tape());
         answer.setPromptText("usual: " + interview.usual());
         usual.setText("Take the usual: " + interview.usual());
         back.setDisable(interview.given() == 0);

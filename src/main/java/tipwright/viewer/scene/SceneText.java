@@ -177,7 +177,7 @@ public final class SceneText extends Pane {
         String about = machine.dump().loadCase(machine.loadCase()).load().about();
         y = line(
                 all,
-                CaseName.shown(machine.loadCase()) + (wide ? ": " + about : ""),
+                CaseName.shown(machine.loadCase(), machine.dump().design().tank()) + (wide ? ": " + about : ""),
                 0.85 * size,
                 theme.faint(),
                 FontWeight.NORMAL,

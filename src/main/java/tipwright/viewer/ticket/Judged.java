@@ -2,6 +2,9 @@
 package tipwright.viewer.ticket;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tipwright.check.Early;
 import tipwright.check.rule.Finding;
@@ -17,9 +20,16 @@ import tipwright.viewer.editor.Solved;
  * @param early what is known without the dump in time
  * @param all checks, from {@link Stage#CHECKED} on, until then null; how full it may be is in it from {@link Stage#FILLED} on
  * @param fixes that were tried, the least change first
+ * @param asked ids of findings for which alone fixes were looked for
  * @param waits in words, what is still to come; empty: nothing
  */
-public record Judged(Stage stage, Early early, @Nullable Checked all, List<ReadyFix> fixes, String waits) {
+public record Judged(
+        Stage stage,
+        Early early,
+        @Nullable Checked all,
+        List<ReadyFix> fixes,
+        Set<String> asked,
+        String waits) {
     private static final String MOVING =
             "updates when you let go: gaps, part fills, what needs the dump in time, and what happens if something goes wrong";
     private static final String QUICK = "the checks are still being worked out";
@@ -39,13 +49,25 @@ public record Judged(Stage stage, Early early, @Nullable Checked all, List<Ready
         FILLED
     }
 
-    /** Copies the list. */
+    /** Copies the collections. */
     public Judged {
         fixes = List.copyOf(fixes);
+        asked = Set.copyOf(asked);
+    }
+
+    /** The same with what was tried for one finding alone. */
+    Judged plus(Finding finding, Checked with, List<ReadyFix> more) {
+        return new Judged(
+                stage,
+                early,
+                with,
+                Stream.concat(fixes.stream(), more.stream()).toList(),
+                Stream.concat(asked.stream(), Stream.of(finding.id())).collect(Collectors.toSet()),
+                waits);
     }
 
     private static Judged quick(Solved solved, String waits) {
-        return new Judged(Stage.QUICK, new Early(solved.analysis(), solved.findings()), null, List.of(), waits);
+        return new Judged(Stage.QUICK, new Early(solved.analysis(), solved.findings()), null, List.of(), Set.of(), waits);
     }
 
     /** What is known while something is being moved. */
@@ -60,22 +82,22 @@ public record Judged(Stage stage, Early early, @Nullable Checked all, List<Ready
 
     /** What is known without the dump in time. */
     Judged atRest(Early rest) {
-        return new Judged(Stage.AT_REST, rest, null, List.of(), AT_REST);
+        return new Judged(Stage.AT_REST, rest, null, List.of(), Set.of(), AT_REST);
     }
 
     /** What all checks say. */
     Judged checked(Checked verdict) {
-        return new Judged(Stage.CHECKED, early, verdict, List.of(), CHECKED);
+        return new Judged(Stage.CHECKED, early, verdict, List.of(), Set.of(), CHECKED);
     }
 
     /** The same with how full it may be. */
     Judged filled(Checked whole, List<ReadyFix> tried, String still) {
-        return new Judged(Stage.FILLED, early, whole, tried, still);
+        return new Judged(Stage.FILLED, early, whole, tried, Set.of(), still);
     }
 
     /** What is known when the rest cannot be had. */
     Judged endsWith(String why) {
-        return new Judged(stage, early, all, fixes, why);
+        return new Judged(stage, early, all, fixes, asked, why);
     }
 
     /** The whole check, with how full it may be; null: not yet. */

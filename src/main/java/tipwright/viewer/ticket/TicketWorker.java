@@ -9,9 +9,11 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import javafx.application.Platform;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.Result;
 import tipwright.check.StagedCheck;
+import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.file.ChangedText;
 import tipwright.design.file.PartsAtHand;
@@ -36,6 +38,10 @@ public final class TicketWorker {
     private final Consumer<Judged> watcher;
     private final ExecutorService verdicts = daemon("verdict");
     private final ExecutorService rest = daemon("fixes");
+    private volatile @Nullable Work latest;
+
+    /** What the latest whole answer was made of. */
+    private record Work(Question asked, Checked checked, Judged told) {}
 
     /** Tells a watcher, on the window's thread. */
     public TicketWorker(Consumer<Judged> watcher) {
@@ -73,6 +79,10 @@ public final class TicketWorker {
         Checked with(Result result) {
             List<String> remarks = read.warnings().stream().map(Problem::text).toList();
             return new Checked(result, read.assumptions(), remarks);
+        }
+
+        Shop shop() {
+            return Shop.of(draft.parts(read.design()), read.units());
         }
     }
 
@@ -130,19 +140,12 @@ public final class TicketWorker {
     }
 
     private void fix(Question asked, Result result, Judged filled) {
-        Reading.Good read = asked.read();
-        PartsAtHand names = asked.draft().parts(read.design());
         // what is close can wait while something fails
-        TriedFixes tried = FixSearch.of(
-                result, Shop.of(names, read.units()), result.verdict() != Verdict.FAIL, () -> wanted(asked));
-        List<ReadyFix> ready = new ArrayList<>();
-        double capacity = new Contents(read.design()).capacity();
-        for (TriedFix fix : tried.all()) {
-            if (!wanted(asked)) {
-                return;
-            }
-            String text = ChangedText.of(read, fix.design(), capacity, names::name);
-            ready.add(new ReadyFix(fix, text != null && holds(asked.draft(), text, fix, result) ? text : null));
+        TriedFixes tried =
+                FixSearch.of(result, asked::shop, result.verdict() != Verdict.FAIL, () -> wanted(asked));
+        List<ReadyFix> ready = ready(asked, tried, result);
+        if (!wanted(asked)) {
+            return;
         }
         Checked checked = asked.with(result);
         Checked all = new Checked(
@@ -150,9 +153,50 @@ public final class TicketWorker {
                 checked.assumptions(),
                 checked.remarks(),
                 tried,
-                Doubter.ask(read, result.findings()),
+                Doubter.ask(asked.read(), result.findings()),
                 List.of());
-        tell(filled.filled(all, ready, ""), asked);
+        done(new Work(asked, all, filled.filled(all, ready, "")));
+    }
+
+    /** The fixes of which each was written into the text, read again and checked again. */
+    private List<ReadyFix> ready(Question asked, TriedFixes tried, Result result) {
+        Reading.Good read = asked.read();
+        Draft draft = asked.draft();
+        PartsAtHand names = draft.parts(read.design());
+        double capacity = new Contents(read.design()).capacity();
+        List<ReadyFix> ready = new ArrayList<>();
+        for (TriedFix fix : tried.all()) {
+            if (!wanted(asked)) {
+                return List.of();
+            }
+            String text = ChangedText.of(read, fix.design(), capacity, names::name, t -> draft.with(t)
+                    .read());
+            ready.add(new ReadyFix(fix, text != null && holds(draft, text, fix, result) ? text : null));
+        }
+        return ready;
+    }
+
+    private void done(Work work) {
+        latest = work;
+        tell(work.told, work.asked);
+    }
+
+    /** Looks for fixes of one finding that is only close, while something else fails; they come as the others do. */
+    public void look(Finding finding) {
+        int mine = newest.get();
+        rest.execute(() -> {
+            Work work = latest;
+            if (work == null || work.asked.number() != mine || !wanted(work.asked)) {
+                return;
+            }
+            Checked was = work.checked;
+            Result result = was.result();
+            TriedFixes more = FixSearch.of(result, work.asked::shop, finding);
+            List<ReadyFix> ready = ready(work.asked, more, result);
+            Checked with = new Checked(
+                    result, was.assumptions(), was.remarks(), was.fixes().plus(more), was.sure(), was.sizes());
+            done(new Work(work.asked, with, work.told.plus(finding, with, ready)));
+        });
     }
 
     /** Whether the fix comes to the same when its text is read again. */

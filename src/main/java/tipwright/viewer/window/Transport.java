@@ -28,18 +28,6 @@ final class Transport extends VBox implements Panel {
     private static final double STEP = Math.toRadians(1);
     /** Most of the width that the headline takes where it stands beside the bar. */
     private static final double FOLDED = 0.52;
-    /** Load cases by what a person calls them. */
-    private static final StringConverter<String> SHOWN = new StringConverter<>() {
-        @Override
-        public String toString(String name) {
-            return name == null ? "" : CaseName.shown(name);
-        }
-
-        @Override
-        public String fromString(String shown) {
-            return shown;
-        }
-    };
 
     private static final StringConverter<Double> PACE = new StringConverter<>() {
         @Override
@@ -172,7 +160,19 @@ final class Transport extends VBox implements Panel {
         pace.setAccessibleText("how fast it plays");
         pace.setConverter(PACE);
         cases.setId("case");
-        cases.setConverter(SHOWN);
+        cases.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(@Nullable String name) {
+                return name == null
+                        ? ""
+                        : CaseName.shown(name, shown.dump().design().tank());
+            }
+
+            @Override
+            public String fromString(String name) {
+                return name;
+            }
+        });
         cases.setAccessibleText("load case");
         cases.setMaxWidth(Double.MAX_VALUE);
         cases.setOnAction(e -> {
