@@ -76,8 +76,7 @@ public final class FixSearch {
         return of(result, shop, List.of(finding), () -> true);
     }
 
-    private static TriedFixes of(
-            Result result, Supplier<Shop> shop, List<Finding> bad, BooleanSupplier wanted) {
+    private static TriedFixes of(Result result, Supplier<Shop> shop, List<Finding> bad, BooleanSupplier wanted) {
         if (bad.isEmpty()) {
             return TriedFixes.NONE;
         }

@@ -10,7 +10,6 @@ import java.util.Locale;
 import java.util.Set;
 import tipwright.check.Checks;
 import tipwright.check.Part;
-import tipwright.check.Parts;
 import tipwright.check.Result;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
@@ -67,9 +66,7 @@ public final class VerdictText {
             text.append(" Not looked at, because the file says that it does not happen: ")
                     .append(String.join(
                             "; ",
-                            skipped.stream()
-                                    .map(c -> CaseName.shown(c, tank))
-                                    .toList()))
+                            skipped.stream().map(c -> CaseName.shown(c, tank)).toList()))
                     .append(".");
         }
         return text.toString();

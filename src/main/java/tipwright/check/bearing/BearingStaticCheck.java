@@ -70,11 +70,7 @@ public final class BearingStaticCheck implements Check {
     @Override
     public Set<Trait> traits() {
         return Set.of(
-                Trait.DEPENDS_ON_FILL,
-                Trait.BOUNDS_MOUNTS,
-                Trait.BEARS_DRIVE,
-                Trait.CARRIES_TANK,
-                Trait.TELLS_RATING);
+                Trait.DEPENDS_ON_FILL, Trait.BOUNDS_MOUNTS, Trait.BEARS_DRIVE, Trait.CARRIES_TANK, Trait.TELLS_RATING);
     }
 
     @Override

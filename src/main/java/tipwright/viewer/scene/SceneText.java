@@ -218,8 +218,10 @@ public final class SceneText extends Pane {
                 y[0],
                 small));
         rows.add(() -> arrow(all, theme.push(), "actuator on tank" + (wide ? ", " + drawn : ""), y[0], small));
-        rows.add(() -> arrow(all, theme.bearing(), wide ? "tank on each bearing, same scale" : "tank on bearing", y[0], small));
-        rows.add(() -> dot(all, theme.centroid(), wide ? "centre of mass and its path" : "centre of mass", y[0], small));
+        rows.add(() -> arrow(
+                all, theme.bearing(), wide ? "tank on each bearing, same scale" : "tank on bearing", y[0], small));
+        rows.add(
+                () -> dot(all, theme.centroid(), wide ? "centre of mass and its path" : "centre of mass", y[0], small));
         if (!machine.dump().design().obstacles().isEmpty()) {
             rows.add(() -> swatch(all, theme.obstacle(), "must not be hit", y[0], small));
         }

@@ -24,12 +24,7 @@ import tipwright.viewer.editor.Solved;
  * @param waits in words, what is still to come; empty: nothing
  */
 public record Judged(
-        Stage stage,
-        Early early,
-        @Nullable Checked all,
-        List<ReadyFix> fixes,
-        Set<String> asked,
-        String waits) {
+        Stage stage, Early early, @Nullable Checked all, List<ReadyFix> fixes, Set<String> asked, String waits) {
     private static final String MOVING =
             "updates when you let go: gaps, part fills, what needs the dump in time, and what happens if something goes wrong";
     private static final String QUICK = "the checks are still being worked out";
@@ -67,7 +62,8 @@ public record Judged(
     }
 
     private static Judged quick(Solved solved, String waits) {
-        return new Judged(Stage.QUICK, new Early(solved.analysis(), solved.findings()), null, List.of(), Set.of(), waits);
+        return new Judged(
+                Stage.QUICK, new Early(solved.analysis(), solved.findings()), null, List.of(), Set.of(), waits);
     }
 
     /** What is known while something is being moved. */

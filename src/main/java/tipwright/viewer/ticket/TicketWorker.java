@@ -141,8 +141,7 @@ public final class TicketWorker {
 
     private void fix(Question asked, Result result, Judged filled) {
         // what is close can wait while something fails
-        TriedFixes tried =
-                FixSearch.of(result, asked::shop, result.verdict() != Verdict.FAIL, () -> wanted(asked));
+        TriedFixes tried = FixSearch.of(result, asked::shop, result.verdict() != Verdict.FAIL, () -> wanted(asked));
         List<ReadyFix> ready = ready(asked, tried, result);
         if (!wanted(asked)) {
             return;

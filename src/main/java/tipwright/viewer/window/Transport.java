@@ -60,7 +60,8 @@ final class Transport extends VBox implements Panel {
     private final VBox folded = new VBox() {
         @Override
         protected double computeMinWidth(double height) {
-            return Math.max(first.prefWidth(-1), Math.min(computePrefWidth(height), FOLDED * Transport.this.getWidth()));
+            return Math.max(
+                    first.prefWidth(-1), Math.min(computePrefWidth(height), FOLDED * Transport.this.getWidth()));
         }
     };
     private final HBox beside = new HBox();
@@ -163,9 +164,10 @@ final class Transport extends VBox implements Panel {
         cases.setConverter(new StringConverter<>() {
             @Override
             public String toString(@Nullable String name) {
-                return name == null
+                DumpStates dump = shown.dump();
+                return name == null || dump == null
                         ? ""
-                        : CaseName.shown(name, shown.dump().design().tank());
+                        : CaseName.shown(name, dump.design().tank());
             }
 
             @Override

@@ -22,8 +22,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tipwright.design.file.DesignKeys;
 import tipwright.design.file.FieldEdit;
-import tipwright.design.file.FieldMeaning.Sort;
 import tipwright.design.file.FieldMeaning;
+import tipwright.design.file.FieldMeaning.Sort;
 import tipwright.design.file.FileField;
 import tipwright.design.file.FileFields;
 

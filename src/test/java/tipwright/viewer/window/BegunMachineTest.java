@@ -205,9 +205,7 @@ class BegunMachineTest {
         PicturePane pane = robot.lookup("#picture").query();
         Vec2 pin = ((Straight) design.drive()).framePin();
         double z = design.drive().actuators().get(0).z();
-        Vec2 at = pane.picture()
-                .camera()
-                .project(new Vec3(pin.x(), pin.y(), z), pane.getWidth(), pane.getHeight());
+        Vec2 at = pane.picture().camera().project(new Vec3(pin.x(), pin.y(), z), pane.getWidth(), pane.getHeight());
         return pane.localToScreen(at.x(), at.y());
     }
 
