@@ -78,9 +78,8 @@ final class CheckSection {
         }
         if (!notMade.isEmpty()) {
             lines.add("");
-            lines.add(
-                    style.heading(
-                            "Cannot tell yet: give the sizes that are missing. These checks do not count as passed."));
+            lines.add(style.heading(
+                    "Cannot tell yet: give the sizes that are missing. These checks do not count as passed."));
             Set<String> told = new LinkedHashSet<>();
             for (Finding f : notMade) {
                 String note = note(f);

@@ -77,11 +77,10 @@ public final class StallCheck implements TimedCheck {
     public Text says(Finding finding) {
         return finding.verdict() == Verdict.NOT_CHECKED || finding.verdict() == Verdict.PASS
                 ? TimedCheck.super.says(finding)
-                : Text.words(
-                        (finding.worst().direction() == MotionDirection.RAISING
-                                        ? "the actuator stalls"
-                                        : "the tank does not come back down")
-                                + (finding.verdict() == Verdict.CLOSE ? ", and goes on when enough has run out" : ""));
+                : Text.words((finding.worst().direction() == MotionDirection.RAISING
+                                ? "the actuator stalls"
+                                : "the tank does not come back down")
+                        + (finding.verdict() == Verdict.CLOSE ? ", and goes on when enough has run out" : ""));
     }
 
     @Override
