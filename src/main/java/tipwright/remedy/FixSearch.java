@@ -61,6 +61,15 @@ public final class FixSearch {
         List<Finding> bad = result.findings().stream()
                 .filter(f -> f.verdict() == Verdict.FAIL || (close && f.verdict() == Verdict.CLOSE))
                 .toList();
+        return of(result, shop, bad);
+    }
+
+    /** The changes with which one finding passes well that fails or is close, whatever else fails meanwhile. */
+    public static TriedFixes of(Result result, Supplier<Shop> shop, Finding finding) {
+        return of(result, shop, List.of(finding));
+    }
+
+    private static TriedFixes of(Result result, Supplier<Shop> shop, List<Finding> bad) {
         if (bad.isEmpty()) {
             return TriedFixes.NONE;
         }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import tipwright.check.rule.Finding;
 
 /**
@@ -35,6 +36,14 @@ public record TriedFixes(List<TriedFix> all, boolean looked, boolean complete) {
                         .thenComparing(f -> !f.everything()))
                 .forEach(f -> byKind.putIfAbsent(f.kind(), f));
         return List.copyOf(byKind.values());
+    }
+
+    /** These and others. */
+    public TriedFixes plus(TriedFixes others) {
+        return new TriedFixes(
+                Stream.concat(all.stream(), others.all.stream()).toList(),
+                looked || others.looked,
+                complete && others.complete);
     }
 
     /** Those with which no check fails, least change first. */

@@ -141,15 +141,8 @@ record Standing(
         }
 
         private Text caught(WindArea tank, Footprint.Edge edge, Pose pose) {
-            Text frameArea = frame.leftOut().isEmpty()
-                    ? area(frame.shown(against(edge))[0]).plus(" of the frame")
-                    : Text.words("none of the frame (" + frame.leftOut() + ")");
-            return Text.of("wind on {} of the tank and ", area(tank(tank, edge, pose)[0]))
-                    .plus(frameArea);
-        }
-
-        private static Text area(double m2) {
-            return Text.amount(m2, Kind.AREA, "m2", 2);
+            Text shown = Text.amount(tank(tank, edge, pose)[0], Kind.AREA, "m2", 2);
+            return Text.of("wind on {} of the tank and ", shown).plus(frame.caught(against(edge)));
         }
 
         private static Vec3 against(Footprint.Edge edge) {

@@ -54,8 +54,8 @@ public final class TipOverCheck implements Check {
         return "About each edge of the outline that it stands on, at every tilt and load, also with the settled solids stuck to"
                 + " the end, the moments that hold the machine down are larger than those that turn it over: on the site's"
                 + " ground, on the slope asked for whichever way it stands, in the wind over that edge, and no support is"
-                + " overloaded. The wind blows on the tank and on the frame's members, also on those behind others; a member"
-                + " without z reaches as far as those with it. What is loose in the tank settles again on each slope: the surface of a"
+                + " overloaded. The wind blows on the tank, on the frame's members and on the wheels, also on those behind others; a"
+                + " member without z reaches as far as those with it, and where one takes up the place of a tyre that counts once. What is loose in the tank settles again on each slope: the surface of a"
                 + " liquid is level there too. Feet or tyres that give let the machine lean until it is at rest on them.";
     }
 

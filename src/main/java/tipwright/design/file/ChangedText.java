@@ -2,173 +2,246 @@
 package tipwright.design.file;
 
 import java.lang.reflect.RecordComponent;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import tipwright.design.Alike;
 import tipwright.design.Design;
 import tipwright.design.key.Choice;
 import tipwright.design.key.Copy;
+import tipwright.design.key.FromParts;
 import tipwright.design.key.Measured;
 import tipwright.design.tank.Slurry;
+import tipwright.design.tape.NamedPoints;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
-import tipwright.quantity.Marks;
-import tipwright.quantity.Quantities;
-import tipwright.quantity.QuantityException;
-import tipwright.quantity.UnitSystem;
 
 /**
- * Writes a changed design back into the text that the design was read from: each value that differs is replaced where it stands, in the
- * unit that it is written in, and every other character stays. A change that is no change of values that stand in the text, such as
- * a second actuator, cannot be written.
+ * Writes a changed design back into the text that the design was read from. A value that differs is replaced where it stands, in the
+ * unit that it is written in; what is new goes where its key belongs, or behind its list's last entry, of which it is a copy as far as
+ * they are alike; places that the tape gives get other readings. Every other character stays.
  */
 public final class ChangedText {
     private static final double SAME = 1e-9;
-    private static final double ON_MARK = 1e-6;
 
-    private final Reading.Good good;
-    private final Function<Object, @Nullable String> partName;
-    private final Map<String, String> values = new LinkedHashMap<>();
+    /** Readings are on marks of the tape, so two of them place a point about so well, m. */
+    private static final double BY_TAPE = 0.0025;
+
+    private final ValueText values;
+    private final TapePlaces tape;
+    private String text;
 
     private ChangedText(Reading.Good good, Function<Object, @Nullable String> partName) {
-        this.good = good;
-        this.partName = partName;
+        values = new ValueText(good.units(), partName);
+        tape = new TapePlaces(good.design());
+        text = good.text();
     }
 
     /**
-     * The text with the change; null when it cannot be written so. Whoever uses it reads it again, since one value of the file may
-     * stand for several of the design.
+     * The text with the change, which reads back as the changed design; null when it cannot be written so.
      *
      * @param good the design as read
      * @param changed the same with other values
      * @param capacity of the tank, m3: where the file gives a volume and the change a share of it
      * @param partName name of a part of the parts files; null: it has none
+     * @param reader reads a text as the design's own was read
      */
     public static @Nullable String of(
-            Reading.Good good, Design changed, double capacity, Function<Object, @Nullable String> partName) {
+            Reading.Good good,
+            Design changed,
+            double capacity,
+            Function<Object, @Nullable String> partName,
+            Function<String, Reading> reader) {
         ChangedText change = new ChangedText(good, partName);
-        if (!change.differs("", Design.class, good.design(), change.asWritten(changed, capacity), null)) {
-            return null;
-        }
-        String text = good.text();
+        Design wanted = asWritten(good.design(), changed, capacity);
         try {
-            for (Map.Entry<String, String> value : change.values.entrySet()) {
-                text = TextEdit.replace(text, value.getKey(), value.getValue());
-            }
+            change.record("", good.design(), wanted);
         } catch (IllegalArgumentException cannot) {
             return null;
         }
-        return text.equals(good.text()) ? null : text;
+        String text = change.text;
+        return !text.equals(good.text())
+                        && reader.apply(text) instanceof Reading.Good again
+                        && same(again.design(), wanted)
+                ? text
+                : null;
     }
 
     /** The fill as the file gives it: a volume stays a volume. */
-    private Design asWritten(Design changed, double capacity) {
-        Slurry before = good.design().slurry();
+    private static Design asWritten(Design as, Design changed, double capacity) {
+        Slurry before = as.slurry();
         Slurry after = changed.slurry();
         return before.volume() == null || after.volume() != null
                 ? changed
                 : changed.withSlurry(Copy.with(Copy.with(after, "fill", null), "volume", after.volumeIn(capacity)));
     }
 
-    /** Notes what differs; false when it cannot be written. */
-    private boolean differs(String path, Class<?> type, @Nullable Object a, @Nullable Object b, @Nullable Kind kind) {
-        if (Objects.equals(a, b)) {
+    /** Whether two designs are one but for the digits that are written; places to what the tape's marks allow. */
+    private static boolean same(@Nullable Object a, @Nullable Object b) {
+        if (a instanceof Vec2 p && b instanceof Vec2 q) {
+            return p.minus(q).norm() < BY_TAPE;
+        }
+        if (a instanceof Vec3 p && b instanceof Vec3 q) {
+            return p.minus(q).norm() < BY_TAPE;
+        }
+        if (a instanceof List<?> p && b instanceof List<?> q) {
+            boolean all = p.size() == q.size();
+            for (int i = 0; all && i < p.size(); i++) {
+                all = same(p.get(i), q.get(i));
+            }
+            return all;
+        }
+        if (a == null || b == null || !a.getClass().isRecord() || a.getClass() != b.getClass()) {
+            boolean near = a instanceof Double x && b instanceof Double y && Math.abs(x - y) < SAME;
+            return near || Alike.parts(a, b);
+        }
+        if (a instanceof NamedPoints) {
+            // they are there for the places that use them, and those are compared
             return true;
         }
-        if (a == null || b == null) {
-            return false;
+        for (RecordComponent c : a.getClass().getRecordComponents()) {
+            if (!same(Copy.value(c, a), Copy.value(c, b))) {
+                return false;
+            }
         }
-        if (a instanceof Double before && b instanceof Double after) {
-            return number(path, before, after, kind);
-        }
-        if (a instanceof Vec2 before && b instanceof Vec2 after) {
-            return number(path + ".x", before.x(), after.x(), kind) && number(path + ".y", before.y(), after.y(), kind);
-        }
-        if (a instanceof Vec3 before && b instanceof Vec3 after) {
-            return number(path + ".x", before.x(), after.x(), kind)
-                    && number(path + ".y", before.y(), after.y(), kind)
-                    && number(path + ".z", before.z(), after.z(), kind);
-        }
-        if (a instanceof List<?> before && b instanceof List<?> after) {
-            return entries(path, type, before, after, kind);
-        }
-        return a instanceof Record && b instanceof Record && record(path, type, a, b);
+        return true;
     }
 
-    private boolean entries(String path, Class<?> type, List<?> before, List<?> after, @Nullable Kind kind) {
-        boolean all = before.size() == after.size();
-        for (int i = 0; all && i < before.size(); i++) {
-            all = differs(Paths.item(path, i + 1), type, before.get(i), after.get(i), kind);
-        }
-        return all;
+    private @Nullable Node find(String path) {
+        return NodePath.find(new Rewriter(text).root(), path);
     }
 
-    private boolean record(String path, Class<?> type, Object before, Object after) {
-        Place place = good.places().find(path);
-        String name = partName.apply(after);
-        if (place != null && name != null && partName.apply(before) != null && isOneWord(place)) {
-            values.put(path, name);
-            return true;
+    private void replace(String path, String yaml) {
+        Rewriter at = new Rewriter(text);
+        Node node = NodePath.find(at.root(), path);
+        if (node == null) {
+            throw new IllegalArgumentException("nothing at '" + path + "'");
         }
-        if (before.getClass() != after.getClass()) {
-            return false;
-        }
-        Choice choice = type.getAnnotation(Choice.class);
-        boolean byKey = type.isInterface() && (choice == null || choice.value().isEmpty());
-        String inside = byKey ? Paths.key(path, Shape.choiceWord(before.getClass())) : path;
-        boolean all = true;
+        text = at.replaced(node, yaml);
+    }
+
+    private void record(String path, Object before, Object after) {
         List<Shape.Key> keys = Shape.of(before.getClass()).keys();
         RecordComponent[] components = before.getClass().getRecordComponents();
         for (int i = 0; i < components.length; i++) {
             Shape.Key key = keys.get(i);
-            Measured measured = key.mark(Measured.class);
-            all = all
-                    && (key.loaded()
-                            || differs(
-                                    Paths.key(inside, key.name()),
-                                    key.type(),
-                                    Copy.value(components[i], before),
-                                    Copy.value(components[i], after),
-                                    measured == null ? null : measured.value()));
-        }
-        return all;
-    }
-
-    private boolean isOneWord(Place place) {
-        return good.text().substring(place.start(), place.end()).strip().matches("[a-z0-9\"'.-]+");
-    }
-
-    private boolean number(String path, double before, double after, @Nullable Kind kind) {
-        if (Math.abs(before - after) <= SAME || Double.compare(before, after) == 0) {
-            return true;
-        }
-        Place place = good.places().find(path);
-        if (place == null || kind == null || !Double.isFinite(after)) {
-            return false;
-        }
-        try {
-            values.put(path, written(bare(good.text().substring(place.start(), place.end())), after, kind));
-            return true;
-        } catch (QuantityException word) {
-            return false;
+            if (!key.loaded() && key.type() != NamedPoints.class) {
+                value(
+                        Paths.key(path, key.name()),
+                        key,
+                        Copy.value(components[i], before),
+                        Copy.value(components[i], after));
+            }
         }
     }
 
-    private static String bare(String written) {
-        boolean quoted = written.length() > 1 && (written.startsWith("\"") || written.startsWith("'"));
-        return quoted ? written.substring(1, written.length() - 1).replace("''", "'") : written;
+    private void value(String path, Shape.Key key, @Nullable Object before, @Nullable Object after) {
+        boolean near = before instanceof Double a && after instanceof Double b && Math.abs(a - b) <= SAME;
+        if (near || Objects.equals(before, after)) {
+            return;
+        }
+        Node node = find(path);
+        if (after == null) {
+            text = FieldEdit.takeOut(text, path);
+        } else if (before == null || node == null) {
+            text = FieldEdit.write(text, path, values.yaml(key, after));
+        } else if (before instanceof List<?> a && after instanceof List<?> b) {
+            entries(path, key, a, b);
+        } else {
+            one(path, key, node, before, after);
+        }
     }
 
-    /** A value in the unit of an old one; inches on a mark of the tape as a fraction. */
-    private static String written(String old, double si, Kind kind) throws QuantityException {
-        boolean inches = kind == Kind.LENGTH && old.endsWith("in");
-        boolean onMark = Math.abs(si - Marks.rounded(si, UnitSystem.US)) < ON_MARK;
-        return inches && onMark && !old.contains("+-") && !old.startsWith("about") && !old.startsWith("~")
-                ? Marks.show(si, UnitSystem.US)
-                : Quantities.rewrite(old, si, kind);
+    private void entries(String path, Shape.Key key, List<?> before, List<?> after) {
+        Rewriter single = new Rewriter(text);
+        Node node = NodePath.find(single.root(), path);
+        if (node != null && !(node instanceof Node.Items) && before.size() != after.size()) {
+            text = single.asList(node);
+        }
+        Shape.Key entry = ValueText.entry(key);
+        List<Object> had = new ArrayList<>(before);
+        for (int i = had.size() - 1; i >= 0 && had.size() > after.size(); i--) {
+            if (!after.contains(had.get(i)) || i >= after.size()) {
+                text = FieldEdit.takeOut(text, Paths.item(path, i + 1));
+                had.remove(i);
+            }
+        }
+        while (had.size() < after.size()) {
+            Object more = after.get(had.size());
+            Object last = had.isEmpty() ? null : had.get(had.size() - 1);
+            Rewriter at = new Rewriter(text);
+            if (!(NodePath.find(at.root(), path) instanceof Node.Items list)) {
+                throw new IllegalArgumentException("no list at '" + path + "'");
+            }
+            boolean alike = last instanceof Record && last.getClass() == more.getClass();
+            text = alike
+                    ? at.withCopy(list, had.size() - 1)
+                    : at.withItem(list, values.yaml(entry, more), had.size() - 1);
+            had.add(alike ? last : more);
+        }
+        for (int i = 0; i < had.size(); i++) {
+            value(Paths.item(path, i + 1), entry, had.get(i), after.get(i));
+        }
+    }
+
+    /** What stands in the text as something else. */
+    private void one(String path, Shape.Key key, Node node, Object before, Object after) {
+        Measured measured = key.mark(Measured.class);
+        if (after instanceof Vec2 to && before instanceof Vec2 from) {
+            place(path, node, measured, new Vec3(from.x(), from.y(), 0), new Vec3(to.x(), to.y(), 0), to);
+        } else if (after instanceof Vec3 to && before instanceof Vec3 from) {
+            place(path, node, measured, from, to, to);
+        } else if (after instanceof Record) {
+            boolean named =
+                    key.mark(FromParts.class) != null && values.partName().apply(after) != null;
+            if (named || node instanceof Node.Scalar || before.getClass() != after.getClass()) {
+                replace(path, values.yaml(key, after));
+            } else {
+                Choice choice = key.type().getAnnotation(Choice.class);
+                boolean byKey = key.type().isInterface()
+                        && (choice == null || choice.value().isEmpty());
+                record(byKey ? Paths.key(path, Shape.choiceWord(before.getClass())) : path, before, after);
+            }
+        } else if (after instanceof Double number && measured != null) {
+            number(path, node, number, measured);
+        } else {
+            replace(path, Plain.scalar(values.word(after, measured)));
+        }
+    }
+
+    private void number(String path, Node node, double after, Measured measured) {
+        boolean word = !(node instanceof Node.Scalar scalar) || scalar.text().equals(measured.orWord());
+        replace(
+                path,
+                Plain.scalar(
+                        word || !Double.isFinite(after)
+                                ? values.number(after, measured)
+                                : ValueText.rewritten(((Node.Scalar) node).text(), after, measured.value())));
+    }
+
+    /** A place by its coordinates, or by the tape; a direction. */
+    private void place(String path, Node node, @Nullable Measured measured, Vec3 from, Vec3 to, Object written) {
+        if (node instanceof Node.Items && measured != null) {
+            boolean flat = written instanceof Vec2;
+            coordinate(path + ".x", from.x(), to.x(), measured);
+            coordinate(path + ".y", from.y(), to.y(), measured);
+            if (!flat) {
+                coordinate(path + ".z", from.z(), to.z(), measured);
+            }
+        } else if (measured != null && measured.value() == Kind.LENGTH && Math.abs(from.z() - to.z()) <= SAME) {
+            text = tape.moved(text, path, to.xy());
+        } else {
+            throw new IllegalArgumentException("'" + path + "' cannot be written otherwise");
+        }
+    }
+
+    private void coordinate(String path, double before, double after, Measured measured) {
+        Node node = find(path);
+        if (Math.abs(before - after) > SAME && node != null) {
+            number(path, node, after, measured);
+        }
     }
 }

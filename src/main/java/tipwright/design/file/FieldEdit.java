@@ -293,7 +293,19 @@ public final class FieldEdit {
         return all;
     }
 
-    /** The text with a value at a path, and the groups around it where they are not there. */
+    /** The text with a value at a path, on one line as YAML; the groups around it are added where they are not there. */
+    public static String write(String text, String path, String yaml) {
+        return put(text, path, yaml);
+    }
+
+    /** The text with one more entry, on one line as YAML, behind the others of a list, which is added where it is not there. */
+    public static String append(String text, String path, String yaml) {
+        Rewriter at = new Rewriter(text);
+        return NodePath.find(at.root(), path) instanceof Node.Items list
+                ? at.withItem(list, yaml, list.items().size() - 1)
+                : put(text, path, "[" + yaml + "]");
+    }
+
     private static String put(String text, String path, String yaml) {
         return put(text, FileFields.of(text), path, yaml);
     }

@@ -36,6 +36,9 @@ final class Rewriter {
     /** The text with another value. */
     String replaced(Node old, String yaml) {
         String head = text.substring(0, old.place().start());
+        String above = head.stripTrailing();
+        boolean block = !(old instanceof Node.Scalar) && !isFlow(old) && above.endsWith(":");
+        head = block ? above : head;
         String gap = head.endsWith(":") || head.endsWith("-") ? " " : "";
         return checked(head + gap + yaml + text.substring(end(old)), old, Plain.ofYaml(yaml));
     }
@@ -100,6 +103,20 @@ final class Rewriter {
         return after < 0
                 ? checked(inserted(dash, entry + gap), list, wanted)
                 : checked(inserted(lineEnd(end(items.get(after))), gap + entry), list, wanted);
+    }
+
+    /** The text with an entry of a list once more behind it, written as that is. */
+    String withCopy(Node.Items list, int index) {
+        Node item = list.items().get(index);
+        List<Object> wanted = new ArrayList<>(Plain.of(list));
+        wanted.add(index + 1, Plain.any(item));
+        int end = end(item);
+        String written = text.substring(item.place().start(), end);
+        if (isFlow(list)) {
+            return checked(inserted(end, ", " + written), list, wanted);
+        }
+        String gap = lineBreak + " ".repeat(column(dash(item)));
+        return checked(inserted(lineEnd(end), gap + "- " + written), list, wanted);
     }
 
     /** The text with a single value that stands for a list of one made into that list. */

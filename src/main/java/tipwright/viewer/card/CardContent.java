@@ -17,6 +17,7 @@ import tipwright.design.file.FieldMeaning.Sort;
 import tipwright.design.file.FileField;
 import tipwright.geometry.Vec2;
 import tipwright.viewer.editor.Belonging;
+import tipwright.viewer.editor.MeasuredPoint;
 
 /** Makes the controls for fields of any sort. */
 final class CardContent {
@@ -284,6 +285,15 @@ final class CardContent {
         });
     }
 
+    /** A point that the tape can be held to can be measured from. */
+    private void measured(FileField f, VBox box) {
+        MeasuredPoint.of(card.editor()).stream()
+                .filter(p -> p.path().equals(f.path()))
+                .findFirst()
+                .ifPresent(p -> box.getChildren().add(button("Measure from it", "measure", f.path(), () -> card.host()
+                        .measureFrom(p.label()))));
+    }
+
     private Node point(FileField f) {
         boolean place = f.meaning().sort() == Sort.POINT;
         boolean coordinates = !f.inner().isEmpty() && !f.text().startsWith("{");
@@ -292,6 +302,7 @@ final class CardContent {
             PointRow row = new PointRow(card, f);
             card.put(row);
             box.getChildren().add(row);
+            measured(f, box);
             if (place && !f.path().endsWith("]")) {
                 row.beside(button(
                         "By tape instead",
@@ -304,6 +315,7 @@ final class CardContent {
         if (f.text().startsWith("{")) {
             return new Fold(card, f.path(), FieldWords.title(f.label()) + ": by tape", true, () -> {
                 VBox tape = body(f);
+                measured(f, tape);
                 tape.getChildren().addAll(of(f.path(), f.inner()));
                 tape.getChildren()
                         .add(button(

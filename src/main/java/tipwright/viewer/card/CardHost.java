@@ -11,6 +11,9 @@ public interface CardHost {
     /** The editor's text has changed by one step of undo: solve, paint, and have the slow checks made. */
     void changed();
 
+    /** Lets a dimension line be drawn from a point, by its label among the {@link tipwright.viewer.editor.MeasuredPoint}s. */
+    void measureFrom(String point);
+
     /** Something to tell the person at the window, in a sentence. */
     void say(String message);
 }

@@ -39,6 +39,10 @@ final class CardState {
         return part;
     }
 
+    CardHost host() {
+        return host;
+    }
+
     DesignEditor editor() {
         return host.editor();
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import javafx.geometry.Point2D;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -29,7 +30,7 @@ public final class DimensionOverlay extends Pane {
     private static final double TICK = 7;
 
     private final CardHost host;
-    private final Function<Vec2, Point2D> toPane;
+    private final Function<Vec2, @Nullable Point2D> toPane;
     private final List<Drawn> lines = new ArrayList<>();
 
     /** One line with its controls. */
@@ -39,9 +40,9 @@ public final class DimensionOverlay extends Pane {
     /**
      * An overlay without lines.
      *
-     * @param toPane where a point of the side view, m, stowed, is on this pane
+     * @param toPane where a point of the side view, m, stowed, is on this pane; null: it is not seen stowed now
      */
-    public DimensionOverlay(CardHost host, Function<Vec2, Point2D> toPane) {
+    public DimensionOverlay(CardHost host, Function<Vec2, @Nullable Point2D> toPane) {
         this.host = host;
         this.toPane = toPane;
         getStylesheets().add(CardStyle.sheet());
@@ -62,10 +63,14 @@ public final class DimensionOverlay extends Pane {
         wrong.getStyleClass().add("problem");
         wrong.setWrapText(true);
         wrong.setMaxWidth(260);
-        VBox box = new VBox(new HBox(field), wrong);
+        Button away = new Button("\u00d7");
+        away.setId(FieldRow.id("dimension-away", from + "-" + to));
+        away.setAccessibleText("take the line from " + from + " to " + to + " away");
+        VBox box = new VBox(new HBox(field, away), wrong);
         box.setStyle("-fx-background-color: -fx-background;");
         Drawn drawn = new Drawn(from, to, ink(2), ink(2), ink(2), box, field, wrong);
         field.setOnAction(e -> take(drawn));
+        away.setOnAction(e -> remove(drawn));
         field.addEventFilter(KeyEvent.KEY_PRESSED, e -> key(drawn, e));
         lines.add(drawn);
         getChildren().addAll(drawn.line, drawn.start, drawn.end, box);
@@ -139,14 +144,14 @@ public final class DimensionOverlay extends Pane {
 
     private void show(Drawn drawn, boolean number) {
         DimensionLine line = measured(drawn);
+        Point2D from = line == null ? null : toPane.apply(line.from().at());
+        Point2D to = line == null ? null : toPane.apply(line.to().at());
         for (var node : List.of(drawn.line, drawn.start, drawn.end, drawn.box)) {
-            node.setVisible(line != null);
+            node.setVisible(from != null && to != null);
         }
-        if (line == null) {
+        if (line == null || from == null || to == null) {
             return;
         }
-        Point2D from = toPane.apply(line.from().at());
-        Point2D to = toPane.apply(line.to().at());
         Point2D way = to.subtract(from);
         Point2D across = way.magnitude() == 0
                 ? new Point2D(0, TICK)

@@ -49,7 +49,15 @@ public record Handle(String path, String label, Vec2 at, String x, String y, int
                 Vec2 at = new Vec2(
                         Quantities.estimate(bare(writtenX), Kind.LENGTH, "").si(),
                         Quantities.estimate(bare(writtenY), Kind.LENGTH, "").si());
-                all.put(path, new Handle(path, label(path), at, bare(writtenX), bare(writtenY), body(skeleton, at)));
+                all.put(
+                        path,
+                        new Handle(
+                                path,
+                                label(text, places, path),
+                                at,
+                                bare(writtenX),
+                                bare(writtenY),
+                                body(skeleton, at)));
             } catch (QuantityException direction) {
                 // a direction or another pair of plain numbers: nothing to drag
                 all.remove(path);
@@ -66,7 +74,7 @@ public record Handle(String path, String label, Vec2 at, String x, String y, int
             Place place = places.find(path);
             boolean joint = path.endsWith("-joint");
             if (pin && !joint && place != null && places.find(path + ".x") == null) {
-                all.add(label(path) + ": its place is '" + text.substring(place.start(), place.end())
+                all.add(label(text, places, path) + ": its place is '" + text.substring(place.start(), place.end())
                         + "', by the tape; to move it, change the readings in the file");
             }
         }
@@ -78,10 +86,14 @@ public record Handle(String path, String label, Vec2 at, String x, String y, int
         return quoted ? written.substring(1, written.length() - 1).replace("''", "'") : written;
     }
 
-    private static String label(String path) {
-        return path.equals(PIVOT)
+    /** The pin's own name where the mechanism is drawn pin by pin, else its key. */
+    private static String label(String text, SourceMap places, String path) {
+        int end = path.lastIndexOf('.');
+        Place name = end < 0 ? null : places.find(path.substring(0, end) + ".name");
+        String word = path.equals(PIVOT)
                 ? "pivot"
-                : path.substring(path.lastIndexOf('.') + 1).replace('-', ' ');
+                : name == null ? path.substring(end + 1) : bare(text.substring(name.start(), name.end()));
+        return word.replace('-', ' ');
     }
 
     /** Number of the body that a stowed place of the mechanism moves with; 0: the frame. */

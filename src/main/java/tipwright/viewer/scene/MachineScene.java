@@ -14,6 +14,7 @@ import tipwright.geometry.Forms;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.outline.Hoses;
 import tipwright.outline.MachineOutline;
 import tipwright.outline.MachinePart;
 import tipwright.outline.MachinePose;
@@ -43,11 +44,13 @@ public final class MachineScene {
     private final ShadowPart shadow;
     private final WheelPart wheels;
     private final Sketch sketch;
+    private final String hoseWords;
     private final Lying lying;
     private final YardPart yard;
     private final SolidPart solids;
     private final DrivePart drive;
     private final AssistPart assists;
+    private final HosePart hoses;
     private final TankPart tank;
     private final DoorPart doors;
     private final SlurryPart slurry;
@@ -71,6 +74,9 @@ public final class MachineScene {
         double size = room.radius();
         newtonsPerMetre = SceneText.niceForce(2.6 * Math.max(1e-3, dump.largestForce()) / size);
         lying = dump.lying(room);
+        Hoses feed = Hoses.of(dump.analysis(), machine.room());
+        hoses = new HosePart(feed, theme);
+        hoseWords = feed == null ? "" : feed.words();
         sketch = Sketch.of(machine, lying);
         ground = new GroundPart(room, lying.place(), theme);
         shadow = new ShadowPart(machine, room.ground(), theme);
@@ -92,6 +98,7 @@ public final class MachineScene {
                 solids.node(),
                 drive.node(),
                 assists.node(),
+                hoses.node(),
                 tank.rims(),
                 doors.node(),
                 marks.solid(),
@@ -172,7 +179,12 @@ public final class MachineScene {
 
     /** What of it is made up. */
     Sketch sketch() {
-        return sketch;
+        return hoses.shown() && !hoseWords.isEmpty() ? sketch.with(hoseWords) : sketch;
+    }
+
+    /** Whether hoses and cables are to be seen. */
+    void showHoses(boolean on) {
+        hoses.setShown(on);
     }
 
     /** Tells from where one looks. */
@@ -186,6 +198,12 @@ public final class MachineScene {
      * @param words for a person, each of one thing
      */
     record Sketch(List<String> words) {
+        Sketch with(String more) {
+            List<String> all = new ArrayList<>(words);
+            all.add(more);
+            return new Sketch(List.copyOf(all));
+        }
+
         private static Sketch of(MachineOutline machine, Lying lying) {
             List<String> words = new ArrayList<>();
             for (MachinePart part : machine.parts()) {
@@ -219,6 +237,7 @@ public final class MachineScene {
         solids.show(now.bodies());
         drive.show(now);
         assists.show(now);
+        hoses.show(now);
         tank.show(now.tank());
         doors.show(now, loadCase.equals(SHUT));
         slurry.show(now);

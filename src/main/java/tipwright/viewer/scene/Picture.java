@@ -34,6 +34,7 @@ public final class Picture extends Pane {
     private @Nullable MachineScene machine;
     private @Nullable MachineState now;
     private List<Marked> marks = List.of();
+    private boolean hoses = true;
     private Camera.@Nullable Place fittingFrom = Camera.Place.CORNER;
 
     /** An empty picture. */
@@ -74,11 +75,31 @@ public final class Picture extends Pane {
         MachineScene built = new MachineScene(dump, loadCase, theme);
         built.mark(marks);
         built.seenFrom(camera);
+        built.showHoses(hoses);
         machine = built;
         world.getChildren().setAll(built.root());
         if (fittingFrom != null) {
             lookFrom(fittingFrom);
         }
+    }
+
+    /** Shows hoses and cables, or takes them out of the picture. */
+    public void setHoses(boolean on) {
+        hoses = on;
+        MachineScene m = machine;
+        MachineState state = now;
+        if (m != null) {
+            m.showHoses(on);
+            if (state != null) {
+                m.show(state);
+            }
+        }
+        letter();
+    }
+
+    /** Whether hoses and cables are shown. */
+    public boolean hoses() {
+        return hoses;
     }
 
     /** Units of the lettering. */

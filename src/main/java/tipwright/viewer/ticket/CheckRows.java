@@ -1,12 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.viewer.ticket;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
@@ -26,10 +32,18 @@ final class CheckRows extends VBox {
 
     private final TicketHost host;
     private final Design design;
+    private final Function<Finding, List<Node>> fixes;
+    private final Map<Finding, VBox> open = new LinkedHashMap<>();
 
-    CheckRows(TicketHost host, List<Finding> findings, Design design) {
+    /**
+     * Rows, all folded.
+     *
+     * @param fixes what stands under a check as to fixes, made each time it is asked for
+     */
+    CheckRows(TicketHost host, List<Finding> findings, Design design, Function<Finding, List<Node>> fixes) {
         this.host = host;
         this.design = design;
+        this.fixes = fixes;
         setId("checks");
         for (Finding f : findings) {
             getChildren().add(row(f, RemedyText.of(f, design.limits(), host.inUnits())));
@@ -57,10 +71,16 @@ final class CheckRows extends VBox {
         row.setAccessibleText(f.title() + ": " + f.verdict().says() + ". " + note(f));
         Runnable asked = () -> {
             host.goTo(f);
-            if (!row.getChildren().contains(more)) {
-                row.getChildren().add(more);
+            if (open.remove(f) != null) {
+                row.getChildren().setAll(line);
             } else {
-                row.getChildren().remove(more);
+                VBox under = new VBox(more);
+                // a button in it is no click on the row
+                under.setOnMouseClicked(MouseEvent::consume);
+                under.setOnKeyPressed(KeyEvent::consume);
+                open.put(f, under);
+                row.getChildren().setAll(line, under);
+                fill(f, under);
             }
         };
         row.setOnMouseClicked(e -> asked.run());
@@ -71,6 +91,16 @@ final class CheckRows extends VBox {
             }
         });
         return row;
+    }
+
+    private void fill(Finding f, VBox under) {
+        under.getChildren().remove(1, under.getChildren().size());
+        under.getChildren().addAll(fixes.apply(f));
+    }
+
+    /** Shows the fixes that are known now under the rows that are open. */
+    void refresh() {
+        open.forEach(this::fill);
     }
 
     private String note(Finding f) {

@@ -2,6 +2,9 @@
 package tipwright.viewer.ticket;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.check.Early;
@@ -16,12 +19,29 @@ import tipwright.viewer.editor.Solved;
  * @param early what is known without time and part fills
  * @param checked the whole check; null: not yet
  * @param fixes that were tried, the least change first
+ * @param asked ids of findings for which alone fixes were looked for
  * @param waits in words, what is still to come; empty: nothing
  */
-public record Judged(Early early, @Nullable Checked checked, List<ReadyFix> fixes, String waits) {
-    /** Copies the list. */
+public record Judged(Early early, @Nullable Checked checked, List<ReadyFix> fixes, Set<String> asked, String waits) {
+    /** Copies the collections. */
     public Judged {
         fixes = List.copyOf(fixes);
+        asked = Set.copyOf(asked);
+    }
+
+    /** The whole check, with the fixes that were tried for all that is to be fixed. */
+    Judged(Early early, @Nullable Checked checked, List<ReadyFix> fixes, String waits) {
+        this(early, checked, fixes, Set.of(), waits);
+    }
+
+    /** The same with what was tried for one finding alone. */
+    Judged plus(Finding finding, Checked with, List<ReadyFix> more) {
+        return new Judged(
+                early,
+                with,
+                Stream.concat(fixes.stream(), more.stream()).toList(),
+                Stream.concat(asked.stream(), Stream.of(finding.id())).collect(Collectors.toSet()),
+                waits);
     }
 
     /** What is known at once. */

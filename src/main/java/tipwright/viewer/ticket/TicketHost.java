@@ -21,4 +21,7 @@ public interface TicketHost {
 
     /** Puts a fix into the design as one step that can be undone. */
     void apply(ReadyFix fix);
+
+    /** Looks for fixes of a check that is only close, beside the window; they come with the next ticket. */
+    void lookForFixes(Finding finding);
 }

@@ -11,7 +11,6 @@ import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.ColumnConstraints;
@@ -34,9 +33,9 @@ import tipwright.viewer.scene.Theme;
 
 /** The ticket: the verdict in two halves, the five numbers, what to fix with buttons that do it; all checks only when asked for. */
 public final class TicketPane extends VBox {
-    private static final int WAYS = 2;
-
     private final TicketHost host;
+    private final FixRows under;
+    private @Nullable CheckRows rows;
     private final Drawer all;
     private @Nullable Judged shown;
     private @Nullable Theme theme;
@@ -46,6 +45,7 @@ public final class TicketPane extends VBox {
     /** An empty ticket; the last nodes stand under it, folded. */
     public TicketPane(TicketHost host, Node... below) {
         this.host = host;
+        under = new FixRows(host);
         setId("ticket");
         getStyleClass().addAll("card", "ticket");
         all = new Drawer("all-checks", "all checks", this::rows);
@@ -59,7 +59,18 @@ public final class TicketPane extends VBox {
                 .sorted(Comparator.comparing(Finding::verdict, TicketPane::worstFirst)
                         .thenComparingDouble(f -> Double.isNaN(f.utilisation()) ? 0 : -f.utilisation()))
                 .toList();
-        return new CheckRows(host, findings, judged.early().analysis().design());
+        CheckRows made = new CheckRows(host, findings, judged.early().analysis().design(), this::fixes);
+        rows = made;
+        return made;
+    }
+
+    /** What stands under a check among all of them. */
+    private List<Node> fixes(Finding f) {
+        Judged judged = shown;
+        Checked checked = judged == null ? null : judged.checked();
+        return judged == null || checked == null
+                ? List.of()
+                : under.under(f, judged, checked.fixes(), "", new HashSet<>());
     }
 
     private static int worstFirst(Verdict a, Verdict b) {
@@ -93,8 +104,11 @@ public final class TicketPane extends VBox {
         nodes.addAll(List.copyOf(fixed));
         all.setWords("all " + judged.findings().size() + " checks");
         getChildren().setAll(nodes);
+        CheckRows open = rows;
         if (rowsToo) {
             all.renew();
+        } else if (open != null) {
+            open.refresh();
         }
     }
 
@@ -117,7 +131,7 @@ public final class TicketPane extends VBox {
         for (Ticket.Half half : ticket.halves()) {
             nodes.add(marked(half.verdict(), half.sentence()));
         }
-        ticket.sure().forEach(line -> nodes.add(small(line)));
+        ticket.sure().forEach(line -> nodes.add(FixRows.small(line)));
         if (!judged.waits().isEmpty()) {
             nodes.add(waits(judged));
         }
@@ -129,7 +143,7 @@ public final class TicketPane extends VBox {
             nodes.add(item(item, judged, checked.fixes(), told));
         }
         if (ticket.more() > 0) {
-            nodes.add(small(ticket.more() + " more: see all checks."));
+            nodes.add(FixRows.small(ticket.more() + " more: see all checks."));
         }
         for (var mistake : checked.mistakes()) {
             nodes.add(marked(Verdict.CLOSE, mistake.show(host.inUnits())));
@@ -161,15 +175,8 @@ public final class TicketPane extends VBox {
     }
 
     private static Label waits(Judged judged) {
-        Label label = small(judged.waits().isEmpty() ? "" : Text.capital(judged.waits()) + ".");
+        Label label = FixRows.small(judged.waits().isEmpty() ? "" : Text.capital(judged.waits()) + ".");
         label.setId("waits");
-        return label;
-    }
-
-    private static Label small(String text) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.getStyleClass().addAll("small", "faint");
         return label;
     }
 
@@ -218,52 +225,7 @@ public final class TicketPane extends VBox {
             }
         });
         VBox box = new VBox(line);
-        List<TriedFix> ways = fixes.of(f);
-        int shownWays = 0;
-        for (TriedFix way : ways) {
-            ReadyFix ready = judged.fixes().stream()
-                    .filter(r -> r.fix().equals(way))
-                    .findFirst()
-                    .orElse(new ReadyFix(way, null));
-            if (shownWays < WAYS && told.add(way)) {
-                box.getChildren().add(fix(ready, f));
-                shownWays++;
-            }
-        }
-        if (shownWays == 0 && !ways.isEmpty()) {
-            box.getChildren().add(indented(small("Fix, tried: the same.")));
-        } else if (ways.isEmpty() && !item.fix().isEmpty()) {
-            box.getChildren().add(indented(small(item.fix())));
-        }
-        return box;
-    }
-
-    private Node fix(ReadyFix ready, Finding f) {
-        String close = ready.fix().close().contains(f.id()) ? " (then it is close)" : "";
-        String text = ready.text();
-        if (text == null) {
-            return indented(small(
-                    "Fix, tried: " + ready.says(host.inUnits()) + close + ". Change it in the file or on the card."));
-        }
-        Button button = new Button(ready.label(host.inUnits()));
-        button.setId("fix-" + ready.fix().kind().replaceAll("[^a-z0-9]+", "-"));
-        button.getStyleClass().add("fix");
-        button.setWrapText(true);
-        button.setMaxWidth(Double.MAX_VALUE);
-        button.setAccessibleText("Fix: " + ready.says(host.inUnits()));
-        button.setOnAction(e -> host.apply(ready));
-        String rest = (ready.rest(host.inUnits()) + close).strip();
-        VBox both = new VBox(button);
-        if (!rest.isEmpty()) {
-            both.getChildren().add(small(Text.capital(rest) + "."));
-        }
-        return indented(both);
-    }
-
-    private static HBox indented(javafx.scene.layout.Region node) {
-        HBox box = new HBox(node);
-        HBox.setHgrow(node, Priority.ALWAYS);
-        box.getStyleClass().add("indented");
+        box.getChildren().addAll(under.under(f, judged, fixes, item.fix(), told));
         return box;
     }
 }

@@ -8,9 +8,11 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import javafx.application.Platform;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
 import tipwright.check.Result;
+import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.file.ChangedText;
 import tipwright.design.file.PartsAtHand;
@@ -34,6 +36,10 @@ public final class TicketWorker {
     private final Consumer<Judged> watcher;
     private final ExecutorService verdicts = daemon("verdict");
     private final ExecutorService fixes = daemon("fixes");
+    private volatile @Nullable Work latest;
+
+    /** What the latest whole answer was made of. */
+    private record Work(Draft draft, Reading.Good good, Checked checked, Judged told, int mine) {}
 
     /** Tells a watcher, on the window's thread. */
     public TicketWorker(Consumer<Judged> watcher) {
@@ -104,14 +110,9 @@ public final class TicketWorker {
         PartsAtHand names = draft.parts(good.design());
         // what is close can wait while something fails
         TriedFixes tried = FixSearch.of(result, () -> Shop.of(names, good.units()), result.verdict() != Verdict.FAIL);
-        List<ReadyFix> ready = new ArrayList<>();
-        double capacity = new Contents(good.design()).capacity();
-        for (TriedFix fix : tried.all()) {
-            if (!wanted(mine)) {
-                return;
-            }
-            String text = ChangedText.of(good, fix.design(), capacity, names::name);
-            ready.add(new ReadyFix(fix, text != null && holds(draft, text, fix, result) ? text : null));
+        List<ReadyFix> ready = ready(draft, good, tried, result, mine);
+        if (!wanted(mine)) {
+            return;
         }
         Checked all = new Checked(
                 result,
@@ -120,7 +121,47 @@ public final class TicketWorker {
                 tried,
                 Doubter.ask(good, result.findings()),
                 List.of());
-        tell(new Judged(first.early(), all, ready, ""), mine);
+        done(new Work(draft, good, all, new Judged(first.early(), all, ready, ""), mine));
+    }
+
+    /** The fixes of which each was written into the text, read again and checked again. */
+    private List<ReadyFix> ready(Draft draft, Reading.Good good, TriedFixes tried, Result result, int mine) {
+        PartsAtHand names = draft.parts(good.design());
+        double capacity = new Contents(good.design()).capacity();
+        List<ReadyFix> ready = new ArrayList<>();
+        for (TriedFix fix : tried.all()) {
+            if (!wanted(mine)) {
+                return List.of();
+            }
+            String text = ChangedText.of(good, fix.design(), capacity, names::name, t -> draft.with(t)
+                    .read());
+            ready.add(new ReadyFix(fix, text != null && holds(draft, text, fix, result) ? text : null));
+        }
+        return ready;
+    }
+
+    private void done(Work work) {
+        latest = work;
+        tell(work.told, work.mine);
+    }
+
+    /** Looks for fixes of one finding that is only close, while something else fails; they come as the others do. */
+    public void look(Finding finding) {
+        int mine = newest.get();
+        fixes.execute(() -> {
+            Work work = latest;
+            if (work == null || work.mine != mine || !wanted(mine)) {
+                return;
+            }
+            Result result = work.checked.result();
+            PartsAtHand names = work.draft.parts(work.good.design());
+            TriedFixes more = FixSearch.of(result, () -> Shop.of(names, work.good.units()), finding);
+            List<ReadyFix> ready = ready(work.draft, work.good, more, result, mine);
+            Checked was = work.checked;
+            Checked with = new Checked(
+                    result, was.assumptions(), was.remarks(), was.fixes().plus(more), was.sure(), was.sizes());
+            done(new Work(work.draft, work.good, with, work.told.plus(finding, with, ready), mine));
+        });
     }
 
     /** Whether the fix comes to the same when its text is read again. */

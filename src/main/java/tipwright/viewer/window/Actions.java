@@ -26,5 +26,11 @@ interface Actions {
     /** Back to where a machine is begun or opened. */
     void begin();
 
+    /** Shows hoses and cables, or takes them out of the picture. */
+    void hoses();
+
+    /** Measures from the pin that was chosen last. */
+    void measure();
+
     void lookFrom(Camera.Place place);
 }

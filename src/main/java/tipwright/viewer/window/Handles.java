@@ -48,6 +48,9 @@ final class Handles extends Pane {
         /** The drag has ended. */
         void dropped();
 
+        /** A pin was clicked on, or chosen by its key, and stayed where it is. */
+        void picked(Handle handle);
+
         /**
          * A part of the machine was clicked on in the picture.
          *
@@ -182,6 +185,8 @@ final class Handles extends Pane {
         watcher.dropped();
         if (moved) {
             shown.renew();
+        } else {
+            pick();
         }
     }
 
@@ -194,6 +199,14 @@ final class Handles extends Pane {
     void chooseNext() {
         if (!rings.isEmpty()) {
             choose((chosen + 1) % rings.size());
+            pick();
+        }
+    }
+
+    private void pick() {
+        Handle handle = chosen();
+        if (handle != null) {
+            watcher.picked(handle);
         }
     }
 

@@ -89,14 +89,13 @@ final class Keys {
 
     private boolean nudge(KeyEvent e) {
         double step = Marks.step(shown.units()) * (e.isShiftDown() ? 10 : 1);
-        switch (e.getCode()) {
-            case LEFT -> picture.handles().nudge(-step, 0);
-            case RIGHT -> picture.handles().nudge(step, 0);
-            case UP -> picture.handles().nudge(0, step);
-            case DOWN -> picture.handles().nudge(0, -step);
-            default -> {
-                return false;
-            }
+        double x = e.getCode() == KeyCode.LEFT ? -step : e.getCode() == KeyCode.RIGHT ? step : 0;
+        double y = e.getCode() == KeyCode.DOWN ? -step : e.getCode() == KeyCode.UP ? step : 0;
+        if (x == 0 && y == 0) {
+            return false;
+        }
+        if (!picture.zones().nudge(x, y)) {
+            picture.handles().nudge(x, y);
         }
         return true;
     }
@@ -118,6 +117,8 @@ final class Keys {
             case U -> actions.units();
             case T -> actions.theme();
             case P -> picture.handles().chooseNext();
+            case H -> actions.hoses();
+            case D -> actions.measure();
             case M -> picture.where().toggle();
             case F -> picture.fit();
             case PLUS, ADD, EQUALS -> picture.setCamera(

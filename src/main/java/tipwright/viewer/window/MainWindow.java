@@ -291,7 +291,28 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
     }
 
     @Override
+    public void picked(Handle handle) {
+        tools.measuring().offer(handle.label());
+    }
+
+    @Override
+    public void hoses() {
+        picture.picture().setHoses(!picture.picture().hoses());
+    }
+
+    @Override
+    public void measure() {
+        tools.measuring().begin(null);
+    }
+
+    @Override
+    public void measureFrom(String point) {
+        tools.measuring().begin(point);
+    }
+
+    @Override
     public void dragging(Handle handle, Vec2 at, @Nullable String fault) {
+        tools.measuring().offer(null);
         mounts.dragging(handle, at);
         if (fault == null) {
             banner.hide("drag");
@@ -345,5 +366,10 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
             shown.editor().change(text);
             renewAll();
         }
+    }
+
+    @Override
+    public void lookForFixes(Finding finding) {
+        shown.lookForFixes(finding);
     }
 }

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.viewer.window;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.shape.Rectangle;
 import org.jspecify.annotations.Nullable;
@@ -15,7 +17,6 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.geometry.Vec2;
-import tipwright.viewer.card.DimensionOverlay;
 import tipwright.viewer.dump.DumpStates;
 import tipwright.viewer.dump.MachineState;
 import tipwright.viewer.dump.Timeline;
@@ -37,7 +38,7 @@ final class PicturePane extends StackPane implements Panel {
     private final WherePane where;
     private final GhostPane ghosts;
     private final ZonePane zones;
-    private @Nullable DimensionOverlay dimensions;
+    private final List<Runnable> laid = new ArrayList<>();
     private @Nullable DumpStates shown;
     private String shownCase = "";
     private @Nullable Theme shownTheme;
@@ -127,10 +128,7 @@ final class PicturePane extends StackPane implements Panel {
         where.place();
         ghosts.place();
         zones.place();
-        DimensionOverlay lines = dimensions;
-        if (lines != null) {
-            lines.refresh();
-        }
+        laid.forEach(Runnable::run);
     }
 
     /** Ends with the window. */
@@ -190,10 +188,15 @@ final class PicturePane extends StackPane implements Panel {
         picture.markFindings(List.of(finding));
     }
 
-    /** Lays dimension lines over the machine. */
-    void measure(DimensionOverlay lines) {
-        dimensions = lines;
-        getChildren().add(getChildren().indexOf(where), lines);
+    /**
+     * Lays something over the machine.
+     *
+     * @param under whether the rings of the pins lie over it
+     * @param place puts it where it belongs, whenever the picture is another
+     */
+    void lay(Pane pane, boolean under, Runnable place) {
+        laid.add(place);
+        getChildren().add(getChildren().indexOf(under ? handles : where), pane);
     }
 
     GhostPane ghosts() {

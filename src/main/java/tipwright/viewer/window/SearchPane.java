@@ -2,9 +2,11 @@
 package tipwright.viewer.window;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.stream.Collectors;
 import javafx.application.Platform;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -12,16 +14,18 @@ import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
-import tipwright.design.drive.Drive;
+import tipwright.design.NumberedPlace;
+import tipwright.design.around.Mounts;
+import tipwright.design.around.Zone;
 import tipwright.design.file.ChangedText;
 import tipwright.design.file.PartsAtHand;
 import tipwright.design.file.Reading;
-import tipwright.linkage.Skeleton;
 import tipwright.load.Contents;
 import tipwright.placement.Aim;
 import tipwright.placement.Answer;
@@ -47,6 +51,7 @@ final class SearchPane extends VBox {
     private final ProgressBar progress = new ProgressBar(0);
     private final Label state = new Label();
     private final VBox answers = new VBox();
+    private final VBox places = new VBox();
     private List<Answer> found = List.of();
     private @Nullable Design searched;
     private int chosen = -1;
@@ -60,8 +65,8 @@ final class SearchPane extends VBox {
         Label head = new Label("Better places for the pins");
         head.getStyleClass().add("figure");
         Label how = new Label(
-                "Each pin is tried anywhere in its zone. Drag the corners of a zone in the picture; or press a button to"
-                        + " draw a zone, then drag from one corner to the other.");
+                "Each pin is tried anywhere in its zone; one without a zone stays where it is drawn. Drag the corners of a"
+                        + " zone in the picture, or its name to move all of it.");
         how.setWrapText(true);
         start.setId("search-start");
         start.setOnAction(e -> start());
@@ -79,7 +84,11 @@ final class SearchPane extends VBox {
         FlowPane buttons = new FlowPane(start, stop, weld, close);
         buttons.getStyleClass().add("begin-choices");
         answers.getStyleClass().add("fold");
-        ScrollPane scroll = new ScrollPane(new VBox(head, how, draw(), buttons, progress, state, answers));
+        places.setId("zoned-places");
+        places.getStyleClass().add("fold");
+        zones.watch(this::list);
+        list();
+        ScrollPane scroll = new ScrollPane(new VBox(head, how, buttons, progress, state, answers, places));
         scroll.getContent().getStyleClass().add("ticket");
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
@@ -88,18 +97,70 @@ final class SearchPane extends VBox {
         searching(false);
     }
 
-    private Node draw() {
-        FlowPane line = new FlowPane();
-        line.getStyleClass().add("begin-choices");
-        for (String pin : List.of(Drive.FRAME_PIN, Drive.TANK_PIN, Skeleton.PIVOT)) {
-            Button button = new Button("Draw: " + pin.replace('-', ' '));
-            button.setAccessibleText("draw the zone of the " + pin.replace('-', ' '));
-            button.setId("draw-" + pin);
-            button.setWrapText(true);
-            button.setOnAction(e -> zones.draw(pin));
-            line.getChildren().add(button);
+    /** A line for each place that can be moved: whether it has a zone, and buttons for another. */
+    private void list() {
+        DumpStates dump = shown.dump();
+        List<Node> lines = new ArrayList<>();
+        if (dump != null) {
+            NumberedPlace.of(dump.design()).forEach(place -> lines.add(line(dump.design(), place)));
         }
+        places.getChildren().setAll(lines);
+    }
+
+    private Node line(Design design, NumberedPlace place) {
+        String pin = place.key();
+        Mounts mounts = design.mounts();
+        Zone zone = mounts == null ? null : mounts.zone(ZoneText.zoned(design, pin));
+        boolean drawing = zones.drawing().equals(pin);
+        Label name = new Label(place.name() + (zone == null ? ": stays" : ": " + size(zone)));
+        name.setWrapText(true);
+        name.setId("zone-of-" + pin);
+        HBox.setHgrow(name, Priority.ALWAYS);
+        name.setMaxWidth(Double.MAX_VALUE);
+        Button draw = new Button(drawing ? "Put one round it" : "Draw");
+        draw.setAccessibleText((drawing ? "put a zone round the " : "draw the zone of the ") + place.name());
+        draw.setId("draw-" + pin);
+        draw.setMinWidth(USE_PREF_SIZE);
+        draw.setOnAction(e -> draw(pin, place.name()));
+        Button out = new Button("Take out");
+        out.setAccessibleText("take the zone of the " + place.name() + " out, so that it stays where it is drawn");
+        out.setId("take-out-" + pin);
+        out.setMinWidth(USE_PREF_SIZE);
+        out.setDisable(zone == null);
+        out.setOnAction(e -> zones.takeOut(pin));
+        HBox line = new HBox(name, draw, out);
+        line.getStyleClass().add("line");
+        line.setAlignment(Pos.CENTER_LEFT);
         return line;
+    }
+
+    /** The first press has the next drag draw it; a second one puts a zone round the pin, without a mouse. */
+    private void draw(String pin, String name) {
+        if (zones.drawing().equals(pin)) {
+            zones.around(pin);
+            state.setText("");
+        } else {
+            zones.draw(pin);
+            state.setText("Drag in the picture from one corner of the zone of the " + name
+                    + " to the other; or press again to put one round it.");
+        }
+        list();
+        if (places.lookup("#draw-" + pin) instanceof Button again) {
+            again.requestFocus();
+        }
+    }
+
+    private String size(Zone zone) {
+        double wide = spread(zone, true);
+        double high = spread(zone, false);
+        return Marks.bare(wide, shown.units()) + " x " + Marks.show(high, shown.units())
+                + (zone.holes() == null ? "" : ", rows of holes");
+    }
+
+    private static double spread(Zone zone, boolean across) {
+        DoubleSummaryStatistics all =
+                zone.outline().stream().mapToDouble(p -> across ? p.x() : p.y()).summaryStatistics();
+        return all.getMax() - all.getMin();
     }
 
     private void searching(boolean on) {
@@ -206,7 +267,7 @@ final class SearchPane extends VBox {
         button.setId("answer-" + (i + 1));
         button.setWrapText(true);
         button.setMaxWidth(Double.MAX_VALUE);
-        button.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+        button.setAlignment(Pos.CENTER_LEFT);
         button.setOnAction(e -> choose(i));
         Button take = new Button("Take " + (i + 1) + " over");
         take.setId("take-" + (i + 1));
@@ -233,8 +294,10 @@ final class SearchPane extends VBox {
             return;
         }
         PartsAtHand names = draft.parts(good.design());
-        String text = ChangedText.of(good, answer.design(), new Contents(good.design()).capacity(), names::name);
-        if (text == null || !(draft.with(text).read() instanceof Reading.Good)) {
+        String text = ChangedText.of(
+                good, answer.design(), new Contents(good.design()).capacity(), names::name, t -> draft.with(t)
+                        .read());
+        if (text == null) {
             state.setText(
                     "This answer cannot be written into the file by itself: its places are given by the tape, or the actuator by its"
                             + " data. 'tipwright place' prints what to put there.");
@@ -289,6 +352,7 @@ final class SearchPane extends VBox {
     /** Ends the search. */
     void end() {
         worker.end();
+        zones.watch(() -> {});
         ghosts.show(List.of());
         ghosts.allow(0);
         zones.show(false);

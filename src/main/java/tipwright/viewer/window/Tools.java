@@ -16,18 +16,22 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
+import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
-import tipwright.geometry.Vec3;
 import tipwright.viewer.card.CardHost;
 import tipwright.viewer.card.DimensionOverlay;
 import tipwright.viewer.card.DimensionPicker;
 import tipwright.viewer.dump.DumpStates;
+import tipwright.viewer.dump.MachineState;
 import tipwright.viewer.photo.PhotoPane;
 import tipwright.viewer.scene.Camera;
 
 /** What can be asked for beside the machine itself: search, measuring, a photo, handing over. Each is opened by its button and closed by it, or by Esc. */
 final class Tools {
     private static final String MEASURE = "measure";
+
+    /** Nearer to stowed than this, the machine counts as stowed, rad. */
+    private static final double STOWED = 1e-3;
 
     private final WindowState shown;
     private final PicturePane picture;
@@ -36,6 +40,7 @@ final class Tools {
     private final Saving saving;
     private final CardHost host;
     private final DimensionOverlay dimensions;
+    private final MeasurePane measuring;
     private final Map<String, Tool> open = new LinkedHashMap<>();
 
     /**
@@ -58,7 +63,10 @@ final class Tools {
         this.saving = saving;
         this.host = host;
         dimensions = new DimensionOverlay(host, this::seen);
-        picture.measure(dimensions);
+        measuring = new MeasurePane(shown, picture, over, dimensions);
+        picture.lay(measuring.beside(), true, () -> {});
+        picture.lay(dimensions, false, dimensions::refresh);
+        picture.lay(measuring, false, measuring::place);
     }
 
     /** Puts their buttons on the bar. */
@@ -161,12 +169,19 @@ final class Tools {
         }
     }
 
-    private Point2D seen(Vec2 stowed) {
+    /** Measuring between points in the picture. */
+    MeasurePane measuring() {
+        return measuring;
+    }
+
+    /** Where a point is in the picture; null while the tank is up, since the tape is held to a stowed machine. */
+    private @Nullable Point2D seen(Vec2 stowed) {
         DumpStates dump = shown.dump();
-        double z = dump == null ? 0 : dump.design().drive().actuators().get(0).z();
-        Vec2 p = picture.picture()
-                .camera()
-                .project(new Vec3(stowed.x(), stowed.y(), z), picture.getWidth(), picture.getHeight());
+        MachineState now = shown.now();
+        if (dump == null || now == null || Math.abs(now.tilt() - dump.first()) > STOWED) {
+            return null;
+        }
+        Vec2 p = picture.planeOf(dump.design(), now, stowed).of(stowed);
         return new Point2D(p.x(), p.y());
     }
 

@@ -50,6 +50,7 @@ final class TopBar extends FlowPane implements Panel {
         theme.setId("theme");
         theme.setOnAction(e -> actions.theme());
         view.getItems().addAll(new SeparatorMenuItem(), units, theme);
+        view.getItems().add(item("Hoses and cables, or none", "hoses", "H", actions::hoses));
         view.getItems().add(item("Larger text", "text-larger", "Ctrl +", () -> actions.textSize(1)));
         view.getItems().add(item("Smaller text", "text-smaller", "Ctrl -", () -> actions.textSize(-1)));
         view.getItems().add(item("Text as usual", "text-usual", "Ctrl 0", () -> actions.textSize(0)));

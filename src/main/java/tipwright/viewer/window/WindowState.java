@@ -4,6 +4,7 @@ package tipwright.viewer.window;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tipwright.check.rule.Finding;
 import tipwright.design.tank.CaseName;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
@@ -66,6 +67,11 @@ final class WindowState {
     @Nullable
     Judged judged() {
         return judged;
+    }
+
+    /** Looks for fixes of a check that is only close, beside the window. */
+    void lookForFixes(Finding finding) {
+        worker.look(finding);
     }
 
     private void know(Judged more) {

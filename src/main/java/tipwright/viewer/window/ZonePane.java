@@ -2,10 +2,10 @@
 package tipwright.viewer.window;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
-import javafx.geometry.Point2D;
 import javafx.scene.Cursor;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
@@ -32,13 +32,20 @@ import tipwright.viewer.scene.Theme;
 final class ZonePane extends Pane {
     private static final double GRIP = 0.6;
 
+    /** Zones are drawn at least so wide and so high, m. */
+    private static final double LEAST = 0.01;
+
+    /** From the pin to the edge of a zone that is put round it, m. */
+    private static final double HALF = 0.1;
+
     private final WindowState shown;
     private final PicturePane picture;
     private final Consumer<String> say;
     private String drawing = "";
     private @Nullable Vec2 first;
-    private boolean held;
     private @Nullable Drawn drawn;
+    private Runnable watcher = () -> {};
+    private final Grips grips;
 
     /** What the picture of the zones depends on. */
     private record Drawn(
@@ -73,6 +80,7 @@ final class ZonePane extends Pane {
         this.shown = shown;
         this.picture = picture;
         this.say = say;
+        grips = new Grips(this, shown, this::place);
         setId("zones");
         setPickOnBounds(false);
         setVisible(false);
@@ -90,6 +98,16 @@ final class ZonePane extends Pane {
         setVisible(on);
         draw("");
         place();
+    }
+
+    /** Is told whenever the zones, or the design under them, are others. */
+    void watch(Runnable told) {
+        watcher = told;
+    }
+
+    /** The pin whose zone the next drag draws; empty: none. */
+    String drawing() {
+        return drawing;
     }
 
     /** Has the next drag draw the zone of a pin; empty: none. */
@@ -131,20 +149,51 @@ final class ZonePane extends Pane {
         e.consume();
         String pin = drawing;
         draw("");
+        watcher.run();
+        if (!(Math.abs(to.x() - from.x()) > LEAST) || !(Math.abs(to.y() - from.y()) > LEAST)) {
+            say.accept("Drag from one corner of the zone to the other.");
+            return;
+        }
+        box(pin, from, to);
+    }
+
+    /** Gives a place a square zone round where it is drawn, for those who draw with the keyboard. */
+    void around(String pin) {
+        draw("");
+        Design design = design();
+        Vec2 at = design == null
+                ? null
+                : design.drive().places(design.pivot().at()).get(pin);
+        if (at != null) {
+            Vec2 half = new Vec2(HALF, HALF);
+            box(pin, at.minus(half), at.plus(half));
+        }
+    }
+
+    private void box(String pin, Vec2 from, Vec2 to) {
         double west = Math.min(from.x(), to.x());
         double east = Math.max(from.x(), to.x());
         double low = Math.min(from.y(), to.y());
         double top = Math.max(from.y(), to.y());
-        if (!(east - west > 0.01) || !(top - low > 0.01)) {
-            say.accept("Drag from one corner of the zone to the other.");
-            return;
-        }
         List<Vec2> corners =
                 List.of(new Vec2(west, low), new Vec2(east, low), new Vec2(east, top), new Vec2(west, top));
         Draft draft = Draft.of(shown.editor());
         if (draft.read() instanceof Reading.Good good) {
             write(draft, () -> ZoneText.drawn(good, pin, corners, shown.editor().tape()));
         }
+    }
+
+    /** Lets a place stay where it is drawn. */
+    void takeOut(String pin) {
+        Draft draft = Draft.of(shown.editor());
+        if (draft.read() instanceof Reading.Good good) {
+            write(draft, () -> ZoneText.takenOut(good, pin));
+        }
+    }
+
+    /** Moves the corner or the zone that has the keyboard by a step, m; false: none has. */
+    boolean nudge(double x, double y) {
+        return grips.nudge(new Vec2(x, y));
     }
 
     private interface Edit {
@@ -169,11 +218,19 @@ final class ZonePane extends Pane {
     /** Puts all of it where it belongs in the picture. */
     void place() {
         Drawn now = Drawn.of(shown, picture, isVisible());
-        if (held || now.equals(drawn)) {
+        if (grips.held() || now.equals(drawn)) {
             return;
         }
         drawn = now;
+        String focused = grips.focused();
+        redraw();
+        grips.focus(focused);
+        watcher.run();
+    }
+
+    private void redraw() {
         getChildren().clear();
+        grips.clear();
         Design design = design();
         Mounts mounts = design == null ? null : design.mounts();
         if (!isVisible() || design == null || mounts == null || picture.getHeight() <= 0) {
@@ -235,40 +292,61 @@ final class ZonePane extends Pane {
         area.setStroke(ink);
         area.setStrokeWidth(2);
         area.setMouseTransparent(true);
-        getChildren().addAll(area, name(pin.replace('-', ' ') + " zone", view.of(corner(zone))));
-        List<Circle> grips = new ArrayList<>();
+        String words = pin.replace('-', ' ') + " zone";
+        Text name = name(words, view.of(corner(zone)));
+        name.setMouseTransparent(false);
+        name.setId("zone-" + pin);
+        getChildren().addAll(area, name);
+        List<Circle> rings = new ArrayList<>();
+        grips.add(name, words + ", all of it", view, by -> corners(path, all(zone), by), by -> {
+            area.setTranslateX(by.getX());
+            area.setTranslateY(by.getY());
+            rings.forEach(g -> {
+                g.setTranslateX(by.getX());
+                g.setTranslateY(by.getY());
+            });
+        });
         for (int i = 0; i < zone.outline().size(); i++) {
             int number = i;
             Circle grip =
                     new Circle(area.getPoints().get(2 * i), area.getPoints().get(2 * i + 1), GRIP * shown.em());
             grip.setFill(ink);
             grip.setId("zone-" + pin + "-" + (i + 1));
-            grip.setCursor(Cursor.MOVE);
-            grip.setAccessibleText("corner " + (i + 1) + " of the zone of the " + pin.replace('-', ' '));
-            grip.setOnMousePressed(e -> {
-                held = true;
-                e.consume();
-            });
-            grip.setOnMouseDragged(e -> {
-                Point2D mouse = sceneToLocal(e.getSceneX(), e.getSceneY());
-                grip.setCenterX(mouse.getX());
-                grip.setCenterY(mouse.getY());
-                area.getPoints().set(2 * number, mouse.getX());
-                area.getPoints().set(2 * number + 1, mouse.getY());
-                e.consume();
-            });
-            grip.setOnMouseReleased(e -> {
-                held = false;
-                Vec2 to = view.stowed(grip.getCenterX(), grip.getCenterY());
-                Draft draft = Draft.of(shown.editor());
-                write(
-                        draft,
-                        () -> ZoneText.corner(
-                                draft.text(), path, number, to, shown.editor().tape()));
-                e.consume();
-            });
-            grips.add(grip);
+            Vec2 at = zone.outline().get(i);
+            grips.add(
+                    grip,
+                    "corner " + (i + 1) + " of the zone of the " + pin.replace('-', ' '),
+                    view,
+                    by -> corners(path, Map.of(number, at), by),
+                    by -> {
+                        area.getPoints().set(2 * number, grip.getCenterX() + by.getX());
+                        area.getPoints().set(2 * number + 1, grip.getCenterY() + by.getY());
+                    });
+            rings.add(grip);
         }
-        getChildren().addAll(grips);
+        getChildren().addAll(rings);
+    }
+
+    private static Map<Integer, Vec2> all(Zone zone) {
+        Map<Integer, Vec2> all = new LinkedHashMap<>();
+        zone.outline().forEach(p -> all.put(all.size(), p));
+        return all;
+    }
+
+    /** Writes corners of an outline elsewhere, by number. */
+    private void corners(String path, Map<Integer, Vec2> corners, Vec2 by) {
+        Draft draft = Draft.of(shown.editor());
+        write(draft, () -> {
+            String text = draft.text();
+            for (Map.Entry<Integer, Vec2> c : corners.entrySet()) {
+                text = ZoneText.corner(
+                        text,
+                        path,
+                        c.getKey(),
+                        c.getValue().plus(by),
+                        shown.editor().tape());
+            }
+            return text;
+        });
     }
 }

@@ -2,21 +2,28 @@
 package tipwright.viewer.window;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.design.around.Mounts;
 import tipwright.design.around.PinZone;
+import tipwright.design.drive.Drive;
 import tipwright.design.file.FieldEdit;
-import tipwright.design.file.Place;
 import tipwright.design.file.Reading;
 import tipwright.design.file.TextEdit;
 import tipwright.geometry.Vec2;
+import tipwright.linkage.Skeleton;
 import tipwright.quantity.Marks;
 import tipwright.quantity.UnitSystem;
 
 /** Zones of pins in a design's text. */
 final class ZoneText {
+    private static final String LIST = "mounts.places";
+
+    /** Places whose zones have keys of their own. */
+    private static final List<String> OWN = List.of(Drive.FRAME_PIN, Drive.TANK_PIN, Skeleton.PIVOT);
+
     private ZoneText() {}
 
     /** Where the zone of a pin stands in the file: 'mounts.frame-pin'; null: it has none. */
@@ -28,7 +35,7 @@ final class ZoneText {
         List<PinZone> named = mounts.places();
         for (int i = 0; i < named.size(); i++) {
             if (named.get(i).pin().equals(pin)) {
-                return "mounts.places[" + (i + 1) + "].zone";
+                return LIST + "[" + (i + 1) + "].zone";
             }
         }
         return "mounts." + pin;
@@ -46,44 +53,57 @@ final class ZoneText {
     }
 
     /**
-     * The text with a zone for a pin, in place of the one it may have.
+     * The text with a zone for a place of the mechanism, in place of the one it may have; rows of holes of that stay.
      *
+     * @param pin any of the names of the place
      * @param outline corners in order, m
      * @throws IllegalArgumentException when it cannot be written
      */
     static String drawn(Reading.Good good, String pin, List<Vec2> outline, UnitSystem tape) {
-        String zone = "{outline: "
-                + outline.stream()
-                        .map(p -> "[" + Marks.show(p.x(), tape) + ", " + Marks.show(p.y(), tape) + "]")
-                        .collect(Collectors.joining(", ", "[", "]"))
-                + "}";
+        Design design = good.design();
+        String corners = outline.stream()
+                .map(p -> "[" + Marks.show(p.x(), tape) + ", " + Marks.show(p.y(), tape) + "]")
+                .collect(Collectors.joining(", ", "[", "]"));
+        String zone = "{outline: " + corners + "}";
         String text = good.text();
-        String path = path(good.design(), pin);
-        if (path != null) {
-            Place old = good.places().find(path);
-            if (old == null) {
-                throw new IllegalArgumentException("the zone of the " + pin + " is not found in the file");
-            }
-            // a zone in several lines is taken out by the rules of the file; one in braces is replaced where it stands
-            String written = text.substring(old.start(), old.end());
-            if (written.startsWith("{")) {
-                return text.substring(0, old.start()) + zone + text.substring(old.end());
-            }
-            text = FieldEdit.takeOut(text, path);
-            return added(text, null, pin, zone);
+        String old = path(design, zoned(design, pin));
+        if (old != null) {
+            return FieldEdit.write(text, old + ".outline", corners);
         }
-        return added(text, good.places().find("mounts"), pin, zone);
+        boolean own = OWN.contains(pin);
+        if (design.mounts() == null) {
+            String line = own ? pin + ": " + zone : "places:\n    - {pin: " + pin + ", zone: " + zone + "}";
+            return text.stripTrailing() + "\nmounts:\n  " + line + "\n";
+        }
+        return own
+                ? FieldEdit.write(text, "mounts." + pin, zone)
+                : FieldEdit.append(text, LIST, "{pin: " + pin + ", zone: " + zone + "}");
     }
 
-    private static String added(String text, @Nullable Place mounts, String pin, String zone) {
-        if (mounts == null) {
-            return text.stripTrailing() + "\nmounts:\n  " + pin + ": " + zone + "\n";
+    /**
+     * The text without the zone of a place, which then stays where it is drawn.
+     *
+     * @throws IllegalArgumentException when it has none, or it cannot be taken out
+     */
+    static String takenOut(Reading.Good good, String pin) {
+        String path = path(good.design(), zoned(good.design(), pin));
+        if (path == null) {
+            throw new IllegalArgumentException("the " + pin.replace('-', ' ') + " has no zone");
         }
-        if (text.startsWith("{", mounts.start())) {
-            return text.substring(0, mounts.start() + 1) + pin + ": " + zone + ", "
-                    + text.substring(mounts.start() + 1);
-        }
-        String indent = " ".repeat(mounts.column() - 1);
-        return text.substring(0, mounts.start()) + pin + ": " + zone + "\n" + indent + text.substring(mounts.start());
+        return FieldEdit.takeOut(good.text(), path.startsWith(LIST) ? path.substring(0, path.lastIndexOf('.')) : path);
+    }
+
+    /** The name under which a place has its zone: two names may be one place. */
+    static String zoned(Design design, String pin) {
+        Map<String, Vec2> places = design.drive().places(design.pivot().at());
+        Vec2 at = places.get(pin);
+        Mounts mounts = design.mounts();
+        return places.entrySet().stream()
+                .filter(e -> mounts != null
+                        && mounts.zone(e.getKey()) != null
+                        && e.getValue().equals(at))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse(pin);
     }
 }

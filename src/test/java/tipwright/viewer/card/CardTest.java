@@ -97,6 +97,11 @@ class CardTest implements CardHost {
     }
 
     @Override
+    public void measureFrom(String point) {
+        said.add(point);
+    }
+
+    @Override
     public void say(String message) {
         said.add(message);
     }

@@ -77,6 +77,11 @@ class PhotoPaneTest implements CardHost {
     }
 
     @Override
+    public void measureFrom(String point) {
+        said.add(point);
+    }
+
+    @Override
     public void say(String message) {
         said.add(message);
     }

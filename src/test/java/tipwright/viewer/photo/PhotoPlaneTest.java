@@ -60,12 +60,12 @@ class PhotoPlaneTest {
         }
     }
 
-    private static Vec2 missed(Vec2 tap, Random random, double by) {
+    static Vec2 missed(Vec2 tap, Random random, double by) {
         return tap.plus(new Vec2(by * random.nextGaussian(), by * random.nextGaussian()));
     }
 
     /** Where the sheet's corners really are: its corner and its level a little off. */
-    private static List<Vec3> corners(KnownSheet sheet, Random random, double place, double level) {
+    static List<Vec3> corners(KnownSheet sheet, Random random, double place, double level) {
         double turn = level * random.nextGaussian();
         Vec2 at = missed(sheet.corner(), random, place);
         Vec2 along = new Vec2(Math.cos(turn), Math.sin(turn));

@@ -13,10 +13,12 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -27,6 +29,7 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
+import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.viewer.OneScreen;
 import tipwright.viewer.Trial;
@@ -89,6 +92,7 @@ class AnswerTest {
         String before = text();
         waitFor(() -> shows(robot, ".fix"));
         assertThat(words(robot, "#verdict")).startsWith("FAILS");
+        looksForFixesOfWhatIsClose(robot);
         press(robot, ".fix");
         assertThat(text())
                 .isEqualTo(swap(before, "frame-pin-joint: {diameter: 14 mm", "frame-pin-joint: {diameter: 18 mm"));
@@ -102,6 +106,37 @@ class AnswerTest {
         robot.press(KeyCode.CONTROL).type(KeyCode.Y).release(KeyCode.CONTROL);
         searches(robot, text());
         handsOver(robot, before);
+    }
+
+    /** While something fails, what is only close says how near it is, and its fixes are looked for when they are asked for. */
+    private void looksForFixesOfWhatIsClose(FxRobot robot) {
+        // among all checks, since the ticket has room for the worst alone
+        press(robot, "#all-checks");
+        Finding close = window.shown().judged().findings().stream()
+                .filter(f -> f.verdict() == Verdict.CLOSE)
+                .findFirst()
+                .orElseThrow();
+        String id = close.id().replace('/', '-');
+        Node row = robot.lookup("#check-" + id).query();
+        enter(row);
+        Button look = (Button) row.lookup("#look-" + id);
+        String before = text();
+        WaitForAsyncUtils.asyncFx(look::fire);
+        waitFor(() -> window.shown().judged().asked().contains(close.id()));
+        assertThat(row.lookup("#look-" + id)).isNull();
+        assertThat(row.lookupAll(".indented")).isNotEmpty();
+        assertThat(window.shown().judged().verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(text()).isEqualTo(before);
+        enter(row);
+        assertThat(row.lookupAll(".indented")).isEmpty();
+        press(robot, "#all-checks");
+        assertThat(shows(robot, ".fix")).isTrue();
+    }
+
+    private static void enter(Node row) {
+        WaitForAsyncUtils.asyncFx(() ->
+                row.fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.ENTER, false, false, false, false)));
+        WaitForAsyncUtils.waitForFxEvents();
     }
 
     private void searches(FxRobot robot, String before) {

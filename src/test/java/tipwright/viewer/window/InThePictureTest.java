@@ -1,0 +1,163 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.BooleanSupplier;
+import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.scene.text.Text;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfEnvironmentVariable;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+import tipwright.design.NumberedPlace;
+import tipwright.geometry.Vec2;
+import tipwright.viewer.OneScreen;
+import tipwright.viewer.start.DesignName;
+
+/** Zones and dimension lines for pins that are neither the pivot nor an end of the actuator: by mouse and by keyboard. */
+@ExtendWith({OneScreen.class, ApplicationExtension.class})
+@EnabledIfEnvironmentVariable(
+        named = "DISPLAY",
+        matches = ".+",
+        disabledReason = "a window needs a display; .ci/test has one")
+class InThePictureTest {
+    @TempDir
+    static Path folder;
+
+    private MainWindow window;
+
+    @Start
+    void start(Stage on) throws IOException {
+        window = WindowProgram.open(on, new DesignName("knee-stand", true), folder.resolve("unsaved"));
+        on.show();
+        window.picture().requestFocus();
+    }
+
+    private static void waitFor(BooleanSupplier met) {
+        try {
+            WaitForAsyncUtils.waitFor(90, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(met::getAsBoolean)
+                    .get());
+        } catch (TimeoutException e) {
+            throw new AssertionError("did not happen within 90 s", e);
+        }
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private static void press(FxRobot robot, String id) {
+        ButtonBase button = robot.lookup(id).query();
+        WaitForAsyncUtils.asyncFx(button::fire);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private String text() {
+        return window.shown().editor().sheet().text();
+    }
+
+    private static String says(FxRobot robot, String id) {
+        return robot.lookup(id).<Labeled>query().getText();
+    }
+
+    @Test
+    void zonesAndDimensionLines(FxRobot robot) {
+        zones(robot);
+        robot.type(KeyCode.ESCAPE);
+        assertThat(robot.lookup("#search-pane").tryQuery()).isEmpty();
+        measuresByMouse(robot);
+        measuresByKeyboard(robot);
+    }
+
+    private void measuresByMouse(FxRobot robot) {
+        String before = text();
+        robot.clickOn("#handle-foot-pin").clickOn("#measure-here");
+        robot.clickOn("#measure-to-knee");
+        TextField field = robot.lookup("#dimension-foot-pin-knee").query();
+        // from [300, -200] to [-390, 30] mm
+        assertThat(field.getText()).isEqualTo("727.3 mm");
+        robot.clickOn(field);
+        WaitForAsyncUtils.asyncFx(field::selectAll);
+        robot.write("700 mm").type(KeyCode.ENTER);
+        waitFor(() -> !text().equals(before));
+        Map<String, Vec2> now =
+                window.shown().editor().solved().design().drive().places(new Vec2(0, 0));
+        assertThat(now.get("foot-pin").minus(now.get("knee")).norm()).isCloseTo(0.7, within(0.0005));
+        assertThat(now.get("foot-pin").minus(new Vec2(0.3, -0.2)).norm()).isLessThan(1e-6);
+        robot.clickOn("#dimension-away-foot-pin-knee");
+        assertThat(robot.lookup("#dimension-foot-pin-knee").tryQuery()).isEmpty();
+    }
+
+    private void measuresByKeyboard(FxRobot robot) {
+        WaitForAsyncUtils.asyncFx(() -> window.picture().requestFocus());
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(drawnOnly(robot)).contains("way of the cable");
+        robot.type(KeyCode.H);
+        assertThat(drawnOnly(robot)).doesNotContain("way of the cable");
+        robot.type(KeyCode.D);
+        assertThat(says(robot, "#measuring-hint")).startsWith("From the foot pin");
+        Node first = window.picture().getScene().getFocusOwner();
+        assertThat(first.getId()).isEqualTo("measure-to-datum-x-0-y-0-");
+        robot.type(KeyCode.TAB);
+        assertThat(window.picture().getScene().getFocusOwner().getId()).startsWith("measure-to-");
+        robot.type(KeyCode.ESCAPE);
+        assertThat(robot.lookup("#measuring-hint").tryQuery()).isEmpty();
+        robot.type(KeyCode.D).type(KeyCode.ENTER);
+        assertThat(robot.lookup("#dimension-foot-pin-datum-x-0-y-0").tryQuery()).isPresent();
+    }
+
+    private static String drawnOnly(FxRobot robot) {
+        return robot.lookup(n -> n instanceof Text t && t.getText().endsWith("only drawn, not in the file"))
+                .<Text>query()
+                .getText();
+    }
+
+    private void zones(FxRobot robot) {
+        String before = text();
+        press(robot, "#search");
+        for (NumberedPlace place : NumberedPlace.of(window.shown().dump().design())) {
+            assertThat(robot.lookup("#draw-" + place.key()).tryQuery()).isPresent();
+        }
+        assertThat(says(robot, "#zone-of-foot-pin")).isEqualTo("foot pin: stays");
+        press(robot, "#draw-foot-pin");
+        robot.moveTo("#handle-foot-pin").moveBy(-30, -25).press(MouseButton.PRIMARY);
+        robot.moveBy(60, 50).release(MouseButton.PRIMARY);
+        waitFor(() -> text().contains("- {pin: foot-pin, zone: {outline: [[") || text().contains("{pin: foot-pin"));
+        waitFor(() -> robot.lookup("#zone-foot-pin-1").tryQuery().isPresent());
+        assertThat(says(robot, "#zone-of-foot-pin")).matches("foot pin: \\d+ x \\d+ mm");
+        String drawn = text();
+        robot.moveTo("#zone-foot-pin").press(MouseButton.PRIMARY).moveBy(0, -20).release(MouseButton.PRIMARY);
+        waitFor(() -> !text().equals(drawn));
+        String moved = text();
+        Node corner = robot.lookup("#zone-foot-pin-3").query();
+        WaitForAsyncUtils.asyncFx(corner::requestFocus);
+        WaitForAsyncUtils.waitForFxEvents();
+        robot.press(KeyCode.ALT).type(KeyCode.RIGHT).type(KeyCode.UP).release(KeyCode.ALT);
+        waitFor(() -> !text().equals(moved));
+        assertThat(robot.lookup("#zone-foot-pin-3").query().isFocused()).isTrue();
+        press(robot, "#take-out-foot-pin");
+        waitFor(() -> !text().contains("pin: foot-pin, zone"));
+        press(robot, "#draw-knee");
+        press(robot, "#draw-knee");
+        waitFor(() -> says(robot, "#zone-of-knee").equals("knee: 200 x 200 mm"));
+        for (int i = 0; i < 6 && !text().equals(before); i++) {
+            robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+        }
+        assertThat(text()).isEqualTo(before);
+        assertThat(says(robot, "#zone-of-knee")).isEqualTo("knee: stays");
+    }
+}
