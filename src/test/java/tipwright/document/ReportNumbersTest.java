@@ -80,8 +80,9 @@ class ReportNumbersTest {
                 continue;
             }
             // the same title stands behind 'One actuator carries everything: ' too
-            Matcher row = Pattern.compile("(?<!everything: )" + words(f.title()) + " [+!X] (?:passes|close|fails) (?:>?(\\d+) ?%|-) "
-                            + QUANTITY + " " + QUANTITY + " " + NUMBER)
+            Matcher row = Pattern.compile(
+                            "(?<!everything: )" + words(f.title()) + " [+!X] (?:passes|close|fails) (?:>?(\\d+) ?%|-) "
+                                    + QUANTITY + " " + QUANTITY + " " + NUMBER)
                     .matcher(text);
             assertThat(row.find()).as(f.id()).isTrue();
             if (row.group(1) != null && check.get("utilisation").isNumber()) {
