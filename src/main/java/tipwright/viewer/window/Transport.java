@@ -165,9 +165,10 @@ final class Transport extends VBox implements Panel {
             @Override
             public String toString(@Nullable String name) {
                 DumpStates dump = shown.dump();
-                return name == null || dump == null
-                        ? ""
-                        : CaseName.shown(name, dump.design().tank());
+                if (name == null || dump == null) {
+                    return name == null ? "" : name;
+                }
+                return CaseName.shown(name, dump.design().tank());
             }
 
             @Override
