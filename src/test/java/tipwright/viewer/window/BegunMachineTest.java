@@ -193,10 +193,10 @@ class BegunMachineTest {
         waitFor(() -> !words(robot, "#name").contains("not saved"));
         assertThat(framePin(file)).isNotEqualTo(((Straight) read(before).drive()).framePin());
         assertThat(verdict(file)).isIn(Verdict.PASS, Verdict.CLOSE);
-        // what was measured, and every comment, still stands there
+        // all else that was measured, and every comment, still stands there
         assertThat(Files.readString(file).lines())
                 .containsAll(before.lines()
-                        .filter(line -> !line.equals("    frame-pin: frame-pin"))
+                        .filter(line -> !line.contains("frame-pin"))
                         .toList());
     }
 
