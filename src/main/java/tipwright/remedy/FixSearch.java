@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
@@ -44,11 +45,13 @@ public final class FixSearch {
 
     private final Trials trials;
     private final Shop shop;
+    private final BooleanSupplier asked;
     private final List<TriedFix> found = new ArrayList<>();
 
-    private FixSearch(Trials trials, Shop shop) {
+    private FixSearch(Trials trials, Shop shop, BooleanSupplier wanted) {
         this.trials = trials;
         this.shop = shop;
+        asked = wanted;
     }
 
     /**
@@ -58,24 +61,33 @@ public final class FixSearch {
      * @param close whether what is close is to be fixed too
      */
     public static TriedFixes of(Result result, Supplier<Shop> shop, boolean close) {
+        return of(result, shop, close, () -> true);
+    }
+
+    /**
+     * The same for as long as it is wanted; what is found until then is kept.
+     *
+     * @param wanted asked before every try
+     */
+    public static TriedFixes of(Result result, Supplier<Shop> shop, boolean close, BooleanSupplier wanted) {
         List<Finding> bad = result.findings().stream()
                 .filter(f -> f.verdict() == Verdict.FAIL || (close && f.verdict() == Verdict.CLOSE))
                 .toList();
-        return of(result, shop, bad);
+        return of(result, shop, bad, wanted);
     }
 
     /** The changes with which one finding passes well that fails or is close, whatever else fails meanwhile. */
-    public static TriedFixes of(Result result, Supplier<Shop> shop, Finding finding) {
-        return of(result, shop, List.of(finding));
+    public static TriedFixes of(Result result, Supplier<Shop> shop, Finding finding, BooleanSupplier wanted) {
+        return of(result, shop, List.of(finding), wanted);
     }
 
-    private static TriedFixes of(Result result, Supplier<Shop> shop, List<Finding> bad) {
+    private static TriedFixes of(Result result, Supplier<Shop> shop, List<Finding> bad, BooleanSupplier wanted) {
         if (bad.isEmpty()) {
             return TriedFixes.NONE;
         }
         try {
             Trials trials = new Trials(result, bad, BUDGET);
-            FixSearch search = new FixSearch(trials, shop.get());
+            FixSearch search = new FixSearch(trials, shop.get(), wanted);
             boolean complete = search.all(bad);
             return new TriedFixes(search.found, true, complete);
         } catch (CannotComputeException e) {
@@ -109,7 +121,7 @@ public final class FixSearch {
                 }
             }
             for (Map.Entry<String, Set<String>> ladder : ladders.entrySet()) {
-                if (trials.left() <= 0) {
+                if (trials.left() <= 0 || !asked.getAsBoolean()) {
                     return false;
                 }
                 climb(ladder.getKey(), proposer.changes(trials.analysis(), ladder.getKey(), shop), ladder.getValue());
@@ -128,7 +140,7 @@ public final class FixSearch {
         for (List<Proposal> rung : ladder) {
             List<Looked> good = new ArrayList<>();
             for (Proposal p : rung) {
-                if (trials.left() <= Math.max(0, end)) {
+                if (trials.left() <= Math.max(0, end) || !asked.getAsBoolean()) {
                     return;
                 }
                 Trials.Look look = trials.look(p.design(), still.keySet());
@@ -141,7 +153,7 @@ public final class FixSearch {
             for (Looked l : good) {
                 Set<String> open = new HashSet<>(l.look().fixes());
                 open.retainAll(still.keySet());
-                if (open.isEmpty() || disappointed >= DISAPPOINTMENTS || trials.left() <= 0) {
+                if (open.isEmpty() || disappointed >= DISAPPOINTMENTS || trials.left() <= 0 || !asked.getAsBoolean()) {
                     continue;
                 }
                 TriedFix fix = trials.full(kind, l.proposal());

@@ -3,8 +3,10 @@ package tipwright.viewer.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
@@ -16,7 +18,6 @@ import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
-import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfEnvironmentVariable;
@@ -45,7 +46,14 @@ class InThePictureTest {
 
     @Start
     void start(Stage on) throws IOException {
-        window = WindowProgram.open(on, new DesignName("knee-stand", true), folder.resolve("unsaved"));
+        // few tilts and no supply: the checks that follow each change beside the window are not what is looked at
+        Path file = folder.resolve("knee.yaml");
+        String text = Files.readString(Path.of("geometry", "knee-stand.yaml"));
+        Files.writeString(
+                file,
+                swap(text, "tilt: {to: 45 deg}", "tilt: {to: 45 deg, step: 10 deg}")
+                        .replaceFirst("(?m)^supply: .*\n", ""));
+        window = WindowProgram.open(on, new DesignName(file.toString(), false), folder.resolve("unsaved"));
         on.show();
         window.picture().requestFocus();
     }
@@ -105,9 +113,8 @@ class InThePictureTest {
     private void measuresByKeyboard(FxRobot robot) {
         WaitForAsyncUtils.asyncFx(() -> window.picture().requestFocus());
         WaitForAsyncUtils.waitForFxEvents();
-        assertThat(drawnOnly(robot)).contains("way of the cable");
         robot.type(KeyCode.H);
-        assertThat(drawnOnly(robot)).doesNotContain("way of the cable");
+        assertThat(window.picture().picture().hoses()).isFalse();
         robot.type(KeyCode.D);
         assertThat(says(robot, "#measuring-hint")).startsWith("From the foot pin");
         Node first = window.picture().getScene().getFocusOwner();
@@ -118,12 +125,6 @@ class InThePictureTest {
         assertThat(robot.lookup("#measuring-hint").tryQuery()).isEmpty();
         robot.type(KeyCode.D).type(KeyCode.ENTER);
         assertThat(robot.lookup("#dimension-foot-pin-datum-x-0-y-0").tryQuery()).isPresent();
-    }
-
-    private static String drawnOnly(FxRobot robot) {
-        return robot.lookup(n -> n instanceof Text t && t.getText().endsWith("only drawn, not in the file"))
-                .<Text>query()
-                .getText();
     }
 
     private void zones(FxRobot robot) {
