@@ -92,7 +92,7 @@ final class Fullness {
             double to = last + 1 == all.size() ? 1 : first(all.get(last + 1), all.get(last), CLOSE_BAND);
             Finding limit =
                     bands.isEmpty() ? sweep.at(Math.min(1, from + CLOSE)).failure() : middle;
-            bands.add(new HowFull.Band(from, to, (limit == null ? fails : limit).title()));
+            bands.add(new HowFull.Band(from, to, (limit == null ? fails : limit).named()));
             i = last + 1;
         }
         return bands;
@@ -146,7 +146,7 @@ final class Fullness {
         List<Finding> found = counted;
         for (int i = 0; i < ROUNDS && FillSweep.failure(found) != null; i++) {
             List<Check> deciding = deciding(found);
-            stops = Objects.requireNonNull(FillSweep.failure(found)).title();
+            stops = Objects.requireNonNull(FillSweep.failure(found)).named();
             fill = Border.between(
                             0,
                             List.of(),

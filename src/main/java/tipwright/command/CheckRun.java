@@ -19,6 +19,7 @@ import tipwright.check.Result;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
 import tipwright.doubt.Doubter;
+import tipwright.doubt.Sureness;
 import tipwright.remedy.FixSearch;
 import tipwright.remedy.TriedFixes;
 import tipwright.report.Checked;
@@ -27,6 +28,7 @@ import tipwright.report.EarlyText;
 import tipwright.report.JsonReport;
 import tipwright.report.ShortReport;
 import tipwright.report.Style;
+import tipwright.report.SurenessText;
 import tipwright.report.TextReport;
 
 /** Reads a design, checks it and writes the answer. */
@@ -105,6 +107,8 @@ final class CheckRun {
             err.println(source.name() + ": " + e.getMessage());
             return Exit.CANNOT_COMPUTE;
         }
+        // a hundred other machines take a while: a person sees the answer before
+        boolean late = watched && !good.uncertain().isEmpty();
         Checked checked = new Checked(
                 result,
                 good.assumptions(),
@@ -115,15 +119,26 @@ final class CheckRun {
                                 result,
                                 () -> Boxes.of(source, good.design(), List.of()).shop(style.units()),
                                 form == Form.FULL),
-                form == Form.CSV ? null : Doubter.ask(good, result.findings()),
+                form == Form.CSV || late ? null : Doubter.ask(good, result.findings()),
                 source.sizes());
         if (file == null) {
             print(checked, form, style);
+            if (late) {
+                late(good, result, style);
+            }
         } else {
             outputs.write(file, stream -> write(checked, form, style, stream));
             out.println(checked.result().verdict().word() + ": written to " + file);
         }
         return Exit.of(result);
+    }
+
+    private void late(Reading.Good good, Result result, Style style) {
+        out.flush();
+        Sureness sure = Doubter.ask(good, result.findings());
+        if (sure != null) {
+            out.print(SurenessText.after(sure, style));
+        }
     }
 
     private int problems(List<Problem> problems) {

@@ -3,6 +3,7 @@ package tipwright.command;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -97,6 +98,9 @@ final class ExplainCommand implements Callable<Integer> {
             keys.forEach(k -> explain(k, out));
             return Exit.FINE;
         }
+        if (among(name, out)) {
+            return Exit.FINE;
+        }
         List<String> ids = Stream.of(
                         Checks.all().stream().map(Check::id),
                         Term.all().stream().map(Term::word),
@@ -109,6 +113,20 @@ final class ExplainCommand implements Callable<Integer> {
                 .println("tipwright: no check, no word and no key '" + name + "' here; "
                         + (near == null ? "'tipwright explain' lists them all" : "did you mean '" + near + "'?"));
         return Exit.NOT_UNDERSTOOD;
+    }
+
+    /** Tells the terms and checks of several words that a word is one of; false: there are none. */
+    private static boolean among(String name, PrintWriter out) {
+        List<Term> terms = Term.within(name);
+        List<Check> checks = Checks.all().stream()
+                .filter(check -> Prose.has(check.title() + " " + check.id(), name.toLowerCase(Locale.ROOT)))
+                .toList();
+        terms.forEach(term -> explain(term, out));
+        checks.stream().limit(FEW).forEach(check -> explain(check, out));
+        if (checks.size() > FEW) {
+            out.println("and in " + (checks.size() - FEW) + " more; 'tipwright explain' lists them all");
+        }
+        return !terms.isEmpty() || !checks.isEmpty();
     }
 
     private static String padded(String id) {

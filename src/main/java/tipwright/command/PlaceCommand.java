@@ -183,8 +183,8 @@ final class PlaceCommand implements Callable<Integer> {
             String text = Math.round(100 * progress.share()) + " % searched; "
                     + (progress.best() == null
                             ? "nothing fits yet"
-                            : "best so far: utilisation "
-                                    + Math.round(100 * progress.best().utilisation()) + " % with "
+                            : "best so far: "
+                                    + Math.round(100 * progress.best().utilisation()) + " % used with "
                                     + Prose.safe(progress.best().actuator().name()));
             if (person) {
                 err.print("\r" + text + " ".repeat(Math.max(0, width - text.length())));

@@ -23,7 +23,7 @@ import tipwright.quantity.UnitSystem;
         name = "report",
         description = {
             "Writes one document about a design, for the shop, the customer and the engineer, by the ending of the file's name: a PDF to"
-                    + " print, or a page for the phone on which the machine tips under your finger; it needs no network."
+                    + " print, or a page for the phone on which the machine tilts under your finger; it needs no network."
         },
         footer = {
             "  tipwright report my-tank.yaml --out my-tank.pdf",

@@ -32,7 +32,7 @@ final class CheckPages {
         List<Finding> skipped = dossier.findings(Verdict.NOT_CHECKED);
         if (!skipped.isEmpty()) {
             FixedTable grid = new FixedTable(
-                    "Cannot tell yet: give these sizes and the checks will run. They do not count as passed.",
+                    "Cannot tell yet: give the sizes that are missing. These checks do not count as passed.",
                     FixedTable.Column.text("check", 35),
                     FixedTable.Column.text("what is missing", 65));
             skipped.forEach(f -> grid.row(Words.sign(f.verdict()) + " " + f.title(), why(f)));
@@ -64,7 +64,7 @@ final class CheckPages {
                     Words.show(f, f.needs(), units),
                     Words.show(f, f.has(), units),
                     factor(f),
-                    Words.where(f));
+                    Words.where(f, dossier.design().tank()));
         }
         return grid;
     }
@@ -114,7 +114,7 @@ final class CheckPages {
     void workings(Markup page) {
         for (Check check : Checks.all()) {
             List<Finding> made = dossier.checked().result().findings().stream()
-                    .filter(f -> family(f.id()).equals(check.id()) && f.verdict() != Verdict.NOT_CHECKED)
+                    .filter(f -> check.owns(f) && f.verdict() != Verdict.NOT_CHECKED)
                     .toList();
             if (made.isEmpty()) {
                 continue;
@@ -135,15 +135,11 @@ final class CheckPages {
                     ? ": " + demand + " / (" + capacity + " / " + factor(f) + ") = " + Words.used(f)
                     : ": needs " + demand + ", has " + capacity + ", by the rule " + Words.used(f) + " used";
         }
-        String where = Words.where(f);
+        String where = Words.where(f, dossier.design().tank());
         String at = where.isEmpty() ? "" : " at " + where;
         String worked = check.worked(dossier.analysis(), f, units);
         String put = worked.isEmpty() ? "" : ". Put in: " + worked;
         return f.title() + numbers + at + ": " + f.verdict().says()
                 + (f.note().isEmpty() ? "" : "; " + f.note().show(units)) + put + ".";
-    }
-
-    private static String family(String id) {
-        return id.contains("/") ? id.substring(0, id.indexOf('/')) : id;
     }
 }

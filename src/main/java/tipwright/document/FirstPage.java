@@ -135,7 +135,7 @@ final class FirstPage {
         shownMissing = missing.isEmpty();
         shownAbout = false;
         Result result = dossier.checked().result();
-        VerdictText text = new VerdictText(result.parts(), paper.units());
+        VerdictText text = new VerdictText(result, paper.units());
         PageRoom room = new PageRoom(paper.size(), Fonts.forPlots());
         room.paragraph(dossier.design().name(), TITLE);
         room.boxed(List.of("+ " + VerdictText.word(result)), WORD, BOX);

@@ -44,7 +44,7 @@ final class LoadPages {
                 FixedTable.Column.number("stays in", 12));
         for (CaseResult c : analysis.cases()) {
             grid.row(
-                    CaseName.shown(c.name()),
+                    CaseName.shown(c.name(), analysis.design().tank()),
                     c.load().about(),
                     peak(Peak.force(List.of(c), Peak.Tilts.ALL, true)),
                     peak(Peak.force(List.of(c), Peak.Tilts.ALL, false)),
@@ -64,7 +64,10 @@ final class LoadPages {
                 bearings.row(
                         analysis.design().pivot().name(b),
                         length.show(all.get(b).z()),
-                        peak(worst.peak()) + " (" + CaseName.shown(worst.peak().loadCase()) + ")",
+                        peak(worst.peak()) + " ("
+                                + CaseName.shown(
+                                        worst.peak().loadCase(),
+                                        analysis.design().tank()) + ")",
                         Direction.of(worst.load(), all.get(b).base()).words());
             }
         }
@@ -100,9 +103,15 @@ final class LoadPages {
                     length.number(e.pose().arm()),
                     Long.toString(Math.round(Math.toDegrees(e.pose().transmission()))),
                     e.push() == null ? "-" : force.number(e.push().value()),
-                    e.push() == null ? "" : CaseName.shown(e.push().loadCase()),
+                    e.push() == null
+                            ? ""
+                            : CaseName.shown(
+                                    e.push().loadCase(), analysis.design().tank()),
                     e.pull() == null ? "-" : force.number(e.pull().value()),
-                    e.pull() == null ? "" : CaseName.shown(e.pull().loadCase()),
+                    e.pull() == null
+                            ? ""
+                            : CaseName.shown(
+                                    e.pull().loadCase(), analysis.design().tank()),
                     e.bearing() == null ? "-" : force.number(e.bearing().peak().value()));
         }
         grid.to(page);
@@ -132,7 +141,7 @@ final class LoadPages {
                     ? "stalls at " + angle.show(c.stalledAt())
                     : Double.isNaN(c.stuckAt()) ? "" : "does not come back from " + angle.show(c.stuckAt());
             loads.row(
-                    CaseName.shown(c.load()),
+                    CaseName.shown(c.load(), analysis.design().tank()),
                     Words.seconds(c.raise()),
                     Words.seconds(c.empty()),
                     Words.seconds(c.lower()),

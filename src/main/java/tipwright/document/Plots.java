@@ -129,7 +129,7 @@ final class Plots {
                     && c.rows().get(c.rows().size() - 1).load().volume() < 0.999 * first;
             if (first > 0 && leaves) {
                 curves.add(PlotCurve.of(
-                        CaseName.shown(c.name()),
+                        CaseName.shown(c.name(), analysis.design().tank()),
                         tilts(c.rows()),
                         rows(c, r -> 100 * r.load().volume() / first)));
             }
@@ -147,7 +147,8 @@ final class Plots {
     private List<PlotCurve> cases(ToDoubleFunction<Row> value) {
         return analysis.cases().stream()
                 .filter(c -> !c.rows().isEmpty())
-                .map(c -> PlotCurve.of(CaseName.shown(c.name()), tilts(c.rows()), rows(c, value)))
+                .map(c -> PlotCurve.of(
+                        CaseName.shown(c.name(), analysis.design().tank()), tilts(c.rows()), rows(c, value)))
                 .toList();
     }
 

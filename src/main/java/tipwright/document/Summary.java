@@ -29,7 +29,7 @@ record Summary(Dossier dossier, UnitSystem units) {
 
     void verdict(Markup page) {
         Result result = dossier.checked().result();
-        VerdictText text = new VerdictText(result.parts(), units);
+        VerdictText text = new VerdictText(result, units);
         page.raw("<div class=\"verdict " + result.verdict().name().toLowerCase(java.util.Locale.ROOT) + "\">");
         page.line("p class=\"word\"", Words.sign(result.verdict()) + " " + VerdictText.word(result));
         for (Part part : result.parts().both()) {
@@ -94,7 +94,7 @@ record Summary(Dossier dossier, UnitSystem units) {
         List<String> everything = FixText.everything(dossier.checked().fixes(), units);
         List<String> items = new ArrayList<>(everything);
         List<VerdictText.Told> told = Ticket.told(result);
-        VerdictText text = new VerdictText(result.parts(), units);
+        VerdictText text = new VerdictText(result, units);
         double close = dossier.design().limits().close();
         for (VerdictText.Told t : told) {
             Finding f = t.finding();
@@ -134,7 +134,7 @@ record Summary(Dossier dossier, UnitSystem units) {
     void cannotTell(Markup page) {
         List<String> missing = missing();
         if (!missing.isEmpty()) {
-            page.line("h2 class=\"small\"", "Cannot tell: sizes missing").line("p", String.join("; ", missing) + ".");
+            page.line("h2 class=\"small\"", "Cannot tell").line("p", String.join("; ", missing) + ".");
         }
     }
 }

@@ -119,7 +119,7 @@ final class TiltPage {
                     if (c.load().upset() == upset) {
                         page.line(
                                 "option value=\"" + i + "\" data-about=\"" + Markup.safe(about(c)) + "\"",
-                                CaseName.shown(c.name()));
+                                CaseName.shown(c.name(), dossier.design().tank()));
                     }
                 }
                 page.raw("</optgroup>");

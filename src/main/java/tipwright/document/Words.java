@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.tank.CaseName;
+import tipwright.design.tank.Tank;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
@@ -44,9 +45,9 @@ final class Words {
         return f.kind() == Kind.RATIO ? Scale.percent().show(si) : Quantities.show(si, f.kind(), units);
     }
 
-    static String where(Finding f) {
+    static String where(Finding f, Tank tank) {
         String tilt = Double.isNaN(f.tilt()) ? "" : Scale.angle().show(f.tilt());
-        String load = f.loadCase() == null ? "" : CaseName.shown(f.loadCase());
+        String load = f.loadCase() == null ? "" : CaseName.shown(f.loadCase(), tank);
         return tilt + (tilt.isEmpty() || load.isEmpty() ? "" : ", ") + load;
     }
 

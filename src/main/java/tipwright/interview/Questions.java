@@ -177,7 +177,7 @@ final class Questions {
                     Measure.several(Kind.LENGTH, Kind.FORCE)),
             ask(
                     "drive",
-                    "What tips it: electric, hydraulic or winch?",
+                    "What tilts it: electric, hydraulic or winch?",
                     "electric: an actuator with a screw. hydraulic: one cylinder or two alike. winch: a rope wound by hand.",
                     a -> a.is("shape", "tub") ? "hydraulic" : a.is("shape", "drum") ? "winch" : "electric",
                     Questions::always,

@@ -150,7 +150,9 @@ public record LoadTable(
         }
         if (!design.cases().skip().isEmpty()) {
             notes.add("load cases not looked at, because the file says so: "
-                    + design.cases().skip().stream().map(CaseName::shown).collect(Collectors.joining(", ")));
+                    + design.cases().skip().stream()
+                            .map(name -> CaseName.shown(name, design.tank()))
+                            .collect(Collectors.joining(", ")));
         }
         if (!maker.convex()) {
             notes.add("the inside of the tank is not convex: a pocket could keep more than the residue shown");

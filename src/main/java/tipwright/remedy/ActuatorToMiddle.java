@@ -36,10 +36,9 @@ final class ActuatorToMiddle implements Proposer {
         Design moved = Shifted.fastenings(
                 design.withDrive(design.drive().with(put)), f -> ofActuator(f), new Vec3(0, 0, middle - from));
         Text words = Text.of(
-                "move the actuator by {} along the pivot, to the middle between the bearings (z = {})",
-                Text.mark(Math.abs(middle - from)),
-                Text.mark(middle));
-        return List.of(List.of(new Proposal(words, 0.15, moved)));
+                "move the actuator by {} along the pivot, to the middle between the bearings",
+                Text.mark(Math.abs(middle - from)));
+        return List.of(List.of(new Proposal(words, Text.of("(z = {})", Text.mark(middle)), 0.15, moved)));
     }
 
     private static boolean ofActuator(Fastening f) {

@@ -14,26 +14,19 @@ final class Asks {
     static boolean ofDrive(Finding f) {
         return !has(f, Trait.SLOW)
                 && !f.id().equals("what-if/wheel-sinks")
-                && (has(f, Trait.BOUNDS_MOUNTS)
-                        || has(f, Trait.BEARS_DRIVE)
-                        || ofTime(f)
-                        || f.id().startsWith("what-if/"));
+                && (has(f, Trait.BOUNDS_MOUNTS) || has(f, Trait.BEARS_DRIVE) || ofTime(f) || f.isOf("what-if"));
     }
 
     /** Whether less in the tank may help a finding. */
     static boolean ofFill(Finding f) {
         return has(f, Trait.DEPENDS_ON_FILL)
                 && !has(f, Trait.SLOW)
-                && !f.id().startsWith("stroke")
+                && !f.isOf("stroke")
                 && !f.id().equals("what-if/wheel-sinks");
     }
 
     private static boolean ofTime(Finding f) {
-        String id = f.id();
-        return id.startsWith("stall")
-                || id.startsWith("duty")
-                || id.startsWith("cycle-time")
-                || id.startsWith("electrical/current");
+        return f.isOf("stall") || f.isOf("duty") || f.isOf("cycle-time") || f.id().equals("electrical/current");
     }
 
     private static boolean has(Finding f, Trait trait) {

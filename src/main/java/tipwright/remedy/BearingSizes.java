@@ -23,12 +23,11 @@ final class BearingSizes implements Proposer {
 
     @Override
     public String asked(Finding f) {
-        String id = f.id();
-        boolean helps = id.startsWith("bearing-")
-                || id.startsWith("shaft/")
-                || id.startsWith("bush/")
-                || id.startsWith("slide/bearings")
-                || id.matches("what-if/(bearing|housing|shaft|bush).*");
+        boolean helps = f.checkId().startsWith("bearing-")
+                || f.isOf("shaft")
+                || f.isOf("bush")
+                || f.id().startsWith("slide/bearings")
+                || (f.isOf("what-if") && f.partId().matches("(bearing|housing|shaft|bush).*"));
         return helps ? "pivot" : "";
     }
 
@@ -43,7 +42,7 @@ final class BearingSizes implements Proposer {
                     .filter(b -> b.bearing() instanceof BallInsert && fits(pivot.shaft(), old, b.bearing()))
                     .filter(b -> strength(b.bearing()) > strength(old))
                     .sorted(Comparator.comparingDouble(b -> b.bearing().bore()))
-                    .forEach(b -> all.add(proposal(design, b.bearing(), "'" + b.name() + "'", old)));
+                    .forEach(b -> all.add(proposal(design, b.bearing(), "two bearings '" + b.name() + "'", old)));
         } else if (old instanceof PlainBush bush) {
             for (SoldSize s : shop.above(SoldSize.Series.BORE, bush.bore())) {
                 double longer = Math.max(bush.length(), s.size());
@@ -63,16 +62,15 @@ final class BearingSizes implements Proposer {
         List<Support> supports =
                 pivot.bearings().stream().map(s -> Copy.with(s, "bearing", put)).toList();
         Pivot with = Copy.with(pivot, "bearings", supports);
-        Text words = Text.words(name.startsWith("'") ? "two bearings " + name : name)
-                .plus(name.startsWith("'") ? " (bore " : " (length ")
-                .plus(Text.mark(put instanceof PlainBush b ? b.length() : put.bore()))
-                .plus(")");
+        Text detail = put instanceof PlainBush b
+                ? Text.of("(length {})", Text.mark(b.length()))
+                : Text.of("(bore {})", Text.mark(put.bore()));
         if (shaft != null && put.bore() > shaft.diameter() + NEAR) {
             with = Copy.with(with, "shaft", Copy.with(shaft, "diameter", put.bore()));
-            words = words.plus(" with a pivot shaft of ").plus(Text.mark(put.bore()));
+            detail = detail.plus(" with a pivot shaft of ").plus(Text.mark(put.bore()));
         }
         double change = 0.1 + 0.5 * Math.max(0, put.bore() / old.bore() - 1);
-        return new Proposal(words, change, design.withPivot(with));
+        return new Proposal(Text.words(name), detail, change, design.withPivot(with));
     }
 
     /** A bearing goes on the shaft that there is, or on a thicker one. */

@@ -3,6 +3,7 @@ package tipwright.remedy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.check.rule.Finding;
@@ -25,32 +26,28 @@ import tipwright.quantity.Text;
 
 /** The next sizes of pins, welds, bolts, lugs, links and the cross member. */
 final class JointSizes implements Proposer {
-    private static final String FRAME_PIN = "what-if/frame-pin-when";
-    private static final String MOVING_PIN = "what-if/moving-pin-when";
+    private static final Set<String> SIZED = Set.of("pin", "weld", "bolt", "link", "cross-member");
 
     @Override
     public String asked(Finding f) {
-        String id = f.id();
-        if (id.startsWith(FRAME_PIN)) {
-            return "pin/" + Drive.FRAME_PIN;
+        if (f.isOf("what-if")) {
+            String part = f.partId();
+            return part.startsWith("frame-pin-when")
+                    ? "pin/" + Drive.FRAME_PIN
+                    : part.startsWith("moving-pin-when") ? "pin/" + Drive.ROD_PIN : "";
         }
-        if (id.startsWith(MOVING_PIN)) {
-            return "pin/" + Drive.ROD_PIN;
+        if (SIZED.contains(f.checkId()) && !f.partId().isEmpty()) {
+            return f.id().replace("-tension", "");
         }
-        for (String start : List.of("pin/", "weld/", "bolt/", "link/", "cross-member/")) {
-            if (id.startsWith(start)) {
-                return id.replace("-tension", "");
-            }
-        }
-        return id.startsWith("lug/") ? id.replaceAll("-(tear-out|net-section|bearing)$", "") : "";
+        return f.isOf("lug") ? f.id().replaceAll("-(tear-out|net-section|bearing)$", "") : "";
     }
 
     @Override
     public List<List<Proposal>> changes(Analysis analysis, String asked, Shop shop) {
         Design design = analysis.design();
-        String part = asked.substring(asked.indexOf('/') + 1);
+        String part = Finding.partOf(asked);
         List<Proposal> all =
-                switch (asked.substring(0, asked.indexOf('/'))) {
+                switch (asked.split("/", 2)[0]) {
                     case "pin" -> pins(design, part, shop);
                     case "weld" -> welds(design, part, shop);
                     case "bolt" -> bolts(design, part, shop);

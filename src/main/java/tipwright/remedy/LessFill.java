@@ -30,13 +30,15 @@ final class LessFill implements Proposer {
         List<List<Proposal>> ladder = new ArrayList<>();
         for (int i = (int) Math.ceil(now / STEP - 1e-9) - 1; i * STEP >= LEAST - 1e-9; i--) {
             double share = i * STEP;
-            Text words = Text.of(
-                    "fill it to {} % at most ({} in place of {})",
-                    Text.number(100 * share, 0),
+            Text detail = Text.of(
+                    "({} in place of {})",
                     Text.amount(share * room, Kind.VOLUME),
                     Text.amount(now * room, Kind.VOLUME));
-            ladder.add(
-                    List.of(new Proposal(words, 0.1 + (now - share) / now, design.withSlurry(slurry.withFill(share)))));
+            ladder.add(List.of(new Proposal(
+                    Text.of("fill it to {} % at most", Text.number(100 * share, 0)),
+                    detail,
+                    0.1 + (now - share) / now,
+                    design.withSlurry(slurry.withFill(share)))));
         }
         return ladder;
     }

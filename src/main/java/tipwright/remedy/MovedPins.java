@@ -32,7 +32,7 @@ final class MovedPins implements Proposer {
 
     @Override
     public String asked(Finding f) {
-        return Asks.ofDrive(f) || f.id().startsWith("stroke/") ? "pins" : "";
+        return Asks.ofDrive(f) || f.isOf("stroke") ? "pins" : "";
     }
 
     @Override
@@ -85,7 +85,8 @@ final class MovedPins implements Proposer {
                         || (name.equals(Skeleton.PIVOT) && f.joint().startsWith("bearing-")),
                 shift);
         double change = 0.1 + way.norm() * (name.equals(Skeleton.PIVOT) ? PIVOT : 1) * 2;
-        return new Proposal(words(name, way, to), change, name.equals(Drive.FRAME_PIN) ? carried(held, way) : held);
+        Text place = Text.of("(to x = {}, y = {})", Text.mark(to.x()), Text.mark(to.y()));
+        return new Proposal(words(name, way), place, change, name.equals(Drive.FRAME_PIN) ? carried(held, way) : held);
     }
 
     /** The cross member that carries the frame pin goes along with it. */
@@ -103,7 +104,7 @@ final class MovedPins implements Proposer {
                                 Copy.with(tube, "at", tube.at().plus(by))));
     }
 
-    private static Text words(String name, Vec2 way, Vec2 to) {
+    private static Text words(String name, Vec2 way) {
         List<Text> ways = new ArrayList<>();
         if (way.x() != 0) {
             ways.add(Text.mark(Math.abs(way.x()))
@@ -112,8 +113,6 @@ final class MovedPins implements Proposer {
         if (way.y() != 0) {
             ways.add(Text.mark(Math.abs(way.y())).plus(way.y() > 0 ? " up" : " down"));
         }
-        return Text.words("move the " + name.replace('-', ' ') + " ")
-                .plus(Text.join(" and ", ways))
-                .plus(Text.of(", to x = {}, y = {}", Text.mark(to.x()), Text.mark(to.y())));
+        return Text.words("move the " + name.replace('-', ' ') + " ").plus(Text.join(" and ", ways));
     }
 }

@@ -17,7 +17,7 @@ import tipwright.quantity.Text;
 final class OtherActuator implements Proposer {
     @Override
     public String asked(Finding f) {
-        return Asks.ofDrive(f) || f.id().startsWith("stroke/") || f.id().startsWith("buckling") ? "box" : "";
+        return Asks.ofDrive(f) || f.isOf("stroke") || f.isOf("buckling") ? "box" : "";
     }
 
     @Override
@@ -39,9 +39,10 @@ final class OtherActuator implements Proposer {
     private static Proposal proposal(Design design, Actuator drawn, ListedActuator part) {
         Actuator put = part.actuator();
         int n = design.drive().actuators().size();
-        Text words = Text.of(
-                (n > 1 ? n + " actuators" : "the actuator") + " '" + part.name()
-                        + "' of the parts box (push {}, stroke {}, closed {} pin to pin)",
+        Text words =
+                Text.words((n > 1 ? n + " actuators" : "the actuator") + " '" + part.name() + "' of the parts box");
+        Text detail = Text.of(
+                "(push {}, stroke {}, closed {} pin to pin)",
                 Text.amount(put.ratedPush(), Kind.FORCE),
                 Text.mark(put.stroke()),
                 Text.mark(put.closed()));
@@ -49,6 +50,7 @@ final class OtherActuator implements Proposer {
                 + 0.3 * Math.abs(Math.log(put.ratedPush() / drawn.ratedPush()))
                 + Math.abs(put.stroke() - drawn.stroke())
                 + Math.abs(put.closed() - drawn.closed());
-        return new Proposal(words, change, design.withDrive(design.drive().with(put)));
+        return new Proposal(
+                words, detail, change, design.withDrive(design.drive().with(put)));
     }
 }

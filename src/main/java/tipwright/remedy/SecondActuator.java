@@ -17,7 +17,7 @@ final class SecondActuator implements Proposer {
 
     @Override
     public String asked(Finding f) {
-        return Asks.ofDrive(f) || f.id().startsWith("buckling") ? "second" : "";
+        return Asks.ofDrive(f) || f.isOf("buckling") ? "second" : "";
     }
 
     @Override

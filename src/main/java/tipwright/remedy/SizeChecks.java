@@ -52,9 +52,9 @@ record SizeChecks(String series, Set<String> parts) {
         if (!series.equals("pin") && !series.equals("leg")) {
             return new SizeChecks(series, Set.of());
         }
-        String family = series.equals("pin") ? "pin/" : "weld/";
+        String family = series.equals("pin") ? "pin" : "weld";
         Map<String, Double> was = new HashMap<>();
-        small.stream().filter(f -> f.id().startsWith(family)).forEach(f -> was.put(f.id(), f.utilisation()));
+        small.stream().filter(f -> f.isOf(family)).forEach(f -> was.put(f.id(), f.utilisation()));
         Map<String, Double> change = new HashMap<>();
         for (Finding f : large) {
             Double before = was.get(f.id());
@@ -155,9 +155,7 @@ record SizeChecks(String series, Set<String> parts) {
     /** The name of the part, by its checks: 'frame pin'. */
     String part() {
         List<String> names = new ArrayList<>();
-        parts.stream()
-                .sorted()
-                .forEach(id -> names.add(id.substring(id.indexOf('/') + 1).replace('-', ' ')));
+        parts.stream().sorted().forEach(id -> names.add(Finding.partOf(id).replace('-', ' ')));
         return names.isEmpty() ? "" : names.get(0);
     }
 }

@@ -21,16 +21,20 @@ final class SurroundingSizes implements Proposer {
     private static final double STEP = Math.toRadians(5);
     private static final double STEEPEST = Math.toRadians(175);
     private static final int LATCHES = 6;
+    private static final String LATCH = "-latch";
     private static final double INCH = 0.0254;
 
     @Override
     public String asked(Finding f) {
-        String id = f.id();
-        return id.equals("vent")
-                ? "vent"
-                : id.startsWith("door/") && id.endsWith("-latch")
-                        ? id.substring("door/".length(), id.length() - "-latch".length())
-                        : id.startsWith("empties/") ? "tilt/" : id.startsWith("tip-over/") ? "stance/" : "";
+        return switch (f.checkId()) {
+            case "vent" -> "vent";
+            case "door" -> f.partId().endsWith(LATCH)
+                    ? f.partId().substring(0, f.partId().length() - LATCH.length())
+                    : "";
+            case "empties" -> "tilt/";
+            case "tip-over" -> "stance/";
+            default -> "";
+        };
     }
 
     @Override

@@ -133,11 +133,12 @@ final class Trials {
         return new TriedFix(
                 kind,
                 proposal.words(),
+                proposal.detail(),
                 proposal.change(),
                 proposal.design(),
                 outcome.fixes(),
                 outcome.close(),
-                after.verdict() != Verdict.FAIL);
+                before.verdict() == Verdict.FAIL && after.verdict() != Verdict.FAIL);
     }
 
     /** The same at tilts that are further apart. */

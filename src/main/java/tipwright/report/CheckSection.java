@@ -3,10 +3,12 @@ package tipwright.report;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
-import tipwright.design.Limits;
+import tipwright.design.Design;
 import tipwright.design.tank.CaseName;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
@@ -25,12 +27,15 @@ final class CheckSection {
     private static final double NOTHING = 0.0005;
 
     private final Style style;
-    private final Limits limits;
+    private final Design design;
     private final TriedFixes fixes;
 
+    /** Titles of what no fix was found for. */
+    private final Set<String> unfixed = new LinkedHashSet<>();
+
     /** Says what fixes what fails, as far as it was tried. */
-    CheckSection(Style style, Limits limits, TriedFixes fixes) {
-        this.limits = limits;
+    CheckSection(Style style, Design design, TriedFixes fixes) {
+        this.design = design;
         this.fixes = fixes;
         this.style = style;
     }
@@ -58,6 +63,12 @@ final class CheckSection {
         }
         lines.addAll(table.lines(" "));
         lines.addAll(Term.legend(List.of("needs", "has", "used")));
+        if (!unfixed.isEmpty()) {
+            lines.addAll(Prose.wrap(
+                    "  ",
+                    "No one change that was tried fixes these without making something else fail: "
+                            + String.join("; ", unfixed) + "."));
+        }
         if (!idle.isEmpty()) {
             List<String> words = idle.stream()
                     .map(f ->
@@ -68,13 +79,14 @@ final class CheckSection {
         if (!notMade.isEmpty()) {
             lines.add("");
             lines.add(style.heading(
-                    "Cannot tell yet: give these sizes and the checks will run. They do not count as passed."));
+                    "Cannot tell yet: give the sizes that are missing. These checks do not count as passed."));
+            Set<String> told = new LinkedHashSet<>();
             for (Finding f : notMade) {
                 String note = note(f);
                 String why = note.startsWith(SKIPPED) ? note.substring(SKIPPED.length()) : note;
-                lines.addAll(
-                        Prose.wrap("  " + sign(f.verdict()) + " ", Prose.safe(f.title()) + ": " + Prose.safe(why)));
+                told.add(Prose.safe(f.title()) + ": " + Prose.safe(why));
             }
+            told.forEach(text -> lines.addAll(Prose.wrap("  " + sign(Verdict.NOT_CHECKED) + " ", text)));
         }
         return lines;
     }
@@ -86,7 +98,7 @@ final class CheckSection {
     private void row(Table table, Finding f) {
         List<String> title = Prose.wrap("", Prose.safe(f.title()), TITLE);
         List<String> where = Prose.wrap("", where(f), WHERE);
-        boolean told = f.toldByShare(limits.close());
+        boolean told = f.toldByShare(design.limits().close());
         table.row(
                 style.verdict(f.verdict(), sign(f.verdict()) + " " + word(f.verdict())),
                 told ? bar(f.utilisation()) : "",
@@ -104,7 +116,9 @@ final class CheckSection {
             String both = near.isEmpty() || note.isEmpty() ? near + note : near + "; " + note;
             List<String> under = new ArrayList<>(Prose.wrap(NOTE, Prose.safe(both)));
             String fix = FixText.of(f, fixes, style.units());
-            if (!fix.isEmpty()) {
+            if (fix.equals(FixText.NONE_KNOWN)) {
+                unfixed.add(Prose.safe(f.title()));
+            } else if (!fix.isEmpty()) {
                 under.addAll(Prose.wrap(NOTE, Prose.safe(fix)));
             }
             table.under(under);
@@ -152,9 +166,9 @@ final class CheckSection {
         return f.kind() == Kind.RATIO ? Scale.percent().show(si) : Quantities.show(si, f.kind(), style.units());
     }
 
-    private static String where(Finding f) {
+    private String where(Finding f) {
         String tilt = Double.isNaN(f.tilt()) ? "" : Scale.angle().show(f.tilt());
-        String loadCase = f.loadCase() == null ? "" : CaseName.shown(f.loadCase());
+        String loadCase = f.loadCase() == null ? "" : CaseName.shown(f.loadCase(), design.tank());
         return tilt + (tilt.isEmpty() || loadCase.isEmpty() ? "" : ", ") + loadCase;
     }
 }

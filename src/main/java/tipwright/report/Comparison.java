@@ -12,6 +12,7 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.tank.CaseName;
+import tipwright.design.tank.Tank;
 import tipwright.load.Emptying;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
@@ -106,8 +107,8 @@ public final class Comparison {
         line("close", c -> count(c, Verdict.CLOSE));
         line("not checked", c -> count(c, Verdict.NOT_CHECKED));
         line("closest to failing", Comparison::fullest);
-        line("largest push", c -> force(Peak.force(c.result(), true)));
-        line("largest pull", c -> force(Peak.force(c.result(), false)));
+        line("largest push", c -> force(c, true));
+        line("largest pull", c -> force(c, false));
         line("stroke used", this::stroke);
         line("most loaded bearing", this::bearing);
         line("fill limit", this::full);
@@ -134,7 +135,7 @@ public final class Comparison {
                                 .whole()
                                 .volume(),
                         Kind.VOLUME));
-        line("tips to", c -> Scale.angle()
+        line("full tilt", c -> Scale.angle()
                 .show(c.result().analysis().design().tilt().to()));
         line("actuators", c -> Integer.toString(actuators(c).size()));
         line("rated push, each", c -> show(actuators(c).get(0).actuator().ratedPush(), Kind.FORCE));
@@ -164,8 +165,12 @@ public final class Comparison {
                 .orElse("-");
     }
 
-    private String force(@Nullable Peak peak) {
-        return peak == null ? "none" : Scale.force(units).show(peak.value()) + ", " + CaseName.shown(peak.loadCase());
+    private String force(Checked c, boolean push) {
+        Peak peak = Peak.force(c.result(), push);
+        Tank tank = c.result().analysis().design().tank();
+        return peak == null
+                ? "none"
+                : Scale.force(units).show(peak.value()) + ", " + CaseName.shown(peak.loadCase(), tank);
     }
 
     private String stroke(Checked c) {

@@ -29,27 +29,41 @@ final class EnvelopeSection {
         Table pulls = new Table("rrlrll");
         pulls.row("tilt", "pull", "with", "bearing", "which", "pushes");
         pulls.row("deg", force.unit(), "", force.unit());
+        List<String> pushed = List.of();
+        List<String> pulled = List.of();
         for (Envelope at : Envelope.shown(analysis)) {
             Pose pose = at.pose();
             Peak push = at.push();
             Peak pull = at.pull();
             Peak.OnBearing bearing = at.bearing();
             String tilt = Scale.angle().plain(pose.tilt());
-            pushes.row(
+            List<String> up = List.of(
                     tilt,
                     length.number(pose.length()),
                     strokeUsed(pose),
                     length.number(pose.arm()),
                     Long.toString(Math.round(Math.toDegrees(pose.transmission()))),
                     push == null ? "-" : force.number(push.value()),
-                    push == null ? "" : CaseName.shown(push.loadCase()));
-            pulls.row(
+                    push == null
+                            ? ""
+                            : CaseName.shown(push.loadCase(), analysis.design().tank()));
+            if (!up.equals(pushed)) {
+                pushes.row(up.toArray(String[]::new));
+            }
+            pushed = up;
+            List<String> back = List.of(
                     tilt,
                     pull == null ? "-" : force.number(pull.value()),
-                    pull == null ? "" : CaseName.shown(pull.loadCase()),
+                    pull == null
+                            ? ""
+                            : CaseName.shown(pull.loadCase(), analysis.design().tank()),
                     bearing == null ? "-" : force.number(bearing.peak().value()),
                     bearing == null ? "" : analysis.design().pivot().side(bearing.bearing()),
                     way(bearing));
+            if (!back.equals(pulled)) {
+                pulls.row(back.toArray(String[]::new));
+            }
+            pulled = back;
         }
         List<String> lines = new ArrayList<>();
         lines.add(style.heading("Tilt by tilt, worst load, with friction"));

@@ -9,10 +9,14 @@ import tipwright.check.Result;
 import tipwright.design.Design;
 import tipwright.load.Emptying;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Marks;
 import tipwright.quantity.Quantities;
 
 /** How full may it be, and does it empty. */
 public final class FillSection {
+    /** A tank that may be filled to less than this share of it is of no use. */
+    static final double LITTLE = 0.01;
+
     /** Share of the load that is not worth a figure. */
     private static final double NOTHING = 0.0005;
 
@@ -54,7 +58,10 @@ public final class FillSection {
             return "It fails even with the tank empty, so no fill level passes.";
         }
         String amount = show(most.volume(), Kind.VOLUME) + ", " + show(most.mass(), Kind.MASS) + " of this slurry";
-        String level = " Set the level switch " + show(most.level(), Kind.LENGTH)
+        if (most.fill() < LITTLE) {
+            return "Next to nothing may be in it. With more, this fails: " + Prose.safe(most.limit()) + ".";
+        }
+        String level = " Set the level switch " + Marks.show(most.level(), style.units())
                 + " above the lowest point inside, tank stowed.";
         String fill = most.limit() == null
                 ? "To the rim: " + amount + "." + level
@@ -89,15 +96,16 @@ public final class FillSection {
         String stays = left.share() < NOTHING
                 ? "all out"
                 : show(left.volume(), Kind.VOLUME) + " (" + Scale.percent().show(left.share()) + ") is left";
+        Double needed = left.tiltNeeded();
+        if (needed != null && needed <= design.tilt().from() && left.share() < NOTHING) {
+            return "all out before the tank moves.";
+        }
         String at = " at " + Scale.angle().show(design.tilt().to()) + "; ";
         String allowed = Scale.percent().show(design.limits().residue());
-        Double needed = left.tiltNeeded();
         if (needed == null) {
             return stays + at + "no tilt up to 180 deg leaves " + allowed + " or less.";
         }
-        return needed <= design.tilt().from()
-                ? stays + at + "all out before the tank moves."
-                : stays + at + "it must tilt to " + Scale.angle().show(needed) + " to leave " + allowed + " or less.";
+        return stays + at + "it must tilt to " + Scale.angle().show(needed) + " to leave " + allowed + " or less.";
     }
 
     private String show(double si, Kind kind) {

@@ -109,8 +109,9 @@ public final class FiveNumbers {
                 : " of " + Scale.force(style.units()).show(f.has());
     }
 
-    private static String at(Peak peak) {
-        return CaseName.shown(peak.loadCase()) + ", at " + Scale.angle().show(peak.tilt());
+    private String at(Peak peak) {
+        return CaseName.shown(peak.loadCase(), analysis.design().tank()) + ", at "
+                + Scale.angle().show(peak.tilt());
     }
 
     private String stroke() {
@@ -164,9 +165,9 @@ public final class FiveNumbers {
                 + Quantities.show(most.mass(), Kind.MASS, style.units()) + ")";
         return most.limit() == null
                 ? "may be filled to the rim " + amount
-                : Math.floor(100 * most.fill()) / 100 * 100 < 1
+                : most.fill() < FillSection.LITTLE
                         ? "next to nothing"
-                        : (int) Math.floor(100 * most.fill()) + " % at most " + amount + "; above that: "
+                        : (int) Math.floor(100 * most.fill()) + " % at most " + amount + "; above that fails: "
                                 + Prose.safe(Objects.requireNonNull(most.limit()));
     }
 

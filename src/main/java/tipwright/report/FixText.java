@@ -2,7 +2,9 @@
 package tipwright.report;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.quantity.UnitSystem;
@@ -11,6 +13,9 @@ import tipwright.remedy.TriedFixes;
 
 /** What fixes what fails, in words: only what was tried. */
 public final class FixText {
+    /** Where something was looked for and nothing found. */
+    static final String NONE_KNOWN = "No one change that was tried fixes it without making something else fail.";
+
     private static final int MOST = 3;
 
     private FixText() {}
@@ -19,13 +24,11 @@ public final class FixText {
     public static String of(Finding f, TriedFixes fixes, UnitSystem units) {
         List<TriedFix> all = fixes.of(f);
         if (all.isEmpty()) {
-            return f.verdict() == Verdict.FAIL && fixes.looked()
-                    ? "No one change that was tried fixes it without making something else fail."
-                    : "";
+            return f.verdict() == Verdict.FAIL && fixes.looked() ? NONE_KNOWN : "";
         }
         List<String> ways = new ArrayList<>();
         for (TriedFix fix : all.subList(0, Math.min(MOST, all.size()))) {
-            ways.add(fix.words().show(units) + (fix.close().contains(f.id()) ? " (then it is close)" : ""));
+            ways.add(fix.said().show(units) + (fix.close().contains(f.id()) ? " (then it is close)" : ""));
         }
         return (ways.size() == 1 ? "Fix, tried: " : "Fix, tried, any of: ") + String.join("; or ", ways) + ".";
     }
@@ -34,17 +37,19 @@ public final class FixText {
     public static String least(Finding f, TriedFixes fixes, UnitSystem units) {
         return fixes.of(f).stream()
                 .findFirst()
-                .map(fix -> "Fix, tried: " + fix.words().show(units)
+                .map(fix -> "Fix, tried: " + fix.said().show(units)
                         + (fix.everything() ? "; then every check passes." : "."))
                 .orElse("");
     }
 
     /** The changes with which nothing fails any more, the least first; none when there is none. */
     public static List<String> everything(TriedFixes fixes, UnitSystem units) {
+        Set<String> kinds = new HashSet<>();
         return fixes.ofEverything().stream()
+                .filter(f -> kinds.add(f.kind()))
                 .limit(MOST)
-                .map(f -> "With this change alone every check passes: "
-                        + f.words().show(units) + ".")
+                .map(f ->
+                        "With this change alone every check passes: " + f.said().show(units) + ".")
                 .toList();
     }
 }

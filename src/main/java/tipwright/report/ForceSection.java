@@ -32,10 +32,12 @@ final class ForceSection {
         for (CaseResult c : analysis.cases()) {
             Peak push = Peak.force(List.of(c), Peak.Tilts.ALL, true);
             Peak pull = Peak.force(List.of(c), Peak.Tilts.ALL, false);
-            table.row(CaseName.shown(c.name()), words("pushes", push), words("pulls", pull));
+            table.row(CaseName.shown(c.name(), analysis.design().tank()), words("pushes", push), words("pulls", pull));
         }
         lines.addAll(table.lines("  "));
-        lines.addAll(Term.legend(analysis.cases().stream().map(CaseResult::name).toList()));
+        lines.addAll(Term.legend(analysis.cases().stream()
+                .map(c -> CaseName.shown(c.name(), analysis.design().tank()))
+                .toList()));
         lines.add("");
         lines.add(style.heading("Largest load on each bearing"));
         List<Support> bearings = analysis.design().pivot().bearings();
@@ -53,7 +55,7 @@ final class ForceSection {
         String text = "at z " + Scale.length(style.units()).show(support.z()) + ": "
                 + force.show(worst.peak().value()) + " at "
                 + Scale.angle().show(worst.peak().tilt()) + " ("
-                + CaseName.shown(worst.peak().loadCase()) + ", "
+                + CaseName.shown(worst.peak().loadCase(), analysis.design().tank()) + ", "
                 + worst.peak().motion() + "), "
                 + Direction.of(worst.load(), support.base()).words();
         return Prose.wrap(name, text);

@@ -59,7 +59,7 @@ final class HeadSection {
     }
 
     List<String> verdict() {
-        VerdictText text = new VerdictText(result.parts(), style.units());
+        VerdictText text = new VerdictText(result, style.units());
         List<String> lines = new ArrayList<>();
         lines.add(verdictLine(result, style));
         for (Part part : result.parts().both()) {
@@ -68,7 +68,7 @@ final class HeadSection {
         return lines;
     }
 
-    /** '+ VERDICT: PASSES SO FAR, 2 checks cannot tell: sizes missing'. */
+    /** '+ VERDICT: PASSES SO FAR, 2 checks cannot tell'. */
     static String verdictLine(Result result, Style style) {
         Verdict verdict = result.verdict();
         return style.verdict(verdict, CheckSection.sign(verdict) + " VERDICT: " + VerdictText.word(result));

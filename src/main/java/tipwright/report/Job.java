@@ -28,7 +28,7 @@ public record Job(Design design, UnitSystem units) {
         return "A tank of " + show(inside, Kind.VOLUME) + " ("
                 + word(design.tank().interior()) + ") with "
                 + show(volume, Kind.VOLUME) + " of slurry in it (" + show(volume * density, Kind.MASS) + " at "
-                + show(density, Kind.DENSITY) + ") tips from "
+                + show(density, Kind.DENSITY) + ") tilts from "
                 + Scale.angle().show(design.tilt().from()) + " to "
                 + Scale.angle().show(design.tilt().to()) + ", moved by " + actuators() + way() + ".";
     }

@@ -129,7 +129,7 @@ public final class JsonReport {
         json.number("close", part.count(Verdict.CLOSE));
         json.number("not_checked", part.count(Verdict.NOT_CHECKED));
         json.text("governing", worst == null ? null : worst.id());
-        json.text("says", new VerdictText(result.parts(), UnitSystem.METRIC).governing(part));
+        json.text("says", new VerdictText(result, UnitSystem.METRIC).governing(part));
         json.each("checks", part.findings(), f -> {
             json.text("id", f.id());
             json.text("verdict", f.verdict().word());
@@ -178,10 +178,10 @@ public final class JsonReport {
         json.start("fixes");
         json.flag("complete", fixes.complete());
         json.each("tried", fixes.all(), fix -> {
-            json.text("change", fix.words().metric());
+            json.text("change", fix.said().metric());
             json.list("fixes", fix.fixes().stream().sorted().toList());
             json.list("then_close", fix.close().stream().sorted().toList());
-            json.flag("then_every_check_passes", fix.everything());
+            json.flag("then_every_check_passes", fix.everything() || result.verdict() != Verdict.FAIL);
         });
         json.end();
     }

@@ -17,6 +17,9 @@ import tipwright.quantity.UnitSystem;
 
 /** Tells which actuators of the parts box would do with the pins where they are. */
 public final class PartsBoxText {
+    /** Beyond this share a percentage tells nothing. */
+    private static final double SAYS_NOTHING = 9.99;
+
     private static final int TOLD = 3;
     private static final String UNDER = " ".repeat(9);
 
@@ -41,13 +44,14 @@ public final class PartsBoxText {
         lines.add(
                 good == 0
                         ? "None of them will do with the pins where they are; 'tipwright place' looks for other places."
-                        : good + " of " + tried.size()
-                                + " passes. Put its name after actuator: in the file and run tipwright check again.");
+                        : good + " of " + tried.size() + (good == 1 ? " passes. Put its" : " pass. Put the best one's")
+                                + " name after actuator: in the file and run tipwright check again.");
         lines.addAll(Prose.wrap(
                 "",
                 "'off' is the most that is used when every pin and the pivot are off by "
                         + Quantities.show(PartsBox.weld(design), Kind.LENGTH, style.units())
-                        + " the worst way; the most margin then comes first. '*' is the design's own."));
+                        + " the worst way; the most margin then comes first. '*' is the design's own. Prices are in the currency of the parts"
+                        + " file."));
         Map<String, List<String>> why = new LinkedHashMap<>();
         leftOut.forEach((name, reason) ->
                 why.computeIfAbsent(reason, r -> new ArrayList<>()).add(Prose.safe(name)));
@@ -56,12 +60,17 @@ public final class PartsBoxText {
         return String.join("\n", lines) + "\n";
     }
 
-    /** How far a limit is passed: of a stroke the length that is lacking, of all others the share used. */
+    /** How far a limit is passed: of a stroke the length that is lacking, of others the share used where it tells something. */
     private static String much(Finding f, Style style) {
-        double lacking = f.capacity() - f.demand();
-        return f.id().startsWith("stroke/") && lacking > 0
-                ? "by " + Quantities.show(lacking, Kind.LENGTH, style.units())
-                : CheckSection.percent(f.utilisation());
+        double lacking = f.needs() - f.has();
+        return f.isOf("stroke") && lacking > 0
+                ? ", " + Quantities.show(lacking, Kind.LENGTH, style.units()) + " short"
+                : f.utilisation() > SAYS_NOTHING ? "" : " " + CheckSection.percent(f.utilisation());
+    }
+
+    /** 'Tank jams: Cross member under the frame pin: stress, 88%'. */
+    private static String used(Finding f, Style style) {
+        return Prose.safe(f.named()) + much(f, style);
     }
 
     private static void row(Table table, PartsBox.Tried t, Style style) {
@@ -79,16 +88,13 @@ public final class PartsBoxText {
                 Double.isNaN(t.dump()) ? "-" : Math.round(t.dump()) + " s",
                 price == null ? "-" : Quantities.number(price),
                 Double.isNaN(t.weldsOff()) ? "-" : CheckSection.percent(t.weldsOff()),
-                most == null
-                        ? "cannot be computed"
-                        : CheckSection.percent(most.utilisation()) + " " + Prose.safe(most.title()));
+                most == null ? "cannot be computed" : used(most, style));
         List<Finding> failing = t.failing();
         if (!failing.isEmpty()) {
-            List<String> words = new ArrayList<>();
-            for (Finding f : failing.subList(0, Math.min(TOLD, failing.size()))) {
-                words.add(Prose.safe(f.title()) + " " + much(f, style));
-            }
-            int more = failing.size() - TOLD;
+            List<String> all =
+                    failing.stream().map(f -> used(f, style)).distinct().toList();
+            List<String> words = all.subList(0, Math.min(TOLD, all.size()));
+            int more = all.size() - TOLD;
             String text = "fails: " + String.join("; ", words) + (more > 0 ? "; and " + more + " more" : "");
             table.under(Prose.wrap(UNDER, text));
         }

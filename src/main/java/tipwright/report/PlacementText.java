@@ -116,7 +116,7 @@ public final class PlacementText {
         if (straight) {
             head.addAll(List.of("frame pin", "tank pin"));
         }
-        head.addAll(List.of("actuator", "utilisation", "force", "up", "price", "best for"));
+        head.addAll(List.of("actuator", "used", "force", "up", "price", "best for"));
         table.row(head.toArray(new String[0]));
         int number = 0;
         for (Answer answer : answers) {
@@ -131,7 +131,7 @@ public final class PlacementText {
                     candidate.actuator().name(),
                     percent(candidate.utilisation()),
                     show(candidate.force(), Kind.FORCE, style.units()),
-                    Double.isFinite(candidate.time()) ? show(candidate.time(), Kind.TIME, style.units()) : "-",
+                    Double.isFinite(candidate.time()) ? Math.round(candidate.time()) + " s" : "-",
                     Double.isFinite(candidate.price()) ? Quantities.number(candidate.price()) : "-",
                     answer.aims().isEmpty()
                             ? "(good all round)"
@@ -139,7 +139,11 @@ public final class PlacementText {
             table.row(row.toArray(new String[0]));
         }
         lines.addAll(table.lines("  "));
-        lines.add("  up: time to raise against the heaviest load at each tilt, at the actuator's own voltage or flow");
+        lines.addAll(
+                Prose.wrap(
+                        "  ",
+                        "used: of what the fullest part may bear; force: the largest; up: time to raise against the heaviest load at"
+                                + " each tilt, at the actuator's own voltage or flow; price: in the currency of the parts file"));
     }
 
     /** What the tape reads from pin to pin, tank stowed. */
@@ -175,7 +179,12 @@ public final class PlacementText {
             String where = f == null || Double.isNaN(f.tilt())
                     ? ""
                     : " at " + show(f.tilt(), Kind.ANGLE, style.units())
-                            + (f.loadCase() == null ? "" : ", " + CaseName.shown(f.loadCase()));
+                            + (f.loadCase() == null
+                                    ? ""
+                                    : ", "
+                                            + CaseName.shown(
+                                                    f.loadCase(),
+                                                    answer.design().tank()));
             String what = f == null ? answer.candidate().governing().words() : f.title();
             Verdict verdict = !answer.failed().isEmpty() ? Verdict.FAIL : f == null ? Verdict.PASS : f.verdict();
             String failed = answer.failed().isEmpty()

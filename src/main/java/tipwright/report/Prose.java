@@ -2,8 +2,10 @@
 package tipwright.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import tipwright.drawing.Signs;
 
@@ -75,5 +77,10 @@ public final class Prose {
     public static String and(List<String> items) {
         int n = items.size();
         return n < 2 ? String.join("", items) : String.join(", ", items.subList(0, n - 1)) + " and " + items.get(n - 1);
+    }
+
+    /** Whether a word stands in a text, as a whole word. */
+    public static boolean has(String text, String word) {
+        return Arrays.asList(text.toLowerCase(Locale.ROOT).split("[^a-z0-9]+")).contains(word);
     }
 }

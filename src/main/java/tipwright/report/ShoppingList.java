@@ -160,7 +160,7 @@ final class ShoppingList {
         for (int b = 0; b < design.pivot().bearings().size(); b++) {
             int bearing = b;
             double load = result.findings().stream()
-                    .filter(f -> f.id().startsWith("bearing-static/") && f.verdict() != Verdict.NOT_CHECKED)
+                    .filter(f -> f.isOf("bearing-static") && f.verdict() != Verdict.NOT_CHECKED)
                     .filter(f -> Findings.bearing(f) == bearing)
                     .mapToDouble(f -> f.demand() * f.factor())
                     .max()

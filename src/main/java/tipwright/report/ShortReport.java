@@ -26,7 +26,7 @@ public final class ShortReport {
         this.checked = checked;
         this.result = checked.result();
         this.style = style;
-        this.verdict = new VerdictText(result.parts(), style.units());
+        this.verdict = new VerdictText(result, style.units());
     }
 
     /** The whole text, lines ended by a line feed. */
@@ -110,15 +110,17 @@ public final class ShortReport {
         if (!drops.isEmpty() || !rest.isEmpty()) {
             List<String> said = new ArrayList<>();
             if (!drops.isEmpty()) {
-                said.add(String.join(", ", drops) + " (if one breaks, the tank comes down)");
+                said.add(String.join(", ", drops)
+                        + (drops.size() == 1
+                                ? " (if it breaks, the tank comes down)"
+                                : " (if one breaks, the tank comes down)"));
             }
             if (!rest.isEmpty()) {
                 said.add(String.join(", ", rest));
             }
             lines.add("");
             lines.addAll(Prose.wrap(
-                    " ? ",
-                    "Cannot tell: " + String.join("; ", said) + ". Give their sizes; --full lists what is missing."));
+                    " ? ", "Cannot tell: " + String.join("; ", said) + ". --full tells which sizes are missing."));
         }
         lines.add("");
         lines.addAll(Prose.wrap("   ", Cautions.SHORT));

@@ -20,6 +20,14 @@ public final class SurenessText {
 
     private SurenessText() {}
 
+    /** The same as printed lines, ended by a line feed, after an answer that was printed without it. */
+    public static String after(Sureness sure, Style style) {
+        StringBuilder text = new StringBuilder("\n");
+        of(sure, style.units()).forEach(said -> Prose.wrap("  ", said)
+                .forEach(line -> text.append(line).append('\n')));
+        return text.toString();
+    }
+
     /** 'How sure: passes in 97 of 100 ...', and what to measure better. */
     public static List<String> of(Sureness sure, UnitSystem units) {
         List<String> all = new ArrayList<>();

@@ -2,7 +2,6 @@
 package tipwright.report;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -112,9 +111,16 @@ public record Term(String word, List<String> also, String meaning) {
                     "bracket on the tank"),
             of(
                     "dished end",
-                    "A rounded end of a tank. Its crown is the middle part, its knuckle the tight bend at the rim.",
+                    "A rounded end of a tank: torispherical (a flat crown with a tight bend, the knuckle, at the rim), ellipsoidal or"
+                            + " hemispherical (half a ball).",
                     "crown",
-                    "knuckle"),
+                    "knuckle",
+                    "head",
+                    "heads",
+                    "torispherical",
+                    "ellipsoidal",
+                    "semi-ellipsoidal",
+                    "hemispherical"),
             of("fill", "How much may be in the tank with every check passing."),
             of("rim", "The highest level at which nothing runs over, tank stowed.", "brim"),
             of("time", "From stowed up to full tilt, drained, and back down."),
@@ -124,6 +130,92 @@ public record Term(String word, List<String> also, String meaning) {
             of("slurry", "What is in the tank: water with solids in it."),
             of("cradle", "What the tank lies in, and which turns with it."),
             of("saddle", "A rest that reaches round a round tank from below.", "saddles"),
+            of("tolerance", "How far a place or a size may be off.", "weld tolerance"),
+            of("points", "Hundredths of what may be used: from 76 % to 79 % used is 3 points more."),
+            of(
+                    "off",
+                    "In the list of 'tipwright actuators': what is used at most when the pins and the pivot sit a little off, the worst way."),
+            of("linkage", "Links, cranks and pins between the actuator and the tank.", "linkages", "mechanism"),
+            of("zone", "Where a pin may go: under mounts: in the design file.", "zones"),
+            of("candidate", "One set of places of the pins that 'tipwright place' tries.", "candidates"),
+            of("seed", "The number that random choices start from: with the same one the answer is the same."),
+            of("stress", "Force on each square millimetre or square inch of a part."),
+            of("yield", "The stress from which steel stays bent.", "yields", "yielding"),
+            of("tensile strength", "The stress at which steel tears.", "strength", "ultimate"),
+            of(
+                    "bending",
+                    "A force across a part bends it: one side is stretched, the other pressed together.",
+                    "bend",
+                    "bent"),
+            of("shear", "A force across a pin or bolt that would cut it through."),
+            of("combined stress", "Bending, shear and twist of a part taken together.", "combined"),
+            of("moment", "How hard something is turned or bent: force times lever arm.", "moments", "torque", "couple"),
+            of("torsion", "Twist of a tube or shaft about its own length.", "twist", "twisted", "twisting"),
+            of("brittle fracture", "Steel that breaks without bending first, in hard frost.", "fracture", "brittle"),
+            of("pitting", "Small deep holes that rust eats."),
+            of(
+                    "fillet weld",
+                    "A weld in the corner between two parts. Its leg is what you measure along a part; its throat, the thinnest way through it, is 0.7 of the leg.",
+                    "fillet",
+                    "leg",
+                    "throat"),
+            of(
+                    "detail category",
+                    "Number of a welded detail in the rules for fatigue: the swing of the stress, in MPa, that it bears two million times.",
+                    "category"),
+            of("critical depth", "How deep a stream is where it runs freely over an edge."),
+            of("cheek", "One of the two plates beside a lug that hold its pin.", "cheeks"),
+            of("clevis", "A fork whose pin goes through both sides.", "fork"),
+            of("cross member", "The tube across the frame that carries the frame pin."),
+            of("footprint", "The outline around the points that the machine stands on."),
+            of(
+                    "telescopic cylinder",
+                    "A cylinder of several stages that slide out of each other.",
+                    "telescopic",
+                    "stage",
+                    "stages"),
+            of("sheave", "A grooved wheel that a rope runs over.", "sheaves"),
+            of("pawl", "The catch that keeps a winch from turning back."),
+            of("splice", "A rope's end that is woven back into the rope."),
+            of(
+                    "gauge",
+                    "A number for the thickness of sheet steel, 16 ga being 0.06 in (1.5 mm), or of a wire (AWG). The higher, the thinner.",
+                    "ga"),
+            of("schedule", "A number for the wall of a steel pipe of a nominal size: 'schedule 40'.", "schedules"),
+            of("prism", "A tank that has the same outline in the side view all the way across."),
+            of("dead centre", "The actuator points straight at the pivot and cannot turn the tank."),
+            of("stub", "The end of a pivot shaft that does not go all the way through.", "stub shaft"),
+            of("radial", "Square to a shaft's length."),
+            of(
+                    "hash",
+                    "Letters and figures that change as soon as anything in a file does: they show whether two files are the same.",
+                    "hashes",
+                    "sha"),
+            of("hole crushing", "The pin presses the edge of its hole out of shape.", "crushing"),
+            of("tear-out", "The pin tears out of the lug through its end.", "tear out", "tear"),
+            of(
+                    "static equivalent load",
+                    "One load across a bearing that is as hard on it as its loads across and along the shaft together.",
+                    "equivalent",
+                    "equivalent load"),
+            of(
+                    "recoil",
+                    "The tank springs up when its load leaves at once, and pulls at the actuator or presses on it."),
+            of("sag", "How far a beam bends under its load.", "sags"),
+            of(
+                    "N",
+                    "Newton, a force: about the weight of 0.1 kg. 1 kN is the weight of about 102 kg, or 225 lbf.",
+                    "kN",
+                    "newton"),
+            of("lbf", "Pound-force: the weight of one pound.", "pound-force"),
+            of(
+                    "MPa",
+                    "Stress or pressure: one newton on a square millimetre. It is 145 psi or 10 bar; 1 MPa is 1000 kPa.",
+                    "kPa",
+                    "Pa",
+                    "GPa"),
+            of("psi", "Pounds on a square inch; 1 ksi is 1000 psi.", "ksi"),
+            of("gpm", "US gallons a minute."),
             of("frame pin", "The pin that holds the actuator to the frame."),
             of("tank pin", "The pin that holds the actuator to the tank.", "moving pin", "rod pin"));
 
@@ -139,7 +231,12 @@ public record Term(String word, List<String> also, String meaning) {
     /** Every word that the program prints as a term of its own: the load cases first. */
     public static List<Term> all() {
         List<Term> all = new ArrayList<>();
-        Arrays.stream(CaseName.values()).forEach(c -> all.add(new Term(c.shown(), List.of(c.key()), c.about())));
+        for (CaseName c : CaseName.values()) {
+            all.add(new Term(c.shown(), List.of(c.key()), c.about()));
+            if (!c.poured().equals(c.shown())) {
+                all.add(new Term(c.poured(), List.of(), c.aboutPoured()));
+            }
+        }
         all.add(new Term(
                 "cake that never lets go", List.of("caked and stuck"), "The grit stays stuck up to full tilt."));
         all.addAll(OWN);
@@ -152,6 +249,14 @@ public record Term(String word, List<String> also, String meaning) {
         return all().stream()
                 .filter(t -> t.word.equalsIgnoreCase(word) || t.also.stream().anyMatch(a -> a.equalsIgnoreCase(word)))
                 .findFirst();
+    }
+
+    /** The terms of several words that a word is one of: 'section' in 'net section'. */
+    public static List<Term> within(String asked) {
+        String word = asked.strip().toLowerCase(Locale.ROOT);
+        return all().stream()
+                .filter(t -> Prose.has(t.word, word) || t.also.stream().anyMatch(a -> Prose.has(a, word)))
+                .toList();
     }
 
     /** 'worst at: the tilt and ...', for each of these, in a paragraph. */

@@ -30,8 +30,7 @@ public final class TextReport {
             lines.addAll(toBuy);
         }
         lines.add("");
-        lines.addAll(
-                new CheckSection(style, result.analysis().design().limits(), checked.fixes()).lines(result.findings()));
+        lines.addAll(new CheckSection(style, result.analysis().design(), checked.fixes()).lines(result.findings()));
         lines.add("");
         lines.addAll(new ForceSection(analysis, style).lines());
         lines.add("");

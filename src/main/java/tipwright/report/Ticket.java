@@ -71,7 +71,7 @@ public record Ticket(
     /** The ticket of a checked design. */
     public static Ticket of(Checked checked, UnitSystem units) {
         Result result = checked.result();
-        VerdictText text = new VerdictText(result.parts(), units);
+        VerdictText text = new VerdictText(result, units);
         Sureness sure = checked.sure();
         List<VerdictText.Told> all = told(result);
         List<VerdictText.Told> told = all.subList(0, Math.min(MOST, all.size()));

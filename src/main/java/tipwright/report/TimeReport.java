@@ -3,9 +3,9 @@ package tipwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import tipwright.analysis.Analysis;
 import tipwright.design.Design;
+import tipwright.design.tank.CaseName;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.time.Cycle;
@@ -71,7 +71,7 @@ public final class TimeReport {
                 "time",
                 "",
                 "tilt",
-                "rod",
+                "speed",
                 "in tank",
                 "force",
                 "flow out",
@@ -88,11 +88,11 @@ public final class TimeReport {
             next = Math.max(next + step, m.time());
             table.row(
                     seconds(m.time()),
-                    m.phase().name().toLowerCase(Locale.ROOT),
+                    phase(m.phase()),
                     Scale.angle().number(m.tilt()) + " deg",
                     show(m.draw().speed(), Kind.SPEED),
                     show(m.volume() < NOTHING * all.get(0).volume() ? 0 : m.volume(), Kind.VOLUME),
-                    Scale.force(style.units()).show(m.force()),
+                    force(m.force()),
                     TimeSection.outflow(rounded(m.discharge()), style),
                     electric
                             ? show(m.draw().current(), Kind.CURRENT)
@@ -103,7 +103,7 @@ public final class TimeReport {
 
     private List<String> loads(Timing timing) {
         Table table = new Table("lrrrrrl");
-        table.row("load", "raise", "run out", "lower", "in all", "energy", "");
+        table.row("load", "up", "drained", "down", "total", "energy", "");
         for (Cycle c : timing.cycles()) {
             String remark = "";
             if (!Double.isNaN(c.stalledAt())) {
@@ -112,7 +112,7 @@ public final class TimeReport {
                 remark = "does not come back from " + Scale.angle().show(c.stuckAt());
             }
             table.row(
-                    c.load(),
+                    CaseName.shown(c.load(), analysis.design().tank()),
                     seconds(c.raise()),
                     seconds(c.empty()),
                     seconds(c.lower()),
@@ -121,6 +121,20 @@ public final class TimeReport {
                     remark);
         }
         return table.lines("  ");
+    }
+
+    private static String phase(Moment.Phase phase) {
+        return switch (phase) {
+            case RAISE -> "up";
+            case HOLD -> "hold";
+            case LOWER -> "down";
+        };
+    }
+
+    /** 'push 9.14 kN'; a sign would have to be explained. */
+    private String force(double force) {
+        String size = Scale.force(style.units()).show(Math.abs(force));
+        return (force < 0 ? "pull " : "push ") + size;
     }
 
     private String show(double si, Kind kind) {

@@ -42,7 +42,9 @@ public final class TimeSection {
             if (!other.load().equals(dump.load()) && !Double.isNaN(other.stalledAt())) {
                 String where = Scale.angle().show(other.stalledAt());
                 lines.addAll(Prose.wrap(
-                        "  ! ", "With the load '" + CaseName.shown(other.load()) + "' it stalls at " + where + "."));
+                        "  ! ",
+                        "With the load '" + CaseName.shown(other.load(), design.tank()) + "' it stalls at " + where
+                                + "."));
             }
         }
         return lines;
@@ -79,7 +81,7 @@ public final class TimeSection {
                     + Scale.angle().show(c.stuckAt()) + ".";
         }
         String all = up + "down " + time(c.lower());
-        return c.complete()
+        return c.complete() && !ends
                 ? all + ", " + time(c.total()) + " a dump: at most " + perHour(c.perHour()) + " an hour."
                 : all + ".";
     }
@@ -124,10 +126,10 @@ public final class TimeSection {
         }
         String energy = "One dump uses " + Quantities.show(c.spent().energy(), Kind.ENERGY, style.units());
         if (c.peaks().current() > 0) {
-            energy += ", at most " + Quantities.show(c.peaks().current(), Kind.CURRENT, style.units());
+            energy += " and draws up to " + Quantities.show(c.peaks().current(), Kind.CURRENT, style.units());
         }
         if (c.peaks().pressure() > 0) {
-            energy += ", at most " + Quantities.show(c.peaks().pressure(), Kind.PRESSURE, style.units());
+            energy += ", at a pressure of up to " + Quantities.show(c.peaks().pressure(), Kind.PRESSURE, style.units());
         }
         if (design.supply() instanceof Battery battery && battery.capacity() != null) {
             double usable = battery.capacity() * battery.usable() * battery.voltage();

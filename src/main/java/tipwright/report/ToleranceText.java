@@ -64,6 +64,10 @@ public final class ToleranceText {
                     most.words() + " " + points(s.slopes().getOrDefault(most, 0.0) * s.size()));
         }
         lines.addAll(table.lines("  "));
+        lines.addAll(
+                Prose.wrap(
+                        "  ",
+                        "lower, higher: how much is used with that dimension so much lower or higher; points: of that percentage"));
         return String.join("\n", lines) + "\n";
     }
 

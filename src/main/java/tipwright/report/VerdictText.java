@@ -17,18 +17,22 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Occasion;
 import tipwright.check.rule.Verdict;
 import tipwright.design.tank.CaseName;
+import tipwright.design.tank.Tank;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 
 /** A verdict in plain sentences: the normal dump, and if something goes wrong. Text, JSON, document and window share it. */
 public final class VerdictText {
     private static final String SHUT = ", outlet shut";
+    private static final String STILL_IN = ", load still in it";
 
     private final Parts parts;
+    private final Tank tank;
     private final UnitSystem units;
 
-    public VerdictText(Parts parts, UnitSystem units) {
-        this.parts = parts;
+    public VerdictText(Result result, UnitSystem units) {
+        this.parts = result.parts();
+        this.tank = result.analysis().design().tank();
         this.units = units;
     }
 
@@ -48,7 +52,10 @@ public final class VerdictText {
         if (part.occasion() == Occasion.FAULT && !parts.skipped().isEmpty()) {
             text.append(" Not looked at, because the file says that it does not happen: ")
                     .append(String.join(
-                            "; ", parts.skipped().stream().map(CaseName::shown).toList()))
+                            "; ",
+                            parts.skipped().stream()
+                                    .map(c -> CaseName.shown(c, tank))
+                                    .toList()))
                     .append(".");
         }
         return text.toString();
@@ -79,7 +86,13 @@ public final class VerdictText {
         Text says = Checks.of(f).map(c -> c.says(f)).orElse(Text.words(f.title()));
         String where = where(f, occasion);
         String said = Prose.safe(says.show(units));
-        String load = f.loadCase() == null ? "" : CaseName.shown(f.loadCase());
+        String load = f.loadCase() == null ? "" : CaseName.shown(f.loadCase(), tank);
+        String trouble = Checks.of(f).map(c -> c.trouble(f)).orElse("");
+        if (!trouble.isEmpty()) {
+            boolean same = load.equalsIgnoreCase(trouble);
+            String there = same ? tilt(f) : where;
+            return trouble + (there.isEmpty() ? "" : " (" + there + ")") + ": " + said;
+        }
         if (!load.isEmpty() && said.regionMatches(true, 0, load + ": ", 0, load.length() + 2)) {
             said = said.substring(load.length() + 2);
         }
@@ -120,23 +133,29 @@ public final class VerdictText {
                 : "";
     }
 
-    private static String where(Finding f, Occasion occasion) {
+    private String where(Finding f, Occasion occasion) {
         Check check = Checks.of(f).orElse(null);
         String name = f.loadCase();
-        String load = name == null ? "" : CaseName.shown(name);
+        String load = name == null ? "" : CaseName.shown(name, tank);
         boolean outlet = name != null
                 && occasion == Occasion.FAULT
                 && check != null
                 && List.of("held", "settled", "slid").contains(name);
         if (outlet) {
-            load = (load.endsWith(SHUT) ? load.substring(0, load.length() - SHUT.length()) : load)
-                    + ", outlet still shut";
+            load = tank.pours()
+                    ? load + (load.endsWith(STILL_IN) ? "" : STILL_IN)
+                    : (load.endsWith(SHUT) ? load.substring(0, load.length() - SHUT.length()) : load)
+                            + ", outlet still shut";
         }
-        String tilt = Double.isNaN(f.tilt()) ? "" : "at " + Scale.angle().show(f.tilt());
+        String tilt = tilt(f);
         return load.isEmpty() ? tilt : tilt.isEmpty() ? load : load + ", " + tilt;
     }
 
-    /** 'PASSES SO FAR, 2 checks cannot tell: sizes missing'. */
+    private static String tilt(Finding f) {
+        return Double.isNaN(f.tilt()) ? "" : "at " + Scale.angle().show(f.tilt());
+    }
+
+    /** 'PASSES SO FAR, 2 checks cannot tell'. */
     public static String word(Result result) {
         long skipped = result.findings().stream()
                 .filter(f -> f.verdict() == Verdict.NOT_CHECKED)
@@ -144,8 +163,6 @@ public final class VerdictText {
         Verdict verdict = result.verdict();
         String word = verdict.says().toUpperCase(Locale.ROOT);
         String missing = skipped == 1 ? "1 check cannot tell" : skipped + " checks cannot tell";
-        return skipped == 0
-                ? word
-                : word + (verdict == Verdict.FAIL ? "" : " SO FAR") + ", " + missing + ": sizes missing";
+        return skipped == 0 ? word : word + (verdict == Verdict.FAIL ? "" : " SO FAR") + ", " + missing;
     }
 }

@@ -140,8 +140,9 @@ final class WorkPages {
         List<String[]> rows = new ArrayList<>();
         run("empty", analysis, CaseName.EMPTY, rows);
         Slurry water = design.slurry();
-        run("half full of water, outlet shut", wet(water.withFill(HALF).withDensity(WATER)), CaseName.HELD, rows);
-        run("full of what it is for, outlet shut", analysis, CaseName.HELD, rows);
+        String shut = design.tank().pours() ? "" : ", outlet shut";
+        run("half full of water" + shut, wet(water.withFill(HALF).withDensity(WATER)), CaseName.HELD, rows);
+        run("full of what it is for" + shut, analysis, CaseName.HELD, rows);
         pager.table(
                 "lrrr", new String[] {"run", "most push of all actuators", "at a tilt of", "of what is rated"}, rows);
         List<Pose> poses = analysis.poses();

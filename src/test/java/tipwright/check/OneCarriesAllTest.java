@@ -91,7 +91,7 @@ class OneCarriesAllTest {
                 .singleElement()
                 .satisfies(f -> {
                     assertThat(f.verdict()).isEqualTo(Verdict.NOT_CHECKED);
-                    assertThat(f.note().metric()).contains("bearing 1, bearing 2");
+                    assertThat(f.note().metric()).contains("bushing, bearing 1 (right); bushing, bearing 2 (left)");
                 });
     }
 

@@ -54,7 +54,7 @@ class PumpReliefTest {
         assertThat(result.findings()).anyMatch(f -> f.id().startsWith("stall") && f.verdict() == Verdict.FAIL);
         assertThat(Objects.requireNonNull(result.howFull()).fill()).isLessThan(0.8);
         // rain on top of less slurry stalls the pump before the slurry alone does
-        assertThat(result.howFull().limit()).isEqualTo("Full of rainwater: worst check then");
+        assertThat(result.howFull().limit()).isEqualTo("Full of rainwater: Actuator: push");
     }
 
     @Test

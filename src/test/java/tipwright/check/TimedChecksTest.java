@@ -86,7 +86,9 @@ class TimedChecksTest {
         Result result = check(SPEED, "supply: {kind: battery, voltage: 2 V}\n");
         Finding held = find(result, "stall/held-load");
         assertThat(held.verdict()).isEqualTo(Verdict.FAIL);
-        assertThat(held.note().metric()).startsWith("stalls at ").endsWith(" deg with the held load");
+        assertThat(held.note().metric())
+                .startsWith("the actuator stalls at ")
+                .endsWith(" deg with the load 'full, load still in it'");
         assertThat(result.verdict()).isEqualTo(Verdict.FAIL);
     }
 

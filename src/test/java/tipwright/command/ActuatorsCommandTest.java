@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tipwright.report.Vocabulary;
 
 /** Trying the parts box says what a check of the same design with the other name in it says. */
 class ActuatorsCommandTest {
@@ -32,6 +33,7 @@ class ActuatorsCommandTest {
             Cli.Outcome checked = Cli.run("check", other.toString());
             assertThat(checked.code()).as(row).isEqualTo(row.startsWith(" X") ? 1 : 0);
         }
+        Vocabulary.assertKnown("actuators", tried.out(), text);
         assertThat(tried.out())
                 .contains("1 of " + rows.size() + " passes", "Not tried: heavy-18", "this machine has 12 V");
     }
@@ -61,7 +63,8 @@ class ActuatorsCommandTest {
         Path file = Files.writeString(folder.resolve("tank.yaml"), swap(text, "to: 60 deg", "to: 88 deg"));
         Cli.Outcome tried = Cli.run("actuators", file.toString());
         assertThat(tried.code()).isEqualTo(1);
+        Vocabulary.assertKnown("actuators of which none will do", tried.out(), text);
         assertThat(tried.out().replaceAll("\\s+", " "))
-                .contains("None of them will do", "stroke left when fully out by ");
+                .contains("None of them will do", "stroke left when fully out, ", " short");
     }
 }

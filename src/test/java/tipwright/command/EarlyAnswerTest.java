@@ -2,10 +2,12 @@
 package tipwright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static tipwright.Swap.swap;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.Writer;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -48,9 +50,34 @@ class EarlyAnswerTest {
                     told.countDown();
                 },
                 timer);
+        return run(person, form, file, listener, DesignSource.find(null));
+    }
+
+    private int run(
+            boolean person,
+            CheckRun.Form form,
+            @Nullable Path file,
+            Function<Consumer<Early>, Early.Listener> listener,
+            DesignSource design)
+            throws FailedException {
         Terminal terminal = new Terminal(person, Map.of("NO_COLOR", "1"));
         return new CheckRun(new PrintWriter(out), new PrintWriter(err, true), terminal, listener)
-                .run(DesignSource.find(null), form, new Shown(), file);
+                .run(design, form, new Shown(), file);
+    }
+
+    /** A person need not wait for a hundred other machines before the answer; a file gets it in its usual place. */
+    @Test
+    void howSureItIsFollowsTheAnswer() throws Exception {
+        Path about = folder.resolve("about.yaml");
+        Files.writeString(
+                about,
+                swap(Files.readString(Path.of("geometry/saw-skid.yaml")), "push: 2700 lbf", "push: about 2700 lbf"));
+        DesignSource design = DesignSource.find(about.toString());
+        run(true, CheckRun.Form.TEXT, null, Early.Listener::of, design);
+        String told = out.toString();
+        assertThat(told.indexOf("How sure")).isGreaterThan(told.indexOf("licensed"));
+        assertThat(told.trim().lines().reduce((a, b) -> b).orElse("")).startsWith("  ");
+        assertThat(told.split("How sure")).hasSize(2);
     }
 
     /** Ends only after the early answer has been given. */

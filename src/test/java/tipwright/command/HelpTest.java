@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import tipwright.geometry.NotConvergedException;
+import tipwright.report.Vocabulary;
 
 /** Help, version, and what happens when the program itself is at fault. */
 class HelpTest {
@@ -34,6 +35,7 @@ class HelpTest {
         assertThat(help.code()).isZero();
         assertThat(help.out())
                 .contains("Usage: tipwright " + command, "Exit codes:", "  2   ", "Examples:\n  tipwright");
+        Vocabulary.assertKnown("help " + command, help.out(), "");
         if (!command.equals("help")) {
             assertThat(Cli.run(command, "--help").out()).isEqualTo(help.out());
         }
@@ -46,6 +48,7 @@ class HelpTest {
     void theProgramsHelpListsAllCommands() {
         String help = Cli.run("--help").out();
         assertThat(commands()).contains("check", "new", "explain", "units", "help");
+        Vocabulary.assertKnown("help", help, "");
         for (String command : commands()) {
             assertThat(help).containsPattern("(?m)^  " + command + " +\\S");
         }

@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tipwright.report.Vocabulary;
 
 /** Where to put the mounts, on the command line. */
 class MountCommandsTest {
@@ -19,6 +20,7 @@ class MountCommandsTest {
         Cli.Outcome found = Cli.run("place", "silt-trailer", "--candidates", "30000");
         assertThat(found.code()).as(found.err()).isZero();
         String yaml = Files.readString(Path.of("geometry/silt-trailer.yaml"));
+        Vocabulary.assertKnown("place", found.out() + found.err(), yaml);
         for (String key : new String[] {"frame-pin", "tank-pin"}) {
             Matcher told = Pattern.compile("\n    " + key + ": (\\[.*])\n").matcher(found.out());
             assertThat(told.find()).isTrue();
@@ -46,6 +48,7 @@ class MountCommandsTest {
         Path map = folder.resolve("map.svg");
         Cli.Outcome found = Cli.run("place", file.toString(), "--candidates", "300", "--map", map.toString());
         assertThat(found.code()).as(found.out() + found.err()).isZero();
+        Vocabulary.assertKnown("place of a mechanism", found.out() + found.err(), yaml);
         assertThat(map)
                 .content()
                 .contains("<svg", "Used most with the frame pin here", "as drawn, [", "edge of where it works");
@@ -72,6 +75,7 @@ class MountCommandsTest {
     void saysWhatWouldOpenItWhenNothingFits() {
         Cli.Outcome outcome = Cli.run("place", "too-small", "--candidates", "20000");
         assertThat(outcome.code()).isEqualTo(1);
+        Vocabulary.assertKnown("place where nothing fits", outcome.out() + outcome.err(), "");
         assertThat(outcome.out())
                 .contains("No position works. Any one of these changes would make one possible:", "light-6");
     }
@@ -96,6 +100,7 @@ class MountCommandsTest {
         Path plot = folder.resolve("t.svg");
         Cli.Outcome outcome =
                 Cli.run("tolerance", "silt-trailer", "--runs", "200", "--by", "1/8 in", "--plot", plot.toString());
+        Vocabulary.assertKnown("tolerance", outcome.out(), "");
         assertThat(outcome.out()).contains("chance that a check fails", "in 200 runs", "frame pin y");
         assertThat(plot).content().contains("<svg", "Which dimension matters most");
     }

@@ -76,6 +76,10 @@ class OtherCommandsTest {
         assertThat(wrong.err())
                 .isEqualTo(
                         "tipwright: no check, no word and no key 'bearing-statik' here; did you mean 'bearing-static'?\n");
+        // a word that only stands among others is found there
+        assertThat(Cli.run("explain", "dynamic").out()).contains("Dynamic load rating of a bearing");
+        assertThat(Cli.run("explain", "crushing").out()).contains("hole crushing");
+        assertThat(Cli.run("explain", "Torispherical").out()).contains("dished end");
         assertThat(Cli.run("explain", "zzzzzzzzzz").err()).contains("lists them all");
     }
 

@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -49,6 +51,7 @@ import tipwright.quantity.UnitSystem;
 import tipwright.report.Cautions;
 import tipwright.report.JsonReport;
 import tipwright.report.JsonTime;
+import tipwright.report.Vocabulary;
 import tipwright.sheet.CutDrawing;
 import tipwright.sheet.Paper;
 import tipwright.sheet.WeldSheet;
@@ -90,11 +93,12 @@ class NumbersBackTest {
         KnownNumbers known = known(dossier, units);
         Set<PrintedNumbers.Number> printed = new LinkedHashSet<>();
         List<String> texts = sheet(dossier.design(), units);
-        texts.add(Dxf.of(CutDrawing.of(dossier.design(), units)).replace("\n", " | "));
         try (PDDocument report = Dossiers.pdf(name, units == UnitSystem.US ? Dossiers.LETTER : Dossiers.A4)) {
             texts.add(new PDFTextStripper().getText(report));
         }
         texts.add(page(name));
+        Vocabulary.assertKnown("sheet, report and page of " + name, String.join("\n", texts), shipped(name));
+        texts.add(Dxf.of(CutDrawing.of(dossier.design(), units)).replace("\n", " | "));
         String unit = units == UnitSystem.US ? "in" : "mm";
         for (String text : texts) {
             printed.addAll(PrintedNumbers.of(text.replaceAll("\\s+|\\.{5,} *\\d+", " ")));
@@ -120,6 +124,10 @@ class NumbersBackTest {
                     .as(place.words() + " on sheet, report and page")
                     .hasSizeGreaterThanOrEqualTo(3);
         }
+    }
+
+    private static String shipped(String name) throws IOException {
+        return Files.readString(Path.of("geometry", name + ".yaml"));
     }
 
     /** Strings of the sheet's PDF, each label for itself. */
@@ -169,7 +177,7 @@ class NumbersBackTest {
                 .record(dossier.checked().result().findings())
                 .record(dossier.checked().taken());
         dossier.checked().result().findings().forEach(f -> PrintedNumbers.of(
-                        f.loadCase() == null ? "" : CaseName.shown(f.loadCase()))
+                        f.loadCase() == null ? "" : CaseName.shown(f.loadCase(), design.tank()))
                 .forEach(n -> known.add(Kind.RATIO, n.si())));
         Welder welder = new Welder(design);
         double by = design.mounts() == null ? 0.005 : design.mounts().wants().weld();

@@ -214,7 +214,8 @@ class ReportNumbersTest {
         assertThat(cases.size()).isGreaterThan(1);
         String seconds = "(?:([0-9.]+) s|-)";
         for (JsonNode c : cases) {
-            String name = Pattern.quote(CaseName.shown(c.get("case").asText()));
+            String name = Pattern.quote(
+                    CaseName.shown(c.get("case").asText(), dossier.design().tank()));
             Matcher row = Pattern.compile(name + " " + seconds + " " + seconds + " " + seconds + " " + seconds)
                     .matcher(text);
             assertThat(row.find()).as(name).isTrue();

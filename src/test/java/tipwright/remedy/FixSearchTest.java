@@ -77,21 +77,33 @@ class FixSearchTest {
     @MethodSource("designs")
     void everyFixOfADesignPasses(String file) throws IOException, CannotComputeException {
         UnitSystem units = UnitSystem.values()[file.length() % 2];
-        holds(coarse(Examples.read(Files.readString(Path.of(file)))), units);
+        holds(coarse(Examples.read(Files.readString(Path.of(file)))), units, file);
     }
 
-    /** Shipped designs with something spoilt, as seeded; {@code -Dtest.fixes=300} for more of them. */
+    /**
+     * Shipped designs with something spoilt, as seeded; {@code -Dtest.fixes=300} for more of them, and with
+     * {@code -Dtest.fixes.from=100} those from number 100 on, so that many can be tried in pieces.
+     */
     @Test
     void everyFixOfASpoiltDesignPasses() throws IOException, CannotComputeException {
-        SplittableRandom random = new SplittableRandom(Long.getLong("test.seed", 7));
+        SplittableRandom seeds = new SplittableRandom(Long.getLong("test.seed", 7));
         List<String> names =
                 designs().stream().filter(n -> n.startsWith("geometry")).toList();
+        int from = Integer.getInteger("test.fixes.from", 0);
         int runs = Integer.getInteger("test.fixes", 8);
         int fixes = 0;
-        for (int i = 0; i < runs; i++) {
-            Design sound = coarse(Examples.read(Files.readString(Path.of(names.get(random.nextInt(names.size()))))));
+        for (int i = 0; i < from + runs; i++) {
+            SplittableRandom random = seeds.split();
+            if (i < from) {
+                continue;
+            }
+            String name = names.get(random.nextInt(names.size()));
+            Design sound = coarse(Examples.read(Files.readString(Path.of(name))));
             try {
-                fixes += holds(spoilt(sound, random), i % 2 == 0 ? UnitSystem.METRIC : UnitSystem.US);
+                fixes += holds(
+                        spoilt(sound, random),
+                        i % 2 == 0 ? UnitSystem.METRIC : UnitSystem.US,
+                        "number " + i + ", " + name);
             } catch (CannotComputeException jams) {
                 continue;
             }
@@ -125,13 +137,14 @@ class FixSearchTest {
         };
     }
 
-    private static int holds(Design design, UnitSystem units) throws CannotComputeException {
+    private static int holds(Design design, UnitSystem units, String which) throws CannotComputeException {
         Result before = Checker.asFilled(design);
         TriedFixes found = FixSearch.of(before, () -> shop(units), true);
         Map<String, Finding> was = byId(before);
         for (TriedFix fix : found.all()) {
-            String words = fix.words().show(units);
-            Map<String, Finding> is = byId(Checker.asFilled(done(design, fix, words)));
+            String words = which + ": " + fix.said().show(units);
+            Map<String, Finding> is =
+                    byId(Checker.asFilled(done(design, fix, fix.said().show(units))));
             assertThat(fix.fixes()).isNotEmpty().allSatisfy(id -> {
                 assertThat(was.get(id).verdict()).isIn(Verdict.FAIL, Verdict.CLOSE);
                 assertThat(is.get(id).verdict()).as(words + " for " + id).isIn(Verdict.PASS, Verdict.CLOSE);
@@ -163,7 +176,7 @@ class FixSearchTest {
 
     private static final Pattern FILL = Pattern.compile("fill it to (\\d+) % at most.*");
     private static final Pattern PART = Pattern.compile(".*actuators? '([^']+)' of the parts box.*");
-    private static final Pattern MOVE = Pattern.compile("move the ([a-z -]+?) [-\\d].*, to x = (.+), y = (.+)");
+    private static final Pattern MOVE = Pattern.compile("move the ([a-z -]+?) [-\\d].* \\(to x = (.+), y = (.+)\\)");
 
     /** The design with the change done as the words say; what the words do not tell to the letter, as it was tried. */
     private static Design done(Design design, TriedFix fix, String words) {

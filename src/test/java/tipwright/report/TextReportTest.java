@@ -57,10 +57,8 @@ class TextReportTest {
                 Demo.finding("a", Verdict.PASS, 0.5, ""),
                 Demo.finding("b", Verdict.NOT_CHECKED, 0, "not checked: bearing.c0 missing"));
         assertThat(text(demo))
-                .contains(
-                        "+ VERDICT: PASSES SO FAR, 1 check cannot tell: sizes missing",
-                        "  ? Title of b: bearing.c0 missing")
-                .endsWith("+ VERDICT: PASSES SO FAR, 1 check cannot tell: sizes missing\n");
+                .contains("+ VERDICT: PASSES SO FAR, 1 check cannot tell", "  ? Title of b: bearing.c0 missing")
+                .endsWith("+ VERDICT: PASSES SO FAR, 1 check cannot tell\n");
     }
 
     @Test

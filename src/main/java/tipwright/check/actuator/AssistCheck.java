@@ -11,6 +11,7 @@ import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
@@ -66,6 +67,15 @@ public final class AssistCheck implements Check {
     }
 
     @Override
+    public Text says(Finding finding) {
+        return finding.kind() == Kind.LENGTH && finding.verdict() == Verdict.FAIL
+                ? Text.of(
+                        Titles.part(finding.title()) + " is out of its range by {}",
+                        Text.amount(-finding.has(), Kind.LENGTH))
+                : Check.super.says(finding);
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design());
         List<Finding> all = new ArrayList<>();
@@ -89,9 +99,9 @@ public final class AssistCheck implements Check {
         double range = spring.longest() - spring.shortest();
         double utilisation = 1 + worst.value() / range;
         Verdict verdict = worst.value() > 0 ? Verdict.FAIL : Verdict.PASS;
-        String how = worst.value() > 0 ? "it is out of its range by this much" : "way left at its nearer end";
+        String how = worst.value() > 0 ? "it is out of its range" : "way left at its nearer end";
         Text note = Text.of(how + "; gives up to {}", Text.amount(most, Kind.FORCE));
-        return make.given(name, Math.abs(worst.value()), range, 1, Kind.LENGTH, utilisation, worst, verdict, note);
+        return make.atLeast(name, -worst.value(), 0, Kind.LENGTH, utilisation, worst, verdict, note);
     }
 
     private static List<Finding> torsion(Findings make, Analysis analysis, TorsionSpring spring) {

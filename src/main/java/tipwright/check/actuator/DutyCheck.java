@@ -74,6 +74,18 @@ public final class DutyCheck implements Check {
     }
 
     @Override
+    public Text says(Finding finding) {
+        return !Double.isFinite(finding.needs())
+                ? finding.note()
+                : finding.partId().isEmpty()
+                        ? Text.of(
+                                "the actuator runs {} of the time and is rated for {}",
+                                finding.needed(),
+                                finding.there())
+                        : Text.of("one dump uses {} of the heat that the actuator's duty allows", finding.needed());
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         StrokeTime time = StrokeTime.of(analysis);
         return time == null
@@ -97,12 +109,14 @@ public final class DutyCheck implements Check {
         for (Cycle cycle : timing.cycles()) {
             on = Math.max(on, cycle.complete() ? cycle.spent().onTime() : Double.POSITIVE_INFINITY);
         }
-        Text note = dump.perHour() > 0
-                ? Text.of(
-                        "runs {} a dump at most; good for {} normal dumps an hour",
-                        Text.amount(on, Kind.TIME, "s", 0),
-                        Text.number(dump.perHour(), 1))
-                : Text.words("the normal dump never gets through");
+        Text note = on == 0
+                ? Text.words("nothing runs on a motor")
+                : dump.perHour() > 0
+                        ? Text.of(
+                                "runs {} a dump at most; good for {} normal dumps an hour",
+                                Text.amount(on, Kind.TIME, "s", 0),
+                                Text.number(dump.perHour(), 1))
+                        : Text.words("the normal dump never gets through");
         List<Finding> all = new ArrayList<>(share(analysis, on, note));
         if (analysis.design().drive().actuators().get(0).actuator().duty() != null) {
             Findings make = new Findings(this, analysis.design());

@@ -16,12 +16,16 @@ import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
 import tipwright.design.tank.CaseName;
+import tipwright.design.tank.Tank;
 import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
 /** Where the load passes over the pivot and the actuator's force changes sign. */
 public final class OverCentreCheck implements Check {
+    /** So many loads are named one by one. */
+    private static final int FEW = 2;
+
     @Override
     public String id() {
         return "over-centre";
@@ -74,7 +78,7 @@ public final class OverCentreCheck implements Check {
 
     @Override
     public String bound(String id) {
-        return "over centre";
+        return "goes over by itself";
     }
 
     @Override
@@ -82,11 +86,17 @@ public final class OverCentreCheck implements Check {
         Findings make = new Findings(this, analysis.design());
         boolean pushesUp = analysis.poses().get(0).arm() > 0;
         List<Text> crossings = new ArrayList<>();
+        double first = Double.POSITIVE_INFINITY;
+        double last = Double.NEGATIVE_INFINITY;
         int toPull = 0;
         for (CaseResult result : analysis.cases()) {
             double at = crossing(result.rows());
             if (!Double.isNaN(at)) {
-                crossings.add(Text.words(CaseName.shown(result.name()) + " at ").plus(Text.degrees(at, 1)));
+                first = Math.min(first, at);
+                last = Math.max(last, at);
+                crossings.add(Text.words(
+                                CaseName.shown(result.name(), analysis.design().tank()) + " at ")
+                        .plus(Text.degrees(at, 1)));
                 toPull += result.rows().get(0).rest().force() > 0 ? 1 : 0;
             }
         }
@@ -109,15 +119,17 @@ public final class OverCentreCheck implements Check {
         double utilisation = utilisation(force, rated);
         Verdict verdict = holds ? Verdict.CLOSE : Verdict.FAIL;
         String word = Ratings.byRope(analysis.design()) ? "rope" : "cylinder";
-        Text list = Text.join(", ", crossings);
+        Text list = crossings.size() <= FEW
+                ? Text.words(": ").plus(Text.join(", ", crossings))
+                : Text.of(" at {} to {}, depending on the load", Text.degrees(first, 1), Text.degrees(last, 1));
         Text note = crossings.isEmpty()
-                ? Text.words(leaving(push, pull)
+                ? Text.words(leaving(push, pull, analysis.design().tank())
                         + (holds
                                 ? "; slack in the pins lets the tank jump as the load leaves, let it leave slowly"
                                 : ", which this " + word + " cannot hold back"))
                 : holds
                         ? passing(list, toPull, crossings.size())
-                        : Text.words("this " + word + " cannot hold back a tank that goes over by itself: ")
+                        : Text.words("this " + word + " cannot hold back a tank that goes over by itself")
                                 .plus(list);
         return List.of(make.given("", force, rated, 1, Kind.FORCE, utilisation, back, verdict, note));
     }
@@ -129,18 +141,18 @@ public final class OverCentreCheck implements Check {
 
     private static Text passing(Text list, int toPull, int all) {
         String from = toPull == all
-                ? "the push turns into a pull: "
-                : toPull == 0 ? "the pull turns into a push: " : "the force changes direction: ";
+                ? "the push turns into a pull"
+                : toPull == 0 ? "the pull turns into a push" : "the force changes direction";
         return Text.words(from).plus(list).plus("; slack in the pins lets the tank drop there, so go slowly");
     }
 
     /** No load passes over the pivot as it tips, but one leaves and the other is on the other side of it. */
-    private static String leaving(Extreme push, Extreme pull) {
-        return "it pushes with the load '" + name(push) + "' and pulls with the load '" + name(pull) + "'";
+    private static String leaving(Extreme push, Extreme pull, Tank tank) {
+        return "it pushes with the load '" + name(push, tank) + "' and pulls with the load '" + name(pull, tank) + "'";
     }
 
-    private static String name(Extreme extreme) {
-        return CaseName.shown(String.valueOf(extreme.loadCase()));
+    private static String name(Extreme extreme, Tank tank) {
+        return CaseName.shown(String.valueOf(extreme.loadCase()), tank);
     }
 
     /** First tilt at which the force at rest changes sign, rad; NaN when it does not. */

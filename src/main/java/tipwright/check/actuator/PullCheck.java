@@ -15,7 +15,6 @@ import tipwright.check.rule.Verdict;
 import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Limits;
 import tipwright.outline.PartKind;
-import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 
@@ -66,10 +65,9 @@ public final class PullCheck implements Check {
     public Text says(Finding finding) {
         return !(finding.demand() > 0)
                 ? Text.words("the actuator never pulls")
-                : Text.of(
-                        "the actuator must pull {} and is good for {}",
-                        Text.amount(finding.needs(), Kind.FORCE),
-                        Text.amount(finding.has(), Kind.FORCE));
+                : finding.has() > 0
+                        ? Text.of("the actuator must pull {} and is good for {}", finding.needed(), finding.there())
+                        : Text.of("the actuator must pull {} and cannot pull", finding.needed());
     }
 
     @Override

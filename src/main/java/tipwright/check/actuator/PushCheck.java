@@ -69,10 +69,9 @@ public final class PushCheck implements Check {
     public Text says(Finding finding) {
         return !(finding.demand() > 0)
                 ? Text.words("the actuator never pushes")
-                : Text.of(
-                        "the actuator must push {} and is good for {}",
-                        Text.amount(finding.needs(), Kind.FORCE),
-                        Text.amount(finding.has(), Kind.FORCE));
+                : finding.has() > 0
+                        ? Text.of("the actuator must push {} and is good for {}", finding.needed(), finding.there())
+                        : Text.of("the actuator must push {} and cannot push", finding.needed());
     }
 
     @Override

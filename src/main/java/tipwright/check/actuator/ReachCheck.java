@@ -65,6 +65,14 @@ public final class ReachCheck implements Check {
     }
 
     @Override
+    public Text says(Finding finding) {
+        return finding.verdict() == Verdict.PASS
+                ? Text.words("the tank reaches full tilt")
+                : Text.of("the tank gets to {} and not to {}: ", finding.there(), finding.needed())
+                        .plus(finding.note());
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design());
         double wanted = analysis.design().tilt().to();

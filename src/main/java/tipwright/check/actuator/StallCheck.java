@@ -13,6 +13,7 @@ import tipwright.check.rule.Fix;
 import tipwright.check.rule.TimedCheck;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
+import tipwright.design.tank.CaseName;
 import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -31,6 +32,16 @@ public final class StallCheck implements TimedCheck {
     @Override
     public String title() {
         return "Actuator: stalling";
+    }
+
+    @Override
+    public String title(String part) {
+        return title();
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return "whether the actuator stalls";
     }
 
     @Override
@@ -63,6 +74,16 @@ public final class StallCheck implements TimedCheck {
     }
 
     @Override
+    public Text says(Finding finding) {
+        return finding.verdict() == Verdict.NOT_CHECKED || finding.verdict() == Verdict.PASS
+                ? TimedCheck.super.says(finding)
+                : Text.words((finding.worst().direction() == MotionDirection.RAISING
+                                ? "the actuator stalls"
+                                : "the tank does not come back down")
+                        + (finding.verdict() == Verdict.CLOSE ? ", and goes on when enough has run out" : ""));
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
         Findings make = new Findings(this, analysis.design());
         if (timing.missing() != null) {
@@ -71,7 +92,7 @@ public final class StallCheck implements TimedCheck {
         List<Finding> stalled = new ArrayList<>();
         for (Cycle cycle : timing.cycles()) {
             if (!Double.isNaN(cycle.stalledAt()) || !Double.isNaN(cycle.stuckAt())) {
-                stalled.add(stalled(make, cycle));
+                stalled.add(stalled(make, analysis, cycle));
             }
         }
         if (!stalled.isEmpty()) {
@@ -83,13 +104,16 @@ public final class StallCheck implements TimedCheck {
         return List.of(make.compare("", CycleTimer.STALL, slowest.value(), 1, Kind.RATIO, slowest, note));
     }
 
-    private static Finding stalled(Findings make, Cycle cycle) {
+    private static Finding stalled(Findings make, Analysis analysis, Cycle cycle) {
         boolean up = !Double.isNaN(cycle.stalledAt());
         boolean back = !Double.isNaN(cycle.stuckAt());
         double tilt = up ? cycle.stalledAt() : cycle.stuckAt();
         boolean goesOn = up && Double.isFinite(cycle.raise()) && !back;
         Text note = Text.of(
-                (up ? "stalls at {} with the " : "does not come back: stops at {} with the ") + cycle.load() + " load"
+                (up
+                                ? "the actuator stalls at {} with the load '"
+                                : "the tank does not come back: it stops at {} with the load '")
+                        + CaseName.shown(cycle.load(), analysis.design().tank()) + "'"
                         + (goesOn ? "; goes on when enough has run out" : ""),
                 Text.degrees(tilt, 1));
         Extreme worst = new Extreme(0, tilt, cycle.load(), up ? MotionDirection.RAISING : MotionDirection.LOWERING);

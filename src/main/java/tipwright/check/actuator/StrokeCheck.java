@@ -125,10 +125,22 @@ public final class StrokeCheck implements Check {
         Extreme shortest = Extreme.smallest(analysis, 0, Pose::length);
         Extreme longest = Extreme.largest(analysis, Pose::length);
         List<Finding> all = new ArrayList<>();
-        for (PlacedActuator placed : distinct(analysis)) {
-            Actuator a = placed.actuator();
-            all.add(end(make, IN, margin, shortest.value() - a.closed(), shortest));
-            all.add(end(make, OUT, margin, a.closed() + a.stroke() - longest.value(), longest));
+        List<PlacedActuator> kinds = distinct(analysis);
+        for (String part : List.of(IN, OUT)) {
+            Finding worst = null;
+            for (PlacedActuator placed : kinds) {
+                Actuator a = placed.actuator();
+                String which = kinds.size() == 1
+                        ? "the actuator"
+                        : "actuator " + (analysis.design().drive().actuators().indexOf(placed) + 1);
+                Finding f = part.equals(IN)
+                        ? end(make, which, IN, margin, shortest.value() - a.closed(), shortest)
+                        : end(make, which, OUT, margin, a.closed() + a.stroke() - longest.value(), longest);
+                worst = worst == null || f.worseThan(worst) ? f : worst;
+            }
+            if (worst != null) {
+                all.add(worst);
+            }
         }
         return all;
     }
@@ -156,11 +168,11 @@ public final class StrokeCheck implements Check {
         return left > margin / 2 ? margin / left : 2 + (margin / 2 - left) / Math.max(margin, 1e-3);
     }
 
-    private static Finding end(Findings make, String part, double margin, double left, Extreme at) {
+    private static Finding end(Findings make, String which, String part, double margin, double left, Extreme at) {
         double utilisation = used(left, margin);
         Extreme worst = Extreme.at(left, at.tilt());
         String note = left < 0
-                ? "the actuator is too " + (IN.equals(part) ? "long" : "short") + " by this much"
+                ? which + " is too " + (IN.equals(part) ? "long" : "short") + " by this much"
                 : "stroke left at this end, against the margin wanted";
         return make.atLeast(
                 part, left, margin, Kind.LENGTH, utilisation, worst, make.verdict(utilisation), Text.words(note));

@@ -68,7 +68,7 @@ public final class TransmissionCheck implements Check {
 
     @Override
     public String bound(String id) {
-        return "angle to the arm";
+        return "pushing angle";
     }
 
     @Override

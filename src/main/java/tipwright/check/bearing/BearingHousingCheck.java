@@ -67,7 +67,7 @@ public final class BearingHousingCheck implements Check {
 
     @Override
     public String part(Finding finding) {
-        return "housing of " + finding.id().substring(id().length() + 1).replace('-', ' ');
+        return "housing of " + finding.partId().replace('-', ' ');
     }
 
     @Override

@@ -13,6 +13,7 @@ import tipwright.check.rule.Check;
 import tipwright.check.rule.Concerned;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
@@ -78,6 +79,13 @@ public final class ClearanceCheck implements Check {
     @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words("move or cut back the part that is too near, or end the tilt sooner");
+    }
+
+    @Override
+    public Text says(Finding finding) {
+        return finding.verdict() == Verdict.FAIL && finding.has() <= 0
+                ? Text.words(Titles.part(finding.title()) + ": they touch")
+                : Check.super.says(finding);
     }
 
     @Override

@@ -14,6 +14,7 @@ import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Then;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
@@ -64,7 +65,7 @@ final class DrivePath {
                 if (f.verdict() != Verdict.NOT_CHECKED) {
                     told.add(f);
                 } else if (missing(check.run(analysis), f.id())) {
-                    unknown.add(check.part(f));
+                    unknown.add(check.shortly(f));
                 }
             }
         }
@@ -74,7 +75,7 @@ final class DrivePath {
         }
         if (!unknown.isEmpty()) {
             all.add(make.missing(
-                    part + " other parts", "what their own checks cannot tell: " + String.join(", ", unknown)));
+                    part + " other parts", "what their own checks cannot tell: " + String.join("; ", unknown)));
         }
         return all;
     }
@@ -85,11 +86,10 @@ final class DrivePath {
     }
 
     private static boolean isOnIt(Finding f) {
-        String id = f.id();
-        return !id.startsWith("bearing")
-                && !id.startsWith("bush")
-                && !id.startsWith("shaft")
-                && (!id.startsWith("pin/") || PINS.contains(id.substring(4)));
+        return !f.checkId().startsWith("bearing")
+                && !f.isOf("bush")
+                && !f.isOf("shaft")
+                && (!f.isOf("pin") || PINS.contains(f.partId()));
     }
 
     private Finding worst(String part, String how, Analysis strained, List<Finding> told) {
@@ -105,21 +105,12 @@ final class DrivePath {
                 others.add(f.title());
             }
         }
-        Text note = Text.of(
-                how + " {} with {}; worst there: " + worst.title()
-                        + (others.isEmpty() ? "" : "; too weak as well: " + String.join("; ", others)),
+        Text cause = Text.of(
+                how + " {} with {}",
                 Text.words(force < 0 ? "pulls" : "pushes"),
                 Text.amount(Math.abs(force), Kind.FORCE));
-        return make.given(
-                part,
-                worst.demand(),
-                worst.capacity(),
-                worst.factor(),
-                worst.kind(),
-                worst.utilisation(),
-                Extreme.at(worst.worst().value(), worst.tilt()),
-                worst.verdict(),
-                note);
+        Extreme where = Extreme.at(worst.worst().value(), worst.tilt());
+        return make.of(part, new Then(worst, cause, others), where);
     }
 
     /** The same machine under these forces alone: it pushes on its way up and pulls on its way back. */

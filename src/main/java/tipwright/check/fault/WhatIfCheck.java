@@ -11,18 +11,21 @@ import tipwright.check.rule.Concerned;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
+import tipwright.check.rule.Then;
+import tipwright.check.rule.Titles;
 import tipwright.check.rule.Trait;
 import tipwright.design.Limits;
 import tipwright.design.around.Trouble;
 import tipwright.outline.PartKind;
+import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.time.Timing;
 
 /** What could go wrong: each trouble has a verdict of its own. */
 public final class WhatIfCheck implements Check {
-    private static final String WORST = ": worst check then";
-    private static final String ALONE = " when one carries all";
+    /** End of the title of what asks many checks anew. */
+    static final String WORST = ": worst check then";
 
     private final List<Check> rules;
 
@@ -73,8 +76,8 @@ public final class WhatIfCheck implements Check {
                     case WhatIfStop.SADDLE -> "Tank lands on its saddle: force";
                     case "gas springs hot and new" -> "Gas springs hot and new: worst check then";
                     case "gas springs cold and worn" -> "Gas springs cold and worn: worst check then";
-                    default -> part.endsWith(ALONE)
-                            ? "One actuator carries everything: " + part.substring(0, part.length() - ALONE.length())
+                    default -> part.endsWith(WhatIfShare.ALL)
+                            ? WhatIfShare.CARRIES + part.substring(0, part.length() - WhatIfShare.ALL.length())
                             : part.endsWith(" breaks")
                                     ? "Spring breaks: " + part.substring(0, part.length() - " breaks".length())
                                     : Text.capital(part) + ": worst check then";
@@ -114,37 +117,29 @@ public final class WhatIfCheck implements Check {
     }
 
     @Override
-    public Text says(Finding finding) {
-        Text numbers = finding.byWords();
-        Text note = numbers.equals(finding.note()) ? Text.NONE : finding.note();
-        Text worst = worst(finding);
-        if (!worst.isEmpty()) {
-            return worst;
-        }
-        return Text.words(finding.title() + ": ")
-                .plus(numbers)
-                .plus(note.isEmpty() ? "" : "; ")
-                .plus(note);
+    public String trouble(Finding finding) {
+        return Titles.part(finding.title());
     }
 
-    /** 'Wheel sinks: worst is Actuator: push, needs 9.1 kN, has 12 kN'; empty where it is not about the worst of many. */
-    private static Text worst(Finding finding) {
-        List<Text.Piece> note = finding.note().pieces();
-        boolean many = finding.title().endsWith(WORST)
-                && !note.isEmpty()
-                && note.get(0) instanceof Text.Words first
-                && first.words().startsWith(WorstOfAll.CLOSEST);
-        if (!many) {
-            return Text.NONE;
+    @Override
+    public Text says(Finding finding) {
+        Then then = finding.then();
+        if (then != null) {
+            Finding worst = then.worst();
+            return then.says(rules.stream()
+                    .filter(rule -> rule.owns(worst))
+                    .findFirst()
+                    .map(rule -> rule.says(worst))
+                    .orElse(Text.words(worst.title())));
         }
-        String words = note.get(0).show(UnitSystem.METRIC).substring(WorstOfAll.CLOSEST.length());
-        int end = words.indexOf("; ");
-        String title = end < 0 ? words : words.substring(0, end);
-        Text rest = Text.words(end < 0 ? "" : words.substring(end)).plus(new Text(note.subList(1, note.size())));
-        String what = finding.title().substring(0, finding.title().length() - WORST.length());
-        return Text.words(what + ": worst is " + title + ", ")
-                .plus(finding.byWords())
-                .plus(rest);
+        if (finding.kind() == Kind.SPEED) {
+            return Text.join("; ", List.of(finding.allowed("it sinks at"), finding.note()));
+        }
+        Text numbers = finding.byWords();
+        Text note = numbers.equals(finding.note()) ? Text.NONE : finding.note();
+        String what = Titles.what(finding.title());
+        return Text.join(
+                "; ", List.of(Text.words(what.isEmpty() ? "" : what + ": ").plus(numbers), note));
     }
 
     @Override
@@ -158,7 +153,7 @@ public final class WhatIfCheck implements Check {
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return switch (finding.id().substring(finding.id().indexOf('/') + 1)) {
+        return switch (finding.partId()) {
             case "lost-power", "load-let-go-at-once" -> Fix.of(
                     "an actuator that holds more{}, or " + Fix.ARM, finding, limits);
             case "one-carries-all", "one-runs-ahead" -> Fix.of(

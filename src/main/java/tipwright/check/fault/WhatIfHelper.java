@@ -12,6 +12,7 @@ import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.check.rule.Then;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
@@ -91,17 +92,7 @@ final class WhatIfHelper {
         for (Finding f : worse) {
             worst = f.worseThan(worst) ? f : worst;
         }
-        Finding told = make.of(part, worst);
-        return make.given(
-                part,
-                told.demand(),
-                told.capacity(),
-                told.factor(),
-                told.kind(),
-                told.utilisation(),
-                told.worst(),
-                told.verdict(),
-                Text.words("worst of what that makes worse: " + worst.title()));
+        return make.of(part, new Then(worst, Text.NONE, List.of()), worst.worst());
     }
 
     private boolean isWorse(Finding now) {

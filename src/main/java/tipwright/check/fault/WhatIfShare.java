@@ -29,7 +29,8 @@ import tipwright.quantity.Text;
 
 /** Actuators side by side that do not share equally: one carries all, or one runs ahead of the others. */
 final class WhatIfShare {
-    private static final String ALL = " when one carries all";
+    static final String ALL = " when one carries all";
+    static final String CARRIES = "One actuator carries everything: ";
 
     private final Findings make;
     private final Analysis analysis;
@@ -136,16 +137,16 @@ final class WhatIfShare {
                         check.run(analysis).stream().collect(Collectors.toMap(Finding::id, f -> f, (a, b) -> a));
                 for (Finding f : worst.values()) {
                     if (f.verdict() == Verdict.NOT_CHECKED) {
-                        unknown.add(check.part(f));
+                        unknown.add(check.shortly(f));
                     } else if (differs(f, shared.get(f.id()))) {
-                        all.add(make.of(check.part(f) + ALL, f));
+                        all.add(make.of(check.part(f) + ALL, CARRIES + f.title(), f));
                     }
                 }
             }
         }
         if (!unknown.isEmpty()) {
             all.add(make.missing(
-                    "other parts" + ALL, "what their own checks cannot tell: " + String.join(", ", unknown)));
+                    "other parts" + ALL, "what their own checks cannot tell: " + String.join("; ", unknown)));
         }
         return all;
     }

@@ -22,8 +22,11 @@ import tipwright.design.Design;
 import tipwright.design.around.Footing;
 import tipwright.design.around.Site;
 import tipwright.design.key.Copy;
+import tipwright.design.tank.CaseName;
+import tipwright.design.tank.Tank;
 import tipwright.load.TiltGrid;
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 
 /**
  * Loads that come about only if something goes wrong: each takes the place of all load cases, and every check that looks at the load
@@ -71,7 +74,12 @@ final class WhatIfUpset {
                 found.addAll(upset.onSoftFeet(some, load));
                 found.removeIf(f -> f.verdict() == Verdict.NOT_CHECKED);
                 if (!found.isEmpty()) {
-                    all.add(WorstOfAll.of(make, WORDS.getOrDefault(load.name(), load.name()), found));
+                    Finding worst = WorstOfAll.of(make, WORDS.getOrDefault(load.name(), load.name()), found);
+                    Tank tank = analysis.design().tank();
+                    all.add(
+                            load.name().equals(CaseName.BRIDGED.key()) && tank.pours()
+                                    ? worst.titled(Text.capital(CaseName.BRIDGED.poured()) + WhatIfCheck.WORST)
+                                    : worst);
                 }
             }
         } catch (CannotComputeException stuck) {
@@ -149,18 +157,6 @@ final class WhatIfUpset {
         if (f.verdict() != Verdict.FAIL || !f.id().equals("push")) {
             return f;
         }
-        return new Finding(
-                f.id(),
-                f.title(),
-                f.demand(),
-                f.capacity(),
-                f.factor(),
-                f.kind(),
-                f.sense(),
-                f.utilisation(),
-                f.worst(),
-                Verdict.CLOSE,
-                f.source(),
-                f.note());
+        return f.judged(Verdict.CLOSE);
     }
 }

@@ -2,19 +2,14 @@
 package tipwright.check.fault;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Sense;
+import tipwright.check.rule.Then;
 import tipwright.check.rule.Verdict;
 import tipwright.quantity.Text;
 
 /** What many checks find when one thing goes wrong, as one finding: the worst of them, and which others fail. */
 final class WorstOfAll {
-    static final String CLOSEST = "closest to failing then: ";
-
-    private static final int NAMED = 3;
-
     private WorstOfAll() {}
 
     /**
@@ -34,32 +29,6 @@ final class WorstOfAll {
                 .map(Finding::title)
                 .distinct()
                 .toList();
-        String note = CLOSEST + worst.title();
-        if (!others.isEmpty()) {
-            String named = others.stream().limit(NAMED).collect(Collectors.joining(", "));
-            int more = others.size() - Math.min(NAMED, others.size());
-            note += "; fails too: " + named + (more > 0 ? " and " + more + " more" : "");
-        }
-        if (worst.sense() == Sense.AT_LEAST) {
-            return make.atLeast(
-                    part,
-                    worst.has(),
-                    worst.needs(),
-                    worst.kind(),
-                    worst.utilisation(),
-                    worst.worst(),
-                    worst.verdict(),
-                    Text.words(note));
-        }
-        return make.given(
-                part,
-                worst.demand(),
-                worst.capacity(),
-                worst.factor(),
-                worst.kind(),
-                worst.utilisation(),
-                worst.worst(),
-                worst.verdict(),
-                note);
+        return make.of(part, new Then(worst, Text.NONE, others), worst.worst());
     }
 }

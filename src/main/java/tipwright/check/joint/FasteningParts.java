@@ -69,6 +69,9 @@ final class FasteningParts {
         mechanism.joints().stream()
                 .filter(j -> !j.slide() && !j.name().equals(Skeleton.PIVOT))
                 .forEach(j -> names.add(j.name()));
+        if (on != null && names.contains(fastening.joint())) {
+            return "fastenings: the joint '" + fastening.joint() + "' is not on '" + on + "'";
+        }
         return "fastenings: this mechanism has no joint '" + fastening.joint() + "'" + (on == null ? "" : " on " + on)
                 + "; it has " + String.join(", ", names);
     }

@@ -68,7 +68,7 @@ public final class PinCheck implements Check {
 
     @Override
     public String part(Finding finding) {
-        String pin = finding.id().substring(id().length() + 1).replace('-', ' ');
+        String pin = finding.partId().replace('-', ' ');
         return pin.equals("tank pin") || pin.equals("rod pin") ? "moving pin" : pin;
     }
 

@@ -80,6 +80,14 @@ public final class PlayCheck implements Check {
     }
 
     @Override
+    public Text says(Finding finding) {
+        return finding.allowed(
+                finding.partId().isEmpty()
+                        ? "with worn pins the rim can move by"
+                        : "where push and pull change, the rim drops by");
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
         Findings make = new Findings(this, design);

@@ -92,6 +92,11 @@ public final class TwistCheck implements Check {
     }
 
     @Override
+    public String shortly(Finding finding) {
+        return part(finding);
+    }
+
+    @Override
     public String part(Finding finding) {
         return finding.id().endsWith("frame") ? "twist of the frame" : "twist of the tank";
     }

@@ -76,14 +76,17 @@ public interface Check {
 
     /** What it looks at, in a word or two for a list: 'lugs'. */
     default String shortly(Finding finding) {
-        String title = finding.title();
-        int end = title.indexOf(':');
-        return (end < 0 ? title : title.substring(0, end)).toLowerCase(Locale.ROOT);
+        return Titles.part(finding.title()).toLowerCase(Locale.ROOT);
     }
 
     /** Whether a finding of this check's is about what a bearing is rated for. */
     default boolean ratesBearing(int bearing, Finding finding) {
         return false;
+    }
+
+    /** What has gone wrong, where a finding of this check's is about that: 'Wheel sinks'; empty: nothing has. */
+    default String trouble(Finding finding) {
+        return "";
     }
 
     /** What a finding of this check's says, with its numbers: 'Tank: clearance needs 20 mm, has 25 mm'. Where it happens stands before it. */
@@ -109,7 +112,7 @@ public interface Check {
 
     /** Whether a finding is one of this check's. */
     default boolean owns(Finding finding) {
-        return finding.id().equals(id()) || finding.id().startsWith(id() + "/");
+        return finding.isOf(id());
     }
 
     /** One finding for each part that it looks at; never empty: what cannot be checked says so. */

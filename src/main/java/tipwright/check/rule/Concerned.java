@@ -27,17 +27,12 @@ public record Concerned(Set<PartKind> kinds, String words, boolean named) {
 
     /** Those of some kinds that the finding's id names; all of the kinds where it names none. */
     public static Concerned of(Set<PartKind> kinds, Finding finding) {
-        return new Concerned(kinds, words(finding), false);
+        return new Concerned(kinds, finding.partId(), false);
     }
 
     /** Those of some kinds that the finding's id names; none where it names none. */
     public static Concerned named(Set<PartKind> kinds, Finding finding) {
-        return new Concerned(kinds, words(finding), true);
-    }
-
-    private static String words(Finding finding) {
-        int slash = finding.id().indexOf('/');
-        return slash < 0 ? "" : finding.id().substring(slash + 1);
+        return new Concerned(kinds, finding.partId(), true);
     }
 
     /** Those parts among all of a machine. */

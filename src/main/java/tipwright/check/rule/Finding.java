@@ -21,6 +21,7 @@ import tipwright.quantity.Text;
  * @param verdict what follows
  * @param source of the rule
  * @param note one sentence for the builder: what happens, or what is missing
+ * @param then what it stands for, where it is about the worst of many once something has gone wrong; else null
  */
 public record Finding(
         String id,
@@ -34,9 +35,53 @@ public record Finding(
         Extreme worst,
         Verdict verdict,
         String source,
-        Text note) {
+        Text note,
+        @Nullable Then then) {
     /** Two figures nearer than this, as a share, are one. */
     private static final double ROUNDING = 1e-6;
+
+    /** One that stands for itself. */
+    public Finding(
+            String id,
+            String title,
+            double demand,
+            double capacity,
+            double factor,
+            Kind kind,
+            Sense sense,
+            double utilisation,
+            Extreme worst,
+            Verdict verdict,
+            String source,
+            Text note) {
+        this(id, title, demand, capacity, factor, kind, sense, utilisation, worst, verdict, source, note, null);
+    }
+
+    /** Its title; of one about the worst of many, with what is worst then: 'Wheel sinks: Actuator: push'. */
+    public String named() {
+        return then == null ? title : Titles.part(title) + ": " + then.worst().title();
+    }
+
+    /** The check's own part of the id: 'bearing-static'. */
+    public String checkId() {
+        return id.split("/", 2)[0];
+    }
+
+    /** The part after the slash of the id, as the id has it: 'frame-pin-tear-out'; empty when there is none. */
+    public String partId() {
+        return partOf(id);
+    }
+
+    /** The part after the slash of an id of a finding. */
+    public static String partOf(String id) {
+        int slash = id.indexOf('/');
+        return slash < 0 ? "" : id.substring(slash + 1);
+    }
+
+    /** Whether it is one of a check's, by the check's id. */
+    public boolean isOf(String check) {
+        return id.startsWith(check) && (id.length() == check.length() || id.charAt(check.length()) == '/');
+    }
 
     /** What the job asks for, SI; NaN when not checked. */
     public double needs() {
@@ -70,7 +115,24 @@ public record Finding(
     public Text byWords() {
         return !Double.isFinite(needs()) || !Double.isFinite(has()) || harmless()
                 ? note
-                : Text.of("needs {}, has {}", show(needs()), show(has()));
+                : Text.of("needs {}, has {}", needed(), there());
+    }
+
+    /** What the job asks for, as it is shown. */
+    public Text needed() {
+        return show(needs());
+    }
+
+    /** What is there, as it is shown. */
+    public Text there() {
+        return show(has());
+    }
+
+    /** A length, an angle or the like that may be so much at most: 'it sinks at 80 mm/s, 100 mm/s allowed'. */
+    public Text allowed(String words) {
+        return Double.isFinite(needs()) && Double.isFinite(has())
+                ? Text.of(words + " {}, {} allowed", needed(), there())
+                : note;
     }
 
     /** How far it is from failing, or by how much it fails, in its own quantity; nothing where another rule decides. */
@@ -83,7 +145,7 @@ public record Finding(
             return Text.NONE;
         }
         if (left < 0) {
-            return show(-left).plus(" short");
+            return Text.words("fails by ").plus(show(-left));
         }
         return sense == Sense.AT_LEAST
                 ? Text.of("{} left, {} wanted", show(has()), show(needs()))
@@ -92,7 +154,23 @@ public record Finding(
 
     /** A quantity of this finding's kind. */
     private Text show(double si) {
-        return kind == Kind.RATIO ? Text.amount(si, kind, "%", 1) : Text.amount(si, kind);
+        return switch (kind) {
+            case RATIO -> Text.amount(si, kind, "%", decimals(100 * si, 1));
+            case ANGLE -> Text.degrees(si, decimals(Math.toDegrees(si), 2));
+            default -> Text.amount(si, kind);
+        };
+    }
+
+    /** How many decimals a number needs, up to so many: none for 12.003 with two. */
+    private static int decimals(double number, int most) {
+        double steps = Math.pow(10, most);
+        double shown = Math.rint(number * steps) / steps;
+        int needed = 0;
+        while (needed < most
+                && Math.abs(shown - Math.rint(shown * Math.pow(10, needed)) / Math.pow(10, needed)) > 1e-9) {
+            needed++;
+        }
+        return needed;
     }
 
     /** Tilt at which it is worst, rad; NaN when no tilt governs. */
@@ -113,7 +191,20 @@ public record Finding(
     public Finding under(String condition) {
         String load = worst.loadCase() == null ? condition : worst.loadCase() + ", " + condition;
         Extreme there = new Extreme(worst.value(), worst.tilt(), load, worst.direction());
-        return new Finding(id, title, demand, capacity, factor, kind, sense, utilisation, there, verdict, source, note);
+        return new Finding(
+                id, title, demand, capacity, factor, kind, sense, utilisation, there, verdict, source, note, then);
+    }
+
+    /** The same with another verdict. */
+    public Finding judged(Verdict other) {
+        return new Finding(
+                id, title, demand, capacity, factor, kind, sense, utilisation, worst, other, source, note, then);
+    }
+
+    /** The same under another title. */
+    public Finding titled(String other) {
+        return new Finding(
+                id, other, demand, capacity, factor, kind, sense, utilisation, worst, verdict, source, note, then);
     }
 
     /** Whether the utilisation is demand over allowed capacity; some rules go another way. */

@@ -134,11 +134,11 @@ public final class Findings {
                 note);
     }
 
-    /** What another check found, as this one's. */
-    public Finding of(String part, Finding other) {
+    /** What another check found, as this one's, under a title of its own. */
+    public Finding of(String part, String title, Finding other) {
         return new Finding(
                 id(part),
-                title(part),
+                title,
                 other.demand(),
                 other.capacity(),
                 other.factor(),
@@ -149,6 +149,25 @@ public final class Findings {
                 other.verdict(),
                 other.source(),
                 other.note());
+    }
+
+    /** What another check finds once something has gone wrong, as this one's. */
+    public Finding of(String part, Then then, Extreme where) {
+        Finding worst = then.worst();
+        return new Finding(
+                id(part),
+                title(part),
+                worst.demand(),
+                worst.capacity(),
+                worst.factor(),
+                worst.kind(),
+                worst.sense(),
+                worst.utilisation(),
+                where,
+                worst.verdict(),
+                check.source(),
+                then.note(),
+                then);
     }
 
     /** What cannot be checked, and the key that is missing. */

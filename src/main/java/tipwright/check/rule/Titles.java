@@ -13,6 +13,18 @@ public final class Titles {
         return words.startsWith("bearing ") ? words : "the " + words;
     }
 
+    /** The part that a title 'part: what can go wrong' is about, or what has gone wrong. */
+    public static String part(String title) {
+        int end = title.indexOf(':');
+        return end < 0 ? title : title.substring(0, end);
+    }
+
+    /** What can go wrong with it; empty where the title does not tell. */
+    public static String what(String title) {
+        int end = title.indexOf(": ");
+        return end < 0 ? "" : title.substring(end + 2);
+    }
+
     /** A link by its name: 'Link', 'Link crank'. */
     public static String link(String name) {
         String words = name.replace('-', ' ');

@@ -66,6 +66,17 @@ public final class EmptiesCheck implements Check {
     }
 
     @Override
+    public Text says(Finding finding) {
+        String what = finding.partId().isEmpty() ? "load" : finding.partId().replace('-', ' ');
+        return finding.verdict() == Verdict.NOT_CHECKED
+                ? finding.note()
+                : Text.of(
+                        "left in the tank at full tilt: {} of the " + what + ", {} allowed",
+                        finding.needed(),
+                        finding.there());
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design());
         if (analysis.design().tank().openings().isEmpty()) {
@@ -85,7 +96,9 @@ public final class EmptiesCheck implements Check {
         Double needed = residue.tiltNeeded();
         Text note = needed == null
                 ? Text.words("no tilt up to 180 deg empties it that far")
-                : Text.of("needs {} of tilt", Text.degrees(needed, 1));
+                : needed > 0
+                        ? Text.of("empty from {} of tilt on", Text.degrees(needed, 1))
+                        : Text.words("empty before it tilts");
         double last = analysis.poses().get(analysis.poses().size() - 1).tilt();
         Extreme at = Extreme.at(residue.share(), last);
         if (residue.share() == 0) {

@@ -88,6 +88,16 @@ public final class LandingCheck implements Check {
     }
 
     @Override
+    public Text says(Finding finding) {
+        String part = finding.partId();
+        return LandingSpot.says(
+                part.endsWith("jet")
+                        ? "the jet"
+                        : part.endsWith("cake") ? "the cake that lets go" : "the last of it over the lip",
+                finding);
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design());
         Receiver receiver = analysis.design().receiver();

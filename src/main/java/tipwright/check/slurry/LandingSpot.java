@@ -69,6 +69,22 @@ final class LandingSpot {
         return !Double.isNaN(inside.found().tilt());
     }
 
+    /** Slower than this, m/s, it just falls. */
+    private static final double SLOW = 0.05;
+
+    /** 'the jet lands 110 mm inside the edge, 100 mm wanted'. */
+    static Text says(String what, Finding f) {
+        return !Double.isFinite(f.has())
+                ? Text.words(what + " does not come down in the pit or bin")
+                : f.has() < 0
+                        ? Text.of(
+                                what + " lands {} outside the pit or bin; it has to land {} inside",
+                                Text.amount(-f.has(), Kind.LENGTH),
+                                f.needed())
+                        : Text.of(
+                                what + " lands {} inside the edge of the pit or bin, {} wanted", f.there(), f.needed());
+    }
+
     Finding finding(Findings make, String part, String before) {
         Extreme worst = inside.found();
         if (!any()) {
@@ -80,7 +96,7 @@ final class LandingSpot {
                         .plus(receiver.name())
                         .plus(Text.of(", which is {} wide", Text.amount(width, Kind.LENGTH, "mm", 0)));
         Text note = Text.words(before).plus(where);
-        if (speed > 0) {
+        if (speed >= SLOW) {
             note = note.plus(Text.of(", at {}", Text.amount(speed, Kind.SPEED, "m/s", 1)));
         }
         return make.compare(part, wanted, worst.value(), 1, Kind.LENGTH, worst, note);

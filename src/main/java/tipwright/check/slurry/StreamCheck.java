@@ -85,6 +85,13 @@ public final class StreamCheck implements TimedCheck {
     }
 
     @Override
+    public Text says(Finding finding) {
+        String from =
+                finding.partId().isEmpty() ? "" : " from '" + finding.partId().replace('-', ' ') + "'";
+        return LandingSpot.says("what drains" + from, finding);
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
         Design design = analysis.design();
         Receiver receiver = design.receiver();

@@ -76,6 +76,11 @@ public final class HangCheck implements Check {
     }
 
     @Override
+    public Text says(Finding finding) {
+        return finding.allowed("lifted by its eye, " + finding.partId() + ", it hangs out of level by");
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
         Findings make = new Findings(this, design);

@@ -66,6 +66,14 @@ public final class SkidCheck implements Check {
     }
 
     @Override
+    public Text says(Finding finding) {
+        return Text.of(
+                "on a slope of {}; it would skid from {} on, with its margin",
+                Text.degrees(Math.atan(finding.needs()), 1),
+                Text.degrees(Math.atan(finding.has()), 1));
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
         Findings make = new Findings(this, design);
@@ -82,7 +90,7 @@ public final class SkidCheck implements Check {
                 "",
                 usage,
                 Extreme.NOWHERE,
-                Text.of("slope as a share; a slope of {}", Text.degrees(Math.atan(slope), 1))));
+                Text.of("slope as rise over run; a slope of {}", Text.degrees(Math.atan(slope), 1))));
     }
 
     /** A slope as rise over run, with the friction that holds on it. */

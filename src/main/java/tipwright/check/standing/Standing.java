@@ -12,6 +12,8 @@ import tipwright.analysis.WindArea;
 import tipwright.check.standing.Footprint.Mass;
 import tipwright.design.Design;
 import tipwright.design.around.Footing;
+import tipwright.design.tank.CaseName;
+import tipwright.design.tank.Tank;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.Range;
 import tipwright.geometry.Solid;
@@ -85,12 +87,14 @@ record Standing(
         private Text worstEdge = Text.NONE;
         private final Extreme.Search heaviest = Extreme.Search.largest();
         private Text caught = Text.NONE;
+        private final Tank tank;
         private @Nullable Text lifts;
         private int most = -1;
         private final Set<Integer> lifting = new TreeSet<>();
 
         Walk(Design design, Footing footing, double y) {
             this.footing = footing;
+            tank = design.tank();
             this.y = y;
             footprint = Footprint.around(footing.outline(), y);
             up = design.site().up();
@@ -182,7 +186,7 @@ record Standing(
                 most = heaviest.offer(load, pose.tilt(), loadCase, null) ? i : most;
                 if (load == 0 && first) {
                     lifting.add(i);
-                    lifts = Text.degrees(pose.tilt(), 0).plus(" (" + loadCase + ")");
+                    lifts = Text.degrees(pose.tilt(), 0).plus(" (" + CaseName.shown(loadCase, tank) + ")");
                 }
             }
         }

@@ -99,6 +99,21 @@ public final class TipOverCheck implements Check {
     }
 
     @Override
+    public Text says(Finding finding) {
+        return switch (finding.partId()) {
+            case "any-way-round" -> Text.of(
+                    "parked any way round, the machine keeps its margin on slopes up to {}, {} wanted",
+                    finding.there(),
+                    finding.needed());
+            case "as-it-stands" -> Text.of(
+                    "parked as in the file, {} turn the machine over and {} hold it, the margin taken off",
+                    finding.needed(),
+                    finding.there());
+            default -> Check.super.says(finding);
+        };
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
         Findings make = new Findings(this, design);
@@ -165,7 +180,7 @@ public final class TipOverCheck implements Check {
         Double rating = footing.rating();
         if (rating == null) {
             Text most = Double.isInfinite(s.heaviest().value())
-                    ? Text.words("; it tips over")
+                    ? Text.words("; it overturns")
                     : Text.of(
                             "; the most on one is {}", Text.amount(s.heaviest().value(), Kind.FORCE, "kN", 1));
             return make.missing(SUPPORTS, Text.words("supports.rating missing").plus(most));

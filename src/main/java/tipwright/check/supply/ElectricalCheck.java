@@ -75,7 +75,7 @@ public final class ElectricalCheck implements TimedCheck {
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return switch (finding.id().substring(finding.id().indexOf('/') + 1)) {
+        return switch (finding.partId()) {
             case "current" -> Text.words("a stronger actuator, or " + Fix.ARM + ", or less in the tank");
             case "fuse" -> Fix.of("a larger fuse{}, if the cable and the actuator are rated for it", finding, limits);
             case "cable" -> Fix.of("a thicker cable{}, or a smaller fuse", finding, limits);

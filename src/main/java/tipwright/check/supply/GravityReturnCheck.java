@@ -67,6 +67,11 @@ public final class GravityReturnCheck implements Check {
     }
 
     @Override
+    public Text says(Finding finding) {
+        return finding.has() > 0 ? Check.super.says(finding) : finding.note();
+    }
+
+    @Override
     public List<Finding> run(Analysis analysis) {
         Design design = analysis.design();
         List<Cylinder> cylinders = new ArrayList<>();

@@ -14,7 +14,7 @@ import tipwright.quantity.Kind;
  * @param years that it is to last; null when not known
  */
 public record Use(
-        @Note("How often it tips and comes back in an hour")
+        @Note("How often it dumps and comes back in an hour")
                 @Measured(value = Kind.RATIO, atLeast = "0", atMost = "1000")
                 @Nullable
                 Double dumpsPerHour,

@@ -8,34 +8,54 @@ import java.util.Optional;
 
 /** The built-in load cases: what the file and the JSON call them, and what a person reads. */
 public enum CaseName {
-    HELD("full, outlet shut", "All of the slurry stays in; its surface stays level."),
-    DRAINING("draining, outlet open", "The slurry leaves as soon as it can: it drains while the tank tilts."),
+    HELD(
+            "full, outlet shut",
+            "All of the slurry stays in; its surface stays level.",
+            "full, load still in it",
+            "All of the load stays in, as if nothing ran over the lip; its surface stays level."),
+    DRAINING(
+            "draining, outlet open",
+            "The slurry leaves as soon as it can: it drains while the tank tilts.",
+            "pouring over the lip",
+            "The slurry runs over the lip as soon as it can, while the tank tilts."),
     HEAPED("heaped grit", "The water is gone; the grit lies at its angle of repose and slides out as the tank tilts."),
     CAKED("stuck cake", "The water is gone; the grit sticks where it settled, as one lump, until it lets go."),
     EMPTY("empty", "The tank alone."),
     HEEL("left in the tank", "The tank with what is still in it at full tilt, on the way back down."),
     SETTLED(
             "settled, water on top",
-            "The outlet is shut; the grit is packed where it settled, the free water above it is level."),
+            "All of it is still in the tank; the grit is packed where it settled, the free water above it is level."),
     SLID(
             "grit slid to the outlet",
-            "The outlet is shut; the grit has run against the dump end, with free water above it."),
+            "All of it is still in the tank; the grit has run against the dump end, with free water above it.",
+            "grit slid to the lip",
+            "All of it is still in the tank; the grit has run against the dump end, with free water above it."),
     STUCK_PLUS_Z("half the cake stuck, +z side", "Half of the grit stays stuck along the +z side; the rest is gone."),
     STUCK_MINUS_Z("half the cake stuck, -z side", "Half of the grit stays stuck along the -z side; the rest is gone."),
     FROZEN("frozen solid", "All of the slurry is one rigid lump, as it stood when the tank was stowed."),
-    BRIM("full of rainwater", "Water fills the tank up to its rim or vent; the outlet is shut."),
+    BRIM("full of rainwater", "Water fills the tank up to its rim or vent, and nothing leaves."),
     BRIDGED(
             "outlet blocks on the way",
-            "The outlet blocks while the tank drains, at the worst moment up to each tilt.");
+            "The outlet blocks while the tank drains, at the worst moment up to each tilt.",
+            "load hangs up on the way",
+            "Part of the load hangs up in the tank while the rest pours out, at the worst moment up to each tilt.");
 
     private static final String STUCK = "caked and stuck";
 
     private final String shown;
     private final String about;
+    private final String poured;
+    private final String aboutPoured;
 
     CaseName(String shown, String about) {
+        this(shown, about, shown, about);
+    }
+
+    CaseName(String shown, String about, String poured, String aboutPoured) {
         this.shown = shown;
         this.about = about;
+        this.poured = poured;
+        this.aboutPoured = aboutPoured;
     }
 
     /** As in the design file and in the JSON. */
@@ -46,6 +66,16 @@ public enum CaseName {
     /** As a person reads it. */
     public String shown() {
         return shown;
+    }
+
+    /** As a person reads it for a tank that has no outlet to shut, only a lip. */
+    public String poured() {
+        return poured;
+    }
+
+    /** What it is then, in a sentence. */
+    public String aboutPoured() {
+        return aboutPoured;
     }
 
     /** What it is, in a sentence or two. */
@@ -72,13 +102,13 @@ public enum CaseName {
     }
 
     /** What a person reads for a name, and for the condition after it; the design's own cases keep theirs. */
-    public static String shown(String key) {
+    public static String shown(String key, Tank tank) {
         int end = key.indexOf(", ");
         if (end > 0) {
-            return shown(key.substring(0, end)) + key.substring(end);
+            return shown(key.substring(0, end), tank) + key.substring(end);
         }
         return key.equals(STUCK)
                 ? "cake that never lets go"
-                : of(key).map(CaseName::shown).orElse(key);
+                : of(key).map(c -> tank.pours() ? c.poured : c.shown).orElse(key);
     }
 }

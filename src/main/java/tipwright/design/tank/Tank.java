@@ -9,7 +9,9 @@ import tipwright.design.key.ExactlyOne;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
 import tipwright.design.key.Preset;
+import tipwright.geometry.Range;
 import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
 
 /**
@@ -45,6 +47,20 @@ public record Tank(
                 @Nullable
                 Double suction,
         @Note("The side without a wall: top or front, the dump end; its rim is the lip") @Nullable Open open) {
+
+    /**
+     * Whether nothing shuts it: no opening has a door or opens later, and the lowest edge of each lies above the middle of the inside,
+     * tank stowed. The load then leaves over a lip alone.
+     */
+    public boolean pours() {
+        if (openings.isEmpty() || openings.stream().anyMatch(o -> o.door() != null || o.opensAt() > 0)) {
+            return false;
+        }
+        Vec3 up = new Vec3(0, 1, 0);
+        Range height = interior.solid().extent(up);
+        double middle = (height.low() + height.high()) / 2;
+        return openings.stream().allMatch(o -> o.lip(up) > middle);
+    }
 
     /** Which side of the wall was measured. */
     public enum Sizes {

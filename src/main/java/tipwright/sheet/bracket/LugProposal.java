@@ -229,11 +229,8 @@ final class LugProposal {
             }
             Map<String, Finding> worst = new LinkedHashMap<>();
             for (Finding f : findings) {
-                int end = f.id().indexOf('/');
-                String check = end < 0 ? f.id() : f.id().substring(0, end);
-                String part = f.id().substring(end + 1);
-                if (LOOKED_AT.contains(check) && mine(s.place, part)) {
-                    worst.merge(check, f, (a, b) -> b.utilisation() > a.utilisation() ? b : a);
+                if (LOOKED_AT.contains(f.checkId()) && mine(s.place, f.partId())) {
+                    worst.merge(f.checkId(), f, (a, b) -> b.utilisation() > a.utilisation() ? b : a);
                 }
             }
             s.found = worst;

@@ -162,12 +162,7 @@ final class MountProposal {
     }
 
     private boolean mine(Finding f) {
-        return missing.stream().anyMatch(i -> LOOKED_AT.contains(check(f)) && f.id().endsWith("/" + joint(i)));
-    }
-
-    private static String check(Finding f) {
-        int slash = f.id().indexOf('/');
-        return slash < 0 ? f.id() : f.id().substring(0, slash);
+        return missing.stream().anyMatch(i -> LOOKED_AT.contains(f.checkId()) && f.id().endsWith("/" + joint(i)));
     }
 
     /** What of the mounts does not pass, or cannot be told; null: nothing. */
@@ -184,7 +179,7 @@ final class MountProposal {
         if (failed.verdict() == Verdict.NOT_CHECKED) {
             return false;
         }
-        switch (check(failed)) {
+        switch (failed.checkId()) {
             case "prying" -> {
                 plate++;
                 leg = plate < plates.size()
@@ -206,7 +201,7 @@ final class MountProposal {
 
     private Map<String, Double> most(List<Finding> all) {
         Map<String, Double> most = new LinkedHashMap<>();
-        all.stream().filter(this::mine).forEach(f -> most.merge(check(f), f.utilisation(), Math::max));
+        all.stream().filter(this::mine).forEach(f -> most.merge(f.checkId(), f.utilisation(), Math::max));
         return most;
     }
 

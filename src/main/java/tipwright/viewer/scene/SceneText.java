@@ -152,7 +152,7 @@ public final class SceneText extends Pane {
         String about = machine.dump().loadCase(machine.loadCase()).load().about();
         y = line(
                 all,
-                CaseName.shown(machine.loadCase()) + ": " + about,
+                CaseName.shown(machine.loadCase(), machine.dump().design().tank()) + ": " + about,
                 0.85 * size,
                 theme.faint(),
                 FontWeight.NORMAL,

@@ -21,7 +21,7 @@ import javafx.scene.shape.Line;
 import javafx.scene.shape.Rectangle;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
-import tipwright.design.Limits;
+import tipwright.design.Design;
 import tipwright.design.tank.CaseName;
 import tipwright.report.RemedyText;
 
@@ -31,6 +31,7 @@ final class CheckRows extends VBox {
     private static final double SHOWN = 1.5;
 
     private final TicketHost host;
+    private final Design design;
     private final Function<Finding, List<Node>> fixes;
     private final Map<Finding, VBox> open = new LinkedHashMap<>();
 
@@ -39,12 +40,13 @@ final class CheckRows extends VBox {
      *
      * @param fixes what stands under a check as to fixes, made each time it is asked for
      */
-    CheckRows(TicketHost host, List<Finding> findings, Limits limits, Function<Finding, List<Node>> fixes) {
+    CheckRows(TicketHost host, List<Finding> findings, Design design, Function<Finding, List<Node>> fixes) {
         this.host = host;
+        this.design = design;
         this.fixes = fixes;
         setId("checks");
         for (Finding f : findings) {
-            getChildren().add(row(f, RemedyText.of(f, limits, host.inUnits())));
+            getChildren().add(row(f, RemedyText.of(f, design.limits(), host.inUnits())));
         }
     }
 
@@ -114,13 +116,13 @@ final class CheckRows extends VBox {
         return f.verdict() == Verdict.PASS ? number : number + " " + f.verdict().says();
     }
 
-    private static String where(Finding f) {
+    private String where(Finding f) {
         String at = Double.isNaN(f.tilt())
                 ? ""
                 : String.format(Locale.ROOT, "\nWorst at %.1f\u00b0", Math.toDegrees(f.tilt()));
         return f.loadCase() == null
                 ? at
-                : at + (at.isEmpty() ? "\nLoad case " : ", load case ") + CaseName.shown(f.loadCase());
+                : at + (at.isEmpty() ? "\nLoad case " : ", load case ") + CaseName.shown(f.loadCase(), design.tank());
     }
 
     private Pane bar(Finding f) {

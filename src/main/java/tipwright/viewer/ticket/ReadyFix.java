@@ -15,7 +15,7 @@ import tipwright.remedy.TriedFix;
 public record ReadyFix(TriedFix fix, @Nullable String text) {
     /** For a button: 'Move the frame pin 10 mm down'. */
     String label(UnitSystem units) {
-        String brief = brief(fix.words().show(units));
+        String brief = fix.words().show(units);
         String first = brief.split(" ", 2)[0];
         boolean thing = first.equals("the") || first.equals("a") || first.equals("an") || first.equals("two");
         return thing ? "Use " + brief : Text.capital(brief);
@@ -23,20 +23,12 @@ public record ReadyFix(TriedFix fix, @Nullable String text) {
 
     /** What the button leaves out, and what comes of it: '(to x = 220 mm, y = -405 mm), then every check passes'; may be empty. */
     String rest(UnitSystem units) {
-        String words = fix.words().show(units);
-        String rest = words.substring(brief(words).length()).strip();
-        String more = rest.startsWith(",") ? rest.substring(1).strip() : rest;
+        String more = fix.detail().show(units);
         return fix.everything() ? more + (more.isEmpty() ? "" : ", ") + "then every check passes" : more;
-    }
-
-    private static String brief(String words) {
-        int end = words.indexOf(" (");
-        int to = words.indexOf(", to x = ");
-        return end > 0 ? words.substring(0, end) : to > 0 ? words.substring(0, to) : words;
     }
 
     /** In full, with what comes of it: '...; then every check passes'. */
     String says(UnitSystem units) {
-        return fix.words().show(units) + (fix.everything() ? "; then every check passes" : "");
+        return fix.said().show(units) + (fix.everything() ? "; then every check passes" : "");
     }
 }

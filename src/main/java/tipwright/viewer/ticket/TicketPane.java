@@ -59,8 +59,7 @@ public final class TicketPane extends VBox {
                 .sorted(Comparator.comparing(Finding::verdict, TicketPane::worstFirst)
                         .thenComparingDouble(f -> Double.isNaN(f.utilisation()) ? 0 : -f.utilisation()))
                 .toList();
-        CheckRows made =
-                new CheckRows(host, findings, judged.early().analysis().design().limits(), this::fixes);
+        CheckRows made = new CheckRows(host, findings, judged.early().analysis().design(), this::fixes);
         rows = made;
         return made;
     }
@@ -151,9 +150,7 @@ public final class TicketPane extends VBox {
         }
         checked.warnings().forEach(line -> nodes.add(marked(Verdict.CLOSE, line)));
         if (!ticket.cannotTell().isEmpty()) {
-            nodes.add(marked(
-                    Verdict.NOT_CHECKED,
-                    "Cannot tell, sizes missing: " + String.join("; ", ticket.cannotTell()) + "."));
+            nodes.add(marked(Verdict.NOT_CHECKED, "Cannot tell: " + String.join("; ", ticket.cannotTell()) + "."));
         }
     }
 

@@ -26,19 +26,6 @@ import tipwright.viewer.ticket.Judged;
 /** Along the foot of the window: what is worst, the force across the bar in which the tilt is dragged, and playing the dump. */
 final class Transport extends VBox implements Panel {
     private static final double STEP = Math.toRadians(1);
-    /** Load cases by what a person calls them. */
-    private static final StringConverter<String> SHOWN = new StringConverter<>() {
-        @Override
-        public String toString(String name) {
-            return name == null ? "" : CaseName.shown(name);
-        }
-
-        @Override
-        public String fromString(String shown) {
-            return shown;
-        }
-    };
-
     private static final StringConverter<Double> PACE = new StringConverter<>() {
         @Override
         public String toString(@Nullable Double times) {
@@ -118,7 +105,19 @@ final class Transport extends VBox implements Panel {
         pace.setAccessibleText("how fast it plays");
         pace.setConverter(PACE);
         cases.setId("case");
-        cases.setConverter(SHOWN);
+        cases.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(@Nullable String name) {
+                return name == null
+                        ? ""
+                        : CaseName.shown(name, shown.dump().design().tank());
+            }
+
+            @Override
+            public String fromString(String name) {
+                return name;
+            }
+        });
         cases.setAccessibleText("load case");
         cases.setMaxWidth(Double.MAX_VALUE);
         cases.setOnAction(e -> {

@@ -32,7 +32,7 @@ class OverCentreWordsTest {
                 "stroke: 1500 mm"));
         assertThat(f.verdict()).isEqualTo(Verdict.CLOSE);
         assertThat(f.note().metric())
-                .startsWith("the pull turns into a push: full, outlet shut at")
+                .startsWith("the pull turns into a push at ")
                 .doesNotContain("the push turns into a pull");
         // past the crossing it is the push that holds the tank back
         assertThat(f.demand()).isPositive();
@@ -53,7 +53,7 @@ class OverCentreWordsTest {
         Finding f = of(yaml);
         assertThat(f.verdict()).isEqualTo(Verdict.CLOSE);
         assertThat(f.note().metric())
-                .contains("pushes with the load 'full, outlet shut'")
+                .contains("pushes with the load 'full, load still in it'")
                 .contains("pulls with the load 'empty'");
     }
 

@@ -57,7 +57,7 @@ class LostHelperTest {
         Finding hot = of(mild, "what-if/gas-springs-hot-and-new");
         double most = worst(findings(gas(3000 * 333.15 / 293.15 + " N")), mild);
         assertThat(hot.utilisation()).isCloseTo(most, within(1e-6));
-        assertThat(hot.note().metric()).contains("worst of what that makes worse");
+        assertThat(hot.note().metric()).contains("worst then: Actuator: pull");
         List<Finding> warmer = findings(gas("3 kN") + "site: {hottest: 80 degC}\n");
         assertThat(of(warmer, "what-if/gas-springs-hot-and-new").utilisation()).isGreaterThan(hot.utilisation());
     }

@@ -10,8 +10,10 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import tipwright.report.Vocabulary;
 
 /** Every mistake is told with its line and column, in these very words. */
 class ErrorTextTest {
@@ -51,6 +53,15 @@ class ErrorTextTest {
                     .as(problem.text())
                     .containsPattern("^['\"]?" + Pattern.quote(quoted.group(1)));
         }
+    }
+
+    /** Paths of keys and what is quoted are the file's own. */
+    @Test
+    void everyWordOfAMistakeIsKnown() throws IOException {
+        String told = cases().flatMap(c -> c.expected.stream())
+                .map(problem -> problem.replaceFirst("^[^:]*:\\d+:\\d+: ", "").replaceFirst("^[\\w.\\[\\]-]+: ", ""))
+                .collect(java.util.stream.Collectors.joining("\n"));
+        Vocabulary.assertKnown("mistakes in a design file", told, "");
     }
 
     static Stream<Case> cases() throws IOException {
