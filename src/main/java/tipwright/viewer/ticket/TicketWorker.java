@@ -109,7 +109,8 @@ public final class TicketWorker {
         Result result = checked.result();
         PartsAtHand names = draft.parts(good.design());
         // what is close can wait while something fails
-        TriedFixes tried = FixSearch.of(result, () -> Shop.of(names, good.units()), result.verdict() != Verdict.FAIL, () -> wanted(mine));
+        TriedFixes tried = FixSearch.of(
+                result, () -> Shop.of(names, good.units()), result.verdict() != Verdict.FAIL, () -> wanted(mine));
         List<ReadyFix> ready = ready(draft, good, tried, result, mine);
         if (!wanted(mine)) {
             return;
@@ -155,7 +156,8 @@ public final class TicketWorker {
             }
             Result result = work.checked.result();
             PartsAtHand names = work.draft.parts(work.good.design());
-            TriedFixes more = FixSearch.of(result, () -> Shop.of(names, work.good.units()), finding, () -> wanted(mine));
+            TriedFixes more =
+                    FixSearch.of(result, () -> Shop.of(names, work.good.units()), finding, () -> wanted(mine));
             List<ReadyFix> ready = ready(work.draft, work.good, more, result, mine);
             Checked was = work.checked;
             Checked with = new Checked(

@@ -8,6 +8,7 @@ import static tipwright.Swap.swap;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -17,6 +18,7 @@ import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -147,7 +149,10 @@ class InThePictureTest {
         Node corner = robot.lookup("#zone-foot-pin-3").query();
         WaitForAsyncUtils.asyncFx(corner::requestFocus);
         WaitForAsyncUtils.waitForFxEvents();
-        robot.press(KeyCode.ALT).type(KeyCode.RIGHT).type(KeyCode.UP).release(KeyCode.ALT);
+        for (KeyCode way : List.of(KeyCode.RIGHT, KeyCode.UP)) {
+            WaitForAsyncUtils.asyncFx(
+                    () -> corner.fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", way, false, false, true, false)));
+        }
         waitFor(() -> !text().equals(moved));
         assertThat(robot.lookup("#zone-foot-pin-3").query().isFocused()).isTrue();
         press(robot, "#take-out-foot-pin");
