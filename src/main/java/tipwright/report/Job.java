@@ -26,11 +26,21 @@ public record Job(Design design, UnitSystem units) {
         double volume = slurry.volumeIn(inside);
         double density = slurry.mixtureDensity();
         return "A tank of " + show(inside, Kind.VOLUME) + " ("
-                + word(design.tank().interior()) + ") with "
+                + shape() + ") with "
                 + show(volume, Kind.VOLUME) + " of slurry in it (" + show(volume * density, Kind.MASS) + " at "
                 + show(density, Kind.DENSITY) + ") tilts from "
                 + Scale.angle().show(design.tilt().from()) + " to "
                 + Scale.angle().show(design.tilt().to()) + ", moved by " + actuators() + way() + ".";
+    }
+
+    /** As a shop would call it. */
+    private String shape() {
+        String word = word(design.tank().interior());
+        return switch (word) {
+            case "prism" -> "straight walls";
+            case "mesh" -> "shape from a mesh file";
+            default -> word;
+        };
     }
 
     private String actuators() {
