@@ -58,7 +58,7 @@ public final class FillSection {
             return "It fails even with the tank empty, so no fill level passes.";
         }
         String amount = show(most.volume(), Kind.VOLUME) + ", " + show(most.mass(), Kind.MASS) + " of this slurry";
-        if (most.fill() < LITTLE) {
+        if (most.limit() != null && most.fill() < LITTLE) {
             return "Next to nothing may be in it. With more, this fails: " + Prose.safe(most.limit()) + ".";
         }
         String level = " Set the level switch " + Marks.show(most.level(), style.units())

@@ -26,9 +26,9 @@ public record Then(Finding worst, Text cause, List<String> others) {
         return Text.join("; ", List.of(cause, Text.words(lead + worst.title()), also()));
     }
 
-    /** The same with what the worst says in full. */
+    /** The cause, and what the worst says in full; what fails too stands in the note. */
     public Text says(Text said) {
-        return Text.join("; ", List.of(cause, said, also()));
+        return Text.join("; ", List.of(cause, said));
     }
 
     private Text also() {

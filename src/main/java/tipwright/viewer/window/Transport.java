@@ -108,9 +108,11 @@ final class Transport extends VBox implements Panel {
         cases.setConverter(new StringConverter<>() {
             @Override
             public String toString(@Nullable String name) {
-                return name == null
-                        ? ""
-                        : CaseName.shown(name, shown.dump().design().tank());
+                DumpStates dump = shown.dump();
+                if (name == null || dump == null) {
+                    return name == null ? "" : name;
+                }
+                return CaseName.shown(name, dump.design().tank());
             }
 
             @Override
