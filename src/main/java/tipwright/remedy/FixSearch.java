@@ -45,16 +45,13 @@ public final class FixSearch {
 
     private final Trials trials;
     private final Shop shop;
+    private final BooleanSupplier asked;
     private final List<TriedFix> found = new ArrayList<>();
 
-    private FixSearch(Trials trials, Shop shop) {
+    private FixSearch(Trials trials, Shop shop, BooleanSupplier wanted) {
         this.trials = trials;
         this.shop = shop;
-    }
-
-    /** The changes that fix what fails, with nobody who might lose interest. */
-    public static TriedFixes of(Result result, Supplier<Shop> shop, boolean close) {
-        return of(result, shop, close, () -> true);
+        asked = wanted;
     }
 
     /**
@@ -62,7 +59,15 @@ public final class FixSearch {
      *
      * @param shop what can be had; asked for only when something is to be fixed
      * @param close whether what is close is to be fixed too
-     * @param wanted whether somebody still wants to know; asked before every try
+     */
+    public static TriedFixes of(Result result, Supplier<Shop> shop, boolean close) {
+        return of(result, shop, close, () -> true);
+    }
+
+    /**
+     * The same for as long as it is wanted; what is found until then is kept.
+     *
+     * @param wanted asked before every try
      */
     public static TriedFixes of(Result result, Supplier<Shop> shop, boolean close, BooleanSupplier wanted) {
         List<Finding> bad = result.findings().stream()
@@ -72,8 +77,8 @@ public final class FixSearch {
     }
 
     /** The changes with which one finding passes well that fails or is close, whatever else fails meanwhile. */
-    public static TriedFixes of(Result result, Supplier<Shop> shop, Finding finding) {
-        return of(result, shop, List.of(finding), () -> true);
+    public static TriedFixes of(Result result, Supplier<Shop> shop, Finding finding, BooleanSupplier wanted) {
+        return of(result, shop, List.of(finding), wanted);
     }
 
     private static TriedFixes of(Result result, Supplier<Shop> shop, List<Finding> bad, BooleanSupplier wanted) {
@@ -81,8 +86,8 @@ public final class FixSearch {
             return TriedFixes.NONE;
         }
         try {
-            Trials trials = new Trials(result, bad, BUDGET, wanted);
-            FixSearch search = new FixSearch(trials, shop.get());
+            Trials trials = new Trials(result, bad, BUDGET);
+            FixSearch search = new FixSearch(trials, shop.get(), wanted);
             boolean complete = search.all(bad);
             return new TriedFixes(search.found, true, complete);
         } catch (CannotComputeException e) {
@@ -116,7 +121,7 @@ public final class FixSearch {
                 }
             }
             for (Map.Entry<String, Set<String>> ladder : ladders.entrySet()) {
-                if (trials.left() <= 0) {
+                if (trials.left() <= 0 || !asked.getAsBoolean()) {
                     return false;
                 }
                 climb(ladder.getKey(), proposer.changes(trials.analysis(), ladder.getKey(), shop), ladder.getValue());
@@ -135,7 +140,7 @@ public final class FixSearch {
         for (List<Proposal> rung : ladder) {
             List<Looked> good = new ArrayList<>();
             for (Proposal p : rung) {
-                if (trials.left() <= Math.max(0, end)) {
+                if (trials.left() <= Math.max(0, end) || !asked.getAsBoolean()) {
                     return;
                 }
                 Trials.Look look = trials.look(p.design(), still.keySet());
@@ -148,7 +153,7 @@ public final class FixSearch {
             for (Looked l : good) {
                 Set<String> open = new HashSet<>(l.look().fixes());
                 open.retainAll(still.keySet());
-                if (open.isEmpty() || disappointed >= DISAPPOINTMENTS || trials.left() <= 0) {
+                if (open.isEmpty() || disappointed >= DISAPPOINTMENTS || trials.left() <= 0 || !asked.getAsBoolean()) {
                     continue;
                 }
                 TriedFix fix = trials.full(kind, l.proposal());

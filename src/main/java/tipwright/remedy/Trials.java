@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analyser;
@@ -35,7 +34,6 @@ final class Trials {
     private final Result before;
     private final FixRule rule;
     private final Analysis coarse;
-    private final BooleanSupplier wanted;
     private int left;
 
     /**
@@ -43,12 +41,10 @@ final class Trials {
      *
      * @param bad findings that are to be fixed
      * @param budget in analyses without time
-     * @param wanted whether somebody still wants to know
      * @throws CannotComputeException when the design itself cannot be computed
      */
-    Trials(Result before, List<Finding> bad, int budget, BooleanSupplier wanted) throws CannotComputeException {
+    Trials(Result before, List<Finding> bad, int budget) throws CannotComputeException {
         this.before = before;
-        this.wanted = wanted;
         left = budget;
         rule = FixRule.of(before, bad.stream().map(Finding::id).collect(Collectors.toSet()));
         coarse = Analyser.analyse(coarse(before.analysis().design()));
@@ -64,7 +60,7 @@ final class Trials {
 
     /** What may still be tried, in analyses without time. */
     int left() {
-        return wanted.getAsBoolean() ? left : 0;
+        return left;
     }
 
     /** Of the design as it is. */

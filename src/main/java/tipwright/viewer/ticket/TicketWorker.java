@@ -190,7 +190,7 @@ public final class TicketWorker {
             }
             Checked was = work.checked;
             Result result = was.result();
-            TriedFixes more = FixSearch.of(result, work.asked::shop, finding);
+            TriedFixes more = FixSearch.of(result, work.asked::shop, finding, () -> wanted(work.asked));
             List<ReadyFix> ready = ready(work.asked, more, result);
             Checked with = new Checked(
                     result, was.assumptions(), was.remarks(), was.fixes().plus(more), was.sure(), was.sizes());

@@ -100,6 +100,44 @@ class PictureTest {
         return Color.RGBtoHSB(c.getRed(), c.getGreen(), c.getBlue(), null)[1];
     }
 
+    /** The cable shows, is told as made up, and goes when it is not wanted. */
+    @Test
+    void cableIsShownOrNot() throws Exception {
+        WaitForAsyncUtils.asyncFx(() -> {
+                    StillCamera shooter = new StillCamera(
+                            Trial.shipped("silt-trailer"),
+                            "empty",
+                            Theme.LIGHT,
+                            UnitSystem.METRIC,
+                            Camera.Place.CORNER,
+                            WIDTH,
+                            HEIGHT);
+                    shooter.shoot(0);
+                    assertThat(madeUp(shooter.picture())).contains("way of the cable");
+                    shooter.picture().setHoses(false);
+                    shooter.shoot(0);
+                    assertThat(madeUp(shooter.picture())).doesNotContain("way of the cable");
+                    shooter.picture().lettering().setVisible(false);
+                    int[] bare = shooter.shoot(0).getRGB(0, 0, WIDTH, HEIGHT, null, 0, WIDTH);
+                    shooter.picture().setHoses(true);
+                    int[] cable = shooter.shoot(0).getRGB(0, 0, WIDTH, HEIGHT, null, 0, WIDTH);
+                    assertThat(java.util.stream.IntStream.range(0, bare.length)
+                                    .filter(i -> bare[i] != cable[i])
+                                    .count())
+                            .isBetween(20L, 5000L);
+                    return null;
+                })
+                .get();
+    }
+
+    private static String madeUp(Picture picture) {
+        return picture.lettering().lookupAll("Text").stream()
+                .map(n -> ((javafx.scene.text.Text) n).getText())
+                .filter(t -> t.endsWith("only drawn, not in the file"))
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** The slurry is brown, 25 to 55 degrees round the colour wheel; where there is none the see-through wall is bluish. */
     @Test
     void slurryFillsTheTankUpToItsSurface() throws Exception {

@@ -3,9 +3,12 @@ package tipwright.viewer.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -15,8 +18,8 @@ import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
-import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfEnvironmentVariable;
@@ -45,7 +48,14 @@ class InThePictureTest {
 
     @Start
     void start(Stage on) throws IOException {
-        window = WindowProgram.open(on, new DesignName("knee-stand", true), folder.resolve("unsaved"));
+        // few tilts and no supply: the checks that follow each change beside the window are not what is looked at
+        Path file = folder.resolve("knee.yaml");
+        String text = Files.readString(Path.of("geometry", "knee-stand.yaml"));
+        Files.writeString(
+                file,
+                swap(text, "tilt: {to: 45 deg}", "tilt: {to: 45 deg, step: 10 deg}")
+                        .replaceFirst("(?m)^supply: .*\n", ""));
+        window = WindowProgram.open(on, new DesignName(file.toString(), false), folder.resolve("unsaved"));
         on.show();
         window.picture().requestFocus();
     }
@@ -105,9 +115,8 @@ class InThePictureTest {
     private void measuresByKeyboard(FxRobot robot) {
         WaitForAsyncUtils.asyncFx(() -> window.picture().requestFocus());
         WaitForAsyncUtils.waitForFxEvents();
-        assertThat(drawnOnly(robot)).contains("way of the cable");
         robot.type(KeyCode.H);
-        assertThat(drawnOnly(robot)).doesNotContain("way of the cable");
+        assertThat(window.picture().picture().hoses()).isFalse();
         robot.type(KeyCode.D);
         assertThat(says(robot, "#measuring-hint")).startsWith("From the foot pin");
         Node first = window.picture().getScene().getFocusOwner();
@@ -118,12 +127,6 @@ class InThePictureTest {
         assertThat(robot.lookup("#measuring-hint").tryQuery()).isEmpty();
         robot.type(KeyCode.D).type(KeyCode.ENTER);
         assertThat(robot.lookup("#dimension-foot-pin-datum-x-0-y-0").tryQuery()).isPresent();
-    }
-
-    private static String drawnOnly(FxRobot robot) {
-        return robot.lookup(n -> n instanceof Text t && t.getText().endsWith("only drawn, not in the file"))
-                .<Text>query()
-                .getText();
     }
 
     private void zones(FxRobot robot) {
@@ -146,7 +149,10 @@ class InThePictureTest {
         Node corner = robot.lookup("#zone-foot-pin-3").query();
         WaitForAsyncUtils.asyncFx(corner::requestFocus);
         WaitForAsyncUtils.waitForFxEvents();
-        robot.press(KeyCode.ALT).type(KeyCode.RIGHT).type(KeyCode.UP).release(KeyCode.ALT);
+        for (KeyCode way : List.of(KeyCode.RIGHT, KeyCode.UP)) {
+            WaitForAsyncUtils.asyncFx(
+                    () -> corner.fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", way, false, false, true, false)));
+        }
         waitFor(() -> !text().equals(moved));
         assertThat(robot.lookup("#zone-foot-pin-3").query().isFocused()).isTrue();
         press(robot, "#take-out-foot-pin");
@@ -154,9 +160,13 @@ class InThePictureTest {
         press(robot, "#draw-knee");
         press(robot, "#draw-knee");
         waitFor(() -> says(robot, "#zone-of-knee").equals("knee: 200 x 200 mm"));
-        for (int i = 0; i < 6 && !text().equals(before); i++) {
-            robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
-        }
+        WaitForAsyncUtils.asyncFx(() -> {
+            while (window.shown().editor().canUndo()) {
+                window.shown().editor().undo();
+            }
+            window.shown().renew();
+        });
+        WaitForAsyncUtils.waitForFxEvents();
         assertThat(text()).isEqualTo(before);
         assertThat(says(robot, "#zone-of-knee")).isEqualTo("knee: stays");
     }
