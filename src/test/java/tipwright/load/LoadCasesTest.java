@@ -196,6 +196,6 @@ class LoadCasesTest {
         assertThat(table.cases().stream().map(LoadCase::name))
                 .containsExactly("draining", "heaped", "caked", "empty", "settled", "slid", "a man on the rim");
         assertThat(of(table, "a man on the rim").states().get(0).mass()).isCloseTo(5 * 0.004 * 7850 + 90, within(1e-9));
-        assertThat(table.notes()).anyMatch(n -> n.endsWith("full, outlet shut, left in the tank"));
+        assertThat(table.notes()).anyMatch(n -> n.endsWith("full, load still in it, left in the tank"));
     }
 }
