@@ -20,8 +20,6 @@ import tipwright.viewer.start.DesignName;
 /** Leads from the start to a machine and back, and remembers what was worked on. */
 final class FrontDesk implements MainWindow.Office {
     private static final int LARGEST = 10_000_000;
-    private static final double WIDTH = 1280;
-    private static final double HEIGHT = 800;
     /** Lines of a screen on which the text has its usual size. */
     private static final double USUAL = 1080;
 
@@ -67,7 +65,7 @@ final class FrontDesk implements MainWindow.Office {
                 em);
         Scene scene = stage.getScene();
         if (scene == null) {
-            scene = new Scene(pane[0], WIDTH, HEIGHT);
+            scene = FirstSize.scene(pane[0]);
             stage.setScene(scene);
         } else {
             scene.setRoot(pane[0]);

@@ -28,8 +28,6 @@ import tipwright.viewer.ticket.TicketPane;
 
 /** Puts the window together: the picture with its strip of parts, the ticket beside it, the bar of the tilt below. */
 public final class MainWindow implements Actions, Handles.Watcher, TicketHost, CardHost {
-    private static final double WIDTH = 1280;
-    private static final double HEIGHT = 800;
     private static final double BESIDE = 1.0 / 3;
     private static final double STEP = 0.1;
     /** Size of the text above which the picture is too narrow for all parts in a row. */
@@ -108,7 +106,7 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
         all.setBottom(foot);
         right.prefWidthProperty().bind(all.widthProperty().multiply(BESIDE));
         right.minWidthProperty().bind(right.prefWidthProperty());
-        scene = stage.getScene() == null ? new Scene(all, WIDTH, HEIGHT) : stage.getScene();
+        scene = stage.getScene() == null ? FirstSize.scene(all) : stage.getScene();
         scene.setRoot(all);
         for (Panel panel :
                 List.of(top, picture, parts, numbers, mounts, curves, transport, problems, cautions, shownBy(ticket))) {
