@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.viewer.window;
 
-import javafx.geometry.Rectangle2D;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.stage.Screen;
@@ -13,8 +12,15 @@ final class FirstSize {
 
     private FirstSize() {}
 
+    static double width() {
+        return Math.min(WIDTH, Screen.getPrimary().getVisualBounds().getWidth());
+    }
+
+    static double height() {
+        return Math.min(HEIGHT, Screen.getPrimary().getVisualBounds().getHeight());
+    }
+
     static Scene scene(Parent root) {
-        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
-        return new Scene(root, Math.min(WIDTH, screen.getWidth()), Math.min(HEIGHT, screen.getHeight()));
+        return new Scene(root, width(), height());
     }
 }

@@ -13,8 +13,6 @@ import tipwright.viewer.start.DesignName;
 
 /** Opens the window. Ends with 3 when it cannot be drawn. */
 public final class WindowProgram {
-    private static final double WIDTH = 1280;
-    private static final double HEIGHT = 800;
 
     private WindowProgram() {}
 
@@ -54,8 +52,8 @@ public final class WindowProgram {
             }
             List<String> args = getParameters().getUnnamed();
             Path unsaved = Recovery.folder();
-            stage.setWidth(WIDTH);
-            stage.setHeight(HEIGHT);
+            stage.setWidth(FirstSize.width());
+            stage.setHeight(FirstSize.height());
             if (args.isEmpty()) {
                 new FrontDesk(unsaved).begin(stage);
                 stage.show();
