@@ -141,9 +141,7 @@ public final class Checker {
     /** Begins work on a thread of its own, which does not keep the program alive. */
     private static <T> FutureTask<T> started(Callable<T> work) {
         FutureTask<T> task = new FutureTask<>(work);
-        Thread thread = new Thread(task, "check");
-        thread.setDaemon(true);
-        thread.start();
+        SideThreads.start("check", task);
         return task;
     }
 

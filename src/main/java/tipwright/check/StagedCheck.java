@@ -67,19 +67,13 @@ public final class StagedCheck {
         }
     }
 
-    private static void beside(Runnable work) {
-        Thread thread = new Thread(work, "check");
-        thread.setDaemon(true);
-        thread.start();
-    }
-
     /**
      * What the checks find that need no time, each the worst over the fills from empty to the stated one.
      *
      * @throws CannotComputeException when something does not converge
      */
     public Early atRest() throws CannotComputeException {
-        beside(() -> {
+        SideThreads.start("check", () -> {
             still.help();
             timing.run();
         });
@@ -112,7 +106,7 @@ public final class StagedCheck {
         return converged(() -> {
             Timing dump = SharedRun.found(timing);
             SharedRun moving = new SharedRun(TIMED, analysis, dump);
-            beside(moving::help);
+            SideThreads.start("check", moving::help);
             List<Finding> found = moving.findings();
             remember(found, fills.worst(Conditions.inTheWind(analysis, found)));
             List<Finding> all = Checks.all().stream()

@@ -5,8 +5,7 @@ import java.util.Objects;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import org.jspecify.annotations.Nullable;
-import tipwright.quantity.Kind;
-import tipwright.quantity.Quantities;
+import tipwright.check.SideThreads;
 
 /**
  * The design that a command line most likely asks for, read on a second processor while the command line is understood. Nothing
@@ -26,13 +25,8 @@ record Headstart(@Nullable String name, @Nullable FutureTask<DesignSource> begun
             return NONE;
         }
         String name = args.length < 2 || args[1].startsWith("-") ? null : args[1];
-        FutureTask<DesignSource> task = new FutureTask<>(() -> {
-            Quantities.units(Kind.LENGTH);
-            return DesignSource.find(name);
-        });
-        Thread thread = new Thread(task, "headstart");
-        thread.setDaemon(true);
-        thread.start();
+        FutureTask<DesignSource> task = new FutureTask<>(() -> DesignSource.find(name));
+        SideThreads.start("headstart", task);
         return new Headstart(name, task);
     }
 

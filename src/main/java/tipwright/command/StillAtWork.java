@@ -3,6 +3,7 @@ package tipwright.command;
 
 import java.io.PrintWriter;
 import java.time.Duration;
+import tipwright.check.SideThreads;
 
 /** Tells a person who waits that the program is still at work: after two seconds, then each time twice as late. */
 final class StillAtWork implements AutoCloseable {
@@ -16,8 +17,7 @@ final class StillAtWork implements AutoCloseable {
     private StillAtWork(PrintWriter err, Duration first) {
         this.err = err;
         this.first = first;
-        thread = new Thread(this::tell, "still-at-work");
-        thread.setDaemon(true);
+        thread = SideThreads.named("still-at-work").newThread(this::tell);
     }
 
     /**

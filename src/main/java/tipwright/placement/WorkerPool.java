@@ -9,6 +9,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
+import tipwright.check.SideThreads;
 
 /** Threads that work for one search; results come back in the order in which the work was given. */
 final class WorkerPool implements AutoCloseable {
@@ -17,11 +18,7 @@ final class WorkerPool implements AutoCloseable {
 
     WorkerPool(int threads, BooleanSupplier stop) {
         this.stop = stop;
-        pool = Executors.newFixedThreadPool(threads, work -> {
-            Thread thread = new Thread(work, "search");
-            thread.setDaemon(true);
-            return thread;
-        });
+        pool = Executors.newFixedThreadPool(threads, SideThreads.named("search"));
     }
 
     /** Whether to end with the best so far. */

@@ -8,7 +8,6 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -24,6 +23,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
+import tipwright.check.SideThreads;
 import tipwright.design.Design;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
@@ -44,11 +44,7 @@ public final class BeginPane extends StackPane {
     private final Label wrong = new Label();
     private final TextField file = new TextField();
     private final ScrollPane choices = new ScrollPane();
-    private final ExecutorService painter = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "examples");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final ExecutorService painter = SideThreads.queue("examples");
 
     /**
      * The start.

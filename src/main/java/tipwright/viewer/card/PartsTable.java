@@ -10,6 +10,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
+import tipwright.check.SideThreads;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
@@ -70,18 +71,14 @@ final class PartsTable extends VBox {
     }
 
     private void work(Callable<List<Line>> task) {
-        Thread thread = new Thread(
-                () -> {
-                    try {
-                        List<Line> lines = task.call();
-                        Platform.runLater(() -> show(lines));
-                    } catch (Exception e) {
-                        Platform.runLater(() -> state.setText("The parts could not be tried: " + e.getMessage()));
-                    }
-                },
-                "parts box");
-        thread.setDaemon(true);
-        thread.start();
+        SideThreads.start("parts box", () -> {
+            try {
+                List<Line> lines = task.call();
+                Platform.runLater(() -> show(lines));
+            } catch (Exception e) {
+                Platform.runLater(() -> state.setText("The parts could not be tried: " + e.getMessage()));
+            }
+        });
     }
 
     private static List<Line> actuators(Design design, Map<String, Actuator> box, UnitSystem units) {

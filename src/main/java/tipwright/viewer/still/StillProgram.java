@@ -16,6 +16,7 @@ import javafx.application.Platform;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
+import tipwright.check.SideThreads;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
 import tipwright.drawing.Png;
@@ -61,7 +62,7 @@ public final class StillProgram {
 
     /** Nobody wants the pictures any more once the program that started this one is gone, and its end of the input with it. */
     private static void endWithTheStarter() {
-        Thread watch = new Thread(() -> {
+        SideThreads.start("watch", () -> {
             try {
                 while (System.in.read() >= 0) {
                     // Nothing is said here.
@@ -71,8 +72,6 @@ public final class StillProgram {
             }
             Runtime.getRuntime().halt(3);
         });
-        watch.setDaemon(true);
-        watch.start();
     }
 
     private int run() throws IOException, CannotComputeException, BlankPictureException {

@@ -4,7 +4,6 @@ package tipwright.viewer.ticket;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
@@ -12,6 +11,7 @@ import javafx.application.Platform;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.Result;
+import tipwright.check.SideThreads;
 import tipwright.check.StagedCheck;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
@@ -36,8 +36,8 @@ public final class TicketWorker {
 
     private final AtomicInteger newest = new AtomicInteger();
     private final Consumer<Judged> watcher;
-    private final ExecutorService verdicts = daemon("verdict");
-    private final ExecutorService rest = daemon("fixes");
+    private final ExecutorService verdicts = SideThreads.queue("verdict");
+    private final ExecutorService rest = SideThreads.queue("fixes");
     private volatile @Nullable Work latest;
 
     /** What the latest whole answer was made of. */
@@ -46,14 +46,6 @@ public final class TicketWorker {
     /** Tells a watcher, on the window's thread. */
     public TicketWorker(Consumer<Judged> watcher) {
         this.watcher = watcher;
-    }
-
-    private static ExecutorService daemon(String name) {
-        return Executors.newSingleThreadExecutor(work -> {
-            Thread thread = new Thread(work, name);
-            thread.setDaemon(true);
-            return thread;
-        });
     }
 
     /** Forgets what was asked: something is being moved, or nothing can be computed. */

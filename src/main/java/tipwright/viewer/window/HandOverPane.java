@@ -4,7 +4,6 @@ package tipwright.viewer.window;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
 import javafx.application.Platform;
 import javafx.scene.control.Button;
@@ -16,6 +15,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import tipwright.analysis.CannotComputeException;
+import tipwright.check.SideThreads;
 import tipwright.design.file.Reading;
 import tipwright.report.Checked;
 import tipwright.viewer.editor.Draft;
@@ -30,11 +30,7 @@ final class HandOverPane extends VBox {
     private final Label state = new Label();
     private final VBox made = new VBox();
     private final AtomicInteger newest = new AtomicInteger();
-    private final ExecutorService press = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "paper");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final ExecutorService press = SideThreads.queue("paper");
 
     HandOverPane(WindowState shown, Saving saving, Runnable leave) {
         this.shown = shown;

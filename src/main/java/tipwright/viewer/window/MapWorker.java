@@ -3,13 +3,13 @@ package tipwright.viewer.window;
 
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
+import tipwright.check.SideThreads;
 import tipwright.design.Design;
 import tipwright.placement.Pin;
 import tipwright.placement.PlacementMap;
@@ -23,11 +23,7 @@ final class MapWorker {
 
     private final AtomicInteger newest = new AtomicInteger();
     private final Consumer<Answer> watcher;
-    private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "where it may go");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final ExecutorService worker = SideThreads.queue("where it may go");
 
     /**
      * What has come of it.

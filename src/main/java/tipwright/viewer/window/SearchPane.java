@@ -19,6 +19,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
+import tipwright.check.SideThreads;
 import tipwright.design.Design;
 import tipwright.design.NumberedPlace;
 import tipwright.design.around.Mounts;
@@ -319,7 +320,7 @@ final class SearchPane extends VBox {
         }
         Design design = dump.design();
         state.setText("How far the pins may be off is being worked out ...");
-        Thread thread = new Thread(() -> {
+        SideThreads.start("weld tolerance", () -> {
             String said;
             double off = 0;
             try {
@@ -336,9 +337,6 @@ final class SearchPane extends VBox {
             double ring = off;
             Platform.runLater(() -> told(design, words, ring));
         });
-        thread.setName("weld tolerance");
-        thread.setDaemon(true);
-        thread.start();
     }
 
     private void told(Design design, String words, double ring) {

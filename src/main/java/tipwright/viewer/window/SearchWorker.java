@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import javafx.application.Platform;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
+import tipwright.check.SideThreads;
 import tipwright.design.Design;
 import tipwright.placement.Placement;
 import tipwright.placement.Placer;
@@ -46,9 +47,7 @@ final class SearchWorker {
         AtomicBoolean mine = new AtomicBoolean();
         AtomicBoolean dropped = mine;
         stop = mine;
-        Thread thread = new Thread(() -> search(design, tape, dropped), "search for places");
-        thread.setDaemon(true);
-        thread.start();
+        SideThreads.start("search for places", () -> search(design, tape, dropped));
     }
 
     private void search(Design design, UnitSystem tape, AtomicBoolean mine) {
