@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -170,7 +171,7 @@ public final class TicketPane extends VBox {
         }
     }
 
-    /** '61 checks are made: 58 pass, 3 are close; 4 cannot tell, sizes missing.' */
+    /** '61 checks are made: 58 pass, 3 are close; 4 cannot tell.' */
     private static String soFar(Early early) {
         Map<Verdict, Long> count =
                 early.certain().collect(Collectors.groupingBy(Finding::verdict, Collectors.counting()));
@@ -183,7 +184,7 @@ public final class TicketPane extends VBox {
                 + (failed == 0 ? "" : failed + (failed == 1 ? " fails, " : " fail, "))
                 + (close == 0 ? "" : close + (close == 1 ? " is close, " : " are close, "))
                 + passed + (passed == 1 ? " passes" : " pass")
-                + (missing == 0 ? "." : "; " + missing + " cannot tell, sizes missing.");
+                + (missing == 0 ? "." : "; " + missing + " cannot tell.");
     }
 
     private void whole(Judged judged, Checked checked, List<Node> nodes) {
@@ -259,7 +260,7 @@ public final class TicketPane extends VBox {
         head.setMinWidth(USE_PREF_SIZE);
         Label value = new Label();
         value.setWrapText(true);
-        value.setId("number-" + name.toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
+        value.setId("number-" + name.toLowerCase(Locale.ROOT).replace(' ', '-'));
         head.setLabelFor(value);
         numbers.addRow(row, head, value);
         GridPane.setValignment(head, VPos.TOP);

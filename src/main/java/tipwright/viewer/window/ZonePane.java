@@ -2,6 +2,7 @@
 package tipwright.viewer.window;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,7 @@ import tipwright.design.Design;
 import tipwright.design.around.KeepOut;
 import tipwright.design.around.Mounts;
 import tipwright.design.around.Zone;
+import tipwright.design.drive.Drive;
 import tipwright.design.file.Reading;
 import tipwright.geometry.Vec2;
 import tipwright.viewer.dump.DumpStates;
@@ -245,7 +247,7 @@ final class ZonePane extends Pane {
                 zone(pin, zone, view, path);
             }
         }
-        PlaneView frame = view(design, tipwright.design.drive.Drive.FRAME_PIN);
+        PlaneView frame = view(design, Drive.FRAME_PIN);
         if (frame != null) {
             for (KeepOut out : mounts.keepOuts()) {
                 Polygon area = polygon(out.outline(), frame);
@@ -264,7 +266,7 @@ final class ZonePane extends Pane {
     /** The upper left corner. */
     private static Vec2 corner(Zone zone) {
         return zone.outline().stream()
-                .min(java.util.Comparator.comparingDouble(p -> p.x() - 2 * p.y()))
+                .min(Comparator.comparingDouble(p -> p.x() - 2 * p.y()))
                 .orElse(Vec2.ZERO);
     }
 
