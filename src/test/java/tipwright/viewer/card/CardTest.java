@@ -10,8 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
 import javafx.event.Event;
@@ -40,6 +38,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import tipwright.viewer.OneScreen;
+import tipwright.viewer.Patience;
 import tipwright.viewer.editor.DesignEditor;
 import tipwright.viewer.editor.PartOfMachine;
 
@@ -106,13 +105,7 @@ class CardTest implements CardHost {
     }
 
     private static void waitFor(BooleanSupplier met) {
-        try {
-            WaitForAsyncUtils.waitFor(15, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(met::getAsBoolean)
-                    .get());
-        } catch (TimeoutException e) {
-            throw new AssertionError("did not happen within 15 s", e);
-        }
-        WaitForAsyncUtils.waitForFxEvents();
+        Patience.waitFor(15, met);
     }
 
     private static void toView(FxRobot robot, String id) {

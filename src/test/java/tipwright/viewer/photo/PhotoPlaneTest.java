@@ -78,26 +78,10 @@ class PhotoPlaneTest {
         return all;
     }
 
-    /**
-     * How photos turn out.
-     *
-     * @param near pins within a hundredth of the frame's length
-     * @param covered pins that are no farther off than their doubt
-     * @param worst how far the worst is off, m
-     * @param doubt mean of the doubts, m
-     * @param error root of the mean square of the errors, m
-     */
-    private record Tally(int pins, int near, int covered, double worst, double doubt, double error) {}
-
-    private static Tally photos(int count, KnownSheet sheet, double sure, long seed) {
+    private static PinTally photos(int count, KnownSheet sheet, double sure, long seed) {
         Random random = new Random(seed);
         Doubts doubts = Doubts.USUAL;
-        int pins = 0;
-        int near = 0;
-        int covered = 0;
-        double worst = 0;
-        double doubt = 0;
-        double error = 0;
+        PinTally all = new PinTally(FRAME);
         for (int photo = 0; photo < count; photo++) {
             TestCamera camera = TestCamera.random(random);
             List<Vec2> taps = new ArrayList<>();
@@ -111,38 +95,29 @@ class PhotoPlaneTest {
                 double real = told + sure * random.nextGaussian();
                 Vec2 pin = PINS.get(i);
                 Vec2 tap = missed(camera.sees(new Vec3(pin.x(), pin.y(), real)), random, doubts.tap());
-                Seen seen = plane.at(tap, told, sure);
-                Vec2 off = seen.at().minus(pin);
-                boolean within = Math.abs(off.x()) <= seen.doubt().x()
-                        && Math.abs(off.y()) <= seen.doubt().y();
-                pins++;
-                near += off.norm() < 0.01 * FRAME ? 1 : 0;
-                covered += within ? 1 : 0;
-                worst = Math.max(worst, off.norm());
-                doubt += seen.doubt().norm();
-                error += off.dot(off);
+                all.take(plane.at(tap, told, sure), pin);
             }
         }
-        return new Tally(pins, near, covered, worst, doubt / pins, Math.sqrt(error / pins));
+        return all;
     }
 
     /** A sheet of plywood, and how far a pin stands before or behind it told to 5 mm: 1 % of the frame's length. */
     @Test
     void pinsAreWithinAHundredthOfTheFrameAndTheDoubtCoversTheError() {
-        Tally all = photos(250, PLYWOOD, 0.005, 13);
-        assertThat(all.near).isGreaterThanOrEqualTo((int) (0.98 * all.pins));
-        assertThat(all.worst).isLessThan(0.015 * FRAME);
-        assertThat(all.covered).isGreaterThanOrEqualTo((int) (0.95 * all.pins));
-        assertThat(all.doubt).as("not so large that it covers anything").isLessThan(4 * all.error);
+        PinTally all = photos(250, PLYWOOD, 0.005, 13);
+        assertThat(all.near()).isGreaterThanOrEqualTo((int) (0.98 * all.pins()));
+        assertThat(all.worst()).isLessThan(0.015 * FRAME);
+        assertThat(all.covered()).isGreaterThanOrEqualTo((int) (0.95 * all.pins()));
+        assertThat(all.doubt()).as("not so large that it covers anything").isLessThan(4 * all.error());
     }
 
     /** A framing square is small: places far from it are worse, and their doubt says so. */
     @Test
     void doubtOfASmallSquareIsLargerAndCoversTheErrorToo() {
-        Tally all = photos(250, SQUARE, 0.01, 14);
-        assertThat(all.covered).isGreaterThanOrEqualTo((int) (0.95 * all.pins));
-        assertThat(all.doubt).as("not so large that it covers anything").isLessThan(4 * all.error);
-        assertThat(all.near).isLessThan((int) (0.9 * all.pins));
+        PinTally all = photos(250, SQUARE, 0.01, 14);
+        assertThat(all.covered()).isGreaterThanOrEqualTo((int) (0.95 * all.pins()));
+        assertThat(all.doubt()).as("not so large that it covers anything").isLessThan(4 * all.error());
+        assertThat(all.near()).isLessThan((int) (0.9 * all.pins()));
     }
 
     /** Without any miss and with a straight lens of the usual length it is exact, before and behind the sheet too. */

@@ -218,12 +218,7 @@ class RenderedPhotosTest {
     private static final class Tally {
         private final Doubts doubts;
         private final double misses;
-        private int pins;
-        private int near;
-        private int covered;
-        private double worst;
-        private double doubt;
-        private double error;
+        private final PinTally found = new PinTally(FRAME);
 
         Tally(double reads, double misses) {
             doubts = Doubts.USUAL.tapping(Math.hypot(reads, misses));
@@ -237,22 +232,13 @@ class RenderedPhotosTest {
             PhotoPlane plane = PhotoPlane.of(WIDTH, HEIGHT, PLYWOOD, taps.subList(0, 4), doubts);
             assertThat(plane).isNotNull();
             for (int i = 0; i < all.size(); i++) {
-                Seen seen = plane.at(taps.get(4 + i), all.get(i).before, SURE);
-                Vec2 off = seen.at().minus(all.get(i).at);
-                boolean within = Math.abs(off.x()) <= seen.doubt().x()
-                        && Math.abs(off.y()) <= seen.doubt().y();
-                pins++;
-                near += off.norm() < 0.01 * FRAME ? 1 : 0;
-                covered += within ? 1 : 0;
-                worst = Math.max(worst, off.norm());
-                doubt += seen.doubt().norm();
-                error += off.dot(off);
+                found.take(plane.at(taps.get(4 + i), all.get(i).before, SURE), all.get(i).at);
             }
         }
 
         void covers() {
-            assertThat(covered).isGreaterThanOrEqualTo((int) Math.ceil(0.95 * pins));
-            assertThat(doubt / pins).as("not so large that it covers anything").isLessThan(4 * Math.sqrt(error / pins));
+            assertThat(found.covered()).isGreaterThanOrEqualTo((int) Math.ceil(0.95 * found.pins()));
+            assertThat(found.doubt()).as("not so large that it covers anything").isLessThan(4 * found.error());
         }
     }
 
@@ -304,8 +290,8 @@ class RenderedPhotosTest {
             finger.take(found, pins, random);
         }
         assertThat(moved).as("the lens shifts the marks by pixels").isGreaterThan(10);
-        assertThat(pixels.near).isEqualTo(pixels.pins);
-        assertThat(finger.near).isGreaterThan((int) (0.9 * finger.pins));
+        assertThat(pixels.found.near()).isEqualTo(pixels.found.pins());
+        assertThat(finger.found.near()).isGreaterThan((int) (0.9 * finger.found.pins()));
         pixels.covers();
         finger.covers();
     }

@@ -3,16 +3,14 @@ package tipwright.viewer.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static tipwright.Swap.swap;
+import static tipwright.viewer.Patience.press;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -29,6 +27,7 @@ import org.testfx.util.WaitForAsyncUtils;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.viewer.OneScreen;
+import tipwright.viewer.Patience;
 import tipwright.viewer.Trial;
 import tipwright.viewer.start.DesignName;
 
@@ -57,19 +56,7 @@ class AnswerTest {
     }
 
     private static void waitFor(BooleanSupplier met) {
-        try {
-            WaitForAsyncUtils.waitFor(90, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(met::getAsBoolean)
-                    .get());
-        } catch (TimeoutException e) {
-            throw new AssertionError("did not happen within 90 s", e);
-        }
-        WaitForAsyncUtils.waitForFxEvents();
-    }
-
-    private static void press(FxRobot robot, String id) {
-        ButtonBase button = robot.lookup(id).query();
-        WaitForAsyncUtils.asyncFx(button::fire);
-        WaitForAsyncUtils.waitForFxEvents();
+        Patience.waitFor(90, met);
     }
 
     private static String words(FxRobot robot, String id) {

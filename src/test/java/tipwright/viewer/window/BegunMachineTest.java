@@ -10,8 +10,6 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import javafx.geometry.Point2D;
 import javafx.scene.control.ButtonBase;
@@ -46,6 +44,7 @@ import tipwright.geometry.Vec3;
 import tipwright.quantity.Marks;
 import tipwright.quantity.UnitSystem;
 import tipwright.viewer.OneScreen;
+import tipwright.viewer.Patience;
 import tipwright.viewer.begin.Remembered;
 import tipwright.viewer.paper.Paperwork;
 
@@ -93,13 +92,7 @@ class BegunMachineTest {
     }
 
     private static void waitFor(BooleanSupplier met) {
-        try {
-            WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(met::getAsBoolean)
-                    .get());
-        } catch (TimeoutException e) {
-            throw new AssertionError("did not happen within 60 s", e);
-        }
-        WaitForAsyncUtils.waitForFxEvents();
+        Patience.waitFor(60, met);
     }
 
     private static String words(FxRobot robot, String id) {

@@ -4,17 +4,15 @@ package tipwright.viewer.window;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static tipwright.Swap.swap;
+import static tipwright.viewer.Patience.press;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import javafx.scene.Node;
-import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -32,6 +30,7 @@ import org.testfx.util.WaitForAsyncUtils;
 import tipwright.design.NumberedPlace;
 import tipwright.geometry.Vec2;
 import tipwright.viewer.OneScreen;
+import tipwright.viewer.Patience;
 import tipwright.viewer.start.DesignName;
 
 /** Zones and dimension lines for pins that are neither the pivot nor an end of the actuator: by mouse and by keyboard. */
@@ -61,19 +60,7 @@ class InThePictureTest {
     }
 
     private static void waitFor(BooleanSupplier met) {
-        try {
-            WaitForAsyncUtils.waitFor(90, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(met::getAsBoolean)
-                    .get());
-        } catch (TimeoutException e) {
-            throw new AssertionError("did not happen within 90 s", e);
-        }
-        WaitForAsyncUtils.waitForFxEvents();
-    }
-
-    private static void press(FxRobot robot, String id) {
-        ButtonBase button = robot.lookup(id).query();
-        WaitForAsyncUtils.asyncFx(button::fire);
-        WaitForAsyncUtils.waitForFxEvents();
+        Patience.waitFor(90, met);
     }
 
     private String text() {

@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
@@ -22,6 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.util.WaitForAsyncUtils;
 import tipwright.viewer.OneScreen;
+import tipwright.viewer.Patience;
 import tipwright.viewer.Trial;
 import tipwright.viewer.start.DesignName;
 
@@ -77,12 +77,7 @@ class OpenCloseTest {
     }
 
     private static void waitFor(BooleanSupplier met) {
-        try {
-            WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(met::getAsBoolean)
-                    .get());
-        } catch (TimeoutException e) {
-            throw new AssertionError("did not happen within 20 s", e);
-        }
+        Patience.waitFor(20, met);
     }
 
     /** Bytes of the heap in use after collections, the least of several: what was under way is done by then. */

@@ -6,8 +6,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import javafx.scene.control.Labeled;
 import javafx.scene.image.WritableImage;
@@ -29,6 +27,7 @@ import tipwright.placement.Pin;
 import tipwright.placement.PlacementMap;
 import tipwright.sheet.MapShades;
 import tipwright.viewer.OneScreen;
+import tipwright.viewer.Patience;
 import tipwright.viewer.Trial;
 import tipwright.viewer.scene.Picture;
 import tipwright.viewer.start.DesignName;
@@ -55,13 +54,7 @@ class WhereTest {
     }
 
     private static void waitFor(BooleanSupplier met) {
-        try {
-            WaitForAsyncUtils.waitFor(90, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(met::getAsBoolean)
-                    .get());
-        } catch (TimeoutException e) {
-            throw new AssertionError("did not happen within 90 s", e);
-        }
-        WaitForAsyncUtils.waitForFxEvents();
+        Patience.waitFor(90, met);
     }
 
     private boolean finished() {

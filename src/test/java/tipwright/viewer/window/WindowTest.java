@@ -3,19 +3,17 @@ package tipwright.viewer.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static tipwright.Swap.swap;
+import static tipwright.viewer.Patience.press;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import javafx.geometry.Bounds;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
-import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -31,6 +29,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import tipwright.viewer.OneScreen;
+import tipwright.viewer.Patience;
 import tipwright.viewer.Trial;
 import tipwright.viewer.scene.Camera;
 import tipwright.viewer.start.DesignName;
@@ -72,23 +71,11 @@ class WindowTest {
     }
 
     private static void waitFor(BooleanSupplier met) {
-        try {
-            WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(met::getAsBoolean)
-                    .get());
-        } catch (TimeoutException e) {
-            throw new AssertionError("did not happen within 20 s", e);
-        }
-        WaitForAsyncUtils.waitForFxEvents();
+        Patience.waitFor(20, met);
     }
 
     private static String words(FxRobot robot, String id) {
         return robot.lookup(id).<Labeled>query().getText();
-    }
-
-    private static void press(FxRobot robot, String id) {
-        ButtonBase button = robot.lookup(id).query();
-        WaitForAsyncUtils.asyncFx(button::fire);
-        WaitForAsyncUtils.waitForFxEvents();
     }
 
     private double degrees() {

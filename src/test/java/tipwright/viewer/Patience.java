@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.viewer;
+
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.BooleanSupplier;
+import javafx.scene.control.ButtonBase;
+import org.testfx.api.FxRobot;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** Waits for what a window works out beside itself. */
+public final class Patience {
+    private Patience() {}
+
+    /** Waits until something holds on the window's thread, and for what is still to be drawn then. */
+    public static void waitFor(int seconds, BooleanSupplier met) {
+        try {
+            WaitForAsyncUtils.waitFor(seconds, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(met::getAsBoolean)
+                    .get());
+        } catch (TimeoutException e) {
+            throw new AssertionError("did not happen within " + seconds + " s", e);
+        }
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    /** Presses a button, wherever it is. */
+    public static void press(FxRobot robot, String id) {
+        ButtonBase button = robot.lookup(id).query();
+        WaitForAsyncUtils.asyncFx(button::fire);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+}
