@@ -16,6 +16,7 @@ import tipwright.analysis.CannotComputeException;
 import tipwright.check.rule.Finding;
 import tipwright.design.Design;
 import tipwright.geometry.NotConvergedException;
+import tipwright.load.Vessel;
 import tipwright.time.CycleTimer;
 import tipwright.time.Timing;
 
@@ -39,7 +40,9 @@ public final class Checker {
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or something does not converge
      */
     public static Result check(Design design, Early.Listener listener, boolean densest) throws CannotComputeException {
-        Analysis analysis = Analyser.analyse(design);
+        Vessel vessel = Vessel.of(design);
+        SideThreads.start("vessel", () -> vessel.prepare(design));
+        Analysis analysis = Analyser.analyse(design, vessel);
         Job job = new Job(analysis);
         FutureTask<InTime> inTime = started(() -> job.inTime(listener.timer()));
         FutureTask<Optional<HowFull>> fills = started(() -> {
