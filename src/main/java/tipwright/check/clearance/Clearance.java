@@ -3,7 +3,6 @@ package tipwright.check.clearance;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Geometry;
@@ -31,7 +30,7 @@ public final class Clearance {
 
     private final Analysis analysis;
     private final Motions motions;
-    private final Map<MachinePart, Motions.Path> doors;
+    private final List<SwingingDoors.Swing> doors;
     private final double wanted;
     private final double pinZone;
     private final List<Vec2> ways = List.of(new Vec2(0, -1), new Vec2(0, 1), new Vec2(-1, 0), new Vec2(1, 0));
@@ -70,7 +69,8 @@ public final class Clearance {
     }
 
     private List<Gap> all() {
-        List<MachinePart> parts = new ArrayList<>(doors.keySet());
+        List<MachinePart> parts = new ArrayList<>();
+        doors.forEach(swing -> parts.add(swing.door()));
         MachineParts.of(analysis).stream().filter(MachinePart::solid).forEach(parts::add);
         parts.addAll(ReceiverEdges.of(analysis.design()));
         List<Gap> gaps = new ArrayList<>();
@@ -120,8 +120,11 @@ public final class Clearance {
     }
 
     private Motions.Path path(MachinePart part) {
-        Motions.Path swing = doors.get(part);
-        return swing == null ? motions.of(part) : swing;
+        return doors.stream()
+                .filter(swing -> swing.door() == part)
+                .findFirst()
+                .map(SwingingDoors.Swing::path)
+                .orElseGet(() -> motions.of(part));
     }
 
     /** First pose at which it has come off the rest; the first of all, where it touches, when it has not soon. */
@@ -137,7 +140,7 @@ public final class Clearance {
     /** Stowed places of the pins that two parts share; the frame's members all count as the frame. */
     private List<Vec2> shared(MachinePart a, MachinePart b) {
         List<Vec2> pins = new ArrayList<>();
-        if (doors.containsKey(a)
+        if (a.kind() == PartKind.DOOR
                 || b.kind() == PartKind.OBSTACLE
                 || b.kind() == PartKind.GROUND
                 || b.kind() == PartKind.WHEEL
