@@ -2,6 +2,7 @@
 package tipwright.check.clearance;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -31,6 +32,7 @@ public final class Clearance {
     private final Analysis analysis;
     private final Motions motions;
     private final List<SwingingDoors.Swing> doors;
+    private final IdentityHashMap<MachinePart, Motions.Path> swings = new IdentityHashMap<>();
     private final double wanted;
     private final double pinZone;
     private final List<Vec2> ways = List.of(new Vec2(0, -1), new Vec2(0, 1), new Vec2(-1, 0), new Vec2(1, 0));
@@ -39,6 +41,7 @@ public final class Clearance {
         this.analysis = analysis;
         motions = new Motions(analysis);
         doors = SwingingDoors.doors(analysis, motions);
+        doors.forEach(swing -> swings.put(swing.door(), swing.path()));
         wanted = analysis.design().limits().clearance();
         pinZone = analysis.design().limits().pinZone();
     }
@@ -120,11 +123,8 @@ public final class Clearance {
     }
 
     private Motions.Path path(MachinePart part) {
-        return doors.stream()
-                .filter(swing -> swing.door() == part)
-                .findFirst()
-                .map(SwingingDoors.Swing::path)
-                .orElseGet(() -> motions.of(part));
+        Motions.Path swing = swings.get(part);
+        return swing == null ? motions.of(part) : swing;
     }
 
     /** First pose at which it has come off the rest; the first of all, where it touches, when it has not soon. */
