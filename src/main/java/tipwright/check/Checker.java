@@ -73,14 +73,18 @@ public final class Checker {
      * @throws CannotComputeException when something does not converge
      */
     public static Result asFilled(Analysis analysis) throws CannotComputeException {
+        InTime found = inTime(analysis);
+        return new Result(analysis, found.findings(), null, found.timing());
+    }
+
+    private static InTime inTime(Analysis analysis) throws CannotComputeException {
         Job job = new Job(analysis);
         FutureTask<Boolean> sweep = started(() -> {
             job.sweep();
             return true;
         });
         try {
-            InTime found = job.inTime(CycleTimer::time);
-            return new Result(analysis, found.findings(), null, found.timing());
+            return job.inTime(CycleTimer::time);
         } catch (NotConvergedException e) {
             throw CannotComputeException.of(analysis.design(), e);
         } finally {
@@ -94,7 +98,7 @@ public final class Checker {
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or something does not converge
      */
     public static List<Finding> findings(Design design) throws CannotComputeException {
-        return asFilled(design).findings();
+        return inTime(Analyser.analyse(design)).findings();
     }
 
     private record InTime(Timing timing, List<Finding> findings) {}
