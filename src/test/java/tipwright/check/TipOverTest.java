@@ -17,6 +17,7 @@ import tipwright.analysis.WindArea;
 import tipwright.check.rule.Finding;
 import tipwright.check.standing.Footprint;
 import tipwright.check.standing.WholeUnit;
+import tipwright.design.tank.CaseName;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.Vec3;
 import tipwright.load.LoadState;
@@ -267,7 +268,7 @@ class TipOverTest {
                 .load();
         List<Double> tilts = new ArrayList<>();
         new WholeUnit(analysis).each(null, (loadCase, pose, masses) -> {
-            if (loadCase.equals(WholeUnit.STUCK)) {
+            if (loadCase.equals(CaseName.STUCK)) {
                 tilts.add(pose.tilt());
                 Footprint.Mass tank = masses.get(masses.size() - 1);
                 assertThat(tank.kg()).isCloseTo(settled.mass(), within(1e-9 * settled.mass()));

@@ -131,7 +131,7 @@ final class DrivePath {
                         at(row.lower(), -pull.applyAsDouble(row))))
                 .toList();
         LoadCase load = any.load();
-        LoadCase named = new LoadCase(name, load.about(), LoadCase.NEVER, load.states(), load.contents());
+        LoadCase named = new LoadCase(name, LoadCase.NEVER, load.states(), load.contents());
         return analysis.with(List.of(new CaseResult(named, rows)))
                 .of(Copy.with(Copy.with(design, "fastenings", held), "factors", Factors.none()));
     }
