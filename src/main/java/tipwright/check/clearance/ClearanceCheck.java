@@ -103,10 +103,10 @@ public final class ClearanceCheck implements Check {
         double wanted = design.limits().clearance();
         byMover.forEach((mover, gaps) -> all.addAll(mover(make, mover, gaps, wanted)));
         for (String door : SwingingDoors.aside(design)) {
-            all.add(make.missing(door, "its hinge line is not along the pivot: its swing is not looked at"));
+            all.add(make.cannot(door, "its hinge line is not along the pivot: its swing is not looked at"));
         }
         if (all.isEmpty()) {
-            all.add(make.missing("", "nothing that moves overlaps anything else along the pivot"));
+            all.add(make.cannot("", "nothing that moves overlaps anything else along the pivot"));
         }
         return all;
     }

@@ -29,7 +29,7 @@ final class WhatIfLetGo {
     static Finding find(Findings make, Analysis analysis) {
         List<Row> empty = empty(analysis);
         if (empty == null) {
-            return make.missing(PART, "cases: 'empty' is skipped");
+            return make.cannot(PART, "cases: 'empty' is skipped");
         }
         Design design = analysis.design();
         Extreme most = Extreme.largest(analysis.cases(), MotionDirection.RESTING, row -> {

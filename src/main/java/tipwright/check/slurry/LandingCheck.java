@@ -115,7 +115,7 @@ public final class LandingCheck implements Check {
             String name = openings.size() == 1 ? "" : opening.name() + " ";
             all.add(trickle(make, analysis, receiver, opening, name));
             Finding jet = shut.isEmpty()
-                    ? make.missing(name + "jet", "every load case in which all of it stays in is under cases: skip:")
+                    ? make.cannot(name + "jet", "every load case in which all of it stays in is under cases: skip:")
                     : jet(make, analysis, receiver, opening, shut, name);
             Finding cake = cake(make, analysis, receiver, opening, name);
             if (jet != null) {

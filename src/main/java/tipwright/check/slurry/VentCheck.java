@@ -79,7 +79,7 @@ public final class VentCheck implements TimedCheck {
         Vent vent = analysis.design().tank().vent();
         Cycle cycle = timing.dump();
         if (cycle == null) {
-            return List.of(make.missing("", String.valueOf(timing.missing())));
+            return List.of(make.untimed("", timing));
         }
         if (vent == null) {
             return List.of(open(make, analysis.design(), cycle));
