@@ -98,7 +98,7 @@ public final class CrossMemberCheck implements Check {
             return List.of(make.missing("", "frame.cross-member missing"));
         }
         if (analysis.mechanism().actuatorFrom() != 0) {
-            return List.of(make.missing("", "the actuator is not pinned to the frame"));
+            return List.of(make.cannot("", "the actuator is not pinned to the frame"));
         }
         double from = Math.min(tube.z().get(0), tube.z().get(1));
         double to = Math.max(tube.z().get(0), tube.z().get(1));
@@ -107,7 +107,7 @@ public final class CrossMemberCheck implements Check {
                 .toArray();
         for (double z : places) {
             if (!(z > from && z < to)) {
-                return List.of(make.missing("", "an actuator sits beyond the ends in frame.cross-member.z"));
+                return List.of(make.cannot("", "an actuator sits beyond the ends in frame.cross-member.z"));
             }
         }
         Bent bent = new Bent(tube, new Beam(from, to), design.drive().actuators());

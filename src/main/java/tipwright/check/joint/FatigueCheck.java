@@ -182,7 +182,7 @@ public final class FatigueCheck implements Check {
         try {
             under = SeatWall.of(tank, wall.thickness(), seat, memo);
         } catch (IllegalArgumentException e) {
-            return make.missing(part, "fastenings: seat is out of the rule's range: " + e.getMessage());
+            return make.cannot(part, "fastenings: seat is out of the rule's range: " + e.getMessage());
         }
         Box box = new Box();
         load.normal(held -> {

@@ -88,7 +88,7 @@ public final class SaddleCheck implements Check {
         }
         if (!(design.tank().interior() instanceof CylinderInterior tank)
                 || Math.abs(tank.axis().unit().x()) < LENGTHWISE) {
-            return List.of(make.missing("", "the rule is for a round tank that lies lengthwise"));
+            return List.of(make.cannot("", "the rule is for a round tank that lies lengthwise"));
         }
         Wall wall = design.tank().wall();
         if (wall == null) {
@@ -104,7 +104,7 @@ public final class SaddleCheck implements Check {
             try {
                 all.addAll(one(make, name, rests.saddle(which), most, cradle, wall, design, note));
             } catch (IllegalArgumentException e) {
-                all.add(make.missing(name, "out of the rule's range: " + e.getMessage()));
+                all.add(make.cannot(name, "out of the rule's range: " + e.getMessage()));
             }
         }
         return all;

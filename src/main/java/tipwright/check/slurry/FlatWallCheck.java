@@ -104,7 +104,7 @@ public final class FlatWallCheck implements Check {
         try {
             plates = flat.plates(wall);
         } catch (IllegalArgumentException e) {
-            return List.of(make.missing(flat.name(), "out of the rule's range: " + e.getMessage()));
+            return List.of(make.cannot(flat.name(), "out of the rule's range: " + e.getMessage()));
         }
         double[] unit = new double[4];
         for (PlateUnderPressure plate : plates) {

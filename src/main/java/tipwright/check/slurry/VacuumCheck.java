@@ -89,7 +89,7 @@ public final class VacuumCheck implements TimedCheck {
         Cycle dump = timing.dump();
         Extreme draining = dump == null ? Extreme.NOWHERE : dump.largest(Moment::vacuum);
         if (suction == null && dump == null) {
-            return List.of(make.missing("", String.valueOf(timing.missing())));
+            return List.of(make.untimed("", timing));
         }
         double drawn = suction == null ? 0 : suction;
         boolean pumped = suction != null && !(draining.value() > drawn);
@@ -120,7 +120,7 @@ public final class VacuumCheck implements TimedCheck {
             return make.compare(
                     "shell", worst.value(), allowed, 1, Kind.PRESSURE, worst, "a third of what caves it in; " + when);
         } catch (IllegalArgumentException e) {
-            return make.missing("shell", "out of the rule's range: " + e.getMessage());
+            return make.cannot("shell", "out of the rule's range: " + e.getMessage());
         }
     }
 
@@ -165,7 +165,7 @@ public final class VacuumCheck implements TimedCheck {
     private static List<Finding> flat(Findings make, Design design, Wall wall, Extreme worst) {
         List<FlatWall> walls = FlatWall.closed(design.tank());
         if (walls.isEmpty()) {
-            return List.of(make.missing("wall", "the inside is a mesh; its walls are not known one by one"));
+            return List.of(make.cannot("wall", "the inside is a mesh; its walls are not known one by one"));
         }
         double pressure = Math.max(0, worst.value());
         double factor = design.factors().wall();
@@ -185,7 +185,7 @@ public final class VacuumCheck implements TimedCheck {
                         worst,
                         Text.words("pressed in by the vacuum; ").plus(FlatWallCheck.bends(moved, wall))));
             } catch (IllegalArgumentException e) {
-                all.add(make.missing(flat.name(), "out of the rule's range: " + e.getMessage()));
+                all.add(make.cannot(flat.name(), "out of the rule's range: " + e.getMessage()));
             }
             StiffenedWall beam = flat.stiffened(wall);
             if (beam != null) {

@@ -12,6 +12,7 @@ import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.design.around.Vehicle;
+import tipwright.design.tank.CaseName;
 import tipwright.geometry.Vec3;
 import tipwright.load.Gravity;
 import tipwright.load.Leaning;
@@ -98,7 +99,7 @@ final class AnyWayRound {
             if (stuck != null) {
                 for (Pose pose : analysis.poses()) {
                     List<Footprint.Mass> masses = unit.at(pose, stuck.kg(), stuck.at(), vehicle);
-                    all.add(stand(edge, pose, WholeUnit.STUCK, masses, up -> masses));
+                    all.add(stand(edge, pose, CaseName.STUCK, masses, up -> masses));
                 }
             }
         }
