@@ -124,7 +124,7 @@ record Summary(Dossier dossier, UnitSystem units) {
         }
     }
 
-    /** What cannot be told, since sizes are missing. */
+    /** What cannot be told. */
     List<String> missing() {
         return dossier.findings(Verdict.NOT_CHECKED).stream()
                 .map(Finding::title)

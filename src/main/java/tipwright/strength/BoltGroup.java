@@ -91,9 +91,10 @@ public final class BoltGroup {
      */
     public List<Load> loads(Vec3 force, Vec3 at) {
         Vec3 moment = at.minus(bolts.at().plus(spread.centroid())).cross(force);
+        ElasticGroup.Under load = spread.under(force, moment);
         List<Load> all = new ArrayList<>();
         for (Vec3 place : places) {
-            Vec3 f = spread.at(force, moment, place);
+            Vec3 f = load.at(place);
             if (!Double.isFinite(f.x())) {
                 all.add(new Load(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY));
             } else {
@@ -107,9 +108,10 @@ public final class BoltGroup {
     /** Pull of the bolt that is pulled most, N; 0 when all are pressed; arguments as of {@link #loads}. */
     public double pull(Vec3 force, Vec3 at) {
         Vec3 moment = at.minus(bolts.at().plus(spread.centroid())).cross(force);
+        ElasticGroup.Under load = spread.under(force, moment);
         double most = 0;
         for (Vec3 place : places) {
-            Vec3 f = spread.at(force, moment, place);
+            Vec3 f = load.at(place);
             most = Math.max(most, Double.isFinite(f.x()) ? f.dot(axes.n()) : Double.POSITIVE_INFINITY);
         }
         return most;

@@ -2,9 +2,7 @@
 package tipwright.check.clearance;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.BodyPosition;
 import tipwright.design.Design;
@@ -28,17 +26,19 @@ final class SwingingDoors {
 
     private SwingingDoors() {}
 
-    /** The doors that hinge along the pivot, each with its way. */
-    static Map<MachinePart, Motions.Path> doors(Analysis analysis, Motions motions) {
-        Map<MachinePart, Motions.Path> all = new LinkedHashMap<>();
+    /** A door and its way. */
+    record Swing(MachinePart door, Motions.Path path) {}
+
+    /** The doors that hinge along the pivot. */
+    static List<Swing> doors(Analysis analysis, Motions motions) {
+        List<Swing> all = new ArrayList<>();
         int body = analysis.mechanism().tank();
         for (Opening opening : analysis.design().tank().openings()) {
             Door door = opening.door();
             if (door != null && alongPivot(door)) {
                 Form form = new Form.Pieces(List.of(DoorSwing.plate(opening)));
-                all.put(
-                        new MachinePart(PartKind.DOOR, name(opening), body, Basis.LEAST, form),
-                        swing(motions, body, opening, door));
+                MachinePart part = new MachinePart(PartKind.DOOR, name(opening), body, Basis.LEAST, form);
+                all.add(new Swing(part, swing(motions, body, opening, door)));
             }
         }
         return all;
