@@ -9,6 +9,7 @@ import tipwright.analysis.Row;
 import tipwright.drawing.Drawing;
 import tipwright.drawing.Pen;
 import tipwright.drawing.Svg;
+import tipwright.geometry.Extent;
 import tipwright.geometry.Vec2;
 import tipwright.outline.MachineOutline;
 import tipwright.outline.MachineOutline.Seen;
@@ -91,7 +92,9 @@ final class MachineView {
         MachinePose full = rows.isEmpty() ? MachinePose.of(stowed) : MachinePose.of(rows.get(0));
         List<Seen> before = machine.at(full.doorsShut(), View.SIDE);
         List<Seen> after = machine.at(MachinePose.of(tipped), View.SIDE);
-        Box box = Box.around(MachineInk.room(before), MachineInk.room(after));
+        List<Vec2> room = new ArrayList<>(MachineInk.room(before));
+        room.addAll(MachineInk.room(after));
+        Extent box = Extent.of(room);
         double half = WIDTH / 2;
         double scale = Math.min((half - 2 * MARGIN) / box.width(), (highest - 2 * MARGIN) / box.height());
         double height = box.height() * scale + 2 * MARGIN + BELOW;
@@ -101,7 +104,7 @@ final class MachineView {
         return board.on("Side view of the machine, stowed and tipped", Vec2.ZERO, new Vec2(WIDTH, height));
     }
 
-    private void view(List<Seen> parts, Pose pose, Box box, double left, double scale, String title) {
+    private void view(List<Seen> parts, Pose pose, Extent box, double left, double scale, String title) {
         double low = MARGIN + BELOW;
         Vec2 corner = new Vec2(left - box.low().x() * scale, low - box.low().y() * scale);
         MachineInk ink = new MachineInk(board, p -> p.times(scale).plus(corner), scale);
@@ -127,28 +130,5 @@ final class MachineView {
         board.line(new Vec2(left, y - 1.25), new Vec2(left, y + 1.25), LINE);
         board.line(new Vec2(right, y - 1.25), new Vec2(right, y + 1.25), LINE);
         board.text(new Vec2(left - 2, y - 1), LETTERS, 1, barWords(), TEXT);
-    }
-
-    /** The room that points take. */
-    private record Box(Vec2 low, Vec2 high) {
-        static Box around(List<Vec2> a, List<Vec2> b) {
-            Vec2 low = a.get(0);
-            Vec2 high = low;
-            List<Vec2> all = new ArrayList<>(a);
-            all.addAll(b);
-            for (Vec2 p : all) {
-                low = new Vec2(Math.min(low.x(), p.x()), Math.min(low.y(), p.y()));
-                high = new Vec2(Math.max(high.x(), p.x()), Math.max(high.y(), p.y()));
-            }
-            return new Box(low, high);
-        }
-
-        double width() {
-            return high.x() - low.x();
-        }
-
-        double height() {
-            return high.y() - low.y();
-        }
     }
 }

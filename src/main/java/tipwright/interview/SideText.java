@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import tipwright.geometry.Extent;
 import tipwright.geometry.Vec2;
 
 /** The side view in letters, dump end to the right. */
@@ -38,11 +39,10 @@ final class SideText {
         List<Vec2> all = new ArrayList<>(letters.values());
         strokes.forEach(all::addAll);
         all.add(Vec2.ZERO);
-        left = all.stream().mapToDouble(Vec2::x).min().orElse(0);
-        top = all.stream().mapToDouble(Vec2::y).max().orElse(0);
-        double wide = all.stream().mapToDouble(Vec2::x).max().orElse(0) - left;
-        double high = top - all.stream().mapToDouble(Vec2::y).min().orElse(0);
-        scale = Math.max(0.01, Math.max(wide / COLUMNS, high / (ROWS * TALL)));
+        Extent extent = Extent.of(all);
+        left = extent.low().x();
+        top = extent.high().y();
+        scale = Math.max(0.01, Math.max(extent.width() / COLUMNS, extent.height() / (ROWS * TALL)));
         for (List<Vec2> corners : strokes) {
             for (int i = 0; i < corners.size(); i++) {
                 stroke(corners.get(i), corners.get((i + 1) % corners.size()), '#');

@@ -20,6 +20,7 @@ import tipwright.design.supply.HandPump;
 import tipwright.design.supply.Pump;
 import tipwright.design.supply.ReturnLine;
 import tipwright.design.supply.Supply;
+import tipwright.geometry.Extent;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 
@@ -138,8 +139,7 @@ public final class Hoses {
         double beside = rail == null ? z : beside(rail, placed.z()) + port * 2.5 * radius;
         hang(all, at(end, beside));
         if (rail != null) {
-            all.add(at(
-                    new Vec2(rail.outline().stream().mapToDouble(Vec2::x).min().orElse(end.x()), end.y()), beside));
+            all.add(at(new Vec2(Extent.of(rail.outline()).low().x(), end.y()), beside));
         }
         return all;
     }
@@ -166,16 +166,14 @@ public final class Hoses {
     }
 
     private static double span(SidePart part) {
-        return part.outline().stream().mapToDouble(Vec2::x).max().orElse(0)
-                - part.outline().stream().mapToDouble(Vec2::x).min().orElse(0);
+        return Extent.of(part.outline()).width();
     }
 
     /** Where it is clipped to the member: at half of its height, a piece away from the pin. */
     private static Vec2 clip(SidePart rail, Vec2 pin) {
-        double low = rail.outline().stream().mapToDouble(Vec2::x).min().orElse(0);
-        double foot = rail.outline().stream().mapToDouble(Vec2::y).min().orElse(0);
-        double top = rail.outline().stream().mapToDouble(Vec2::y).max().orElse(0);
-        return new Vec2(Math.max(low, Math.min(low + span(rail), pin.x() - AWAY)), (foot + top) / 2);
+        Extent extent = Extent.of(rail.outline());
+        double x = Math.max(extent.low().x(), Math.min(extent.high().x(), pin.x() - AWAY));
+        return new Vec2(x, extent.middle().y());
     }
 
     /** Along the member's face that looks to the actuator. */

@@ -12,6 +12,7 @@ import tipwright.design.joint.Support;
 import tipwright.design.tape.NamedPoints;
 import tipwright.drawing.Drawing;
 import tipwright.drawing.Pen;
+import tipwright.geometry.Extent;
 import tipwright.geometry.Vec2;
 import tipwright.outline.MachineOutline;
 import tipwright.outline.MachineOutline.Seen;
@@ -57,21 +58,8 @@ final class DatumView {
     }
 
     private static double reach(SidePart part) {
-        Box box = Box.of(part.outline());
-        return box.high().x() - box.low().x();
-    }
-
-    /** A box around points. */
-    record Box(Vec2 low, Vec2 high) {
-        static Box of(List<Vec2> points) {
-            Vec2 low = points.get(0);
-            Vec2 high = low;
-            for (Vec2 p : points) {
-                low = new Vec2(Math.min(low.x(), p.x()), Math.min(low.y(), p.y()));
-                high = new Vec2(Math.max(high.x(), p.x()), Math.max(high.y(), p.y()));
-            }
-            return new Box(low, high);
-        }
+        Extent box = Extent.of(part.outline());
+        return box.width();
     }
 
     /** Where it is, in a sentence or two. */
@@ -122,7 +110,7 @@ final class DatumView {
 
     /** How far a point is from the nearer level edge and the nearer end of a member: '660 mm in from the dump end of the left rail'. */
     String edge(SidePart part, Vec2 p) {
-        Box box = Box.of(part.outline());
+        Extent box = Extent.of(part.outline());
         boolean top =
                 Math.abs(p.y() - box.high().y()) <= Math.abs(p.y() - box.low().y());
         double up = p.y() - (top ? box.high().y() : box.low().y());
@@ -153,7 +141,7 @@ final class DatumView {
         Vec2 pivot = design.pivot().at();
         List<Vec2> all = new ArrayList<>(List.of(Vec2.ZERO, pivot));
         parts.forEach(p -> all.addAll(p.corners()));
-        Box box = Box.of(all);
+        Extent box = Extent.of(all);
         Vec2 size = box.high().minus(box.low()).times(1000);
         double scale = SideView.scale(Math.max(size.x() / (width - 4 * EDGE), size.y() / (height - 2 * EDGE)));
         Drawing.Board board = new Drawing.Board();
@@ -167,7 +155,7 @@ final class DatumView {
         Dimension.square(board, Vec2.ZERO, at, false, high.x() + 5, Marks.bare(Math.abs(pivot.y()), units));
         SidePart rail = rail();
         if (rail != null) {
-            Box edge = Box.of(rail.outline());
+            Extent edge = Extent.of(rail.outline());
             boolean dump = Math.abs(edge.high().x()) <= Math.abs(edge.low().x());
             Vec2 end = new Vec2(
                             dump ? edge.high().x() : edge.low().x(), edge.high().y())

@@ -16,6 +16,7 @@ import tipwright.design.drive.Drive;
 import tipwright.design.drive.LineSpring;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.joint.Support;
+import tipwright.geometry.Extent;
 import tipwright.geometry.Vec2;
 import tipwright.outline.MachineOutline;
 import tipwright.outline.MachinePose;
@@ -232,7 +233,7 @@ final class PlacePages {
         MachinePose home = MachinePose.of(analysis.poses().get(0)).doorsShut();
         List<Vec2> wall = new ArrayList<>();
         new MachineOutline(analysis).tank(home).forEach(wall::addAll);
-        DatumView.Box box = DatumView.Box.of(wall);
+        Extent box = Extent.of(wall);
         Vec2 p = design.pivot().at();
         columns(List.of(
                 new String[] {"its dump end", off(box.high().x() - p.x(), "towards the dump end", "away from it")},

@@ -11,6 +11,7 @@ import tipwright.design.Design;
 import tipwright.design.tank.Opening;
 import tipwright.drawing.Drawing;
 import tipwright.drawing.Pen;
+import tipwright.geometry.Extent;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.outline.MachineOutline;
@@ -61,12 +62,9 @@ public final class SideView {
         List<Vec2> all = new ArrayList<>(List.of(Vec2.ZERO, full.tankPin()));
         all.addAll(MachineInk.room(stowed));
         all.addAll(MachineInk.room(tipped));
-        low = new Vec2(
-                all.stream().mapToDouble(Vec2::x).min().orElse(0),
-                all.stream().mapToDouble(Vec2::y).min().orElse(0));
-        high = new Vec2(
-                all.stream().mapToDouble(Vec2::x).max().orElse(0),
-                all.stream().mapToDouble(Vec2::y).max().orElse(0));
+        Extent extent = Extent.of(all);
+        low = extent.low();
+        high = extent.high();
         Vec2 size = high.minus(low).times(1000);
         double least = Math.max(size.x() / (width - 2 * EDGE), size.y() / (height - 2 * EDGE));
         scale = scale(least);

@@ -9,6 +9,7 @@ import tipwright.design.tank.BoxInterior;
 import tipwright.design.tank.PrismInterior;
 import tipwright.design.tank.Tank;
 import tipwright.design.tank.Wall;
+import tipwright.geometry.Extent;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.load.Fill;
@@ -65,17 +66,11 @@ record FlatWall(String name, List<Vec3> bottom, List<Vec3> top, boolean free) {
 
     private static List<FlatWall> walls(List<Vec2> outline, double half, double z, boolean open, double lid) {
         double turned = 0;
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        double left = Double.POSITIVE_INFINITY;
-        double right = Double.NEGATIVE_INFINITY;
+        Vec2 low = Extent.of(outline).low();
+        Vec2 high = Extent.of(outline).high();
         for (int i = 0; i < outline.size(); i++) {
             Vec2 p = outline.get(i);
             turned += p.cross(outline.get((i + 1) % outline.size()));
-            low = Math.min(low, p.y());
-            high = Math.max(high, p.y());
-            left = Math.min(left, p.x());
-            right = Math.max(right, p.x());
         }
         List<FlatWall> all = new ArrayList<>();
         for (int i = 0; i < outline.size(); i++) {
@@ -86,7 +81,7 @@ record FlatWall(String name, List<Vec3> bottom, List<Vec3> top, boolean free) {
             if (up < lid) {
                 Vec2 a = p.y() <= q.y() ? p : q;
                 Vec2 b = p.y() <= q.y() ? q : p;
-                boolean free = open && b.y() > high - 1e-6 && up > -LID;
+                boolean free = open && b.y() > high.y() - 1e-6 && up > -LID;
                 all.add(new FlatWall(
                         (up < -LID ? "bottom " : up < LID ? "wall " : "lid ") + (i + 1),
                         line(a, half, z),
@@ -98,8 +93,8 @@ record FlatWall(String name, List<Vec3> bottom, List<Vec3> top, boolean free) {
         List<Vec3> lower = new ArrayList<>();
         List<Vec3> upper = new ArrayList<>();
         for (double at : new double[] {z - half, z + half}) {
-            lower.addAll(List.of(new Vec3(left, low, at), new Vec3(right, low, at)));
-            upper.addAll(List.of(new Vec3(left, high, at), new Vec3(right, high, at)));
+            lower.addAll(List.of(new Vec3(low.x(), low.y(), at), new Vec3(high.x(), low.y(), at)));
+            upper.addAll(List.of(new Vec3(low.x(), high.y(), at), new Vec3(high.x(), high.y(), at)));
         }
         all.add(new FlatWall("sides", lower, upper, open));
         return all;

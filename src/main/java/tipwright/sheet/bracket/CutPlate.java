@@ -3,6 +3,7 @@ package tipwright.sheet.bracket;
 
 import java.util.List;
 import tipwright.design.steel.Steel;
+import tipwright.geometry.Extent;
 import tipwright.geometry.Vec2;
 
 /**
@@ -37,16 +38,12 @@ public record CutPlate(List<Vec2> outline, List<PlateHole> holes, double thickne
 
     /** Lowest corner of the box around it, m. */
     public Vec2 low() {
-        return new Vec2(
-                outline.stream().mapToDouble(Vec2::x).min().orElse(0),
-                outline.stream().mapToDouble(Vec2::y).min().orElse(0));
+        return Extent.of(outline).low();
     }
 
     /** Highest corner of the box around it, m. */
     public Vec2 high() {
-        return new Vec2(
-                outline.stream().mapToDouble(Vec2::x).max().orElse(0),
-                outline.stream().mapToDouble(Vec2::y).max().orElse(0));
+        return Extent.of(outline).high();
     }
 
     /** The same lying on its side, turned to the left. */

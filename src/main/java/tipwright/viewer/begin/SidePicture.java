@@ -10,6 +10,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 import org.jspecify.annotations.Nullable;
+import tipwright.geometry.Extent;
 import tipwright.geometry.Vec2;
 import tipwright.interview.SideSketch;
 import tipwright.viewer.scene.Theme;
@@ -109,14 +110,13 @@ final class SidePicture extends Region {
         List<Vec2> all = new ArrayList<>(known.pins().values());
         known.outlines().forEach(all::addAll);
         all.add(Vec2.ZERO);
-        double west = all.stream().mapToDouble(Vec2::x).min().orElse(0);
-        double east = all.stream().mapToDouble(Vec2::x).max().orElse(1);
-        double low = all.stream().mapToDouble(Vec2::y).min().orElse(0);
-        double top = all.stream().mapToDouble(Vec2::y).max().orElse(1);
+        Extent extent = Extent.of(all);
+        Vec2 middle = extent.middle();
         double room = 6 * em;
         scale = Math.min(
-                (getWidth() - room) / Math.max(0.1, east - west), (getHeight() - room) / Math.max(0.1, top - low));
-        corner = new Vec2(getWidth() / 2 - scale * (west + east) / 2, getHeight() / 2 + scale * (low + top) / 2);
+                (getWidth() - room) / Math.max(0.1, extent.width()),
+                (getHeight() - room) / Math.max(0.1, extent.height()));
+        corner = new Vec2(getWidth() / 2 - scale * middle.x(), getHeight() / 2 + scale * middle.y());
     }
 
     private Vec2 at(Vec2 p) {

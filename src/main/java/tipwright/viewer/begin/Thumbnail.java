@@ -12,6 +12,7 @@ import tipwright.design.Design;
 import tipwright.design.drive.TiltRange;
 import tipwright.drawing.Drawing;
 import tipwright.drawing.Png;
+import tipwright.geometry.Extent;
 import tipwright.geometry.Vec2;
 import tipwright.outline.MachineOutline;
 import tipwright.outline.MachineOutline.Seen;
@@ -52,17 +53,14 @@ final class Thumbnail {
                 machine.at(MachinePose.of(analysis.poses().get(analysis.poses().size() - 1)), View.SIDE);
         List<Vec2> room = MachineInk.room(stowed);
         room.addAll(MachineInk.room(tipped));
-        double west = room.stream().mapToDouble(Vec2::x).min().orElse(0);
-        double east = room.stream().mapToDouble(Vec2::x).max().orElse(1);
-        double low = room.stream().mapToDouble(Vec2::y).min().orElse(0);
-        double top = room.stream().mapToDouble(Vec2::y).max().orElse(1);
-        double k = Math.min((wide - 2 * MARGIN) / (east - west), (high - 2 * MARGIN) / (top - low));
-        Vec2 middle = new Vec2(0.5 * (west + east), 0.5 * (low + top));
+        Extent extent = Extent.of(room);
+        double k = Math.min((wide - 2 * MARGIN) / extent.width(), (high - 2 * MARGIN) / extent.height());
+        Vec2 middle = extent.middle();
         Vec2 centre = new Vec2(wide / 2, high / 2);
         Drawing.Board board = new Drawing.Board();
         MachineInk ink = new MachineInk(board, p -> p.minus(middle).times(k).plus(centre), k);
         ink.ghost(tipped);
-        ink.machine(stowed, west, east);
+        ink.machine(stowed, extent.low().x(), extent.high().x());
         return board.on(design.name(), Vec2.ZERO, new Vec2(wide, high));
     }
 }

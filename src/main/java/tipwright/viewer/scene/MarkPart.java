@@ -10,6 +10,7 @@ import javafx.scene.shape.MeshView;
 import javafx.scene.transform.Affine;
 import tipwright.analysis.BodyPosition;
 import tipwright.check.rule.Verdict;
+import tipwright.geometry.Extent;
 import tipwright.geometry.Forms;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.Shading;
@@ -92,9 +93,9 @@ final class MarkPart {
         if (part.kind().actuator()) {
             double half = (part.form().z().to() - part.form().z().from()) / 2;
             double z = (part.form().z().to() + part.form().z().from()) / 2;
-            double from = reach.stream().mapToDouble(Vec2::x).min().orElse(0);
-            double to = reach.stream().mapToDouble(Vec2::x).max().orElse(0);
-            return Forms.rod(new Vec3(from, 0, z), new Vec3(to, 0, z), half, 20);
+            Extent extent = Extent.of(reach);
+            return Forms.rod(
+                    new Vec3(extent.low().x(), 0, z), new Vec3(extent.high().x(), 0, z), half, 20);
         }
         if (part.form() instanceof tipwright.outline.Form.Wire wire) {
             List<Vec3> line = new ArrayList<>(wire.points());

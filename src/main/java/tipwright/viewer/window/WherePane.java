@@ -16,6 +16,7 @@ import tipwright.design.Design;
 import tipwright.design.around.Mounts;
 import tipwright.design.around.Zone;
 import tipwright.design.drive.Drive;
+import tipwright.geometry.Extent;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.placement.Pin;
@@ -98,15 +99,14 @@ final class WherePane extends VBox {
         }
         all.addAll(design.drive().places(design.pivot().at()).values());
         double z = design.drive().actuators().get(0).z();
-        double west = all.stream().mapToDouble(Vec2::x).min().orElse(0);
-        double east = all.stream().mapToDouble(Vec2::x).max().orElse(0);
-        double low = all.stream().mapToDouble(Vec2::y).min().orElse(0);
-        double high = all.stream().mapToDouble(Vec2::y).max().orElse(0);
-        double beside = LEGEND * Math.max(east - west, aspect * (high - low));
+        Extent extent = Extent.of(all);
+        Vec2 low = extent.low();
+        Vec2 high = extent.high();
+        double beside = LEGEND * Math.max(extent.width(), aspect * extent.height());
         return Camera.fitting(
                 Camera.Place.SIDE,
-                new Vec3(west, low, z),
-                new Vec3(east + beside, high + TITLE * (high - low), z),
+                new Vec3(low.x(), low.y(), z),
+                new Vec3(high.x() + beside, high.y() + TITLE * extent.height(), z),
                 aspect);
     }
 
