@@ -62,13 +62,21 @@ public final class SceneText extends Pane {
         return units;
     }
 
-    void setUnits(UnitSystem other) {
+    /** In which units; true when they are others than before. */
+    boolean setUnits(UnitSystem other) {
+        boolean changed = units != other;
         units = other;
+        return changed;
     }
 
-    /** Letters as high as a window's text or a little higher, pixels; without a window they go by the picture alone. */
-    void setTextSize(double pixels) {
+    /**
+     * Letters as high as a window's text or a little higher, pixels; without a window they go by the picture alone. True when the size is
+     * another than before.
+     */
+    boolean setTextSize(double pixels) {
+        boolean changed = em != pixels;
         em = pixels;
+        return changed;
     }
 
     private double size(double height) {

@@ -39,6 +39,8 @@ public final class TicketWorker {
     private final ExecutorService verdicts = SideThreads.queue("verdict");
     private final ExecutorService rest = SideThreads.queue("fixes");
     private volatile @Nullable Work latest;
+    /** What was asked and has not begun. */
+    private volatile @Nullable Runnable next;
 
     /** What the latest whole answer was made of. */
     private record Work(Question asked, Checked checked, Judged told) {}
@@ -51,10 +53,11 @@ public final class TicketWorker {
     /** Forgets what was asked: something is being moved, or nothing can be computed. */
     public void cancel() {
         newest.incrementAndGet();
+        next = null;
     }
 
     /**
-     * Asks for all of it.
+     * Takes the question in; the work starts with {@link #begin}.
      *
      * @param known what is known at once
      * @param read what the draft says
@@ -63,8 +66,17 @@ public final class TicketWorker {
     public Judged ask(Draft draft, Solved known, Reading.Good read) {
         int mine = newest.incrementAndGet();
         Judged first = Judged.asked(known);
-        verdicts.execute(() -> judge(new Question(draft, read, mine), first));
+        next = () -> judge(new Question(draft, read, mine), first);
         return first;
+    }
+
+    /** Begins with what was asked last, if nothing has ended it. */
+    public void begin() {
+        Runnable work = next;
+        next = null;
+        if (work != null) {
+            verdicts.execute(work);
+        }
     }
 
     private record Question(Draft draft, Reading.Good read, int number) {
