@@ -32,6 +32,9 @@ import tipwright.viewer.editor.Solved;
 /** Works the whole answer out beside the window: stage by stage, and last what fixes it. A newer question ends an older one. */
 public final class TicketWorker {
     private static final String CANNOT = "cannot be worked out: ";
+    /** Something that nobody waits for in vain then. */
+    private static final String FAULT = "the rest cannot be told: the program has a fault; save your work";
+
     private static final String FIXES = "fixes are being tried";
 
     private final AtomicInteger newest = new AtomicInteger();
@@ -74,7 +77,7 @@ public final class TicketWorker {
     public void begin() {
         Runnable work = next;
         next = null;
-        if (work != null) {
+        if (work != null && !verdicts.isShutdown()) {
             verdicts.execute(work);
         }
     }
@@ -121,6 +124,9 @@ public final class TicketWorker {
             cancel();
         } catch (CannotComputeException e) {
             tell(known.endsWith(CANNOT + e.getMessage()), asked);
+        } catch (RuntimeException | Error fault) {
+            tell(known.endsWith(FAULT), asked);
+            throw fault;
         }
     }
 
@@ -140,6 +146,9 @@ public final class TicketWorker {
             }
         } catch (CannotComputeException e) {
             tell(verdict.endsWith(CANNOT + e.getMessage()), asked);
+        } catch (RuntimeException | Error fault) {
+            tell(verdict.endsWith(FAULT), asked);
+            throw fault;
         }
     }
 
