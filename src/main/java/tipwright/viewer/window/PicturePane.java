@@ -34,6 +34,8 @@ final class PicturePane extends StackPane implements Panel {
     private static final int BEHIND = 2;
 
     private static final double RADIANS_PER_PIXEL = 0.008;
+    /** Places nearer than this are one, m. */
+    private static final double SAME = 1e-6;
 
     private final WindowState state;
     private final Picture picture;
@@ -112,11 +114,13 @@ final class PicturePane extends StackPane implements Panel {
         return new PlaneView(picture.camera(), z, body, getWidth(), getHeight());
     }
 
-    /** The same of the body that a stowed place of a design moves with, at its first actuator. */
+    /** The same of the body that a stowed place of a design moves with: at its first actuator, the pivot at the bearing in front. */
     PlaneView planeOf(Design design, MachineState now, Vec2 stowed) {
         int body = Handle.body(design.drive().skeleton(design.pivot().at()), stowed);
-        double z = design.drive().actuators().get(0).z();
-        return plane(z, now.bodies().get(Math.min(body, now.bodies().size() - 1)));
+        boolean pivot = stowed.minus(design.pivot().at()).norm() < SAME;
+        return plane(
+                Handles.depth(design, pivot),
+                now.bodies().get(Math.min(body, now.bodies().size() - 1)));
     }
 
     Handles handles() {
