@@ -57,8 +57,11 @@ final class HeldKeys {
     boolean pressed(KeyCode key, BooleanSupplier work) {
         long now = clock.getAsLong();
         Held before = held.get(key);
-        boolean again = before != null && before.taken && now - before.last < FORGOTTEN;
-        if (again && !(STEPS.contains(key) && now - before.done > before.took)) {
+        boolean steps = STEPS.contains(key);
+        if (before != null
+                && before.taken
+                && now - before.last < FORGOTTEN
+                && !(steps && now - before.done > before.took)) {
             held.put(key, new Held(true, before.took, before.done, now));
             return true;
         }
