@@ -73,12 +73,14 @@ public final class StagedCheck {
      * @throws CannotComputeException when something does not converge
      */
     public Early atRest() throws CannotComputeException {
+        SharedFills shared = FillSweep.fills(analysis);
         SideThreads.start("check", () -> {
             still.help();
+            shared.help();
             timing.run();
         });
         return converged(() -> {
-            FillSweep fills = FillSweep.of(analysis);
+            FillSweep fills = FillSweep.of(analysis, shared);
             FillSweep other = fills.copy();
             sweep = fills;
             nearer = other;

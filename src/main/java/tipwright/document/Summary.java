@@ -91,7 +91,7 @@ record Summary(Dossier dossier, UnitSystem units) {
      */
     List<String> changes(boolean least) {
         Result result = dossier.checked().result();
-        List<String> everything = FixText.everything(dossier.checked().fixes(), units);
+        List<String> everything = FixText.everything(dossier.checked(), units);
         List<String> items = new ArrayList<>(everything);
         List<VerdictText.Told> told = Ticket.told(result);
         VerdictText text = new VerdictText(result, units);

@@ -3,6 +3,7 @@ package tipwright.check.clearance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.BodyPosition;
 import tipwright.design.Design;
@@ -68,23 +69,25 @@ final class SwingingDoors {
     private static Motions.Path swing(Motions motions, int body, Opening opening, Door door) {
         Motions.Path tank = motions.body(body);
         double opens = opening.opensAt();
+        ToDoubleFunction<BodyPosition> opener = DoorSwing.opener(opening, door);
         return pose -> {
             int i = (int) Math.min(pose, motions.last());
-            BodyPosition before = swung(tank.at(i), opening, door, i > 0 && motions.tilt(i) >= opens - NEARLY);
+            BodyPosition before = swung(tank.at(i), opener, door, i > 0 && motions.tilt(i) >= opens - NEARLY);
             if (!(pose > i)) {
                 return before;
             }
             boolean open = motions.tilt(i + 1) >= opens - NEARLY;
-            return before.towards(swung(tank.at(i + 1), opening, door, open), pose - i);
+            return before.towards(swung(tank.at(i + 1), opener, door, open), pose - i);
         };
     }
 
-    private static BodyPosition swung(BodyPosition tank, Opening opening, Door door, boolean open) {
+    private static BodyPosition swung(
+            BodyPosition tank, ToDoubleFunction<BodyPosition> opener, Door door, boolean open) {
         if (!open) {
             return tank;
         }
         // the hinge axis points to the reader or away; a swing about it is the other way round than a tilt
-        double turn = tank.turn() - Math.signum(door.hingeAxis().z()) * DoorSwing.open(opening, door, tank);
+        double turn = tank.turn() - Math.signum(door.hingeAxis().z()) * opener.applyAsDouble(tank);
         Vec2 hinge = door.hinge().xy();
         return new BodyPosition(tank.body(), tank.place(hinge).minus(hinge.tilted(turn)), turn);
     }

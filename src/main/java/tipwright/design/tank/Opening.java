@@ -142,11 +142,6 @@ public record Opening(
 
     /** Area vector of the outline, m2 (length: its area). */
     public Vec3 areaVector() {
-        if (rim == Rim.CIRCLE && normal != null && diameter != null) {
-            // of the regular polygon that the points make
-            double r = diameter / 2;
-            return normal.unit().times(0.5 * CIRCLE_POINTS * r * r * Math.sin(2 * Math.PI / CIRCLE_POINTS));
-        }
         List<Vec3> rimPoints = rimPoints();
         Vec3 sum = Vec3.ZERO;
         for (int i = 0; i < rimPoints.size(); i++) {
@@ -157,9 +152,6 @@ public record Opening(
 
     /** Middle of the rim's points, m, stowed. */
     public Vec3 middle() {
-        if (rim == Rim.CIRCLE && centre != null) {
-            return centre;
-        }
         List<Vec3> rimPoints = rimPoints();
         Vec3 sum = Vec3.ZERO;
         for (Vec3 p : rimPoints) {

@@ -257,6 +257,11 @@ public final class MachineScene {
         marks.show(now);
     }
 
+    /** Moves what is marked to where it is. */
+    void showMarks(MachineState now) {
+        marks.show(now);
+    }
+
     /** Its parts, for what is to be marked. */
     public List<MachinePart> parts() {
         return machine.parts();
