@@ -106,7 +106,7 @@ public final class StagedCheck {
         FillSweep fills = Objects.requireNonNull(nearer, "what needs no time comes first");
         timing.run();
         return converged(() -> {
-            Timing dump = SharedRun.found(timing);
+            Timing dump = SharedTasks.found(timing);
             SharedRun moving = new SharedRun(TIMED, analysis, dump);
             SideThreads.start("check", moving::help);
             List<Finding> found = moving.findings();

@@ -10,6 +10,7 @@ import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
+import tipwright.report.CannotTell;
 
 /** Every check: a table, then how each was worked out. */
 final class CheckPages {
@@ -29,21 +30,16 @@ final class CheckPages {
         }
         table("Checks: those that fail, then close ones, then those that pass", made)
                 .to(page);
-        List<Finding> skipped = dossier.findings(Verdict.NOT_CHECKED);
-        if (!skipped.isEmpty()) {
-            FixedTable grid = new FixedTable(
-                    "Cannot tell yet: give the sizes that are missing. These checks do not count as passed.",
-                    FixedTable.Column.text("check", 35),
-                    FixedTable.Column.text("what is missing", 65));
-            skipped.forEach(f -> grid.row(Words.sign(f.verdict()) + " " + f.title(), why(f)));
-            grid.to(page);
+        for (CannotTell why : CannotTell.values()) {
+            List<Finding> skipped = why.of(dossier.findings(Verdict.NOT_CHECKED));
+            if (!skipped.isEmpty()) {
+                FixedTable grid = new FixedTable(
+                        why.heading(), FixedTable.Column.text("check", 35), FixedTable.Column.text(why.column(), 65));
+                skipped.forEach(f -> grid.row(
+                        Words.sign(f.verdict()) + " " + f.title(), f.note().show(units)));
+                grid.to(page);
+            }
         }
-    }
-
-    private String why(Finding f) {
-        String before = "not checked: ";
-        String note = f.note().show(units);
-        return note.startsWith(before) ? note.substring(before.length()) : note;
     }
 
     private FixedTable table(String caption, List<Finding> findings) {
@@ -105,7 +101,7 @@ final class CheckPages {
                     Words.sign(f.verdict()) + " " + f.verdict().says(),
                     Words.show(f, f.needs(), units),
                     Words.show(f, f.has(), units),
-                    f.verdict() == Verdict.NOT_CHECKED ? why(f) : f.note().show(units));
+                    f.note().show(units));
         }
         grid.to(page);
     }

@@ -45,7 +45,7 @@ final class LoadPages {
         for (CaseResult c : analysis.cases()) {
             grid.row(
                     CaseName.shown(c.name(), analysis.design().tank()),
-                    c.load().about(),
+                    CaseName.about(c.name(), analysis.design().tank()),
                     peak(Peak.force(List.of(c), Peak.Tilts.ALL, true)),
                     peak(Peak.force(List.of(c), Peak.Tilts.ALL, false)),
                     Quantities.show(c.load().residual(), Kind.VOLUME, units));

@@ -91,7 +91,7 @@ record Summary(Dossier dossier, UnitSystem units) {
      */
     List<String> changes(boolean least) {
         Result result = dossier.checked().result();
-        List<String> everything = FixText.everything(dossier.checked().fixes(), units);
+        List<String> everything = FixText.everything(dossier.checked(), units);
         List<String> items = new ArrayList<>(everything);
         List<VerdictText.Told> told = Ticket.told(result);
         VerdictText text = new VerdictText(result, units);
@@ -124,7 +124,7 @@ record Summary(Dossier dossier, UnitSystem units) {
         }
     }
 
-    /** What cannot be told, since sizes are missing. */
+    /** What cannot be told. */
     List<String> missing() {
         return dossier.findings(Verdict.NOT_CHECKED).stream()
                 .map(Finding::title)

@@ -132,7 +132,7 @@ final class TiltPage {
     }
 
     private String about(CaseResult c) {
-        return c.load().about()
+        return CaseName.about(c.name(), dossier.design().tank())
                 + (dossier.checked().result().timing().of(c.name()) == null ? " No time is worked out for it." : "");
     }
 
@@ -157,7 +157,9 @@ final class TiltPage {
         page.raw("</dl>");
         page.line(
                 "p class=\"caption needs-script\"",
-                "All loads of a normal dump, the outlet still shut among them; not those that come about only if something goes wrong.");
+                "All loads of a normal dump, '"
+                        + CaseName.shown(CaseName.HELD.key(), dossier.design().tank())
+                        + "' among them; not those that come about only if something goes wrong.");
     }
 
     private static void shown(Markup page, String name, String field, boolean signed) {

@@ -86,12 +86,7 @@ final class CaseMaker {
             double mass = empty.mass() + own.mass();
             Vec3 first = empty.centroid().times(empty.mass()).plus(own.centre().times(own.mass()));
             LoadState state = new LoadState(mass, mass > 0 ? first.times(1 / mass) : own.centre(), null, 0);
-            all.add(new LoadCase(
-                    own.name(),
-                    "a fixed load of the design's own",
-                    LoadCase.ALWAYS,
-                    Collections.nCopies(tilts.length, state),
-                    0));
+            all.add(new LoadCase(own.name(), LoadCase.ALWAYS, Collections.nCopies(tilts.length, state), 0));
         }
         return all;
     }

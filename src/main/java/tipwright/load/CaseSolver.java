@@ -32,8 +32,7 @@ final class CaseSolver {
             ahead.found(tilt, filled.plane().level());
             states.add(weights.liquid(filled));
         }
-        return new LoadCase(
-                "held", "all the slurry stays in: the door is shut or the outlet is blocked", normalTo, states, volume);
+        return new LoadCase("held", normalTo, states, volume);
     }
 
     LoadCase draining() {
@@ -50,8 +49,7 @@ final class CaseSolver {
             ahead.found(tilt, filled.plane().level());
             states.add(weights.liquid(filled));
         }
-        return new LoadCase(
-                "draining", "the slurry leaves as soon as it can: the normal dump", LoadCase.ALWAYS, states, start);
+        return new LoadCase("draining", LoadCase.ALWAYS, states, start);
     }
 
     LoadCase heaped() {
@@ -65,12 +63,7 @@ final class CaseSolver {
             ahead.found(tilt, lying.surface().level());
             states.add(cake(lying));
         }
-        return new LoadCase(
-                "heaped",
-                "settled solids slide out at their angle of repose; the liquid is gone",
-                LoadCase.ALWAYS,
-                states,
-                start);
+        return new LoadCase("heaped", LoadCase.ALWAYS, states, start);
     }
 
     LoadCase caked(LoadCase heaped) {
@@ -81,21 +74,20 @@ final class CaseSolver {
             states.add(
                     tilts[i] < release - TiltGrid.SAME ? stuck : heaped.states().get(i));
         }
-        return new LoadCase(
-                "caked", "settled solids stick where they lie; the liquid is gone", LoadCase.ALWAYS, states, volume);
+        return new LoadCase("caked", LoadCase.ALWAYS, states, volume);
     }
 
     LoadCase empty() {
-        return same("empty", "the tank alone", weights.none());
+        return same("empty", weights.none());
     }
 
     LoadCase heel(LoadCase heaped) {
         LoadState last = heaped.states().get(tilts.length - 1);
-        return same("heel", "the tank with what the settled solids leave behind, on the way back", last);
+        return same("heel", last);
     }
 
-    private LoadCase same(String name, String about, LoadState state) {
-        return new LoadCase(name, about, LoadCase.ALWAYS, Collections.nCopies(tilts.length, state), state.volume());
+    private LoadCase same(String name, LoadState state) {
+        return new LoadCase(name, LoadCase.ALWAYS, Collections.nCopies(tilts.length, state), state.volume());
     }
 
     private LoadState cake(Heap.Lying lying) {

@@ -45,12 +45,7 @@ final class HalfCake {
                     states.add(tilt < parts - TiltGrid.SAME ? whole : stuck);
                 }
                 both.add(new LoadCase(
-                        side > 0 ? "stuck-plus-z" : "stuck-minus-z",
-                        "half of the settled solids stay stuck along the " + (side > 0 ? "+z" : "-z")
-                                + " side; the rest and the liquid are gone",
-                        LoadCase.NEVER,
-                        states,
-                        whole.volume()));
+                        side > 0 ? "stuck-plus-z" : "stuck-minus-z", LoadCase.NEVER, states, whole.volume()));
             }
         }
         return both;

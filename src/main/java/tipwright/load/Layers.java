@@ -43,12 +43,7 @@ final class Layers {
             boolean stuck = tilt < release - TiltGrid.SAME;
             states.add(at(tilt, stuck ? settled : run(tilt, repose, guess), guess));
         }
-        return new LoadCase(
-                "settled",
-                "the outlet is shut; settled solids stick where they lie, the liquid over them is level",
-                normalTo,
-                states,
-                contents.slurryVolume());
+        return new LoadCase("settled", normalTo, states, contents.slurryVolume());
     }
 
     LoadCase slid(double normalTo) {
@@ -65,12 +60,7 @@ final class Layers {
             }
             states.add(one);
         }
-        return new LoadCase(
-                "slid",
-                "the outlet is shut; settled solids have run against the dump end, the liquid over them is level",
-                normalTo,
-                states,
-                contents.slurryVolume());
+        return new LoadCase("slid", normalTo, states, contents.slurryVolume());
     }
 
     /** Levels of the tilt before. */

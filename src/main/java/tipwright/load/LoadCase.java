@@ -7,13 +7,12 @@ import java.util.List;
  * One load case over the tilts of its table.
  *
  * @param name as in the design's cases
- * @param about in plain words
  * @param normalTo up to this tilt, rad, it belongs to the normal dump; beyond it, it only comes about if something goes wrong.
  *     {@link #ALWAYS} and {@link #NEVER} are the ends
  * @param states [tilt]
  * @param contents volume at the first tilt before anything could leave, m3
  */
-public record LoadCase(String name, String about, double normalTo, List<LoadState> states, double contents) {
+public record LoadCase(String name, double normalTo, List<LoadState> states, double contents) {
     /** Part of the normal dump at every tilt. */
     public static final double ALWAYS = Double.POSITIVE_INFINITY;
 
@@ -27,12 +26,12 @@ public record LoadCase(String name, String about, double normalTo, List<LoadStat
 
     /** The same by another name. */
     public LoadCase named(String other) {
-        return new LoadCase(other, about, normalTo, states, contents);
+        return new LoadCase(other, normalTo, states, contents);
     }
 
     /** The same with other states. */
     LoadCase with(List<LoadState> others) {
-        return new LoadCase(name, about, normalTo, others, contents);
+        return new LoadCase(name, normalTo, others, contents);
     }
 
     /** Volume left at the last tilt, m3. */

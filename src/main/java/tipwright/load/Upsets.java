@@ -33,12 +33,7 @@ final class Upsets {
     LoadCase frozen() {
         double volume = contents.slurryVolume();
         LoadState block = weights.block(contents.liquid(contents.start(), volume, Double.NaN));
-        return new LoadCase(
-                "frozen",
-                "all the slurry is one rigid block as it stood when stowed: frozen or gelled",
-                LoadCase.NEVER,
-                Collections.nCopies(tilts.length, block),
-                volume);
+        return new LoadCase("frozen", LoadCase.NEVER, Collections.nCopies(tilts.length, block), volume);
     }
 
     /** Water added up to the rim of an opening that faces up, else until the tank is full; null when no more goes in. */
@@ -58,12 +53,7 @@ final class Upsets {
             ahead.found(tilt, filled.plane().level());
             states.add(weights.liquid(filled, mass / full));
         }
-        return new LoadCase(
-                "brim",
-                "water has filled it up to the rim or the vent; the outlet is shut",
-                LoadCase.NEVER,
-                states,
-                full);
+        return new LoadCase("brim", LoadCase.NEVER, states, full);
     }
 
     private double rim() {
@@ -105,12 +95,7 @@ final class Upsets {
         for (int i = 0; i < tilts.length; i++) {
             states.add(worst(tilts[i], draining.states().get(i), held.states().get(i)));
         }
-        return new LoadCase(
-                "bridged",
-                "the outlet blocks while the tank drains, at the worst moment up to each tilt",
-                LoadCase.NEVER,
-                states,
-                start);
+        return new LoadCase("bridged", LoadCase.NEVER, states, start);
     }
 
     private LoadState worst(double tilt, LoadState least, LoadState most) {

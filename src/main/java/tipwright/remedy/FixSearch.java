@@ -37,6 +37,7 @@ public final class FixSearch {
             new BearingSizes(),
             new SupplySizes(),
             new SurroundingSizes(),
+            new EmptiesBetter(),
             new ActuatorToMiddle(),
             new OtherActuator(),
             new MovedPins(),

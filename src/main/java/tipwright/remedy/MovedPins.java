@@ -30,6 +30,9 @@ final class MovedPins implements Proposer {
     private static final double[] US = {INCH / 2, INCH, 2 * INCH, 4 * INCH, 6 * INCH};
     private static final double PIVOT = 2;
 
+    /** What no tape tells from nothing, m. */
+    private static final double SAME = 1e-4;
+
     @Override
     public String asked(Finding f) {
         return Asks.ofDrive(f) || f.isOf("stroke") ? "pins" : "";
@@ -46,23 +49,33 @@ final class MovedPins implements Proposer {
             return ladder;
         }
         List<NumberedPlace> places = NumberedPlace.of(design);
-        for (double by : shop.units() == UnitSystem.METRIC ? METRIC : US) {
+        for (double by : steps(shop.units())) {
             List<Proposal> rung = new ArrayList<>();
-            places.forEach(place -> {
-                for (int x = -1; x <= 1; x++) {
-                    for (int y = -1; y <= 1; y++) {
-                        Proposal p = x == 0 && y == 0
-                                ? null
-                                : proposal(design, place.key(), place.at(), new Vec2(x * by, y * by), shop.units());
-                        if (p != null) {
-                            rung.add(p);
-                        }
-                    }
-                }
-            });
+            places.forEach(place -> rung.addAll(around(design, place, by, shop.units())));
             ladder.add(rung);
         }
         return ladder;
+    }
+
+    /** How far a pin is moved, from small to large, m. */
+    static double[] steps(UnitSystem units) {
+        return (units == UnitSystem.METRIC ? METRIC : US).clone();
+    }
+
+    /** One place moved by so much along and across, m, as far as it may go there. */
+    static List<Proposal> around(Design design, NumberedPlace place, double by, UnitSystem units) {
+        List<Proposal> all = new ArrayList<>();
+        for (int x = -1; x <= 1; x++) {
+            for (int y = -1; y <= 1; y++) {
+                Proposal p = x == 0 && y == 0
+                        ? null
+                        : proposal(design, place.key(), place.at(), new Vec2(x * by, y * by), units);
+                if (p != null) {
+                    all.add(p);
+                }
+            }
+        }
+        return all;
     }
 
     private static @Nullable Proposal proposal(Design design, String name, Vec2 from, Vec2 by, UnitSystem units) {
@@ -106,11 +119,11 @@ final class MovedPins implements Proposer {
 
     private static Text words(String name, Vec2 way) {
         List<Text> ways = new ArrayList<>();
-        if (way.x() != 0) {
+        if (Math.abs(way.x()) > SAME) {
             ways.add(Text.mark(Math.abs(way.x()))
                     .plus(way.x() > 0 ? " towards the dump end" : " away from the dump end"));
         }
-        if (way.y() != 0) {
+        if (Math.abs(way.y()) > SAME) {
             ways.add(Text.mark(Math.abs(way.y())).plus(way.y() > 0 ? " up" : " down"));
         }
         return Text.words("move the " + name.replace('-', ' ') + " ").plus(Text.join(" and ", ways));

@@ -138,7 +138,7 @@ final class Trials {
                 proposal.design(),
                 outcome.fixes(),
                 outcome.close(),
-                before.verdict() == Verdict.FAIL && after.verdict() != Verdict.FAIL);
+                after.verdict() != Verdict.FAIL);
     }
 
     /** The same at tilts that are further apart. */

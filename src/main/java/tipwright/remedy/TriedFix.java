@@ -15,7 +15,7 @@ import tipwright.quantity.Text;
  * @param design with the change
  * @param fixes ids of the findings that pass with it
  * @param close ids of those that pass closely
- * @param everything whether something fails without it and nothing with it
+ * @param everything whether no check fails with it
  */
 public record TriedFix(
         String kind,

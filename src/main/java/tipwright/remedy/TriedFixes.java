@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import tipwright.check.Result;
 import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 
 /**
  * What was found for all that fails.
@@ -46,8 +48,10 @@ public record TriedFixes(List<TriedFix> all, boolean looked, boolean complete) {
                 complete && others.complete);
     }
 
-    /** Those with which no check fails, least change first. */
-    public List<TriedFix> ofEverything() {
-        return all.stream().filter(TriedFix::everything).toList();
+    /** Those with which no check fails, where one does without them; least change first. */
+    public List<TriedFix> ofEverything(Result without) {
+        return without.verdict() == Verdict.FAIL
+                ? all.stream().filter(TriedFix::everything).toList()
+                : List.of();
     }
 }

@@ -19,15 +19,15 @@ public final class Cautions {
     /** The most important of them, on two lines. */
     public static final String SHORT =
             "Never go under a raised tank unless it stands on a fixed prop that can carry its full weight. Keep people clear of"
-                    + " door, load and pinch points. These figures do not replace a licensed engineer or your local codes.";
+                    + " all that swings, of the load and of pinch points. These figures do not replace a licensed engineer or your local codes.";
 
     /** One sentence each, in the order in which they are shown; the last is {@link #FIGURES}. */
     public static List<String> all() {
         return List.of(
                 "Never go under a raised tank unless it stands on a fixed prop that can carry its full weight.",
                 "An actuator is not a prop: screws strip, seals leak and hoses burst.",
-                "Let pressure or vacuum out of the tank before you undo a door or a latch.",
-                "Keep people out of the door's swing, out of where the load lands, and away from pinch points.",
+                "Let pressure or vacuum out of the tank before you undo anything that keeps it shut.",
+                "Keep people out of the way of all that swings, out of where the load lands, and away from pinch points.",
                 "Raise it on level, firm ground only, and clear of overhead lines.",
                 "Lock the supply out, and let stored pressure down, before you work on it.",
                 FIGURES);

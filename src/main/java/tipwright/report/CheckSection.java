@@ -20,7 +20,6 @@ final class CheckSection {
     private static final int TITLE = 28;
     private static final int WHERE = 16;
     private static final String NOTE = "         ";
-    private static final String SKIPPED = "not checked: ";
     /** Under this share a check has no row of its own. */
     private static final double IDLE = 0.05;
     /** Under this one its note says more than its figures. */
@@ -42,9 +41,10 @@ final class CheckSection {
 
     List<String> lines(List<Finding> findings) {
         List<Finding> made = new ArrayList<>();
-        List<Finding> notMade = new ArrayList<>();
         for (Finding f : findings) {
-            (f.verdict() == Verdict.NOT_CHECKED ? notMade : made).add(f);
+            if (f.verdict() != Verdict.NOT_CHECKED) {
+                made.add(f);
+            }
         }
         made.sort(Comparator.comparing(Finding::verdict)
                 .thenComparingDouble(f -> Double.isNaN(f.utilisation()) ? -1 : f.utilisation())
@@ -76,17 +76,14 @@ final class CheckSection {
                     .toList();
             lines.addAll(Prose.wrap(" + ", "passes, under 5 % used: " + String.join("; ", words)));
         }
-        if (!notMade.isEmpty()) {
-            lines.add("");
-            lines.add(style.heading(
-                    "Cannot tell yet: give the sizes that are missing. These checks do not count as passed."));
+        for (CannotTell why : CannotTell.values()) {
             Set<String> told = new LinkedHashSet<>();
-            for (Finding f : notMade) {
-                String note = note(f);
-                String why = note.startsWith(SKIPPED) ? note.substring(SKIPPED.length()) : note;
-                told.add(Prose.safe(f.title()) + ": " + Prose.safe(why));
+            why.of(findings).forEach(f -> told.add(Prose.safe(f.title()) + ": " + Prose.safe(note(f))));
+            if (!told.isEmpty()) {
+                lines.add("");
+                lines.add(style.heading(why.heading()));
+                told.forEach(text -> lines.addAll(Prose.wrap("  " + sign(Verdict.NOT_CHECKED) + " ", text)));
             }
-            told.forEach(text -> lines.addAll(Prose.wrap("  " + sign(Verdict.NOT_CHECKED) + " ", text)));
         }
         return lines;
     }

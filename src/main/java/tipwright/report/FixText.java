@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import tipwright.check.Checks;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
+import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.remedy.TriedFix;
 import tipwright.remedy.TriedFixes;
@@ -33,19 +35,29 @@ public final class FixText {
         return (ways.size() == 1 ? "Fix, tried: " : "Fix, tried, any of: ") + String.join("; or ", ways) + ".";
     }
 
-    /** The least change that fixes one finding; empty when none is known. */
+    /** The least change that fixes one finding; what it takes where none of those that were tried does; else empty. */
     public static String least(Finding f, TriedFixes fixes, UnitSystem units) {
         return fixes.of(f).stream()
                 .findFirst()
                 .map(fix -> "Fix, tried: " + fix.said().show(units)
-                        + (fix.everything() ? "; then every check passes." : "."))
-                .orElse("");
+                        + (tellsOfAll(fix, f) ? "; then every check passes." : "."))
+                .orElseGet(() -> f.verdict() == Verdict.FAIL && fixes.looked() ? takes(f, units) : "");
     }
 
-    /** The changes with which nothing fails any more, the least first; none when there is none. */
-    public static List<String> everything(TriedFixes fixes, UnitSystem units) {
+    private static String takes(Finding f, UnitSystem units) {
+        String said = Checks.of(f).map(c -> c.takes(f)).orElse(Text.NONE).show(units);
+        return said.isEmpty() ? "" : "No one change that was tried fixes it: " + said + ".";
+    }
+
+    /** Whether it is to be told that every check passes with the change: not of what passes anyway. */
+    public static boolean tellsOfAll(TriedFix fix, Finding f) {
+        return fix.everything() && f.verdict() == Verdict.FAIL;
+    }
+
+    /** The changes with which nothing fails any more, the least first; none when there is none, or nothing fails anyway. */
+    public static List<String> everything(Checked checked, UnitSystem units) {
         Set<String> kinds = new HashSet<>();
-        return fixes.ofEverything().stream()
+        return checked.fixes().ofEverything(checked.result()).stream()
                 .filter(f -> kinds.add(f.kind()))
                 .limit(MOST)
                 .map(f ->

@@ -47,8 +47,7 @@ final class HeadSection {
         if (sure != null) {
             SurenessText.of(sure, style.units()).forEach(text -> lines.addAll(Prose.wrap("  ", text)));
         }
-        FixText.everything(checked.fixes(), style.units())
-                .forEach(text -> lines.addAll(Prose.wrap("  ", Prose.safe(text))));
+        FixText.everything(checked, style.units()).forEach(text -> lines.addAll(Prose.wrap("  ", Prose.safe(text))));
         for (Text mistake : checked.mistakes()) {
             lines.addAll(Prose.wrap("  ! ", Prose.safe(mistake.show(style.units()))));
         }

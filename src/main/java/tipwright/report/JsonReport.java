@@ -161,11 +161,11 @@ public final class JsonReport {
         json.text("direction", direction == null ? null : direction.word());
         json.text("verdict", f.verdict().word());
         json.text("source", f.source());
-        json.text("note", f.note().metric());
-        json.missing(
-                f.verdict() == Verdict.NOT_CHECKED
-                        ? "not checked: " + f.note().metric()
-                        : "not defined for this check");
+        String note = f.verdict() == Verdict.NOT_CHECKED
+                ? "not checked: " + f.note().metric()
+                : f.note().metric();
+        json.text("note", note);
+        json.missing(f.verdict() == Verdict.NOT_CHECKED ? note : "not defined for this check");
     }
 
     /** What was tried and fixes something; null when nothing was looked for. */
@@ -181,7 +181,7 @@ public final class JsonReport {
             json.text("change", fix.said().metric());
             json.list("fixes", fix.fixes().stream().sorted().toList());
             json.list("then_close", fix.close().stream().sorted().toList());
-            json.flag("then_every_check_passes", fix.everything() || result.verdict() != Verdict.FAIL);
+            json.flag("then_every_check_passes", fix.everything());
         });
         json.end();
     }

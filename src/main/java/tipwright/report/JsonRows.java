@@ -7,6 +7,7 @@ import java.util.Map;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Row;
+import tipwright.design.tank.CaseName;
 
 /** The load cases with all their rows. */
 final class JsonRows {
@@ -21,7 +22,7 @@ final class JsonRows {
     void write(Analysis analysis) throws IOException {
         json.each("cases", Analyser.all(analysis), c -> {
             json.text("name", c.name());
-            json.text("about", c.load().about());
+            json.text("about", CaseName.about(c.name(), analysis.design().tank()));
             json.text("counts_as", c.load().upset() ? "if something goes wrong" : "normal dump");
             List<Row> rows = c.rows();
             double last = rows.get(rows.size() - 1).tilt();

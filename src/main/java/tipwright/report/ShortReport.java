@@ -120,7 +120,9 @@ public final class ShortReport {
             }
             lines.add("");
             lines.addAll(Prose.wrap(
-                    " ? ", "Cannot tell: " + String.join("; ", said) + ". --full tells which sizes are missing."));
+                    " ? ",
+                    "Cannot tell: " + String.join("; ", said) + ". --full tells "
+                            + CannotTell.toldInFull(result.findings()) + "."));
         }
         lines.add("");
         lines.addAll(Prose.wrap("   ", Cautions.SHORT));

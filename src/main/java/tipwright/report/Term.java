@@ -237,8 +237,7 @@ public record Term(String word, List<String> also, String meaning) {
                 all.add(new Term(c.poured(), List.of(), c.aboutPoured()));
             }
         }
-        all.add(new Term(
-                "cake that never lets go", List.of("caked and stuck"), "The grit stays stuck up to full tilt."));
+        all.add(new Term(CaseName.NEVER_LETS_GO, List.of(CaseName.STUCK), CaseName.ABOUT_NEVER));
         all.addAll(OWN);
         return all;
     }

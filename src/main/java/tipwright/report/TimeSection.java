@@ -97,7 +97,7 @@ public final class TimeSection {
             return "Nothing drains by itself.";
         }
         if (Double.isInfinite(c.empty())) {
-            return "It does not drain: no air gets in, or the outlet stays shut.";
+            return "It does not drain: no air gets in, or it stays shut.";
         }
         return "The tank is drained after " + time(c.empty()) + "; strongest flow "
                 + outflow(c.peaks().discharge(), style) + ".";

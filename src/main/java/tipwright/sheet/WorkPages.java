@@ -76,7 +76,7 @@ final class WorkPages {
                 "Lower the tank until it rests, or stand it on a fixed prop that carries its full weight. An actuator is not a prop.",
                 "Lock the main switch off, or shut the pump down and lock its valve; the key goes into the pocket of whoever"
                         + " reaches in. Let stored pressure down.",
-                "Try the switch: nothing may move. Let pressure or vacuum out of the tank before a door or latch is undone.");
+                "Try the switch: nothing may move. Let pressure or vacuum out of the tank before anything that keeps it shut is undone.");
     }
 
     private void tack() {
@@ -152,7 +152,7 @@ final class WorkPages {
                 "a.",
                 "Empty, without the actuator: lift the tank with a hoist from stowed to "
                         + Text.degrees(full.tilt(), 1).metric()
-                        + " and back. Watch every gap: hoses, door, frame, wheels. Nothing may touch.");
+                        + " and back. Watch every gap: hoses, all that swings open, frame, wheels. Nothing may touch.");
         pager.item(
                 "b.",
                 "Empty, with the actuator: set its stops so that it is " + Marks.show(home.length(), units)
@@ -161,7 +161,7 @@ final class WorkPages {
                         + " pressure: they rise with the push in the list.");
         pager.item(
                 "c.",
-                "With water, half full, nobody near the outlet: stop at every 10 deg. Watch for leaks, paint that cracks beside"
+                "With water, half full, nobody near the dump end: stop at every 10 deg. Watch for leaks, paint that cracks beside"
                         + " welds, a lug that leans, a wheel or foot that lifts, a wall that draws in while it drains.");
         pager.item(
                 "d.",

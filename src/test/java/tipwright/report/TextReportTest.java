@@ -7,7 +7,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Stop;
+import tipwright.check.Checks;
 import tipwright.check.HowFull;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
 import tipwright.check.rule.Verdict;
 import tipwright.load.Emptying;
 import tipwright.quantity.UnitSystem;
@@ -55,10 +58,29 @@ class TextReportTest {
     void whatWasNotCheckedIsSaidInTheVerdictAndListedWithTheReason() {
         Demo demo = DEMO.withFindings(
                 Demo.finding("a", Verdict.PASS, 0.5, ""),
-                Demo.finding("b", Verdict.NOT_CHECKED, 0, "not checked: bearing.c0 missing"));
+                Demo.finding("b", Verdict.NOT_CHECKED, 0, "bearing.c0 missing"));
         assertThat(text(demo))
                 .contains("+ VERDICT: PASSES SO FAR, 1 check cannot tell", "  ? Title of b: bearing.c0 missing")
                 .endsWith("+ VERDICT: PASSES SO FAR, 1 check cannot tell\n");
+    }
+
+    /** A check whose rule does not reach so far does not stand under 'give the sizes that are missing'. */
+    @Test
+    void whatNoSizeWouldHelpStandsApart() {
+        Finding missing = Demo.finding("a", Verdict.NOT_CHECKED, 0, "bearing.c0 missing");
+        Finding link = new Findings(
+                        Checks.all().get(0), DEMO.result().analysis().design())
+                .cannot("long link", "it has more than two pins, so it bends");
+        String both = text(DEMO.withFindings(missing, link));
+        assertThat(both.indexOf("Cannot tell yet: give the sizes that are missing."))
+                .isBetween(0, both.indexOf("? Title of a: bearing.c0 missing"));
+        assertThat(both.indexOf("Cannot tell, for another reason than a missing size."))
+                .isBetween(both.indexOf("? Title of a: bearing.c0 missing"), both.indexOf("it has more than two pins"));
+        assertThat(text(DEMO.withFindings(link))).doesNotContain("sizes that are missing");
+        assertThat(text(DEMO.withFindings(missing))).doesNotContain("for another reason");
+        assertThat(CannotTell.toldInFull(List.of(missing))).isEqualTo("which sizes are missing");
+        assertThat(CannotTell.toldInFull(List.of(link))).isEqualTo("why");
+        assertThat(CannotTell.toldInFull(List.of(missing, link))).contains("missing, and why else");
     }
 
     @Test

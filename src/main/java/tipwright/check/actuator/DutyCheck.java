@@ -89,21 +89,22 @@ public final class DutyCheck implements Check {
     public List<Finding> run(Analysis analysis) {
         StrokeTime time = StrokeTime.of(analysis);
         return time == null
-                ? share(analysis, Double.NaN, Text.words("actuator.speed or actuator.flow missing"))
+                ? share(analysis, Double.NaN, Text.words("actuator.speed or actuator.flow missing"), true)
                 : share(
                         analysis,
                         time.raise() + time.lower(),
                         Text.of(
                                 "runs {} out and {} back for each dump",
                                 Text.amount(time.raise(), Kind.TIME, "s", 0),
-                                Text.amount(time.lower(), Kind.TIME, "s", 0)));
+                                Text.amount(time.lower(), Kind.TIME, "s", 0)),
+                        false);
     }
 
     @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
         Cycle dump = timing.dump();
         if (dump == null) {
-            return share(analysis, Double.NaN, Text.words(String.valueOf(timing.missing())));
+            return share(analysis, Double.NaN, Text.words(String.valueOf(timing.missing())), !timing.lost());
         }
         double on = 0;
         for (Cycle cycle : timing.cycles()) {
@@ -117,7 +118,7 @@ public final class DutyCheck implements Check {
                                 Text.amount(on, Kind.TIME, "s", 0),
                                 Text.number(dump.perHour(), 1))
                         : Text.words("the normal dump never gets through");
-        List<Finding> all = new ArrayList<>(share(analysis, on, note));
+        List<Finding> all = new ArrayList<>(share(analysis, on, note, false));
         if (analysis.design().drive().actuators().get(0).actuator().duty() != null) {
             Findings make = new Findings(this, analysis.design());
             Extreme stretch = timing.largest(Moment::duty);
@@ -138,9 +139,10 @@ public final class DutyCheck implements Check {
      * Share of the hour that it runs.
      *
      * @param on for each dump, s; NaN: not known; infinite: it stalls
-     * @param note what is told, or what is missing
+     * @param note what is told, or why it is not known
+     * @param missing whether it is not known since the design does not give a value
      */
-    private List<Finding> share(Analysis analysis, double on, Text note) {
+    private List<Finding> share(Analysis analysis, double on, Text note, boolean missing) {
         Findings make = new Findings(this, analysis.design());
         Actuator actuator = analysis.design().drive().actuators().get(0).actuator();
         Double rated = actuator.duty();
@@ -152,7 +154,7 @@ public final class DutyCheck implements Check {
             return List.of(make.missing("", "use.dumps-per-hour missing"));
         }
         if (Double.isNaN(on)) {
-            return List.of(make.missing("", note));
+            return List.of(make.untold("", note, missing));
         }
         if (on == Double.POSITIVE_INFINITY) {
             return List.of(make.given(

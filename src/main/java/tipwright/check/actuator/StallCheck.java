@@ -87,7 +87,7 @@ public final class StallCheck implements TimedCheck {
     public List<Finding> run(Analysis analysis, Timing timing) {
         Findings make = new Findings(this, analysis.design());
         if (timing.missing() != null) {
-            return List.of(make.missing("", timing.missing()));
+            return List.of(make.untimed("", timing));
         }
         List<Finding> stalled = new ArrayList<>();
         for (Cycle cycle : timing.cycles()) {

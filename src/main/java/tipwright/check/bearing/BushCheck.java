@@ -137,7 +137,7 @@ public final class BushCheck implements Check {
     private static Finding sliding(
             Findings make, String part, Analysis analysis, Timing timing, int i, PlainBush bush, double limit) {
         if (timing.missing() != null) {
-            return make.missing(part, timing.missing());
+            return make.untimed(part, timing);
         }
         double slide = fastest(timing) * turning(analysis) * bush.bore() / 2;
         Extreme worst = pressure(analysis, i, bush);

@@ -51,7 +51,7 @@ public final class ClearanceCheck implements Check {
 
     @Override
     public String rule() {
-        return "Over the whole tilt the outlines of tank, attached parts, doors on their swing, links and actuators keep the gap"
+        return "Over the whole tilt the outlines of tank, attached parts, all that swings open, links and actuators keep the gap"
                 + " wanted to frame members, wheels, obstacles, ground, the edges of the receiver and each other, where they overlap along the pivot. Round a shared pin they may"
                 + " touch; a rest that carries the stowed tank may touch it until the tank lifts off.";
     }
@@ -103,10 +103,10 @@ public final class ClearanceCheck implements Check {
         double wanted = design.limits().clearance();
         byMover.forEach((mover, gaps) -> all.addAll(mover(make, mover, gaps, wanted)));
         for (String door : SwingingDoors.aside(design)) {
-            all.add(make.missing(door, "its hinge line is not along the pivot: its swing is not looked at"));
+            all.add(make.cannot(door, "its hinge line is not along the pivot: its swing is not looked at"));
         }
         if (all.isEmpty()) {
-            all.add(make.missing("", "nothing that moves overlaps anything else along the pivot"));
+            all.add(make.cannot("", "nothing that moves overlaps anything else along the pivot"));
         }
         return all;
     }

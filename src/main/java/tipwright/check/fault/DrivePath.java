@@ -58,14 +58,16 @@ final class DrivePath {
         Analysis strained = strained(analysis, part, push, pull);
         List<Finding> told = new ArrayList<>();
         Set<String> unknown = new LinkedHashSet<>();
+        boolean missing = false;
         for (Check check : rules) {
             List<Finding> found =
                     check.run(strained).stream().filter(DrivePath::isOnIt).toList();
             for (Finding f : found) {
                 if (f.verdict() != Verdict.NOT_CHECKED) {
                     told.add(f);
-                } else if (missing(check.run(analysis), f.id())) {
+                } else if (unknown(check.run(analysis), f.id())) {
                     unknown.add(check.shortly(f));
+                    missing |= f.missing();
                 }
             }
         }
@@ -74,14 +76,16 @@ final class DrivePath {
             all.add(worst(part, how, strained, told));
         }
         if (!unknown.isEmpty()) {
-            all.add(make.missing(
-                    part + " other parts", "what their own checks cannot tell: " + String.join("; ", unknown)));
+            all.add(make.untold(
+                    part + " other parts",
+                    Text.words("what their own checks cannot tell: " + String.join("; ", unknown)),
+                    missing));
         }
         return all;
     }
 
-    /** Whether a part is missing in the whole design, and not only among those that bear the actuator. */
-    private static boolean missing(List<Finding> all, String id) {
+    /** Whether a part is not known in the whole design, and not only among those that bear the actuator. */
+    private static boolean unknown(List<Finding> all, String id) {
         return all.stream().anyMatch(f -> f.id().equals(id) && f.verdict() == Verdict.NOT_CHECKED);
     }
 
@@ -131,7 +135,7 @@ final class DrivePath {
                         at(row.lower(), -pull.applyAsDouble(row))))
                 .toList();
         LoadCase load = any.load();
-        LoadCase named = new LoadCase(name, load.about(), LoadCase.NEVER, load.states(), load.contents());
+        LoadCase named = new LoadCase(name, LoadCase.NEVER, load.states(), load.contents());
         return analysis.with(List.of(new CaseResult(named, rows)))
                 .of(Copy.with(Copy.with(design, "fastenings", held), "factors", Factors.none()));
     }

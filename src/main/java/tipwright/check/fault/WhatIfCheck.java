@@ -92,7 +92,7 @@ public final class WhatIfCheck implements Check {
                 + " pull without yielding, and so it does when a valve shuts at once on the way down, when an electric drive stops at once, and"
                 + " when the cylinder runs against its end. The saddle bears the tank that lands on it. A spring that helps"
                 + " breaks, or gas springs are cold and have lost gas, or hot and new: every check is made again. The slurry is frozen"
-                + " solid, rain has filled the tank, the outlet blocks on the way, or half of the cake stays stuck along one side:"
+                + " solid, rain has filled the tank, the load hangs up on the way, or half of the cake stays stuck along one side:"
                 + " every check of the load is made again; an actuator that is too weak but holds it is close. With several"
                 + " actuators, one takes the whole load, or gets ahead of the others: it must stay within its rating.";
     }

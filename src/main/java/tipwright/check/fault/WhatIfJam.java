@@ -26,7 +26,7 @@ final class WhatIfJam {
     static List<Finding> find(Findings make, Analysis analysis, List<Check> rules) {
         Design design = analysis.design();
         if (design.supply() instanceof HandWinch) {
-            return List.of(make.missing(PART, "how hard the crank can be turned is not known"));
+            return List.of(make.cannot(PART, "how hard the crank can be turned is not known"));
         }
         return new DrivePath(make, analysis, rules)
                 .under(

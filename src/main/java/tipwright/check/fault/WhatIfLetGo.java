@@ -29,7 +29,7 @@ final class WhatIfLetGo {
     static Finding find(Findings make, Analysis analysis) {
         List<Row> empty = empty(analysis);
         if (empty == null) {
-            return make.missing(PART, "cases: 'empty' is skipped");
+            return make.cannot(PART, "cases: 'empty' is skipped");
         }
         Design design = analysis.design();
         Extreme most = Extreme.largest(analysis.cases(), MotionDirection.RESTING, row -> {
@@ -44,8 +44,8 @@ final class WhatIfLetGo {
         double factor = design.factors().service();
         if (!(capacity > 0)) {
             Text note = Text.of(
-                    "the cylinder cannot pull: with {} too much the tank jumps up and drops back on it; keep clear, and open"
-                            + " the outlet slowly",
+                    "the cylinder cannot pull: with {} too much the tank jumps up and drops back on it; keep clear, and let"
+                            + " the load out slowly",
                     Text.amount(-demand, Kind.FORCE));
             return make.given(PART, -demand, 0, factor, Kind.FORCE, 1, worst, Verdict.CLOSE, note);
         }

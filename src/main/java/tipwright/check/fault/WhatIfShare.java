@@ -125,6 +125,7 @@ final class WhatIfShare {
     private List<Finding> parts(List<Check> rules) {
         List<Finding> all = new ArrayList<>();
         Set<String> unknown = new LinkedHashSet<>();
+        boolean missing = false;
         List<Analysis> alone =
                 actuators.stream().map(a -> OneAlone.of(analysis, a)).toList();
         for (Check check : rules) {
@@ -138,6 +139,7 @@ final class WhatIfShare {
                 for (Finding f : worst.values()) {
                     if (f.verdict() == Verdict.NOT_CHECKED) {
                         unknown.add(check.shortly(f));
+                        missing |= f.missing();
                     } else if (differs(f, shared.get(f.id()))) {
                         all.add(make.of(check.part(f) + ALL, CARRIES + f.title(), f));
                     }
@@ -145,8 +147,10 @@ final class WhatIfShare {
             }
         }
         if (!unknown.isEmpty()) {
-            all.add(make.missing(
-                    "other parts" + ALL, "what their own checks cannot tell: " + String.join("; ", unknown)));
+            all.add(make.untold(
+                    "other parts" + ALL,
+                    Text.words("what their own checks cannot tell: " + String.join("; ", unknown)),
+                    missing));
         }
         return all;
     }

@@ -38,12 +38,12 @@ final class WhatIfShut {
             return List.of();
         }
         if (timing.missing() != null) {
-            return List.of(make.missing(PART, timing.missing()));
+            return List.of(make.untimed(PART, timing));
         }
         WhatIfShut shut = new WhatIfShut(analysis);
         double[] peaks = shut.peaks(timing);
         if (Arrays.stream(peaks).max().orElse(0) == 0) {
-            return List.of(make.missing(PART, "it does not come down in the dump in time"));
+            return List.of(make.cannot(PART, "it does not come down in the dump in time"));
         }
         int way = analysis.poses().get(0).arm() > 0 ? 1 : -1;
         return new DrivePath(make, analysis, rules)

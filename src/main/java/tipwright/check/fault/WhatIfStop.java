@@ -78,7 +78,7 @@ final class WhatIfStop {
 
     private List<Finding> off(Findings make, DrivePath path, Timing timing) {
         if (timing.missing() != null) {
-            return List.of(make.missing(OFF, timing.missing()));
+            return List.of(make.untimed(OFF, timing));
         }
         // on a stiff rod alone it would be far more than any machine feels
         if (design.whatIf().structure() == null) {
@@ -161,7 +161,7 @@ final class WhatIfStop {
             return null;
         }
         if (timing.missing() != null) {
-            return make.missing(SADDLE, timing.missing());
+            return make.untimed(SADDLE, timing);
         }
         if (whatIf.saddleStiffness() == null || whatIf.saddleRating() == null) {
             String key = whatIf.saddleStiffness() == null ? "saddle-stiffness" : "saddle-rating";
@@ -183,7 +183,7 @@ final class WhatIfStop {
         }
         Extreme worst = most.found();
         if (Double.isNaN(worst.tilt())) {
-            return make.missing(SADDLE, "it does not come down in the dump in time");
+            return make.cannot(SADDLE, "it does not come down in the dump in time");
         }
         Text note = Text.of("it lands with {}", Text.amount(fastest, Kind.SPEED));
         return make.compare(

@@ -98,7 +98,7 @@ public final class CrossMemberCheck implements Check {
             return List.of(make.missing("", "frame.cross-member missing"));
         }
         if (analysis.mechanism().actuatorFrom() != 0) {
-            return List.of(make.missing("", "the actuator is not pinned to the frame"));
+            return List.of(make.cannot("", "the actuator is not pinned to the frame"));
         }
         double from = Math.min(tube.z().get(0), tube.z().get(1));
         double to = Math.max(tube.z().get(0), tube.z().get(1));
@@ -107,7 +107,7 @@ public final class CrossMemberCheck implements Check {
                 .toArray();
         for (double z : places) {
             if (!(z > from && z < to)) {
-                return List.of(make.missing("", "an actuator sits beyond the ends in frame.cross-member.z"));
+                return List.of(make.cannot("", "an actuator sits beyond the ends in frame.cross-member.z"));
             }
         }
         Bent bent = new Bent(tube, new Beam(from, to), design.drive().actuators());
@@ -143,6 +143,8 @@ public final class CrossMemberCheck implements Check {
         private final double[] places;
         /** Deflection along the tube by 1 N at one place and a stiffness of 1 N m2, m [actuator][part]. */
         private final double[][] supple;
+        /** The largest of one actuator alone, m. */
+        private final double most;
 
         Bent(CrossMember tube, Beam beam, List<PlacedActuator> actuators) {
             this.tube = tube;
@@ -157,6 +159,7 @@ public final class CrossMemberCheck implements Check {
                     supple[k][i] = beam.deflection(z, new double[] {places[k]}, new double[] {1}, 1);
                 }
             }
+            most = Arrays.stream(supple[0]).max().orElse(0);
         }
 
         private double[] shares(Pose pose, double force) {
@@ -194,15 +197,20 @@ public final class CrossMemberCheck implements Check {
         double sag(Pose pose, double force) {
             Vec2 f = all(pose, force);
             double[] shares = shares(pose, force);
-            double most = 0;
+            double deepest = shares.length == 1 ? shares[0] * most : deepest(shares);
+            return deepest / tube.modulus() * Math.hypot(f.y() / section.inertia(), f.x() / section.inertiaAcross());
+        }
+
+        private double deepest(double[] shares) {
+            double deepest = 0;
             for (int i = 1; i < PARTS; i++) {
                 double sum = 0;
                 for (int k = 0; k < shares.length; k++) {
                     sum += shares[k] * supple[k][i];
                 }
-                most = Math.max(most, sum);
+                deepest = Math.max(deepest, sum);
             }
-            return most / tube.modulus() * Math.hypot(f.y() / section.inertia(), f.x() / section.inertiaAcross());
+            return deepest;
         }
     }
 }

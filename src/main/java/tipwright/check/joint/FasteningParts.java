@@ -43,7 +43,7 @@ final class FasteningParts {
                 JointLoad load = JointLoad.of(analysis, fastening, near.apply(found));
                 all.addAll(
                         load == null
-                                ? List.of(make.missing(fastening.joint(), unknown(analysis, fastening)))
+                                ? List.of(make.cannot(fastening.joint(), unknown(analysis, fastening)))
                                 : rule.find(fastening.joint(), found, load));
             }
         }

@@ -132,10 +132,10 @@ public final class LinkCheck implements Check {
         String name = analysis.mechanism().bodies().get(body);
         LinkPlan link = analysis.mechanism().link(body);
         if (link == null) {
-            return List.of(make.missing(name, "it has more than two pins, so it bends; check it by hand"));
+            return List.of(make.cannot(name, "it has more than two pins, so it bends; check it by hand"));
         }
         if (analysis.design().assists().stream().anyMatch(a -> springs(a, analysis.mechanism(), body))) {
-            return List.of(make.missing(name, "a spring sits on it, so it bends; check it by hand"));
+            return List.of(make.cannot(name, "a spring sits on it, so it bends; check it by hand"));
         }
         LinkLoad load = new LinkLoad(analysis, link);
         LinkSection made = find(analysis.design(), name);

@@ -19,6 +19,7 @@ import tipwright.design.tank.Wall;
 import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
+import tipwright.strength.OutOfRangeException;
 
 /** The wall of a round tank where brackets, lugs and cradles sit on it. */
 public final class ShellCheck implements Check {
@@ -95,7 +96,7 @@ public final class ShellCheck implements Check {
         boolean any = analysis.design().fastenings().stream().anyMatch(f -> f.seat() != null);
         if (!(analysis.design().tank().interior() instanceof CylinderInterior tank)) {
             return any
-                    ? List.of(make.missing("", "the tank is not round; a flat wall under a bracket is not worked out"))
+                    ? List.of(make.cannot("", "the tank is not round; a flat wall under a bracket is not worked out"))
                     : List.of();
         }
         if (!any && analysis.design().cradle() != null) {
@@ -132,8 +133,10 @@ public final class ShellCheck implements Check {
         SeatWall under;
         try {
             under = SeatWall.of(tank, wall.thickness(), seat, memo);
-        } catch (IllegalArgumentException e) {
-            return make.missing(name, "fastenings: seat is out of the rule's range: " + e.getMessage());
+        } catch (OutOfRangeException e) {
+            return make.cannot(
+                    name,
+                    Text.words("fastenings: seat is out of the rule's range: ").plus(e.reason()));
         }
         Extreme worst = under.worst(load);
         JointLoad.Held held = load.at(worst);
@@ -143,7 +146,7 @@ public final class ShellCheck implements Check {
         Text note = Text.of(
                 "bending of the wall under it; the wall gives way by {}", Text.amount(moved, Kind.LENGTH, "mm", 1));
         if (!(moved <= wall.thickness()) && usage.utilisation() <= 1) {
-            return make.missing(
+            return make.cannot(
                     name,
                     Text.words("the wall gives way by more than its thickness, where the rule does not hold; ")
                             .plus(note));

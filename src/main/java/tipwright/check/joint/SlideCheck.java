@@ -108,7 +108,7 @@ public final class SlideCheck implements Check {
             double tilt = Math.max(first, release);
             return shocked(make, design, contents, tilt, Forces.of(design, new double[] {first, tilt}));
         } catch (CannotComputeException unreachable) {
-            return List.of(make.missing("", "the linkage does not reach the release tilt"));
+            return List.of(make.cannot("", "the linkage does not reach the release tilt"));
         }
     }
 

@@ -22,6 +22,7 @@ import tipwright.geometry.Vec3;
 import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
+import tipwright.strength.OutOfRangeException;
 import tipwright.strength.TubeFace;
 
 /** The face of the hollow cross member under the bracket that is welded to it. */
@@ -96,7 +97,7 @@ public final class TubeWallCheck implements Check {
         Vec3 n = weld.normal().unit();
         boolean onTop = Math.abs(n.y()) > 0.999;
         if (!onTop && Math.abs(n.x()) < 0.999) {
-            return make.missing(
+            return make.cannot(
                     name, "the bracket is on no face of the tube: fastenings: weld.normal is neither x nor y");
         }
         double face = onTop ? tube.width() : tube.height();
@@ -104,14 +105,14 @@ public final class TubeWallCheck implements Check {
         double middle = onTop ? tube.at().y() : tube.at().x();
         double at = onTop ? weld.at().y() : weld.at().x();
         if (Math.abs(Math.abs(at - middle) - side / 2) > side / 4) {
-            return make.missing(name, "the weld does not lie on a face of frame.cross-member");
+            return make.cannot(name, "the weld does not lie on a face of frame.cross-member");
         }
         Size size = Size.of(weld);
         double bears;
         try {
             bears = strength(tube, face, side, size);
-        } catch (IllegalArgumentException e) {
-            return make.missing(name, "out of the rule's range: " + e.getMessage());
+        } catch (OutOfRangeException e) {
+            return make.cannot(name, Text.words("out of the rule's range: ").plus(e.reason()));
         }
         Extreme worst = load.worst(held -> pull(held, weld, n, size));
         String how = size.across() > TubeFace.WIDEST * face

@@ -133,7 +133,7 @@ public final class TwistCheck implements Check {
     private static Finding tank(Findings make, Analysis analysis, Aside aside, Text shifts) {
         Design design = analysis.design();
         if (analysis.mechanism().actuatorTo() != analysis.mechanism().tank()) {
-            return make.missing("tank", "how links pass the twist on to the tank is not worked out");
+            return make.cannot("tank", "how links pass the twist on to the tank is not worked out");
         }
         Extreme worst = Extreme.largest(
                 analysis.cases(), (row, b) -> onTank(row.pose(), b, pivot(analysis, row.pose()), aside));
@@ -170,7 +170,7 @@ public final class TwistCheck implements Check {
     private static Finding frame(Findings make, Analysis analysis, Aside aside) {
         Design design = analysis.design();
         if (analysis.mechanism().actuatorFrom() != 0) {
-            return make.missing("frame", "the actuator is not pinned to the frame");
+            return make.cannot("frame", "the actuator is not pinned to the frame");
         }
         Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> onFrame(row.pose(), b, aside));
         TorqueTube tube = design.twist().frame();

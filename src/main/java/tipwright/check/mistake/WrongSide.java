@@ -35,7 +35,7 @@ final class WrongSide {
         if (!right && pivot < centre - aside) {
             return List.of(Text.of(
                     "It is drawn to dump towards -x: the pivot is {} to the left of the full tank's centre of mass and no"
-                            + " outlet to the right of the tank's middle, but x runs towards the dump end. 'tipwright mirror"
+                            + " opening to the right of the tank's middle, but x runs towards the dump end. 'tipwright mirror"
                             + " FILE' turns the file round.",
                     Text.mark(centre - pivot)));
         }

@@ -95,6 +95,11 @@ public interface Check {
         return Text.words(finding.title() + ": ").plus(numbers);
     }
 
+    /** What has to be changed where no one change that was tried helps; empty where {@link #says} tells that already. */
+    default Text takes(Finding finding) {
+        return Text.NONE;
+    }
+
     /** The part that a finding of this check's is about, in few words: 'weld frame pin'. */
     default String part(Finding finding) {
         return finding.id().replace('/', ' ').replace('-', ' ');

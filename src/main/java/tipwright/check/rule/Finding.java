@@ -20,8 +20,9 @@ import tipwright.quantity.Text;
  * @param worst where it is worst
  * @param verdict what follows
  * @param source of the rule
- * @param note one sentence for the builder: what happens, or what is missing
+ * @param note one sentence for the builder: what happens, or why it cannot be told
  * @param then what it stands for, where it is about the worst of many once something has gone wrong; else null
+ * @param missing whether it cannot be told since the design does not give a value
  */
 public record Finding(
         String id,
@@ -36,11 +37,12 @@ public record Finding(
         Verdict verdict,
         String source,
         Text note,
-        @Nullable Then then) {
+        @Nullable Then then,
+        boolean missing) {
     /** Two figures nearer than this, as a share, are one. */
     private static final double ROUNDING = 1e-6;
 
-    /** One that stands for itself. */
+    /** One that stands for itself; of what cannot be told, a value is missing. */
     public Finding(
             String id,
             String title,
@@ -54,7 +56,21 @@ public record Finding(
             Verdict verdict,
             String source,
             Text note) {
-        this(id, title, demand, capacity, factor, kind, sense, utilisation, worst, verdict, source, note, null);
+        this(
+                id,
+                title,
+                demand,
+                capacity,
+                factor,
+                kind,
+                sense,
+                utilisation,
+                worst,
+                verdict,
+                source,
+                note,
+                null,
+                verdict == Verdict.NOT_CHECKED);
     }
 
     /** Its title; of one about the worst of many, with what is worst then: 'Wheel sinks: Actuator: push'. */
@@ -192,19 +208,58 @@ public record Finding(
         String load = worst.loadCase() == null ? condition : worst.loadCase() + ", " + condition;
         Extreme there = new Extreme(worst.value(), worst.tilt(), load, worst.direction());
         return new Finding(
-                id, title, demand, capacity, factor, kind, sense, utilisation, there, verdict, source, note, then);
+                id,
+                title,
+                demand,
+                capacity,
+                factor,
+                kind,
+                sense,
+                utilisation,
+                there,
+                verdict,
+                source,
+                note,
+                then,
+                missing);
     }
 
     /** The same with another verdict. */
     public Finding judged(Verdict other) {
         return new Finding(
-                id, title, demand, capacity, factor, kind, sense, utilisation, worst, other, source, note, then);
+                id,
+                title,
+                demand,
+                capacity,
+                factor,
+                kind,
+                sense,
+                utilisation,
+                worst,
+                other,
+                source,
+                note,
+                then,
+                missing);
     }
 
     /** The same under another title. */
     public Finding titled(String other) {
         return new Finding(
-                id, other, demand, capacity, factor, kind, sense, utilisation, worst, verdict, source, note, then);
+                id,
+                other,
+                demand,
+                capacity,
+                factor,
+                kind,
+                sense,
+                utilisation,
+                worst,
+                verdict,
+                source,
+                note,
+                then,
+                missing);
     }
 
     /** Whether the utilisation is demand over allowed capacity; some rules go another way. */

@@ -13,6 +13,7 @@ import tipwright.design.Limits;
 import tipwright.design.joint.Pivot;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
+import tipwright.time.Timing;
 
 /** Makes findings for one check. */
 public final class Findings {
@@ -167,11 +168,36 @@ public final class Findings {
                 worst.verdict(),
                 check.source(),
                 then.note(),
-                then);
+                then,
+                false);
     }
 
-    /** What cannot be checked, and the key that is missing. */
+    /** What cannot be checked since the design does not give it. */
     public Finding missing(String part, Text what) {
+        return untold(part, what, true);
+    }
+
+    /** What cannot be checked, though nothing is missing: the rule does not reach so far, or there is nothing to check. */
+    public Finding cannot(String part, Text why) {
+        return untold(part, why, false);
+    }
+
+    /** As the other; why is told without a quantity. */
+    public Finding cannot(String part, String why) {
+        return cannot(part, Text.words(why));
+    }
+
+    /** What cannot be checked since the dump in time is not known. */
+    public Finding untimed(String part, Timing timing) {
+        return untold(part, Text.words(String.valueOf(timing.missing())), !timing.lost());
+    }
+
+    /**
+     * What cannot be checked.
+     *
+     * @param missing whether a value that the design does not give would let it be checked
+     */
+    public Finding untold(String part, Text why, boolean missing) {
         return new Finding(
                 id(part),
                 title(part),
@@ -184,7 +210,9 @@ public final class Findings {
                 Extreme.NOWHERE,
                 Verdict.NOT_CHECKED,
                 check.source(),
-                Text.words("not checked: ").plus(what));
+                why,
+                null,
+                missing);
     }
 
     /** As the other; what is missing is told without a quantity. */

@@ -70,7 +70,7 @@ public final class ChannelCheck implements TimedCheck {
         Findings make = new Findings(this, analysis.design());
         Cycle cycle = timing.dump();
         if (cycle == null) {
-            return List.of(make.missing("", String.valueOf(timing.missing())));
+            return List.of(make.untimed("", timing));
         }
         Extreme peak = cycle.largest(Moment::discharge);
         Text note = Text.of(

@@ -91,7 +91,7 @@ public final class DoorCheck implements Check {
         List<CaseResult> shut =
                 analysis.cases().stream().filter(DoorCheck::pressesOnAShutDoor).toList();
         if (shut.isEmpty()) {
-            return List.of(make.missing("", "every load case with the outlet shut is under cases: skip:"));
+            return List.of(make.cannot("", "every load case with the outlet shut is under cases: skip:"));
         }
         double first = analysis.poses().get(0).tilt();
         List<Finding> all = new ArrayList<>();

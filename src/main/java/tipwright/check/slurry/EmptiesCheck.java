@@ -62,7 +62,14 @@ public final class EmptiesCheck implements Check {
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return Text.words("more tilt, a steeper floor, or a door as high as the tank");
+        return Text.words("more tilt, a steeper floor, or an opening that reaches lower");
+    }
+
+    @Override
+    public Text takes(Finding finding) {
+        return Text.words("it has to tilt further, have a steeper floor or let the load out lower down (")
+                .plus(finding.note())
+                .plus(")");
     }
 
     @Override

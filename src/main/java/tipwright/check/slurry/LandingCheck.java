@@ -56,7 +56,7 @@ public final class LandingCheck implements Check {
         return "The load falls between the two edges of the receiver's mouth: straight down from the lowest rim point of each"
                 + " opening where the last of it runs over, at every tilt from the opening's own on; as a jet square out of the"
                 + " opening from every point of the rim under the surface, with all the slurry behind it, at the tilt where it"
-                + " opens, and at any tilt where it has a door that could be let go; and as a stuck cake that lets go at its"
+                + " opens, and at any tilt where what keeps it shut could let go; and as a stuck cake that lets go at its"
                 + " release, slides down the tank's floor over the whole length and flies on from the lip. No drag, no splash, no"
                 + " clinging to the tank.";
     }
@@ -84,7 +84,7 @@ public final class LandingCheck implements Check {
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return Text.words("move the pit, bin or machine, or open the outlet more slowly");
+        return Text.words("move the pit, bin or machine, or let the load out more slowly");
     }
 
     @Override
@@ -115,7 +115,7 @@ public final class LandingCheck implements Check {
             String name = openings.size() == 1 ? "" : opening.name() + " ";
             all.add(trickle(make, analysis, receiver, opening, name));
             Finding jet = shut.isEmpty()
-                    ? make.missing(name + "jet", "every load case with the outlet shut is under cases: skip:")
+                    ? make.cannot(name + "jet", "every load case in which all of it stays in is under cases: skip:")
                     : jet(make, analysis, receiver, opening, shut, name);
             Finding cake = cake(make, analysis, receiver, opening, name);
             if (jet != null) {

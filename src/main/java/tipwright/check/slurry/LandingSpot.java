@@ -88,7 +88,7 @@ final class LandingSpot {
     Finding finding(Findings make, String part, String before) {
         Extreme worst = inside.found();
         if (!any()) {
-            return make.missing(part, "the opening is not open within the tilt range");
+            return make.cannot(part, "the opening is not open within the tilt range");
         }
         Text where = Double.isNaN(at)
                 ? Text.words("it does not come down on the " + receiver.name())

@@ -102,7 +102,7 @@ public final class StreamCheck implements TimedCheck {
         Findings make = new Findings(this, design);
         Cycle dump = timing.dump();
         if (dump == null) {
-            return List.of(make.missing("", String.valueOf(timing.missing())));
+            return List.of(make.untimed("", timing));
         }
         List<Moment> moments = running(dump);
         List<Finding> all = new ArrayList<>();

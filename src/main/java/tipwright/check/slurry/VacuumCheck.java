@@ -22,6 +22,7 @@ import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.CircularPlate;
+import tipwright.strength.OutOfRangeException;
 import tipwright.strength.OutsidePressure;
 import tipwright.strength.PlateBending;
 import tipwright.strength.PlateUnderPressure;
@@ -89,7 +90,7 @@ public final class VacuumCheck implements TimedCheck {
         Cycle dump = timing.dump();
         Extreme draining = dump == null ? Extreme.NOWHERE : dump.largest(Moment::vacuum);
         if (suction == null && dump == null) {
-            return List.of(make.missing("", String.valueOf(timing.missing())));
+            return List.of(make.untimed("", timing));
         }
         double drawn = suction == null ? 0 : suction;
         boolean pumped = suction != null && !(draining.value() > drawn);
@@ -119,8 +120,8 @@ public final class VacuumCheck implements TimedCheck {
                     .allowed();
             return make.compare(
                     "shell", worst.value(), allowed, 1, Kind.PRESSURE, worst, "a third of what caves it in; " + when);
-        } catch (IllegalArgumentException e) {
-            return make.missing("shell", "out of the rule's range: " + e.getMessage());
+        } catch (OutOfRangeException e) {
+            return make.cannot("shell", Text.words("out of the rule's range: ").plus(e.reason()));
         }
     }
 
@@ -165,7 +166,7 @@ public final class VacuumCheck implements TimedCheck {
     private static List<Finding> flat(Findings make, Design design, Wall wall, Extreme worst) {
         List<FlatWall> walls = FlatWall.closed(design.tank());
         if (walls.isEmpty()) {
-            return List.of(make.missing("wall", "the inside is a mesh; its walls are not known one by one"));
+            return List.of(make.cannot("wall", "the inside is a mesh; its walls are not known one by one"));
         }
         double pressure = Math.max(0, worst.value());
         double factor = design.factors().wall();
@@ -184,8 +185,9 @@ public final class VacuumCheck implements TimedCheck {
                         new Usage(stress, wall.yield(), factor, Kind.PRESSURE),
                         worst,
                         Text.words("pressed in by the vacuum; ").plus(FlatWallCheck.bends(moved, wall))));
-            } catch (IllegalArgumentException e) {
-                all.add(make.missing(flat.name(), "out of the rule's range: " + e.getMessage()));
+            } catch (OutOfRangeException e) {
+                all.add(make.cannot(
+                        flat.name(), Text.words("out of the rule's range: ").plus(e.reason())));
             }
             StiffenedWall beam = flat.stiffened(wall);
             if (beam != null) {

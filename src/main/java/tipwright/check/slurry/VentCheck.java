@@ -39,7 +39,7 @@ public final class VentCheck implements TimedCheck {
     @Override
     public String rule() {
         return "A closed tank gets the air it needs while it drains, through its vent and what stands open above the slurry:"
-                + " it drains, and the vacuum stays under 2 kPa, which thin sheet bears. Never open a door under vacuum"
+                + " it drains, and the vacuum stays under 2 kPa, which thin sheet bears. Never open a tank under vacuum"
                 + " or pressure: vent first.";
     }
 
@@ -79,7 +79,7 @@ public final class VentCheck implements TimedCheck {
         Vent vent = analysis.design().tank().vent();
         Cycle cycle = timing.dump();
         if (cycle == null) {
-            return List.of(make.missing("", String.valueOf(timing.missing())));
+            return List.of(make.untimed("", timing));
         }
         if (vent == null) {
             return List.of(open(make, analysis.design(), cycle));
@@ -99,7 +99,7 @@ public final class VentCheck implements TimedCheck {
                             + " run at all; fit a vent, and never open it under vacuum"));
         }
         Text note = Text.of(
-                "vacuum while it drains; vent of {}. Vent it before the door is opened",
+                "vacuum while it drains; vent of {}. Vent it before it is opened",
                 Text.amount(vent.diameter(), Kind.LENGTH, "mm", 0));
         return List.of(make.compare("", vacuum.value(), GENTLE, 1, Kind.PRESSURE, vacuum, note));
     }

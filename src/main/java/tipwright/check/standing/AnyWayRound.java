@@ -12,6 +12,7 @@ import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.design.around.Vehicle;
+import tipwright.design.tank.CaseName;
 import tipwright.geometry.Vec3;
 import tipwright.load.Gravity;
 import tipwright.load.Leaning;
@@ -81,6 +82,7 @@ final class AnyWayRound {
         List<Stand> all = new ArrayList<>();
         WholeUnit unit = new WholeUnit(analysis);
         Leaning leaning = new Leaning(analysis.design(), analysis.vessel());
+        Footprint.Mass stuck = unit.stuck();
         for (Footprint.Edge edge : footprint.edges()) {
             for (CaseResult result : analysis.cases()) {
                 for (Row row : looked(result.rows(), edge, r -> masses(unit, r.load(), r.pose(), vehicle))) {
@@ -94,11 +96,10 @@ final class AnyWayRound {
                                     unit, leaning.at(result.load(), row.load(), row.tilt(), up), row.pose(), vehicle)));
                 }
             }
-            Footprint.Mass stuck = unit.stuck();
             if (stuck != null) {
                 for (Pose pose : analysis.poses()) {
                     List<Footprint.Mass> masses = unit.at(pose, stuck.kg(), stuck.at(), vehicle);
-                    all.add(stand(edge, pose, WholeUnit.STUCK, masses, up -> masses));
+                    all.add(stand(edge, pose, CaseName.STUCK, masses, up -> masses));
                 }
             }
         }

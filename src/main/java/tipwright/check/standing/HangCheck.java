@@ -100,7 +100,7 @@ public final class HangCheck implements Check {
 
     private static Finding one(Findings make, Design design, String part, @Nullable Vec3 up) {
         if (up == null) {
-            return make.missing(
+            return make.cannot(
                     part,
                     "the slurry and the lean of the tank did not come to rest in " + REPEATS
                             + " repetitions; look at how it hangs by hand");

@@ -15,6 +15,7 @@ import tipwright.design.around.Frame;
 import tipwright.design.around.Vehicle;
 import tipwright.design.drive.Assist;
 import tipwright.design.drive.Counterweight;
+import tipwright.design.tank.CaseName;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.load.Contents;
@@ -23,9 +24,6 @@ import tipwright.load.Heap;
 
 /** The masses of the whole unit: frame, vehicle, weights on the links, tank with what is in it. */
 public final class WholeUnit {
-    /** The case in which all the settled solids stay where they lie to the very end. */
-    public static final String STUCK = "caked and stuck";
-
     private final Analysis analysis;
     private final Design design;
 
@@ -94,7 +92,7 @@ public final class WholeUnit {
         Mass stuck = stuck();
         if (stuck != null) {
             for (Pose pose : analysis.poses()) {
-                look.at(STUCK, pose, at(pose, stuck.kg(), stuck.at(), vehicle));
+                look.at(CaseName.STUCK, pose, at(pose, stuck.kg(), stuck.at(), vehicle));
             }
         }
     }

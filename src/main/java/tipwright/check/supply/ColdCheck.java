@@ -82,10 +82,10 @@ public final class ColdCheck implements TimedCheck {
         }
         Battery battery = (Battery) supply;
         if (cold.lowest() < ColdBattery.COLDEST) {
-            return List.of(make.missing("", "no figures for a battery below -20 C"));
+            return List.of(make.cannot("", "no figures for a battery below -20 C"));
         }
         if (timing.missing() != null) {
-            return List.of(make.missing("", timing.missing()));
+            return List.of(make.untimed("", timing));
         }
         List<Finding> all = new ArrayList<>();
         Double capacity = battery.capacity();

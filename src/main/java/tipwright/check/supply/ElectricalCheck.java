@@ -108,7 +108,7 @@ public final class ElectricalCheck implements TimedCheck {
             rated += current.rated();
         }
         if (timing.missing() != null) {
-            return List.of(make.missing("", timing.missing()));
+            return List.of(make.untimed("", timing));
         }
         Extreme peak = timing.largest(m -> m.draw().current());
         List<Finding> all = new ArrayList<>(figures(make, actuators, supply));

@@ -89,7 +89,7 @@ public final class GravityReturnCheck implements Check {
                 .findFirst()
                 .orElse(null);
         if (empty == null) {
-            return List.of(make.missing("", "cases: 'empty' is skipped"));
+            return List.of(make.cannot("", "cases: 'empty' is skipped"));
         }
         Extreme.Search search = Extreme.Search.smallest();
         boolean out = analysis.poses().get(0).arm() > 0;

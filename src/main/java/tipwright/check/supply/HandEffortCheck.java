@@ -64,7 +64,7 @@ public final class HandEffortCheck implements TimedCheck {
             return List.of();
         }
         if (timing.missing() != null) {
-            return List.of(make.missing("", timing.missing()));
+            return List.of(make.untimed("", timing));
         }
         if (supply instanceof HandWinch winch) {
             return winch(make, design.limits(), winch, analysis, timing);

@@ -79,7 +79,7 @@ public final class HydraulicCheck implements TimedCheck {
         }
         Findings make = new Findings(this, design);
         if (timing.missing() != null) {
-            return List.of(make.missing("", timing.missing()));
+            return List.of(make.untimed("", timing));
         }
         List<Finding> all = new ArrayList<>();
         Extreme pressure = timing.largest(m -> m.draw().flow() > 0 ? m.draw().pressure() : 0);

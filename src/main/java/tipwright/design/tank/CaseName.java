@@ -40,7 +40,14 @@ public enum CaseName {
             "load hangs up on the way",
             "Part of the load hangs up in the tank while the rest pours out, at the worst moment up to each tilt.");
 
-    private static final String STUCK = "caked and stuck";
+    /** The key of a cake that is still stuck at full tilt, which is no case of the design file. */
+    public static final String STUCK = "caked and stuck";
+
+    /** What a person reads for {@link #STUCK}. */
+    public static final String NEVER_LETS_GO = "cake that never lets go";
+
+    /** What it is, in a sentence. */
+    public static final String ABOUT_NEVER = "The grit stays stuck up to full tilt.";
 
     private final String shown;
     private final String about;
@@ -108,7 +115,16 @@ public enum CaseName {
             return shown(key.substring(0, end), tank) + key.substring(end);
         }
         return key.equals(STUCK)
-                ? "cake that never lets go"
+                ? NEVER_LETS_GO
                 : of(key).map(c -> tank.pours() ? c.poured : c.shown).orElse(key);
+    }
+
+    /** What the load of a name is for this tank, in a sentence or two. */
+    public static String about(String key, Tank tank) {
+        int end = key.indexOf(", ");
+        String name = end > 0 ? key.substring(0, end) : key;
+        return name.equals(STUCK)
+                ? ABOUT_NEVER
+                : of(name).map(c -> tank.pours() ? c.aboutPoured : c.about).orElse("A fixed load of the design's own.");
     }
 }

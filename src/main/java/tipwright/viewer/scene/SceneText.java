@@ -221,7 +221,8 @@ public final class SceneText extends Pane {
         String tilt = String.format(Locale.ROOT, "%.1f\u00b0", Math.toDegrees(now.tilt()));
         double y = MARGIN;
         y = line(all, machine.dump().design().name(), size, theme.ink(), FontWeight.BOLD, y);
-        String about = machine.dump().loadCase(machine.loadCase()).load().about();
+        String about =
+                CaseName.about(machine.loadCase(), machine.dump().design().tank());
         y = line(
                 all,
                 CaseName.shown(machine.loadCase(), machine.dump().design().tank()) + (wide ? ": " + about : ""),

@@ -2,9 +2,11 @@
 package tipwright.viewer.ticket;
 
 import org.jspecify.annotations.Nullable;
+import tipwright.check.rule.Finding;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.remedy.TriedFix;
+import tipwright.report.FixText;
 
 /**
  * A fix that was tried, and the design's text with it.
@@ -22,13 +24,13 @@ public record ReadyFix(TriedFix fix, @Nullable String text) {
     }
 
     /** What the button leaves out, and what comes of it: '(to x = 220 mm, y = -405 mm), then every check passes'; may be empty. */
-    String rest(UnitSystem units) {
+    String rest(Finding f, UnitSystem units) {
         String more = fix.detail().show(units);
-        return fix.everything() ? more + (more.isEmpty() ? "" : ", ") + "then every check passes" : more;
+        return FixText.tellsOfAll(fix, f) ? more + (more.isEmpty() ? "" : ", ") + "then every check passes" : more;
     }
 
     /** In full, with what comes of it: '...; then every check passes'. */
-    String says(UnitSystem units) {
-        return fix.said().show(units) + (fix.everything() ? "; then every check passes" : "");
+    String says(Finding f, UnitSystem units) {
+        return fix.said().show(units) + (FixText.tellsOfAll(fix, f) ? "; then every check passes" : "");
     }
 }

@@ -185,9 +185,9 @@ class LinkTest {
         String yaml = text("crank-cart");
         String without = yaml.substring(0, yaml.indexOf("link-sections:")) + yaml.substring(yaml.indexOf("assists:"));
         assertThat(find(without, "link/link").note().metric())
-                .startsWith("not checked: link-sections: 'link' missing; it is pressed with up to 9.967 kN");
+                .startsWith("link-sections: 'link' missing; it is pressed with up to 9.967 kN");
         assertThat(find(without, "link/crank").note().metric())
-                .isEqualTo("not checked: it has more than two pins, so it bends; check it by hand");
+                .isEqualTo("it has more than two pins, so it bends; check it by hand");
         String sprung = swap(
                 yaml,
                 "assists:\n",
