@@ -36,6 +36,7 @@ public final class Picture extends Pane {
     private List<Marked> marks = List.of();
     private boolean hoses = true;
     private Camera.@Nullable Place fittingFrom = Camera.Place.CORNER;
+    private @Nullable Laid laid;
 
     /** An empty picture. */
     public Picture(Theme theme) {
@@ -221,9 +222,18 @@ public final class Picture extends Pane {
         for (Node over : getChildren().subList(1, getChildren().size())) {
             over.resizeRelocate(0, 0, getWidth(), getHeight());
         }
+        Laid now = new Laid(machine, getWidth(), getHeight());
+        if (now.equals(laid)) {
+            // something that lies over it has been laid out, and all of it is as it was
+            return;
+        }
+        laid = now;
         if (fittingFrom != null) {
             lookFrom(fittingFrom);
         }
         letter();
     }
+
+    /** What the fitting and the lettering depend on that nobody tells of. */
+    private record Laid(@Nullable MachineScene machine, double width, double height) {}
 }

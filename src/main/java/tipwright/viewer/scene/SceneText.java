@@ -36,6 +36,7 @@ public final class SceneText extends Pane {
 
     private static final double LEAST = 5e-5;
     private static final int MOST_LABELS = 4;
+    private static final String MADE_UP = "only drawn, not in the file";
     private static final double FOOT = 0.3048;
     /** Letters by the height of the picture, which they go with in pictures without a window, pixels. */
     private static final double OF_HEIGHT = 1 / 44.0;
@@ -115,6 +116,10 @@ public final class SceneText extends Pane {
             getChildren().setAll(all);
             return;
         }
+        List<Node> title = List.copyOf(all);
+        all.clear();
+        title.forEach(line -> all.add(plate(List.of(line), 0.15 * size)));
+        all.addAll(title);
         Rectangle legend = legend(all, machine, now, size, width, height);
         MachineScene.Anchors anchors = machine.anchors(now);
         List<double[]> taken = new ArrayList<>();
@@ -172,7 +177,7 @@ public final class SceneText extends Pane {
         all.add(name);
     }
 
-    /** Keeps letters apart from what they lie over. */
+    /** Keeps letters apart from what they lie over; not seen in pictures without a window. */
     private Rectangle plate(List<Node> words, double edge) {
         javafx.geometry.Bounds first = words.get(0).getLayoutBounds();
         double west = first.getMinX();
@@ -188,7 +193,7 @@ public final class SceneText extends Pane {
         Rectangle plate = new Rectangle(west - edge, top - edge, east - west + 2 * edge, low - top + 2 * edge);
         plate.setArcWidth(8);
         plate.setArcHeight(8);
-        plate.setFill(theme.back().deriveColor(0, 1, 1, PLATE));
+        plate.setFill(em == 0 ? Color.TRANSPARENT : theme.back().deriveColor(0, 1, 1, PLATE));
         return plate;
     }
 
@@ -248,7 +253,7 @@ public final class SceneText extends Pane {
     private Rectangle legend(
             List<Node> into, MachineScene machine, MachineState now, double size, double width, double height) {
         // a line may not run into the machine
-        boolean broad = wide && width > BROAD * size;
+        boolean broad = em == 0 || width > BROAD * size;
         double row = 1.5 * size;
         double small = SMALL * size;
         List<Node> all = new ArrayList<>();
@@ -276,8 +281,11 @@ public final class SceneText extends Pane {
         MachineScene.Sketch sketch = machine.sketch();
         if (!sketch.words().isEmpty()) {
             String what = String.join(", ", sketch.words());
-            String words = broad ? what + ": only drawn, not in the file" : "only drawn, not in the file";
+            String words = broad ? what + ": " + MADE_UP : wide ? MADE_UP + ":" : MADE_UP;
             rows.add(() -> swatch(all, theme.cradle(), words, y[0], small));
+            if (wide && !broad) {
+                rows.add(() -> beside(all, what, y[0], small));
+            }
         }
         y[0] = height - MARGIN - row * rows.size();
         for (Runnable r : rows) {

@@ -8,36 +8,33 @@ import javafx.animation.AnimationTimer;
  * While one edit follows the other it is done every so many frames all the same.
  */
 final class Behind {
-    private final int frames;
     private final AnimationTimer clock;
     private boolean waits;
-    private int passed;
+    private int left;
 
-    /**
-     * Nothing waits yet.
-     *
-     * @param frames that it lags behind, 1 at least
-     */
-    Behind(int frames, Runnable work) {
-        this.frames = frames;
+    Behind(Runnable work) {
         clock = new AnimationTimer() {
             @Override
             public void handle(long now) {
-                if (passed == Behind.this.frames) {
+                if (left == 0) {
                     end();
                     work.run();
                 } else {
-                    passed++;
+                    left--;
                 }
             }
         };
     }
 
-    /** There is something to be done, unless it is waiting already. */
-    void begin() {
+    /**
+     * There is something to be done; if it is waiting already, it is done when it would have been.
+     *
+     * @param frames that it lags behind, 1 at least
+     */
+    void begin(int frames) {
         if (!waits) {
             waits = true;
-            passed = 0;
+            left = frames;
             clock.start();
         }
     }

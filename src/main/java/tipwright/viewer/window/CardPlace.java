@@ -16,10 +16,17 @@ final class CardPlace {
     private final Overlay over;
     private final PartStrip parts;
     private final CardHost host;
+    private final Runnable watcher;
     private @Nullable PartCard card;
     private @Nullable PartOfMachine open;
 
-    CardPlace(WindowState shown, Overlay over, PartStrip parts, CardHost host) {
+    /**
+     * None is open yet.
+     *
+     * @param watcher is told when another card is open, or none any more
+     */
+    CardPlace(WindowState shown, Overlay over, PartStrip parts, CardHost host, Runnable watcher) {
+        this.watcher = watcher;
         this.shown = shown;
         this.over = over;
         this.parts = parts;
@@ -33,7 +40,7 @@ final class CardPlace {
         if (!same) {
             open(part, Pos.TOP_LEFT);
         }
-        parts.mark(open);
+        mark();
     }
 
     /** Opens a part's card when it is not open yet. */
@@ -44,6 +51,16 @@ final class CardPlace {
         }
     }
 
+    /** Whether a card is open. */
+    boolean isOpen() {
+        return open != null;
+    }
+
+    private void mark() {
+        parts.mark(open);
+        watcher.run();
+    }
+
     private void close() {
         PartCard before = card;
         if (before != null) {
@@ -51,7 +68,7 @@ final class CardPlace {
         }
         card = null;
         open = null;
-        parts.mark(null);
+        mark();
     }
 
     private void open(PartOfMachine part, Pos where) {
@@ -59,11 +76,11 @@ final class CardPlace {
         now.setMaxSize(WIDTH * shown.em(), Double.MAX_VALUE);
         card = now;
         open = part;
-        parts.mark(part);
+        mark();
         over.lay(now, where, () -> {
             card = null;
             open = null;
-            parts.mark(null);
+            mark();
         });
     }
 

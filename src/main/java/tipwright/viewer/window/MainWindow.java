@@ -85,7 +85,7 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
         ProblemsPane problems = new ProblemsPane(shown);
         Cautionary cautions = new Cautionary(shown);
         parts = new PartStrip(shown, this::part);
-        cards = new CardPlace(shown, over, parts, this);
+        cards = new CardPlace(shown, over, parts, this, this::makeRoom);
         tools = new Tools(shown, picture, over, right, saving, this);
         tools.on(top);
         ScrollPane beside = new ScrollPane(ticket);
@@ -113,7 +113,10 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
             shown.add(panel);
         }
         new Keys(shown, this, transport, picture).listen(all);
-        all.heightProperty().addListener((of, before, now) -> transport.fold(shown.low(now.doubleValue())));
+        all.heightProperty().addListener((of, before, now) -> {
+            transport.fold(shown.low(now.doubleValue()));
+            makeRoom();
+        });
         stage.setScene(scene);
         stage.setTitle("Tipwright: " + editor.name());
         stage.setMinWidth(900);
@@ -156,6 +159,7 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
 
     /** The strip of parts lies under the picture; with large text, so that it stays one row, under the ticket too. */
     private void arrange() {
+        makeRoom();
         transport.fold(shown.low(scene.getHeight()));
         left.getChildren().remove(parts);
         foot.getChildren().remove(parts);
@@ -164,6 +168,13 @@ public final class MainWindow implements Actions, Handles.Watcher, TicketHost, C
         } else {
             left.getChildren().add(parts);
         }
+    }
+
+    /** In a low window the bar of the tilt makes room for a card while one is open. */
+    private void makeRoom() {
+        boolean room = cards.isOpen() && shown.low(scene.getHeight());
+        transport.setVisible(!room);
+        transport.setManaged(!room);
     }
 
     private void renew() {

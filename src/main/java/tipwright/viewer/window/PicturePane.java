@@ -30,8 +30,8 @@ import tipwright.viewer.ticket.Judged;
 
 /** The picture in the window: drag to go round it, drag with the right button to move it, turn the wheel to come nearer. */
 final class PicturePane extends StackPane implements Panel {
-    /** How many frames the machine may lag behind the numbers. */
-    private static final int BEHIND = 2;
+    /** How many frames the machine may lag behind the numbers: a tenth of a second, unless the checks at rest come first. */
+    private static final int BEHIND = 6;
 
     private static final double RADIANS_PER_PIXEL = 0.008;
     /** Places nearer than this are one, m. */
@@ -47,7 +47,7 @@ final class PicturePane extends StackPane implements Panel {
     private @Nullable DumpStates shown;
     private String shownCase = "";
     private @Nullable Theme shownTheme;
-    private final Behind late = new Behind(BEHIND, this::build);
+    private final Behind late = new Behind(this::build);
     private double lastX;
     private double lastY;
 
@@ -170,7 +170,7 @@ final class PicturePane extends StackPane implements Panel {
             boolean edited = shown != null && !dump.equals(shown) && state.theme() == shownTheme;
             boolean same = dump.equals(shown) && state.loadCase().equals(shownCase) && state.theme() == shownTheme;
             if (edited) {
-                late.begin();
+                late.begin(state.moving() ? 1 : BEHIND);
             } else if (!same) {
                 build();
             }
@@ -201,6 +201,8 @@ final class PicturePane extends StackPane implements Panel {
     @Override
     public void judged() {
         if (late.waits()) {
+            // one frame for both: drawing it twice would take the time that the rest of the checks needs
+            build();
             return;
         }
         Judged known = state.judged();

@@ -32,7 +32,7 @@ final class WindowState {
     private Theme theme;
     private Timeline.Spot spot = new Timeline.Spot(Double.NaN, 0, Double.NaN, 0, 0);
     private final TicketWorker worker = new TicketWorker(this::know);
-    private final Behind checks = new Behind(1, worker::begin);
+    private final Behind checks = new Behind(worker::begin);
     private double textSize;
     /** What was asked about last; compared by identity. */
     private @Nullable Object asked;
@@ -217,7 +217,7 @@ final class WindowState {
                 judged = Judged.moving(solved);
             } else {
                 judged = worker.ask(Draft.of(editor), solved, read);
-                checks.begin();
+                checks.begin(1);
             }
         }
     }
