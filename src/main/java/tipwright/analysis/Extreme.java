@@ -33,7 +33,7 @@ public record Extreme(double value, double tilt, @Nullable String loadCase, @Nul
         Search search = Search.largest();
         for (CaseResult load : cases) {
             for (Row row : load.rows()) {
-                for (MotionDirection direction : MotionDirection.values()) {
+                for (MotionDirection direction : MotionDirection.ALL) {
                     search.offer(value.of(row, row.balance(direction)), row.tilt(), load.name(), direction);
                 }
             }

@@ -1,11 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.analysis;
 
+import java.util.List;
+
 /** Which way the tank moves. */
 public enum MotionDirection {
     RESTING("at rest"),
     RAISING("raising"),
     LOWERING("lowering");
+
+    /** All of them; asked for so often that a copy each time is too many. */
+    public static final List<MotionDirection> ALL = List.of(values());
 
     private final String word;
 

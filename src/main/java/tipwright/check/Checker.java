@@ -16,6 +16,7 @@ import tipwright.analysis.CannotComputeException;
 import tipwright.check.rule.Finding;
 import tipwright.design.Design;
 import tipwright.geometry.NotConvergedException;
+import tipwright.load.Vessel;
 import tipwright.time.CycleTimer;
 import tipwright.time.Timing;
 
@@ -39,7 +40,9 @@ public final class Checker {
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or something does not converge
      */
     public static Result check(Design design, Early.Listener listener, boolean densest) throws CannotComputeException {
-        Analysis analysis = Analyser.analyse(design);
+        Vessel vessel = Vessel.of(design);
+        SideThreads.start("vessel", () -> vessel.prepare(design));
+        Analysis analysis = Analyser.analyse(design, vessel);
         Job job = new Job(analysis);
         FutureTask<InTime> inTime = started(() -> job.inTime(listener.timer()));
         FutureTask<Optional<HowFull>> fills = started(() -> {
@@ -70,14 +73,18 @@ public final class Checker {
      * @throws CannotComputeException when something does not converge
      */
     public static Result asFilled(Analysis analysis) throws CannotComputeException {
+        InTime found = inTime(analysis);
+        return new Result(analysis, found.findings(), null, found.timing());
+    }
+
+    private static InTime inTime(Analysis analysis) throws CannotComputeException {
         Job job = new Job(analysis);
         FutureTask<Boolean> sweep = started(() -> {
             job.sweep();
             return true;
         });
         try {
-            InTime found = job.inTime(CycleTimer::time);
-            return new Result(analysis, found.findings(), null, found.timing());
+            return job.inTime(CycleTimer::time);
         } catch (NotConvergedException e) {
             throw CannotComputeException.of(analysis.design(), e);
         } finally {
@@ -91,7 +98,7 @@ public final class Checker {
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or something does not converge
      */
     public static List<Finding> findings(Design design) throws CannotComputeException {
-        return asFilled(design).findings();
+        return inTime(Analyser.analyse(design)).findings();
     }
 
     private record InTime(Timing timing, List<Finding> findings) {}

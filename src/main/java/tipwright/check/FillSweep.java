@@ -98,29 +98,42 @@ final class FillSweep {
                 .orElse(null);
     }
 
+    /** The fills to look at, for threads that share them. */
+    static SharedFills fills(Analysis stated) {
+        Design design = stated.design();
+        TiltRange t = design.tilt();
+        double step = Math.max(t.step(), Math.min(COARSEST, t.to() - t.from()));
+        Design rough = design.withTilt(new TiltRange(t.from(), t.to(), step));
+        List<Double> shares = new ArrayList<>();
+        for (int k = 0; k <= FILLS; k++) {
+            shares.add((double) k / FILLS);
+        }
+        return new SharedFills(stated, rough, RULES, shares);
+    }
+
     /**
      * Over the fills from empty to full.
      *
      * @param stated the design as it stands
      */
     static FillSweep of(Analysis stated) throws CannotComputeException {
-        Design design = stated.design();
-        TiltRange t = design.tilt();
-        double step = Math.max(t.step(), Math.min(COARSEST, t.to() - t.from()));
-        Design rough = design.withTilt(new TiltRange(t.from(), t.to(), step));
-        Conditions coarse = new Conditions(rough, stated.emptying(), stated.vessel());
-        FillSweep sweep = new FillSweep(stated, rough, Math.min(1, coarse.stated()));
+        return of(stated, fills(stated));
+    }
+
+    /** The same, with fills that others may have looked at meanwhile. */
+    static FillSweep of(Analysis stated, SharedFills fills) throws CannotComputeException {
+        Conditions coarse = fills.conditions();
+        FillSweep sweep = new FillSweep(stated, fills.rough(), Math.min(1, coarse.stated()));
         sweep.coarse = coarse;
+        List<List<Finding>> found = fills.findings(coarse);
         // What no load governs and fails empty too (where it runs over) is not for the fill to mend.
-        List<Finding> empty = sweep.at(0).findings();
-        sweep.known.clear();
-        sweep.always = empty.stream()
+        sweep.always = found.get(0).stream()
                 .filter(f -> f.verdict() == Verdict.FAIL && f.loadCase() == null)
                 .map(Finding::id)
                 .collect(Collectors.toSet());
-        sweep.known.put(0.0, new At(0, sweep.counted(empty)));
-        for (int k = 1; k <= FILLS; k++) {
-            sweep.at((double) k / FILLS);
+        for (int k = 0; k <= FILLS; k++) {
+            double share = (double) k / FILLS;
+            sweep.known.put(share, new At(share, sweep.counted(found.get(k))));
         }
         sweep.at(sweep.fill);
         return sweep;

@@ -3,9 +3,11 @@ package tipwright.check;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.check.rule.Check;
@@ -36,11 +38,11 @@ public record Parts(Part normal, Part fault, List<String> skipped) {
         Halves normal = new Halves(Occasion.NORMAL.of(worn));
         Halves fault = new Halves(Occasion.FAULT.of(worn));
         TimedHalves timed = new TimedHalves(worn, timing);
+        prepare(findings, analysis, timed, normal, fault);
         List<Finding> usual = new ArrayList<>();
         List<Finding> wrong = new ArrayList<>();
         for (Finding f : findings) {
-            Optional<Check> made = Checks.of(f);
-            Check check = made.orElse(null);
+            Check check = Checks.of(f).orElse(null);
             Occasion when = check == null
                     ? Occasion.NORMAL
                     : timed.splits(check) ? timed.of(f, check) : Occasion.of(f, check, analysis);
@@ -54,6 +56,29 @@ public record Parts(Part normal, Part fault, List<String> skipped) {
             }
         }
         return new Parts(new Part(Occasion.NORMAL, usual), new Part(Occasion.FAULT, wrong), skipped(analysis.design()));
+    }
+
+    /** Runs whatever will be asked for, on two threads. */
+    private static void prepare(
+            List<Finding> findings, Analysis analysis, TimedHalves timed, Halves normal, Halves fault) {
+        Map<String, Callable<Runnable>> work = new LinkedHashMap<>();
+        for (Finding f : findings) {
+            Check check = Checks.of(f).orElse(null);
+            if (check == null) {
+                continue;
+            }
+            if (timed.splits(check)) {
+                if (f.verdict() != Verdict.NOT_CHECKED) {
+                    for (Occasion when : Occasion.values()) {
+                        work.put(check.id() + when, () -> timed.run(check, when));
+                    }
+                }
+            } else if (f.loadCase() != null && twofold(check)) {
+                boolean usual = Occasion.of(f, check, analysis) == Occasion.NORMAL;
+                work.put(check.id() + usual, () -> (usual ? fault : normal).run(check));
+            }
+        }
+        new SharedTasks<>(List.copyOf(work.values())).allByTwo("check").forEach(Runnable::run);
     }
 
     private static List<String> skipped(Design design) {
@@ -89,9 +114,19 @@ public record Parts(Part normal, Part fault, List<String> skipped) {
             if (analysis.cases().isEmpty()) {
                 return Optional.empty();
             }
-            return known.computeIfAbsent(check.id(), id -> check.run(analysis)).stream()
+            return found(check).stream()
                     .filter(f -> f.id().equals(finding.id()) && f.verdict() != Verdict.NOT_CHECKED)
                     .findFirst();
+        }
+
+        private List<Finding> found(Check check) {
+            return known.computeIfAbsent(check.id(), id -> check.run(analysis));
+        }
+
+        /** Runs a check; what comes back keeps what it found. */
+        Runnable run(Check check) {
+            List<Finding> found = analysis.cases().isEmpty() ? List.of() : check.run(analysis);
+            return () -> known.put(check.id(), found);
         }
     }
 }

@@ -73,12 +73,14 @@ public final class StagedCheck {
      * @throws CannotComputeException when something does not converge
      */
     public Early atRest() throws CannotComputeException {
+        SharedFills shared = FillSweep.fills(analysis);
         SideThreads.start("check", () -> {
             still.help();
+            shared.help();
             timing.run();
         });
         return converged(() -> {
-            FillSweep fills = FillSweep.of(analysis);
+            FillSweep fills = FillSweep.of(analysis, shared);
             FillSweep other = fills.copy();
             sweep = fills;
             nearer = other;
@@ -104,7 +106,7 @@ public final class StagedCheck {
         FillSweep fills = Objects.requireNonNull(nearer, "what needs no time comes first");
         timing.run();
         return converged(() -> {
-            Timing dump = SharedRun.found(timing);
+            Timing dump = SharedTasks.found(timing);
             SharedRun moving = new SharedRun(TIMED, analysis, dump);
             SideThreads.start("check", moving::help);
             List<Finding> found = moving.findings();

@@ -2,6 +2,7 @@
 package tipwright.geometry;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A cylinder about any axis with a head on each end; inside dimensions. Cuts are exact up to the quadrature along the
@@ -21,6 +22,7 @@ public final class RevolvedTank implements Solid {
     private final Stretch[] stretches;
     private final Nodes nodes = new Nodes();
     private final Moments whole;
+    private volatile @Nullable Skin skin;
 
     private RevolvedTank(Vec3 middle, Vec3 axis, double radius, List<Stretch> profile) {
         this.middle = middle;
@@ -131,6 +133,15 @@ public final class RevolvedTank implements Solid {
 
     @Override
     public Skin skin() {
+        Skin made = skin;
+        if (made == null) {
+            made = makeSkin();
+            skin = made;
+        }
+        return made;
+    }
+
+    private Skin makeSkin() {
         double area = 0;
         double moment = 0;
         for (Stretch stretch : stretches) {

@@ -54,7 +54,7 @@ final class Bed {
 
     /** What the mesh holds over a cake; a stuck one is asked for at every tilt. */
     private Moments rough(Polyhedron body, Plane over) {
-        if (!over.equals(lastOver)) {
+        if (lastOver == null || !over.same(lastOver)) {
             lastRough = body.below(over);
             lastOver = over;
         }

@@ -20,6 +20,8 @@ public final class Vessel {
 
     private final Interior interior;
     private final Solid solid;
+    private final Object roughLock = new Object();
+    private final Object fineLock = new Object();
     private volatile @Nullable Polyhedron rough;
     private volatile @Nullable Polyhedron fine;
 
@@ -49,24 +51,46 @@ public final class Vessel {
         return EmptyTank.of(design, solid);
     }
 
+    /** Makes what the loads of a design will ask for; another thread may be at that already. */
+    public void prepare(Design design) {
+        if (design.slurry().cakeShare() > 0) {
+            fine();
+            rough();
+        }
+    }
+
     /** With flat faces; what is cut from it is brought in step with the exact solid. */
     Polyhedron rough() {
         Polyhedron made = rough;
-        if (made == null) {
-            made = faceted(ROUGH);
-            rough = made;
-        }
-        return made;
+        return made == null ? makeRough() : made;
     }
 
     /** With flat faces that are near enough for a heap that is cut twice. */
     Polyhedron fine() {
         Polyhedron made = fine;
-        if (made == null) {
-            made = faceted(FINE);
-            fine = made;
+        return made == null ? makeFine() : made;
+    }
+
+    private Polyhedron makeRough() {
+        synchronized (roughLock) {
+            Polyhedron made = rough;
+            if (made == null) {
+                made = faceted(ROUGH);
+                rough = made;
+            }
+            return made;
         }
-        return made;
+    }
+
+    private Polyhedron makeFine() {
+        synchronized (fineLock) {
+            Polyhedron made = fine;
+            if (made == null) {
+                made = faceted(FINE);
+                fine = made;
+            }
+            return made;
+        }
     }
 
     private Polyhedron faceted(double share) {

@@ -2,6 +2,7 @@
 package tipwright.outline;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import tipwright.analysis.BodyPosition;
 import tipwright.design.tank.Door;
 import tipwright.design.tank.Opening;
@@ -45,14 +46,22 @@ public final class DoorSwing {
 
     /** How far it has swung about its hinge axis when it is open, rad. */
     public static double open(Opening opening, Door door, BodyPosition tank) {
+        return opener(opening, door).applyAsDouble(tank);
+    }
+
+    /** The same for many places of the tank. */
+    public static ToDoubleFunction<BodyPosition> opener(Opening opening, Door door) {
         Vec3 hinge = door.hinge();
         Vec3 middle = opening.middle();
         Vec3 out = opening.areaVector().unit();
         // which way about the hinge axis moves the middle outwards
         double sense = Math.signum(door.hingeAxis().cross(middle.minus(hinge)).dot(out));
-        boolean above = tank.place(hinge.xy()).y() > tank.place(middle.xy()).y()
-                && Math.abs(door.hingeAxis().z()) > LEVEL;
-        return sense * (above ? tank.turn() + AJAR : WIDE);
+        boolean level = Math.abs(door.hingeAxis().z()) > LEVEL;
+        return tank -> {
+            boolean above = level
+                    && tank.place(hinge.xy()).y() > tank.place(middle.xy()).y();
+            return sense * (above ? tank.turn() + AJAR : WIDE);
+        };
     }
 
     /** A point of the shut door after the swing. Source: Rodrigues' rotation formula (from memory). */

@@ -73,7 +73,7 @@ public interface Form {
 
         @Override
         public List<Mesh> bodies(ZRange across) {
-            ZRange real = z.equals(ZRange.ALL) ? across : z;
+            ZRange real = z.orAcross(across);
             double width = Math.max(THINNEST, real.to() - real.from());
             double middle = (real.from() + real.to()) / 2;
             return OutlineGeometry.rings(area).stream()
@@ -91,7 +91,7 @@ public interface Form {
             if (view == View.SIDE) {
                 return outlines(placed);
             }
-            ZRange real = z.equals(ZRange.ALL) ? across : z;
+            ZRange real = z.orAcross(across);
             List<Vec2> box = new ArrayList<>();
             for (List<Vec2> ring : placed) {
                 for (Vec2 p : ring) {
@@ -229,7 +229,7 @@ public interface Form {
 
         @Override
         public List<Mesh> bodies(ZRange across) {
-            ZRange real = z.equals(ZRange.ALL) ? across : z;
+            ZRange real = z.orAcross(across);
             return List.of(Forms.rod(
                     new Vec3(centre.x(), centre.y(), real.from()),
                     new Vec3(centre.x(), centre.y(), real.to()),
@@ -243,7 +243,7 @@ public interface Form {
             if (view == View.SIDE) {
                 return List.of(new Contour.Circle(p.xy(), radius));
             }
-            ZRange real = z.equals(ZRange.ALL) ? across : z;
+            ZRange real = z.orAcross(across);
             Vec3 side = view == View.PLAN ? new Vec3(radius, 0, 0) : new Vec3(0, radius, 0);
             Vec3 from = new Vec3(p.x(), p.y(), real.from());
             Vec3 to = new Vec3(p.x(), p.y(), real.to());

@@ -30,6 +30,11 @@ public record ZRange(double from, double to) {
         return from < o.to - TOUCH && o.from < to - TOUCH;
     }
 
+    /** The same, but for one that goes all the way across: as wide as the machine is. */
+    public ZRange orAcross(ZRange across) {
+        return equals(ALL) ? across : this;
+    }
+
     /** What both have in common. */
     public ZRange and(ZRange o) {
         return new ZRange(Math.max(from, o.from), Math.min(to, o.to));

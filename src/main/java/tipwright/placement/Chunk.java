@@ -18,15 +18,20 @@ final class Chunk {
     private final GridScan.Pivot pivot;
     private final Lanes rough = new Lanes();
     private final Lanes kept = new Lanes();
+    /** Pins of those kept, m [lane]. */
+    private final List<Vec2> frames = new ArrayList<>(Lanes.SIZE);
+
+    private final List<Vec2> tanks = new ArrayList<>(Lanes.SIZE);
     private final Shortlist best;
     private final double allowed;
-    private int waiting;
+    private final double sine;
 
     Chunk(GridScan scan, GridScan.Pivot pivot, Shortlist best) {
         this.scan = scan;
         this.pivot = pivot;
         this.best = best;
         allowed = scan.task().wants().utilisation();
+        sine = Math.sin(scan.task().design().limits().transmissionFail());
     }
 
     /** The best so far: what it started from and what was found. */
@@ -34,63 +39,65 @@ final class Chunk {
         return best;
     }
 
-    /** Looks at a tank pin with all frame pins, m. */
-    void run(Vec2 tankPin, List<Vec2> framePins) {
-        Vec2 t = tankPin.minus(pivot.at());
-        waiting = 0;
-        for (int from = 0; from < framePins.size(); from += Lanes.SIZE) {
-            int n = Math.min(Lanes.SIZE, framePins.size() - from);
-            for (int j = 0; j < n; j++) {
-                Vec2 f = framePins.get(from + j).minus(pivot.at());
-                rough.set(j, f.x(), f.y(), t.x(), t.y());
+    /** Looks at all tank pins with all frame pins, m. */
+    void run(List<Vec2> tankPins, List<Vec2> framePins) {
+        for (Vec2 tankPin : tankPins) {
+            for (int from = 0; from < framePins.size(); from += Lanes.SIZE) {
+                shape(tankPin, framePins.subList(from, Math.min(framePins.size(), from + Lanes.SIZE)));
             }
-            pivot.kernels().get(0).shape(rough, n);
-            keep(n, tankPin);
         }
-        flush(tankPin);
+        flush();
     }
 
     /** Keeps those whose lengths fit any actuator and whose arm is long enough. */
-    private void keep(int n, Vec2 tank) {
-        double sine = Math.sin(scan.task().design().limits().transmissionFail()) * (1 - LaneBounds.SLACK);
-        for (int j = 0; j < n; j++) {
-            if (rough.arm[j] <= 0 || rough.arm[j] < sine * rough.reach(j) || !fits(j)) {
+    private void shape(Vec2 tankPin, List<Vec2> framePins) {
+        Vec2 t = tankPin.minus(pivot.at());
+        for (int j = 0; j < framePins.size(); j++) {
+            Vec2 f = framePins.get(j).minus(pivot.at());
+            rough.set(j, f.x(), f.y(), t.x(), t.y());
+        }
+        pivot.kernels().get(0).shape(rough, framePins.size());
+        for (int j = 0; j < framePins.size(); j++) {
+            double arm = rough.arm[j] + rough.armOff(j);
+            if (arm <= 0 || arm < sine * rough.reach(j) || !fits(j)) {
                 continue;
             }
-            kept.set(waiting, rough.frameX[j], rough.frameY[j], rough.tankX[j], rough.tankY[j]);
-            waiting++;
-            if (waiting == Lanes.SIZE) {
-                flush(tank);
+            kept.set(frames.size(), rough, j);
+            frames.add(framePins.get(j));
+            tanks.add(tankPin);
+            if (frames.size() == Lanes.SIZE) {
+                flush();
             }
         }
     }
 
     private boolean fits(int j) {
         for (LaneBounds bounds : scan.bounds()) {
-            if (bounds.fits(rough.shortest[j], rough.longest[j])) {
+            if (bounds.fits(rough, j)) {
                 return true;
             }
         }
         return false;
     }
 
-    private void flush(Vec2 tank) {
+    private void flush() {
         for (int i = 0; i < scan.bounds().size(); i++) {
             if (scan.sameAs(i) == i) {
-                pivot.kernels().get(i).run(kept, waiting);
+                pivot.kernels().get(i).run(kept, frames.size());
             }
-            for (int j = 0; waiting > j && scan.sameAs(i) == i; j++) {
+            for (int j = 0; frames.size() > j && scan.sameAs(i) == i; j++) {
                 for (int k = i; k < scan.bounds().size(); k++) {
                     if (scan.sameAs(k) == i) {
-                        look(k, j, tank);
+                        look(k, j);
                     }
                 }
             }
         }
-        waiting = 0;
+        frames.clear();
+        tanks.clear();
     }
 
-    private void look(int k, int j, Vec2 tank) {
+    private void look(int k, int j) {
         LaneBounds bounds = scan.bounds().get(k);
         double least = bounds.least(kept, j);
         if (least > allowed) {
@@ -99,8 +106,7 @@ final class Chunk {
         best.count();
         double quickest = bounds.quickest(kept, j);
         List<Vec2> at = new ArrayList<>();
-        Vec2 frame = new Vec2(kept.frameX[j], kept.frameY[j]).plus(pivot.at());
-        scan.places(frame, tank, pivot.at(), at);
+        scan.places(frames.get(j), tanks.get(j), pivot.at(), at);
         if (!best.mayImprove(k, at, least, bounds.force(kept, j), quickest)) {
             return;
         }

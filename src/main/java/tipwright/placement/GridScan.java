@@ -167,9 +167,7 @@ final class GridScan {
             Shortlist start = before.copy();
             work.add(() -> {
                 Chunk chunk = new Chunk(this, here, start);
-                for (Vec2 tankPin : mine) {
-                    chunk.run(tankPin, frames);
-                }
+                chunk.run(mine, frames);
                 return chunk.best();
             });
         }

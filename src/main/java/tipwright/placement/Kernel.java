@@ -25,19 +25,19 @@ final class Kernel {
     /** Friction radius of bearings that roll, at most, m. */
     private static final double ROLLING = 0.0006;
 
-    private final double[] cos;
-    private final double[] sin;
-    private final double[] heaviest;
-    private final double[] lightest;
+    private final float[] cos;
+    private final float[] sin;
+    private final float[] heaviest;
+    private final float[] lightest;
     /** [tilt][load * FIGURES + figure]. */
-    private final double[][] loads;
+    private final float[][] loads;
 
-    private final double square1;
-    private final double square2;
-    private final double radius1;
-    private final double radius2;
-    private final double frameRadius;
-    private final double tankRadius;
+    private final float square1;
+    private final float square2;
+    private final float radius1;
+    private final float radius2;
+    private final float frameRadius;
+    private final float tankRadius;
     /** Whether the bearings rub so much that once is not enough. */
     private final boolean rough;
 
@@ -48,29 +48,37 @@ final class Kernel {
      */
     Kernel(TiltLoads loads, double[] pinRadii) {
         int tilts = loads.tilts().length;
-        cos = new double[tilts];
-        sin = new double[tilts];
-        heaviest = new double[tilts];
-        lightest = new double[tilts];
-        this.loads = new double[tilts][];
-        square1 = loads.share()[0] * loads.share()[0];
-        square2 = loads.share()[1] * loads.share()[1];
+        cos = new float[tilts];
+        sin = new float[tilts];
+        heaviest = new float[tilts];
+        lightest = new float[tilts];
+        this.loads = new float[tilts][];
+        square1 = (float) (loads.share()[0] * loads.share()[0]);
+        square2 = (float) (loads.share()[1] * loads.share()[1]);
         rough = Math.max(loads.radius()[0], loads.radius()[1]) > ROLLING;
-        radius1 = loads.radius()[0];
-        radius2 = loads.radius()[1];
-        frameRadius = pinRadii[0];
-        tankRadius = pinRadii[1];
+        radius1 = (float) loads.radius()[0];
+        radius2 = (float) loads.radius()[1];
+        frameRadius = (float) pinRadii[0];
+        tankRadius = (float) pinRadii[1];
         for (int i = 0; i < tilts; i++) {
-            cos[i] = Math.cos(loads.tilts()[i]);
-            sin[i] = Math.sin(loads.tilts()[i]);
-            heaviest[i] = Double.NEGATIVE_INFINITY;
-            lightest[i] = Double.POSITIVE_INFINITY;
+            cos[i] = (float) Math.cos(loads.tilts()[i]);
+            sin[i] = (float) Math.sin(loads.tilts()[i]);
+            heaviest[i] = Float.NEGATIVE_INFINITY;
+            lightest[i] = Float.POSITIVE_INFINITY;
             for (double[][][] load : loads.loads()) {
-                heaviest[i] = Math.max(heaviest[i], load[i][0][0]);
-                lightest[i] = Math.min(lightest[i], load[i][0][0]);
+                heaviest[i] = Math.max(heaviest[i], (float) load[i][0][0]);
+                lightest[i] = Math.min(lightest[i], (float) load[i][0][0]);
             }
-            this.loads[i] = Slots.of(loads, i);
+            this.loads[i] = single(Slots.of(loads, i));
         }
+    }
+
+    private static float[] single(double[] figures) {
+        float[] all = new float[figures.length];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = (float) figures[i];
+        }
+        return all;
     }
 
     /** Length and arm alone over all tilts: enough to see whether a candidate can be right at all. */
@@ -81,29 +89,32 @@ final class Kernel {
         }
     }
 
-    /** Leaves the length in 'square', the arm in 'moment' and how far the pin is along the line in 'force'. */
-    private static void place(Lanes l, double c, double s, int lanes) {
+    /** Leaves the length in 'again', the arm in 'moment' and how far the pin is along the line in 'force'. */
+    private static void place(Lanes l, float c, float s, int lanes) {
         LaneLoops.turn(l.tankX, l.tankY, l.along1, l.along2, c, s, lanes);
-        LaneLoops.length(l.frameX, l.frameY, l.along1, l.along2, l.square, lanes);
-        LaneLoops.line(l.frameX, l.frameY, l.along1, l.along2, l.sign, l.square, l.ux, l.uy, lanes);
+        LaneLoops.length(l.frameX, l.frameY, l.along1, l.along2, l.again, lanes);
+        LaneLoops.line(l.frameX, l.frameY, l.along1, l.along2, l.sign, l.again, l.ux, l.uy, lanes);
         LaneLoops.arm(l.along1, l.along2, l.ux, l.uy, l.sign, l.moment, l.force, lanes);
-        LaneLoops.span(l.shortest, l.longest, l.square, lanes);
+        LaneLoops.span(l.shortest, l.longest, l.again, lanes);
         LaneLoops.least(l.arm, l.moment, lanes);
     }
 
+    /** The sign is told by the first and the last tilt together: of what gets all the way, one of them is far from dead centre. */
     private void start(Lanes l, int lanes) {
+        float c = cos[0] + cos[cos.length - 1];
+        float s = sin[0] + sin[sin.length - 1];
         for (int j = 0; j < lanes; j++) {
-            double bx = l.tankX[j] * cos[0] + l.tankY[j] * sin[0];
-            double by = l.tankY[j] * cos[0] - l.tankX[j] * sin[0];
+            float bx = l.tankX[j] * c + l.tankY[j] * s;
+            float by = l.tankY[j] * c - l.tankX[j] * s;
             l.sign[j] = l.frameY[j] * bx - l.frameX[j] * by >= 0 ? 1 : -1;
-            l.shortest[j] = Double.POSITIVE_INFINITY;
+            l.shortest[j] = Float.POSITIVE_INFINITY;
             l.longest[j] = 0;
-            l.arm[j] = Double.POSITIVE_INFINITY;
-            l.free[j] = Double.POSITIVE_INFINITY;
-            l.restMost[j] = Double.NEGATIVE_INFINITY;
-            l.restLeast[j] = Double.POSITIVE_INFINITY;
-            l.most[j] = Double.NEGATIVE_INFINITY;
-            l.least[j] = Double.POSITIVE_INFINITY;
+            l.arm[j] = Float.POSITIVE_INFINITY;
+            l.free[j] = Float.POSITIVE_INFINITY;
+            l.restMost[j] = Float.NEGATIVE_INFINITY;
+            l.restLeast[j] = Float.POSITIVE_INFINITY;
+            l.most[j] = Float.NEGATIVE_INFINITY;
+            l.least[j] = Float.POSITIVE_INFINITY;
             l.bearing1[j] = 0;
             l.bearing2[j] = 0;
         }
@@ -113,103 +124,57 @@ final class Kernel {
     void run(Lanes l, int lanes) {
         start(l, lanes);
         for (int i = 0; i < cos.length; i++) {
-            pose(l, cos[i], sin[i], lanes);
-            rest(l.easy, l.hard, l.restMost, l.restLeast, l.free, heaviest[i], lightest[i], lanes);
+            place(l, cos[i], sin[i], lanes);
+            LaneLoops.rest(l.moment, l.restMost, l.restLeast, heaviest[i], lightest[i], lanes);
+            rubs(l, lanes);
             for (int k = 0; k < loads[i].length; k += FIGURES) {
                 load(l, loads[i], k, lanes);
             }
         }
     }
 
-    private void pose(Lanes l, double c, double s, int lanes) {
-        place(l, c, s, lanes);
-        LaneLoops.pins(l.force, l.square, l.again, l.forceSize, frameRadius, tankRadius, lanes);
-        LaneLoops.sideways(l.force, l.forceSize, l.square, l.sign, l.across, l.size, frameRadius, tankRadius, lanes);
-        LaneLoops.ease(l.moment, l.again, l.easy, l.hard, lanes);
+    /** What the friction of the pins does to the drive; kappa in 'side1', the rest of the length in 'side2'. */
+    private void rubs(Lanes l, int lanes) {
+        LaneLoops.pins(l.force, l.again, l.side1, l.side2, frameRadius, tankRadius, lanes);
+        LaneLoops.sideways(l.force, l.side2, l.again, l.sign, l.across, l.size, frameRadius, tankRadius, lanes);
+        LaneLoops.free(l.moment, l.side1, l.free, lanes);
+        LaneLoops.gain(l.moment, l.side1, l.gain, l.extra, lanes);
     }
 
-    /** easy = 1/(arm + kappa) and hard = 1/(arm - kappa), so that 2 easy hard/(easy + hard) = 1/arm. */
-    private static void rest(
-            double[] easy,
-            double[] hard,
-            double[] most,
-            double[] least,
-            double[] free,
-            double high,
-            double low,
-            int n) {
-        for (int j = 0; j < n; j++) {
-            double arm = 2 * easy[j] * hard[j] / (easy[j] + hard[j]);
-            most[j] = Math.max(most[j], high * arm);
-            least[j] = Math.min(least[j], low * arm);
-            free[j] = Math.min(free[j], hard[j]);
-        }
-    }
-
-    private void load(Lanes l, double[] figures, int k, int lanes) {
-        LaneLoops.along(l.ux, l.uy, l.along1, l.along2, figures, k + RAISE + 1, lanes);
-        LaneLoops.across(l.ux, l.uy, l.across, l.side1, l.side2, figures, k + RAISE + 1, 1, lanes);
+    private void load(Lanes l, float[] figures, int k, int lanes) {
+        weights(l, figures, k + RAISE, lanes);
         balance(l, figures, k + RAISE, 1, lanes);
-        LaneLoops.force(l.moment, l.easy, l.hard, l.size, l.force, l.forceSize, l.square, lanes);
         LaneLoops.most(l.most, l.force, lanes);
-        bearings(l, figures, k + RAISE, lanes);
         if (figures[k] != 0) {
-            LaneLoops.along(l.ux, l.uy, l.along1, l.along2, figures, k + LOWER + 1, lanes);
+            weights(l, figures, k + LOWER, lanes);
         }
-        LaneLoops.across(l.ux, l.uy, l.across, l.side1, l.side2, figures, k + LOWER + 1, -1, lanes);
         balance(l, figures, k + LOWER, -1, lanes);
-        LaneLoops.forceBack(l.moment, l.easy, l.hard, l.size, l.force, l.forceSize, l.square, lanes);
         LaneLoops.least(l.least, l.force, lanes);
-        bearings(l, figures, k + LOWER, lanes);
     }
 
-    /** Leaves the moment with the friction of the bearings in 'moment'. */
-    private void balance(Lanes l, double[] figures, int k, int way, int lanes) {
-        double moment = figures[k];
-        LaneLoops.fill(l.moment, moment, lanes);
-        repeat(l, l.moment, figures, k, way, lanes);
+    private static void weights(Lanes l, float[] figures, int k, int lanes) {
+        LaneLoops.along(l.ux, l.uy, l.along1, l.along2, figures, k + 1, lanes);
+        LaneLoops.across(l.ux, l.uy, l.across, l.side1, l.side2, figures, k + 1, lanes);
+    }
+
+    /** Leaves the force in 'force' and takes the bearings' peaks; way: +1 to raise, -1 to lower. */
+    private void balance(Lanes l, float[] figures, int k, float way, int lanes) {
+        LaneLoops.force(figures[k], way, l.gain, l.extra, l.force, lanes);
+        friction(l, l.moment, figures, k, way, lanes);
+        LaneLoops.force(l.moment, way, l.gain, l.extra, l.force, lanes);
         if (rough) {
-            LaneLoops.copy(l.again, l.moment, lanes);
-            repeat(l, l.again, figures, k, way, lanes);
-            LaneLoops.extrapolate(l.moment, l.again, moment, lanes);
+            friction(l, l.again, figures, k, way, lanes);
+            LaneLoops.extrapolate(l.moment, l.again, figures[k], lanes);
+            LaneLoops.force(l.moment, way, l.gain, l.extra, l.force, lanes);
         }
+        LaneLoops.bearing(l.bearing1, l.force, l.size, l.along1, l.side1, way, square1, figures[k + 5], lanes);
+        LaneLoops.bearing(l.bearing2, l.force, l.size, l.along2, l.side2, way, square2, figures[k + 6], lanes);
     }
 
-    private void repeat(Lanes l, double[] moment, double[] figures, int k, int way, int lanes) {
-        if (way > 0) {
-            LaneLoops.force(moment, l.easy, l.hard, l.size, l.force, l.forceSize, l.square, lanes);
-        } else {
-            LaneLoops.forceBack(moment, l.easy, l.hard, l.size, l.force, l.forceSize, l.square, lanes);
-        }
+    /** The moment with the friction that the bearings have under the force. */
+    private void friction(Lanes l, float[] moment, float[] figures, int k, float way, int lanes) {
         LaneLoops.friction(
-                figures[k],
-                moment,
-                l.force,
-                l.forceSize,
-                l.square,
-                l.along1,
-                l.side1,
-                way * radius1,
-                square1,
-                figures[k + 5],
-                lanes);
-        LaneLoops.addFriction(
-                moment,
-                l.force,
-                l.forceSize,
-                l.square,
-                l.along2,
-                l.side2,
-                way * radius2,
-                square2,
-                figures[k + 6],
-                lanes);
-    }
-
-    private void bearings(Lanes l, double[] figures, int k, int lanes) {
-        LaneLoops.bearing(
-                l.bearing1, l.force, l.forceSize, l.square, l.along1, l.side1, square1, figures[k + 5], lanes);
-        LaneLoops.bearing(
-                l.bearing2, l.force, l.forceSize, l.square, l.along2, l.side2, square2, figures[k + 6], lanes);
+                figures[k], moment, l.force, l.size, l.along1, l.side1, way, radius1, square1, figures[k + 5], lanes);
+        LaneLoops.addFriction(moment, l.force, l.size, l.along2, l.side2, way, radius2, square2, figures[k + 6], lanes);
     }
 }

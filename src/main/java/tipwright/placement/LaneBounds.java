@@ -32,8 +32,11 @@ import tipwright.geometry.Vec3;
  * candidate down that the checks turn down too, and never passes one: whoever gets by is judged by the checks. Immutable.
  */
 final class LaneBounds {
-    /** What the kernel's figures may be off by, as a share. */
-    static final double SLACK = 1e-3;
+    /** What a force may be off by, as a share, were the arm right: friction is told by a repetition or three. */
+    private static final double SLACK = 1e-3;
+
+    /** What rounding does to the square of a radial load, of the square of all that it is made of: eight roundings of 2^-24. */
+    private static final double ROUNDING = 1e-6;
 
     private static final int LENGTHS = 64;
 
@@ -43,6 +46,7 @@ final class LaneBounds {
     private final double mostPush;
     private final double mostPull;
     private final double quickest;
+    private final double[] share;
 
     LaneBounds(Design design, ListedActuator listed) {
         this.design = design.withDrive(design.drive().with(listed.actuator()));
@@ -55,6 +59,7 @@ final class LaneBounds {
         }
         mostPush = most;
         quickest = fastest(actuator);
+        share = TiltLoads.shares(this.design);
     }
 
     /** The fastest that it goes without load, m/s; 0: not known. */
@@ -75,41 +80,72 @@ final class LaneBounds {
         return new double[] {FrictionRadii.braking(radii.framePin(), 1), FrictionRadii.braking(radii.rodPin(), 1)};
     }
 
-    /** Whether the lengths fit the actuator, its margins included; the quick first look. */
-    boolean fits(double shortest, double longest) {
-        double margin = design.limits().strokeMargin() * (1 - SLACK);
-        return shortest - actuator.closed() >= margin && actuator.closed() + actuator.stroke() - longest >= margin;
+    /** Whether the lengths may fit the actuator, its margins included; the quick first look. */
+    boolean fits(Lanes l, int j) {
+        return left(l, j) >= design.limits().strokeMargin();
     }
 
-    /** A utilisation that the candidate has at least, less the slack. */
+    /** Stroke that is left at either end at most, m. */
+    private double left(Lanes l, int j) {
+        double in = l.shortest[j] - actuator.closed();
+        double out = actuator.closed() + actuator.stroke() - l.longest[j];
+        return Math.min(in, out) + l.lengthOff(j);
+    }
+
+    /** A utilisation that the candidate has at least. */
     double least(Lanes l, int j) {
-        if (!(l.arm[j] > 0) || !(l.free[j] > 0)) {
+        double off = l.armOff(j);
+        double arm = l.arm[j] + off;
+        if (arm <= 0 || l.free[j] + 2 * off <= 0) {
             return BoundingChecks.PASSED;
         }
+        double angle = Math.asin(Math.min(1, arm / l.reach(j)));
+        double most = Math.max(stroke(l, j), TransmissionCheck.utilisation(angle, design.limits()));
+        double largest = largest(l, j);
+        double doubt = doubt(l, j);
+        if (!(doubt < largest)) {
+            return most;
+        }
         boolean grows = l.sign[j] > 0;
-        double push = Math.max(0, grows ? l.most[j] : -l.least[j]);
-        double pull = Math.max(0, grows ? -l.least[j] : l.most[j]);
-        double rest = Math.max(Math.abs(l.restMost[j]), Math.abs(l.restLeast[j]));
-        double most = Math.max(lengths(l.shortest[j], l.longest[j]), forces(push, pull, rest));
-        double angle = Math.asin(Math.min(1, l.arm[j] / l.reach(j)));
-        most = Math.max(most, TransmissionCheck.utilisation(angle, design.limits()));
-        most = Math.max(most, bearing(0, Math.sqrt(l.bearing1[j])));
-        return (1 - SLACK) * Math.max(most, bearing(1, Math.sqrt(l.bearing2[j])));
+        double push = Math.max(0, (grows ? l.most[j] : -l.least[j]) - doubt);
+        double pull = Math.max(0, (grows ? -l.least[j] : l.most[j]) - doubt);
+        double rest = Math.max(0, Math.max(Math.abs(l.restMost[j]), Math.abs(l.restLeast[j])) - doubt);
+        most = Math.max(most, forces(push, pull, rest));
+        most = Math.max(most, bearing(0, radial(l.bearing1[j], share[0], largest, doubt)));
+        return Math.max(most, bearing(1, radial(l.bearing2[j], share[1], largest, doubt)));
     }
 
     /** Largest force of one actuator at least, N. */
     double force(Lanes l, int j) {
-        return (1 - SLACK) * Math.max(Math.abs(l.most[j]), Math.abs(l.least[j])) / sharing;
+        double moving = Math.max(Math.abs(l.most[j]), Math.abs(l.least[j]));
+        return Math.max(0, moving - doubt(l, j)) / sharing;
     }
 
     /** Time for the candidate's stroke without load, s: no load is faster. */
     double quickest(Lanes l, int j) {
-        return (l.longest[j] - l.shortest[j]) / quickest;
+        return Math.max(0, l.longest[j] - l.shortest[j] - 2 * l.lengthOff(j)) / quickest;
     }
 
-    private double lengths(double shortest, double longest) {
+    /** What any force may be off by, N: as a share, that of the arm that friction leaves, and the slack; infinite: it cannot be told. */
+    private static double doubt(Lanes l, int j) {
+        return (SLACK + 2 * l.armOff(j) / Math.max(0, l.free[j])) * largest(l, j);
+    }
+
+    private static double largest(Lanes l, int j) {
+        double moving = Math.max(Math.abs(l.most[j]), Math.abs(l.least[j]));
+        return Math.max(moving, Math.max(Math.abs(l.restMost[j]), Math.abs(l.restLeast[j])));
+    }
+
+    /** Radial load of a bearing at least, N; the weight on it is no more than what is left of it and of its share of the force. */
+    private static double radial(double square, double share, double force, double doubt) {
+        double made = Math.sqrt(square) + 2 * Math.abs(share) * force;
+        double least = Math.sqrt(Math.max(0, square - ROUNDING * made * made));
+        return Math.max(0, least * (1 - SLACK) - Math.abs(share) * doubt);
+    }
+
+    private double stroke(Lanes l, int j) {
         double margin = design.limits().strokeMargin();
-        double left = Math.min(shortest - actuator.closed(), actuator.closed() + actuator.stroke() - longest);
+        double left = left(l, j);
         return left > 0 ? margin / left : BoundingChecks.PASSED;
     }
 

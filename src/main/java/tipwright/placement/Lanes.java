@@ -5,70 +5,100 @@ package tipwright.placement;
  * A block of candidates side by side, and the worst that each meets over the tilts. Mutable: owned by one search thread. Pins are
  * in m from the pivot; forces in N are 'with the drive': positive where the actuator pushes while it grows with the tilt (sign +1)
  * or pulls while it shrinks (sign -1).
+ *
+ * <p>All in single precision: twice as many candidates at a time, and quicker roots. What a length and an arm may be off by for
+ * that is {@link #lengthOff} and {@link #armOff}; forces up to 1e18 N can be squared.
  */
 final class Lanes {
-    /** Candidates in a block; all arrays together fit the first-level cache. */
-    static final int SIZE = 256;
+    /** Candidates in a block; the arrays that one load uses fit the first-level cache together. */
+    static final int SIZE = 512;
+
+    /**
+     * Of all lengths that a length is made from, what it may be off by. With e = 2^-24 for each step: a pin and the sine and cosine
+     * are rounded, turned and taken from each other, which is off by 7.1 e of the tank pin's distance and 2.8 e of the frame pin's;
+     * square and root add 2 e. Sixteen e is more than these; a million random candidates are off by less than 3 e.
+     */
+    private static final double ROUNDING = 1e-6;
 
     /** Frame pin and tank pin (stowed) from the pivot, m. */
-    final double[] frameX = new double[SIZE];
+    final float[] frameX = new float[SIZE];
 
-    final double[] frameY = new double[SIZE];
-    final double[] tankX = new double[SIZE];
-    final double[] tankY = new double[SIZE];
+    final float[] frameY = new float[SIZE];
+    final float[] tankX = new float[SIZE];
+    final float[] tankY = new float[SIZE];
     /** +1: the actuator grows as the tank tips; -1: it shrinks. */
-    final double[] sign = new double[SIZE];
+    final float[] sign = new float[SIZE];
     /** Shortest and longest length, m. */
-    final double[] shortest = new double[SIZE];
+    final float[] shortest = new float[SIZE];
 
-    final double[] longest = new double[SIZE];
+    final float[] longest = new float[SIZE];
     /** Smallest arm with its sign, and smallest arm less the friction of the pins, m; 0 or less: dead centre, or locked. */
-    final double[] arm = new double[SIZE];
+    final float[] arm = new float[SIZE];
 
-    final double[] free = new double[SIZE];
+    final float[] free = new float[SIZE];
     /** Largest and smallest force at rest, and while moving, N. */
-    final double[] restMost = new double[SIZE];
+    final float[] restMost = new float[SIZE];
 
-    final double[] restLeast = new double[SIZE];
-    final double[] most = new double[SIZE];
-    final double[] least = new double[SIZE];
+    final float[] restLeast = new float[SIZE];
+    final float[] most = new float[SIZE];
+    final float[] least = new float[SIZE];
     /** Square of the largest radial load of bearings 1 and 2, N2. */
-    final double[] bearing1 = new double[SIZE];
+    final float[] bearing1 = new float[SIZE];
 
-    final double[] bearing2 = new double[SIZE];
+    final float[] bearing2 = new float[SIZE];
 
-    /** At the tilt now looked at: direction of the drive, 1/(arm + friction), 1/(arm - friction), sideways share and 1 + q^2. */
-    final double[] ux = new double[SIZE];
+    /** At the tilt now looked at: direction of the drive; force per N m, and what the pins' friction adds to it, 1/m. */
+    final float[] ux = new float[SIZE];
 
-    final double[] uy = new double[SIZE];
-    final double[] easy = new double[SIZE];
-    final double[] hard = new double[SIZE];
-    final double[] across = new double[SIZE];
-    final double[] size = new double[SIZE];
+    final float[] uy = new float[SIZE];
+    final float[] gain = new float[SIZE];
+    final float[] extra = new float[SIZE];
+    /** Sideways share of the force, and 1 + its square. */
+    final float[] across = new float[SIZE];
+
+    final float[] size = new float[SIZE];
     /** Under the load now looked at: weight on bearings 1 and 2 along and across the drive, N. */
-    final double[] along1 = new double[SIZE];
+    final float[] along1 = new float[SIZE];
 
-    final double[] along2 = new double[SIZE];
-    final double[] side1 = new double[SIZE];
-    final double[] side2 = new double[SIZE];
-    /** Moment with the friction of the bearings, first and second try, N m; force, its size and its square with sideways part. */
-    final double[] moment = new double[SIZE];
+    final float[] along2 = new float[SIZE];
+    final float[] side1 = new float[SIZE];
+    final float[] side2 = new float[SIZE];
+    /** Moment with the friction of the bearings, first and second try, N m; force, N. */
+    final float[] moment = new float[SIZE];
 
-    final double[] again = new double[SIZE];
-    final double[] force = new double[SIZE];
-    final double[] forceSize = new double[SIZE];
-    final double[] square = new double[SIZE];
+    final float[] again = new float[SIZE];
+    final float[] force = new float[SIZE];
 
     /** Sets a candidate; pins from the pivot, m. */
     void set(int lane, double fx, double fy, double tx, double ty) {
-        frameX[lane] = fx;
-        frameY[lane] = fy;
-        tankX[lane] = tx;
-        tankY[lane] = ty;
+        frameX[lane] = (float) fx;
+        frameY[lane] = (float) fy;
+        tankX[lane] = (float) tx;
+        tankY[lane] = (float) ty;
+    }
+
+    /** Copies the pins of a candidate from another block. */
+    void set(int lane, Lanes from, int there) {
+        frameX[lane] = from.frameX[there];
+        frameY[lane] = from.frameY[there];
+        tankX[lane] = from.tankX[there];
+        tankY[lane] = from.tankY[there];
     }
 
     /** Distance of the tank pin from the pivot, m. */
     double reach(int lane) {
-        return Math.sqrt(tankX[lane] * tankX[lane] + tankY[lane] * tankY[lane]);
+        double x = tankX[lane];
+        double y = tankY[lane];
+        return Math.sqrt(x * x + y * y);
+    }
+
+    /** What shortest and longest may be off by, m; the frame pin is no farther from the pivot than reach and length together. */
+    double lengthOff(int lane) {
+        return ROUNDING * (2 * reach(lane) + longest[lane]);
+    }
+
+    /** What the arm may be off by, m: the direction is as far off as the length, over the length, and the arm as that at the reach. */
+    double armOff(int lane) {
+        return 2 * lengthOff(lane) * reach(lane) / shortest[lane];
     }
 }

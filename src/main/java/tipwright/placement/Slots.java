@@ -10,12 +10,13 @@ import java.util.List;
  * <p>For one drive at one tilt every force and bearing load is a convex function of (moment, weight on the bearings), and doubles
  * when those double. So a load that is a mix of others with shares of 0 or more that add up to less than 1 never gives the largest:
  * the empty tank mostly is such a mix. A cross slope makes it a mix but for little, which counts against the shares. A load left
- * out here can only make a candidate look better than it is; every tilt of every load is looked at before a candidate is taken.
+ * out here can only make a candidate look better than it is; every tilt of every load is looked at before a candidate is taken. So
+ * of loads that are as good as the same, a fill to the brim and one just under it, one is enough.
  * Source: maximum of a convex function over a polytope is at a corner.
  */
 final class Slots {
-    /** The shares' sum must stay this much below 1: friction makes bearing loads convex only nearly. */
-    private static final double MARGIN = 0.01;
+    /** Shares may add up to this: a load that is left out is no more than a thousandth worse than those that it is told by. */
+    private static final double ALIKE = 1.001;
 
     private static final double ARM = 0.3;
 
@@ -36,7 +37,7 @@ final class Slots {
                     others.add(both(left.get(k)));
                 }
             }
-            if (left.size() > 1 && Combination.least(others, both(left.get(i))) < 1 - MARGIN) {
+            if (left.size() > 1 && Combination.least(others, both(left.get(i))) < ALIKE) {
                 left.remove(i);
             }
         }

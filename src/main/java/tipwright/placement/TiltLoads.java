@@ -73,7 +73,8 @@ record TiltLoads(Vec2 pivot, double[] tilts, double[][][][] loads, double[] shar
         });
     }
 
-    private static double[] shares(Design design) {
+    /** Shares of the actuator's force that go to bearings 1 and 2. */
+    static double[] shares(Design design) {
         double z = design.drive().actuators().stream()
                 .mapToDouble(PlacedActuator::z)
                 .average()

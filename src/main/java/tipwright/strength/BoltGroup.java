@@ -3,6 +3,7 @@ package tipwright.strength;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tipwright.design.joint.Bolts;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
@@ -91,9 +92,10 @@ public final class BoltGroup {
      */
     public List<Load> loads(Vec3 force, Vec3 at) {
         Vec3 moment = at.minus(bolts.at().plus(spread.centroid())).cross(force);
+        ElasticGroup.Under load = spread.under(force, moment);
         List<Load> all = new ArrayList<>();
         for (Vec3 place : places) {
-            Vec3 f = spread.at(force, moment, place);
+            Vec3 f = load.at(place);
             if (!Double.isFinite(f.x())) {
                 all.add(new Load(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY));
             } else {
@@ -107,9 +109,10 @@ public final class BoltGroup {
     /** Pull of the bolt that is pulled most, N; 0 when all are pressed; arguments as of {@link #loads}. */
     public double pull(Vec3 force, Vec3 at) {
         Vec3 moment = at.minus(bolts.at().plus(spread.centroid())).cross(force);
+        ElasticGroup.Under load = spread.under(force, moment);
         double most = 0;
         for (Vec3 place : places) {
-            Vec3 f = spread.at(force, moment, place);
+            Vec3 f = load.at(place);
             most = Math.max(most, Double.isFinite(f.x()) ? f.dot(axes.n()) : Double.POSITIVE_INFINITY);
         }
         return most;
@@ -139,6 +142,20 @@ public final class BoltGroup {
         return ultimate >= 700e6 && ultimate < 900e6 ? 0.6 : 0.5;
     }
 
+    /** Whether a bolt of this diameter in m is one of the usual ones in inches. */
+    public static boolean inInches(double diameter) {
+        return unified(diameter) != null;
+    }
+
+    private static double @Nullable [] unified(double diameter) {
+        for (double[] inch : UNIFIED) {
+            if (Math.abs(diameter / 0.0254 - inch[0]) < INCH_CLOSE) {
+                return inch;
+            }
+        }
+        return null;
+    }
+
     /**
      * Stress area of a coarse thread, m2: pi/4 (d - 0.9382 P)^2 where the diameter is metric, pi/4 (d - 0.9743/n)^2 where it is a
      * usual one in inches. Source: ISO 898-1 and the coarse pitches of ISO 261; ASME B1.1, unified coarse threads (all from
@@ -147,11 +164,10 @@ public final class BoltGroup {
      * @param diameter m
      */
     public static double stressArea(double diameter) {
-        for (double[] inch : UNIFIED) {
-            if (Math.abs(diameter / 0.0254 - inch[0]) < INCH_CLOSE) {
-                double core = 0.0254 * (inch[0] - 0.9743 / inch[1]);
-                return Math.PI * core * core / 4;
-            }
+        double[] inch = unified(diameter);
+        if (inch != null) {
+            double core = 0.0254 * (inch[0] - 0.9743 / inch[1]);
+            return Math.PI * core * core / 4;
         }
         int row = 0;
         while (diameter >= COARSE[row][0]) {

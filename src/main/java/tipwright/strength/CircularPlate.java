@@ -19,7 +19,7 @@ public record CircularPlate(double radius, double thickness, double modulus, dou
         Precondition.positive("radius", radius);
         Precondition.positive("thickness", thickness);
         Precondition.positive("modulus", modulus);
-        Precondition.within("poisson", poisson, 0, 0.499);
+        Precondition.times("Poisson's ratio", poisson, 0, 0.499);
     }
 
     /** Of steel: modulus 200 GPa, Poisson's ratio 0.3 (common practice, no source). */

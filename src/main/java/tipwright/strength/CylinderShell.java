@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.strength;
 
+import tipwright.quantity.Text;
+
 /**
  * A thin round shell between two ends that keep it round and let it stretch (rigid diaphragms).
  *
@@ -18,11 +20,9 @@ public record CylinderShell(double radius, double wall, double length, double mo
         Precondition.positive("length", length);
         Precondition.positive("modulus", modulus);
         if (wall > radius / 5) {
-            throw new IllegalArgumentException("wall must be at most a fifth of the radius");
+            throw new OutOfRangeException(Text.words("the wall is thicker than a fifth of the radius"));
         }
-        if (!(poisson >= 0 && poisson < 0.5)) {
-            throw new IllegalArgumentException("poisson must be from 0 to below 0.5");
-        }
+        Precondition.times("Poisson's ratio", poisson, 0, 0.499);
     }
 
     /** Of steel: modulus 200 GPa, Poisson's ratio 0.3 (common practice, no source). */

@@ -75,59 +75,85 @@ final class ElasticGroup {
     }
 
     /**
-     * Force per unit of size at a place.
+     * How it spreads one load.
      *
      * @param force N
      * @param moment about the centroid, N m
-     * @param at in the plane, from its datum, m
-     * @return N per m of line, or N per point; infinite where the group cannot bear the moment
      */
-    Vec3 at(Vec3 force, Vec3 moment, Vec3 at) {
-        Vec3 r = at.minus(centroid);
+    Under under(Vec3 force, Vec3 moment) {
         double torsion = moment.dot(axes.n());
-        Vec3 shear = force.times(1 / size);
-        if (polar() > 0) {
-            shear = shear.plus(axes.n().cross(r).times(torsion / polar()));
-        } else if (torsion != 0) {
-            return new Vec3(Double.POSITIVE_INFINITY, 0, 0);
+        double polar = polar();
+        if (!(polar > 0) && torsion != 0) {
+            return new Under(Vec3.ZERO, 0, Double.POSITIVE_INFINITY, 0);
         }
-        double pull = bending(force, moment, r);
-        return Double.isFinite(pull) ? shear.plus(axes.n().times(pull)) : new Vec3(pull, 0, 0);
-    }
-
-    /** Part of the force along the normal that the moment in the plane makes: f = a u + b v with sum(r x n f) = M. */
-    private double bending(Vec3 force, Vec3 moment, Vec3 r) {
-        Vec3 m = moment.minus(axes.n().times(moment.dot(axes.n())));
-        double inPlane = m.norm();
-        if (inPlane <= FLAT * (force.norm() + 1)) {
-            return 0;
+        Vec3 shear = force.times(1 / size);
+        double twist = polar > 0 ? torsion / polar : 0;
+        Vec3 inPlane = moment.minus(axes.n().times(torsion));
+        if (inPlane.norm() <= FLAT * (force.norm() + 1)) {
+            return new Under(shear, twist, 0, 0);
         }
         // sum f r = q, where n x M = q because r x n turned back by n is r.
-        Vec3 q = axes.n().cross(m);
+        Vec3 q = axes.n().cross(inPlane);
         double qu = q.dot(axes.u());
         double qv = q.dot(axes.v());
         double det = uu * vv - uv * uv;
         if (!(det > FLAT * (uu + vv) * (uu + vv))) {
-            return alongLine(qu, qv, r);
+            return inLine(shear, twist, qu, qv);
         }
-        double a = (vv * qu - uv * qv) / det;
-        double b = (uu * qv - uv * qu) / det;
-        return a * r.dot(axes.u()) + b * r.dot(axes.v());
+        return new Under(shear, twist, (vv * qu - uv * qv) / det, (uu * qv - uv * qu) / det);
     }
 
     /** All in one line: it bears the moment across it only when nothing bends about the line itself. */
-    private double alongLine(double qu, double qv, Vec3 r) {
+    private Under inLine(Vec3 shear, double twist, double qu, double qv) {
         double length = Math.sqrt(uu + vv);
-        if (!(length > 0)) {
-            return Double.POSITIVE_INFINITY;
-        }
         double lu = Math.sqrt(uu) / length;
         double lv = Math.copySign(Math.sqrt(vv), uv) / length;
         double across = Math.abs(-lv * qu + lu * qv);
-        double along = lu * qu + lv * qv;
-        if (across > 1e-6 * Math.hypot(qu, qv)) {
-            return Double.POSITIVE_INFINITY;
+        if (!(length > 0) || across > 1e-6 * Math.hypot(qu, qv)) {
+            return new Under(shear, twist, Double.POSITIVE_INFINITY, 0);
         }
-        return along / (uu + vv) * (lu * r.dot(axes.u()) + lv * r.dot(axes.v()));
+        double along = (lu * qu + lv * qv) / (uu + vv);
+        return new Under(shear, twist, along * lu, along * lv);
+    }
+
+    /** One load on the group. */
+    final class Under {
+        private final Vec3 shear;
+        private final double twist;
+        private final double pullU;
+        private final double pullV;
+
+        /**
+         * What each place takes.
+         *
+         * @param shear the same everywhere, N per m of line, or N per point
+         * @param twist across the arm from the centroid, N per m2 or m
+         * @param pullU along the normal for each m from the centroid along u; infinite: the group cannot bear the moment
+         */
+        private Under(Vec3 shear, double twist, double pullU, double pullV) {
+            this.shear = shear;
+            this.twist = twist;
+            this.pullU = pullU;
+            this.pullV = pullV;
+        }
+
+        /**
+         * Force per unit of size at a place.
+         *
+         * @param at in the plane, from its datum, m
+         * @return N per m of line, or N per point; infinite where the group cannot bear the moment
+         */
+        Vec3 at(Vec3 at) {
+            if (Double.isInfinite(pullU)) {
+                return new Vec3(Double.POSITIVE_INFINITY, 0, 0);
+            }
+            Vec3 r = at.minus(centroid);
+            double pull = pullU * r.dot(axes.u()) + pullV * r.dot(axes.v());
+            Vec3 n = axes.n();
+            return new Vec3(
+                    shear.x() + twist * (n.y() * r.z() - n.z() * r.y()) + pull * n.x(),
+                    shear.y() + twist * (n.z() * r.x() - n.x() * r.z()) + pull * n.y(),
+                    shear.z() + twist * (n.x() * r.y() - n.y() * r.x()) + pull * n.z());
+        }
     }
 }

@@ -2,6 +2,7 @@
 package tipwright.strength;
 
 import java.util.List;
+import tipwright.quantity.Kind;
 
 /**
  * How often a welded detail bears a range of stress. Holds for steel between -60 and 150 C that is kept from rust, and for ranges below
@@ -25,7 +26,7 @@ public record FatigueCurve(double category, boolean shear, double factor) {
     /** @throws IllegalArgumentException if the category is not above 0 or the factor is below 1 */
     public FatigueCurve {
         Precondition.positive("category", category);
-        Precondition.within("factor", factor, 1, 10);
+        Precondition.times("the factor on stress", factor, 1, 10);
     }
 
     /** A range of stress and how often it comes: Pa, times. */
@@ -71,7 +72,7 @@ public record FatigueCurve(double category, boolean shear, double factor) {
      */
     public static double attachmentAcross(double length) {
         Precondition.positive("length", length);
-        Precondition.within("length", length, 0, 0.080);
+        Precondition.within("the length of the bracket", Kind.LENGTH, length, 0, 0.080);
         return length <= 0.050 ? 80e6 : 71e6;
     }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.strength;
 
+import tipwright.quantity.Kind;
+
 /**
  * At what pressure from outside (or vacuum inside) a round shell caves in.
  *
@@ -22,11 +24,12 @@ public record OutsidePressure(double diameter, double wall, double length, doubl
         Precondition.positive("diameter", diameter);
         Precondition.positive("length", length);
         Precondition.positive("modulus", modulus);
-        Precondition.within("poisson", poisson, 0, 0.499);
+        Precondition.times("Poisson's ratio", poisson, 0, 0.499);
         Precondition.positive("wall", wall);
-        Precondition.within("wall over diameter", wall / diameter, 0, 0.05);
+        Precondition.within("wall over diameter", Kind.RATIO, wall / diameter, 0, 0.05);
         Precondition.positive(
-                "length over diameter, less 0.45 sqrt(t/D)", length / diameter - 0.45 * Math.sqrt(wall / diameter));
+                "length over diameter less 0.45 sqrt(wall over diameter)",
+                length / diameter - 0.45 * Math.sqrt(wall / diameter));
     }
 
     /** Of steel: modulus 200 GPa, Poisson's ratio 0.3 (common practice, no source). */

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.strength;
 
+import tipwright.quantity.Text;
+
 /**
  * A flat or rolled plate welded all round between a bracket and the shell.
  *
@@ -12,8 +14,8 @@ public record PadPlate(double wall, double halfLength, double halfWidth) {
     /** @throws IllegalArgumentException if a dimension is not above 0 */
     public PadPlate {
         Precondition.positive("wall", wall);
-        Precondition.positive("halfLength", halfLength);
-        Precondition.positive("halfWidth", halfWidth);
+        Precondition.positive("half the length of the pad", halfLength);
+        Precondition.positive("half the width of the pad", halfWidth);
     }
 
     /**
@@ -28,7 +30,7 @@ public record PadPlate(double wall, double halfLength, double halfWidth) {
      */
     public PatchInfluence influence(ShellPatch bracket) {
         if (halfLength < bracket.halfLength() || halfWidth < bracket.halfWidth()) {
-            throw new IllegalArgumentException("the pad must be at least as large as the bracket");
+            throw new OutOfRangeException(Text.words("the pad must be at least as large as the bracket"));
         }
         CylinderShell shell = bracket.shell();
         CylinderShell both = shell.withWall(together(shell.wall(), wall));

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.strength;
 
+import tipwright.quantity.Text;
+
 /**
  * A flat rectangular wall, held along its edges, under a pressure that changes evenly from bottom to top.
  *
@@ -51,11 +53,11 @@ public record PlateUnderPressure(
         Precondition.positive("thickness", thickness);
         Precondition.positive("modulus", modulus);
         Precondition.notNegative("rim", rim);
-        Precondition.within("poisson", poisson, 0, 0.499);
-        Precondition.within("height over width", height / width, 0.125, 8);
+        Precondition.times("Poisson's ratio", poisson, 0, 0.499);
+        Precondition.times("height over width of the wall", height / width, 0.125, 8);
         boolean twoEdges = bottom != Edge.FREE && top != Edge.FREE;
         if (sides == Edge.FREE && !twoEdges && bottom != Edge.CLAMPED && top != Edge.CLAMPED) {
-            throw new IllegalArgumentException("the wall is not held");
+            throw new OutOfRangeException(Text.words("the wall is not held"));
         }
     }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.strength;
 
+import tipwright.quantity.Kind;
+
 /**
  * A screw that turns and moves a load along.
  *
@@ -17,8 +19,8 @@ public record PowerScrew(double diameter, double lead, double friction, double f
     public PowerScrew {
         Precondition.positive("diameter", diameter);
         Precondition.positive("lead", lead);
-        Precondition.within("friction", friction, 0, 1);
-        Precondition.within("flank", flank, 0, Math.toRadians(30));
+        Precondition.within("friction", Kind.RATIO, friction, 0, 1);
+        Precondition.within("the flank's angle", Kind.ANGLE, flank, 0, Math.toRadians(30));
         Precondition.notNegative("collar", collar);
         if (friction / Math.cos(flank) * lead >= Math.PI * diameter) {
             throw new IllegalArgumentException("the thread is too steep to be turned at this friction");

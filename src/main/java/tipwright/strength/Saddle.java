@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.strength;
 
+import tipwright.quantity.Kind;
+
 /**
  * One of two saddles under a lying drum, by Zick's coefficients.
  *
@@ -18,12 +20,13 @@ package tipwright.strength;
 public record Saddle(double angle, double radius, double wall, double width, double length, double overhang) {
     /** @throws IllegalArgumentException outside the range of the rule */
     public Saddle {
-        Precondition.within("angle", angle, Math.toRadians(119.99), Math.PI);
+        Precondition.within(
+                "the angle that the saddle reaches round the tank", Kind.ANGLE, angle, Math.toRadians(119.99), Math.PI);
         Precondition.positive("radius", radius);
         Precondition.positive("wall", wall);
         Precondition.positive("width", width);
         Precondition.positive("length", length);
-        Precondition.within("overhang", overhang, 0, length / 2);
+        Precondition.within("how far the tank reaches beyond the saddle", Kind.LENGTH, overhang, 0, length / 2);
     }
 
     private double beta() {

@@ -3,6 +3,7 @@ package tipwright.strength;
 
 import java.util.ArrayList;
 import java.util.List;
+import tipwright.quantity.Kind;
 
 /**
  * A rectangular footprint on the wall of a round shell, through which a bracket, a cradle or a lug passes its load: local bending of
@@ -23,10 +24,15 @@ public record ShellPatch(CylinderShell shell, double place, double halfLength, d
 
     /** @throws IllegalArgumentException if the footprint is empty, passes an end or goes round by more than a radian either way */
     public ShellPatch {
-        Precondition.positive("halfLength", halfLength);
-        Precondition.positive("halfWidth", halfWidth);
-        Precondition.within("place", place, halfLength, shell.length() - halfLength);
-        Precondition.within("halfWidth", halfWidth, 0, shell.radius());
+        Precondition.positive("half the length of the seat", halfLength);
+        Precondition.positive("half the width of the seat", halfWidth);
+        Precondition.within(
+                "the middle of the seat, along the shell from its end,",
+                Kind.LENGTH,
+                place,
+                halfLength,
+                shell.length() - halfLength);
+        Precondition.within("half the width of the seat", Kind.LENGTH, halfWidth, 0, shell.radius());
     }
 
     /**

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.strength;
 
+import tipwright.quantity.Kind;
+
 /**
  * The face of a rectangular tube under a bracket, a smaller tube or a plate that is welded to it.
  *
@@ -22,7 +24,7 @@ public record TubeFace(double face, double wall, double yield) {
         Precondition.positive("face", face);
         Precondition.positive("wall", wall);
         Precondition.positive("yield", yield);
-        Precondition.within("face over wall", face / wall, 2, 35);
+        Precondition.times("face over wall of the tube", face / wall, 2, 35);
     }
 
     /**
@@ -37,9 +39,9 @@ public record TubeFace(double face, double wall, double yield) {
      */
     public double yielding(double width, double length, double stressed) {
         double beta = width / face;
-        Precondition.within("width over face", beta, NARROWEST, WIDEST);
+        Precondition.within("width of the bracket over the tube's face", Kind.RATIO, beta, NARROWEST, WIDEST);
         Precondition.positive("length", length);
-        Precondition.within("stressed", stressed, 0, 1);
+        Precondition.within("the stressed share", Kind.RATIO, stressed, 0, 1);
         return stressed * yield * wall * wall * (2 * length / face / (1 - beta) + 4 / Math.sqrt(1 - beta));
     }
 
@@ -63,9 +65,9 @@ public record TubeFace(double face, double wall, double yield) {
      * @param stressed factor for push along the tube, see {@link #stressed}
      */
     public double underPlate(double thickness, double length, double stressed) {
-        Precondition.within("thickness over face", thickness / face, 0, 0.2);
+        Precondition.within("thickness of the bracket over the tube's face", Kind.RATIO, thickness / face, 0, 0.2);
         Precondition.positive("length", length);
-        Precondition.within("stressed", stressed, 0, 1);
+        Precondition.within("the stressed share", Kind.RATIO, stressed, 0, 1);
         return stressed * yield * wall * wall * (2 * length / face + 4 * Math.sqrt(1 - thickness / face));
     }
 
@@ -76,7 +78,7 @@ public record TubeFace(double face, double wall, double yield) {
      * @param width of the patch across the tube, m
      */
     public double stressed(double use, double width) {
-        Precondition.within("use", use, 0, 1);
+        Precondition.within("the used share", Kind.RATIO, use, 0, 1);
         Precondition.positive("width", width);
         return use == 0 ? 1 : Math.max(0, Math.min(1, 1.3 - 0.4 * use * face / width));
     }

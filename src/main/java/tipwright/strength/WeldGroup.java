@@ -63,9 +63,10 @@ public final class WeldGroup {
     public double most(Vec3 force, Vec3 at) {
         Vec3 arm = at.minus(weld.at().plus(spread.centroid()));
         Vec3 moment = arm.cross(force);
+        ElasticGroup.Under load = spread.under(force, moment);
         double most = 0;
         for (Vec3 end : ends) {
-            most = Math.max(most, spread.at(force, moment, end).norm());
+            most = Math.max(most, load.at(end).norm());
         }
         return most;
     }
@@ -83,7 +84,8 @@ public final class WeldGroup {
      */
     public List<Vec3> along(Vec3 force, Vec3 at) {
         Vec3 moment = at.minus(weld.at().plus(spread.centroid())).cross(force);
-        return ends.stream().map(end -> spread.at(force, moment, end)).toList();
+        ElasticGroup.Under load = spread.under(force, moment);
+        return ends.stream().map(load::at).toList();
     }
 
     /** What a seam of this leg and electrode may carry, N per m. */

@@ -67,7 +67,7 @@ public final class CycleTimer {
         Design design = analysis.design();
         Dump dump = design.dump();
         LinkageCurve mechanism = LinkageCurve.of(analysis);
-        Contents contents = new Contents(design);
+        Contents contents = new Contents(design, analysis.vessel());
         double end = end(design, mechanism);
         DumpEvent.Kind why =
                 end < mechanism.grid().last() - 1e-9 ? DumpEvent.Kind.END_OF_STROKE : DumpEvent.Kind.FULL_TILT;

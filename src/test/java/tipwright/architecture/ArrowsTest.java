@@ -39,7 +39,7 @@ class ArrowsTest {
         table.put("linkage", List.of("geometry"));
         table.put("design", List.of("quantity", "geometry", "linkage"));
         table.put("interview", List.of("quantity", "geometry", "design"));
-        table.put("strength", List.of("design", "geometry"));
+        table.put("strength", List.of("design", "geometry", "quantity"));
         table.put("load", List.of("design", "geometry"));
         table.put("analysis", List.of("design", "load", "linkage", "geometry"));
         table.put("time", List.of("analysis", "design", "load", "linkage", "geometry", "fluid"));

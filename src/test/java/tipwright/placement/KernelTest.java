@@ -98,7 +98,7 @@ class KernelTest {
                 Vec2 b = drawn.tankPin().minus(design.pivot().at());
                 lanes.set(0, a.x(), a.y(), b.x(), b.y());
                 kernel.run(lanes, 1);
-                boolean rejected = bounds.least(lanes, 0) > 1 || !bounds.fits(lanes.shortest[0], lanes.longest[0]);
+                boolean rejected = bounds.least(lanes, 0) > 1 || !bounds.fits(lanes, 0);
                 Judgement judged = judged(design.withDrive(moved), table);
                 passing += judged.utilisation() <= 1 ? 1 : 0;
                 turnedDown += rejected ? 1 : 0;
@@ -145,8 +145,8 @@ class KernelTest {
             }
         }
         boolean grows = lanes.sign[0] > 0;
-        assertThat(lanes.shortest[0]).isCloseTo(shortest, within(1e-12));
-        assertThat(lanes.longest[0]).isCloseTo(longest, within(1e-12));
+        assertThat((double) lanes.shortest[0]).isCloseTo(shortest, within(lanes.lengthOff(0)));
+        assertThat((double) lanes.longest[0]).isCloseTo(longest, within(lanes.lengthOff(0)));
         same(grows ? lanes.restMost[0] : -lanes.restLeast[0], worst[0], close);
         same(grows ? -lanes.restLeast[0] : lanes.restMost[0], worst[1], close);
         same(grows ? lanes.most[0] : -lanes.least[0], worst[2], close);

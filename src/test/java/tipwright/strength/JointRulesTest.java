@@ -80,8 +80,8 @@ class JointRulesTest {
         TubeFace face = new TubeFace(0.1, 0.005, 275e6);
         assertThat(face.yielding(0.025, 0.05, 1)).isPositive();
         assertThat(face.yielding(0.085, 0.05, 1)).isPositive();
-        assertThatThrownBy(() -> face.yielding(0.0249, 0.05, 1)).hasMessageContaining("width over face");
-        assertThatThrownBy(() -> face.yielding(0.0851, 0.05, 1)).hasMessageContaining("width over face");
+        assertThatThrownBy(() -> face.yielding(0.0249, 0.05, 1)).hasMessageContaining("over the tube's face");
+        assertThatThrownBy(() -> face.yielding(0.0851, 0.05, 1)).hasMessageContaining("over the tube's face");
         assertThat(new TubeFace(0.105, 0.003, 275e6).wall()).isEqualTo(0.003);
         assertThatThrownBy(() -> new TubeFace(0.1051, 0.003, 275e6)).hasMessageContaining("face over wall");
         assertThatThrownBy(() -> face.underPlate(0.021, 0.1, 1)).hasMessageContaining("thickness");

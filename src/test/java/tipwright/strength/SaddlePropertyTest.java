@@ -63,7 +63,7 @@ class SaddlePropertyTest {
     void refusesWhatTheRuleDoesNotKnow() {
         assertThatThrownBy(() -> saddle(119, 4.8, 0.5)).hasMessageContaining("angle");
         assertThatThrownBy(() -> saddle(181, 4.8, 0.5)).hasMessageContaining("angle");
-        assertThatThrownBy(() -> saddle(120, 4.8, 2.5)).hasMessageContaining("overhang");
+        assertThatThrownBy(() -> saddle(120, 4.8, 2.5)).hasMessageContaining("beyond the saddle");
         assertThat(saddle(120, 4.8, 2.4).k2()).isPositive();
         assertThat(saddle(180, 4.8, 2.4).k6()).isPositive();
     }

@@ -9,6 +9,7 @@ import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tipwright.quantity.UnitSystem;
 
 /** What must hold for any patch on any shell. */
 class ShellPatchPropertyTest {
@@ -177,11 +178,22 @@ class ShellPatchPropertyTest {
         assertThatThrownBy(() -> CylinderShell.steel(0.6, 0.13, 2)).hasMessageContaining("fifth");
         assertThatThrownBy(() -> CylinderShell.steel(0, 0.1, 2)).hasMessageContaining("radius");
         assertThatThrownBy(() -> CylinderShell.steel(0.6, Double.NaN, 2)).hasMessageContaining("wall");
-        assertThatThrownBy(() -> new CylinderShell(1, 0.01, 2, 2e11, 0.5)).hasMessageContaining("poisson");
-        assertThatThrownBy(() -> new ShellPatch(SHELL, 0.05, 0.06, 0.05)).hasMessageContaining("place");
-        assertThatThrownBy(() -> new ShellPatch(SHELL, 2.38, 0.06, 0.05)).hasMessageContaining("place");
-        assertThatThrownBy(() -> new ShellPatch(SHELL, 1, 0.06, 0.61)).hasMessageContaining("halfWidth");
-        assertThatThrownBy(() -> new ShellPatch(SHELL, 1, 0, 0.05)).hasMessageContaining("halfLength");
+        assertThatThrownBy(() -> new CylinderShell(1, 0.01, 2, 2e11, 0.5)).hasMessageContaining("Poisson");
+        assertThatThrownBy(() -> new ShellPatch(SHELL, 0.05, 0.06, 0.05)).hasMessageContaining("along the shell");
+        assertThatThrownBy(() -> new ShellPatch(SHELL, 2.38, 0.06, 0.05)).hasMessageContaining("along the shell");
+        assertThatThrownBy(() -> new ShellPatch(SHELL, 1, 0.06, 0.61)).hasMessageContaining("width of the seat");
+        assertThatThrownBy(() -> new ShellPatch(SHELL, 1, 0, 0.05)).hasMessageContaining("length of the seat");
+    }
+
+    @Test
+    void tellsInTheUnitsOfTheReaderHowFarTheRuleReaches() {
+        assertThatThrownBy(() -> new ShellPatch(SHELL, 0.05, 0.06, 0.05))
+                .isInstanceOfSatisfying(OutOfRangeException.class, e -> {
+                    assertThat(e.reason().show(UnitSystem.METRIC)).contains("is 50 mm;", "from 60 mm to");
+                    assertThat(e.reason().show(UnitSystem.US))
+                            .contains("in; the rule holds from")
+                            .doesNotContain("mm");
+                });
     }
 
     @Test

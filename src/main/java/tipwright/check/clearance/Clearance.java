@@ -2,8 +2,8 @@
 package tipwright.check.clearance;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Geometry;
@@ -31,7 +31,8 @@ public final class Clearance {
 
     private final Analysis analysis;
     private final Motions motions;
-    private final Map<MachinePart, Motions.Path> doors;
+    private final List<SwingingDoors.Swing> doors;
+    private final IdentityHashMap<MachinePart, Motions.Path> swings = new IdentityHashMap<>();
     private final double wanted;
     private final double pinZone;
     private final List<Vec2> ways = List.of(new Vec2(0, -1), new Vec2(0, 1), new Vec2(-1, 0), new Vec2(1, 0));
@@ -40,6 +41,7 @@ public final class Clearance {
         this.analysis = analysis;
         motions = new Motions(analysis);
         doors = SwingingDoors.doors(analysis, motions);
+        doors.forEach(swing -> swings.put(swing.door(), swing.path()));
         wanted = analysis.design().limits().clearance();
         pinZone = analysis.design().limits().pinZone();
     }
@@ -70,7 +72,8 @@ public final class Clearance {
     }
 
     private List<Gap> all() {
-        List<MachinePart> parts = new ArrayList<>(doors.keySet());
+        List<MachinePart> parts = new ArrayList<>();
+        doors.forEach(swing -> parts.add(swing.door()));
         MachineParts.of(analysis).stream().filter(MachinePart::solid).forEach(parts::add);
         parts.addAll(ReceiverEdges.of(analysis.design()));
         List<Gap> gaps = new ArrayList<>();
@@ -120,7 +123,7 @@ public final class Clearance {
     }
 
     private Motions.Path path(MachinePart part) {
-        Motions.Path swing = doors.get(part);
+        Motions.Path swing = swings.get(part);
         return swing == null ? motions.of(part) : swing;
     }
 
@@ -137,7 +140,7 @@ public final class Clearance {
     /** Stowed places of the pins that two parts share; the frame's members all count as the frame. */
     private List<Vec2> shared(MachinePart a, MachinePart b) {
         List<Vec2> pins = new ArrayList<>();
-        if (doors.containsKey(a)
+        if (a.kind() == PartKind.DOOR
                 || b.kind() == PartKind.OBSTACLE
                 || b.kind() == PartKind.GROUND
                 || b.kind() == PartKind.WHEEL

@@ -2,9 +2,8 @@
 package tipwright.check.clearance;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.BodyPosition;
 import tipwright.design.Design;
@@ -28,17 +27,19 @@ final class SwingingDoors {
 
     private SwingingDoors() {}
 
-    /** The doors that hinge along the pivot, each with its way. */
-    static Map<MachinePart, Motions.Path> doors(Analysis analysis, Motions motions) {
-        Map<MachinePart, Motions.Path> all = new LinkedHashMap<>();
+    /** A door and its way. */
+    record Swing(MachinePart door, Motions.Path path) {}
+
+    /** The doors that hinge along the pivot. */
+    static List<Swing> doors(Analysis analysis, Motions motions) {
+        List<Swing> all = new ArrayList<>();
         int body = analysis.mechanism().tank();
         for (Opening opening : analysis.design().tank().openings()) {
             Door door = opening.door();
             if (door != null && alongPivot(door)) {
                 Form form = new Form.Pieces(List.of(DoorSwing.plate(opening)));
-                all.put(
-                        new MachinePart(PartKind.DOOR, name(opening), body, Basis.LEAST, form),
-                        swing(motions, body, opening, door));
+                MachinePart part = new MachinePart(PartKind.DOOR, name(opening), body, Basis.LEAST, form);
+                all.add(new Swing(part, swing(motions, body, opening, door)));
             }
         }
         return all;
@@ -68,23 +69,25 @@ final class SwingingDoors {
     private static Motions.Path swing(Motions motions, int body, Opening opening, Door door) {
         Motions.Path tank = motions.body(body);
         double opens = opening.opensAt();
+        ToDoubleFunction<BodyPosition> opener = DoorSwing.opener(opening, door);
         return pose -> {
             int i = (int) Math.min(pose, motions.last());
-            BodyPosition before = swung(tank.at(i), opening, door, i > 0 && motions.tilt(i) >= opens - NEARLY);
+            BodyPosition before = swung(tank.at(i), opener, door, i > 0 && motions.tilt(i) >= opens - NEARLY);
             if (!(pose > i)) {
                 return before;
             }
             boolean open = motions.tilt(i + 1) >= opens - NEARLY;
-            return before.towards(swung(tank.at(i + 1), opening, door, open), pose - i);
+            return before.towards(swung(tank.at(i + 1), opener, door, open), pose - i);
         };
     }
 
-    private static BodyPosition swung(BodyPosition tank, Opening opening, Door door, boolean open) {
+    private static BodyPosition swung(
+            BodyPosition tank, ToDoubleFunction<BodyPosition> opener, Door door, boolean open) {
         if (!open) {
             return tank;
         }
         // the hinge axis points to the reader or away; a swing about it is the other way round than a tilt
-        double turn = tank.turn() - Math.signum(door.hingeAxis().z()) * DoorSwing.open(opening, door, tank);
+        double turn = tank.turn() - Math.signum(door.hingeAxis().z()) * opener.applyAsDouble(tank);
         Vec2 hinge = door.hinge().xy();
         return new BodyPosition(tank.body(), tank.place(hinge).minus(hinge.tilted(turn)), turn);
     }

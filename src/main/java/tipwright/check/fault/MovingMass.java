@@ -37,7 +37,7 @@ final class MovingMass {
 
     MovingMass(Analysis analysis) {
         this.analysis = analysis;
-        Solid solid = analysis.design().tank().interior().solid();
+        Solid solid = analysis.vessel().solid();
         Range along = solid.extent(new Vec3(1, 0, 0));
         Range up = solid.extent(new Vec3(0, 1, 0));
         extent = along.span() * along.span() + up.span() * up.span();

@@ -143,6 +143,8 @@ public final class CrossMemberCheck implements Check {
         private final double[] places;
         /** Deflection along the tube by 1 N at one place and a stiffness of 1 N m2, m [actuator][part]. */
         private final double[][] supple;
+        /** The largest of one actuator alone, m. */
+        private final double most;
 
         Bent(CrossMember tube, Beam beam, List<PlacedActuator> actuators) {
             this.tube = tube;
@@ -157,6 +159,7 @@ public final class CrossMemberCheck implements Check {
                     supple[k][i] = beam.deflection(z, new double[] {places[k]}, new double[] {1}, 1);
                 }
             }
+            most = Arrays.stream(supple[0]).max().orElse(0);
         }
 
         private double[] shares(Pose pose, double force) {
@@ -194,15 +197,20 @@ public final class CrossMemberCheck implements Check {
         double sag(Pose pose, double force) {
             Vec2 f = all(pose, force);
             double[] shares = shares(pose, force);
-            double most = 0;
+            double deepest = shares.length == 1 ? shares[0] * most : deepest(shares);
+            return deepest / tube.modulus() * Math.hypot(f.y() / section.inertia(), f.x() / section.inertiaAcross());
+        }
+
+        private double deepest(double[] shares) {
+            double deepest = 0;
             for (int i = 1; i < PARTS; i++) {
                 double sum = 0;
                 for (int k = 0; k < shares.length; k++) {
                     sum += shares[k] * supple[k][i];
                 }
-                most = Math.max(most, sum);
+                deepest = Math.max(deepest, sum);
             }
-            return most / tube.modulus() * Math.hypot(f.y() / section.inertia(), f.x() / section.inertiaAcross());
+            return deepest;
         }
     }
 }

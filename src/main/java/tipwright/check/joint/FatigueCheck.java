@@ -26,6 +26,7 @@ import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.FatigueCurve;
+import tipwright.strength.OutOfRangeException;
 import tipwright.strength.PatchLoad;
 import tipwright.strength.WeldGroup;
 
@@ -181,8 +182,10 @@ public final class FatigueCheck implements Check {
         SeatWall under;
         try {
             under = SeatWall.of(tank, wall.thickness(), seat, memo);
-        } catch (IllegalArgumentException e) {
-            return make.cannot(part, "fastenings: seat is out of the rule's range: " + e.getMessage());
+        } catch (OutOfRangeException e) {
+            return make.cannot(
+                    part,
+                    Text.words("fastenings: seat is out of the rule's range: ").plus(e.reason()));
         }
         Box box = new Box();
         load.normal(held -> {

@@ -191,7 +191,7 @@ public final class JointLoad {
         for (CaseResult load : analysis.cases()) {
             for (Row row : load.rows()) {
                 Turned turned = new Turned(row.pose().bodies().get(body), z);
-                for (MotionDirection direction : MotionDirection.values()) {
+                for (MotionDirection direction : MotionDirection.ALL) {
                     look.at(load, row, direction, turned.held(source.at(row.pose(), row.balance(direction))));
                 }
             }

@@ -25,6 +25,7 @@ import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.Beam;
+import tipwright.strength.OutOfRangeException;
 import tipwright.strength.Saddle;
 
 /** A lying round tank on the two saddles of its cradle. */
@@ -103,8 +104,9 @@ public final class SaddleCheck implements Check {
             Text note = Text.of("with {} on it", Text.amount(most.value(), Kind.FORCE));
             try {
                 all.addAll(one(make, name, rests.saddle(which), most, cradle, wall, design, note));
-            } catch (IllegalArgumentException e) {
-                all.add(make.cannot(name, "out of the rule's range: " + e.getMessage()));
+            } catch (OutOfRangeException e) {
+                all.add(make.cannot(
+                        name, Text.words("out of the rule's range: ").plus(e.reason())));
             }
         }
         return all;

@@ -19,6 +19,7 @@ import tipwright.design.tank.Wall;
 import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
+import tipwright.strength.OutOfRangeException;
 
 /** The wall of a round tank where brackets, lugs and cradles sit on it. */
 public final class ShellCheck implements Check {
@@ -132,8 +133,10 @@ public final class ShellCheck implements Check {
         SeatWall under;
         try {
             under = SeatWall.of(tank, wall.thickness(), seat, memo);
-        } catch (IllegalArgumentException e) {
-            return make.cannot(name, "fastenings: seat is out of the rule's range: " + e.getMessage());
+        } catch (OutOfRangeException e) {
+            return make.cannot(
+                    name,
+                    Text.words("fastenings: seat is out of the rule's range: ").plus(e.reason()));
         }
         Extreme worst = under.worst(load);
         JointLoad.Held held = load.at(worst);

@@ -22,6 +22,7 @@ import tipwright.geometry.Vec3;
 import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
+import tipwright.strength.OutOfRangeException;
 import tipwright.strength.TubeFace;
 
 /** The face of the hollow cross member under the bracket that is welded to it. */
@@ -110,8 +111,8 @@ public final class TubeWallCheck implements Check {
         double bears;
         try {
             bears = strength(tube, face, side, size);
-        } catch (IllegalArgumentException e) {
-            return make.cannot(name, "out of the rule's range: " + e.getMessage());
+        } catch (OutOfRangeException e) {
+            return make.cannot(name, Text.words("out of the rule's range: ").plus(e.reason()));
         }
         Extreme worst = load.worst(held -> pull(held, weld, n, size));
         String how = size.across() > TubeFace.WIDEST * face

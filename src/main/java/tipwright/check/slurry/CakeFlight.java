@@ -40,7 +40,7 @@ record CakeFlight(Design design, Opening opening, Row before, Row row, double le
         }
         for (int i = 1; i < rows.size(); i++) {
             if (rows.get(i).tilt() >= release - NEARLY && rows.get(i - 1).tilt() < release - NEARLY) {
-                Solid solid = design.tank().interior().solid();
+                Solid solid = analysis.vessel().solid();
                 Vec3 up = design.site().up().tilted(-rows.get(i).tilt());
                 double length =
                         ALONG.dot(opening.lipPoint(up)) - solid.extent(ALONG).low();

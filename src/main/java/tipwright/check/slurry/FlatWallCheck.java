@@ -23,6 +23,7 @@ import tipwright.load.Gravity;
 import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
+import tipwright.strength.OutOfRangeException;
 import tipwright.strength.PlateBending;
 import tipwright.strength.PlateUnderPressure;
 import tipwright.strength.StiffenedWall;
@@ -103,8 +104,9 @@ public final class FlatWallCheck implements Check {
         List<PlateUnderPressure> plates;
         try {
             plates = flat.plates(wall);
-        } catch (IllegalArgumentException e) {
-            return List.of(make.cannot(flat.name(), "out of the rule's range: " + e.getMessage()));
+        } catch (OutOfRangeException e) {
+            return List.of(make.cannot(
+                    flat.name(), Text.words("out of the rule's range: ").plus(e.reason())));
         }
         double[] unit = new double[4];
         for (PlateUnderPressure plate : plates) {

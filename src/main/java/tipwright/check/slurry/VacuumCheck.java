@@ -22,6 +22,7 @@ import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.strength.CircularPlate;
+import tipwright.strength.OutOfRangeException;
 import tipwright.strength.OutsidePressure;
 import tipwright.strength.PlateBending;
 import tipwright.strength.PlateUnderPressure;
@@ -119,8 +120,8 @@ public final class VacuumCheck implements TimedCheck {
                     .allowed();
             return make.compare(
                     "shell", worst.value(), allowed, 1, Kind.PRESSURE, worst, "a third of what caves it in; " + when);
-        } catch (IllegalArgumentException e) {
-            return make.cannot("shell", "out of the rule's range: " + e.getMessage());
+        } catch (OutOfRangeException e) {
+            return make.cannot("shell", Text.words("out of the rule's range: ").plus(e.reason()));
         }
     }
 
@@ -184,8 +185,9 @@ public final class VacuumCheck implements TimedCheck {
                         new Usage(stress, wall.yield(), factor, Kind.PRESSURE),
                         worst,
                         Text.words("pressed in by the vacuum; ").plus(FlatWallCheck.bends(moved, wall))));
-            } catch (IllegalArgumentException e) {
-                all.add(make.cannot(flat.name(), "out of the rule's range: " + e.getMessage()));
+            } catch (OutOfRangeException e) {
+                all.add(make.cannot(
+                        flat.name(), Text.words("out of the rule's range: ").plus(e.reason())));
             }
             StiffenedWall beam = flat.stiffened(wall);
             if (beam != null) {

@@ -82,6 +82,7 @@ final class AnyWayRound {
         List<Stand> all = new ArrayList<>();
         WholeUnit unit = new WholeUnit(analysis);
         Leaning leaning = new Leaning(analysis.design(), analysis.vessel());
+        Footprint.Mass stuck = unit.stuck();
         for (Footprint.Edge edge : footprint.edges()) {
             for (CaseResult result : analysis.cases()) {
                 for (Row row : looked(result.rows(), edge, r -> masses(unit, r.load(), r.pose(), vehicle))) {
@@ -95,7 +96,6 @@ final class AnyWayRound {
                                     unit, leaning.at(result.load(), row.load(), row.tilt(), up), row.pose(), vehicle)));
                 }
             }
-            Footprint.Mass stuck = unit.stuck();
             if (stuck != null) {
                 for (Pose pose : analysis.poses()) {
                     List<Footprint.Mass> masses = unit.at(pose, stuck.kg(), stuck.at(), vehicle);

@@ -108,8 +108,7 @@ public final class RoadCheck implements Check {
     /** Stowed: empty, and with every load when it is driven so. */
     private static List<LoadState> states(Analysis analysis, Road road) {
         List<LoadState> all = new ArrayList<>();
-        EmptyTank empty = EmptyTank.of(
-                analysis.design(), analysis.design().tank().interior().solid());
+        EmptyTank empty = EmptyTank.of(analysis.design(), analysis.vessel().solid());
         all.add(new LoadState(empty.mass(), empty.centroid(), null, 0));
         if (road.loaded()) {
             for (CaseResult load : analysis.cases()) {

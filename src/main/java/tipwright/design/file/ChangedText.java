@@ -22,7 +22,8 @@ import tipwright.quantity.Kind;
 /**
  * Writes a changed design back into the text that the design was read from. A value that differs is replaced where it stands, in the
  * unit that it is written in; what is new goes where its key belongs, or behind its list's last entry, of which it is a copy as far as
- * they are alike; places that the tape gives get other readings. Every other character stays.
+ * they are alike; places that the tape gives get other readings, or, where others would go along with them, coordinates. Every other
+ * character stays.
  */
 public final class ChangedText {
     private static final double SAME = 1e-9;
@@ -31,12 +32,13 @@ public final class ChangedText {
     private static final double BY_TAPE = 0.0025;
 
     private final ValueText values;
-    private final TapePlaces tape;
+    private final @Nullable TapePlaces tape;
     private String text;
 
-    private ChangedText(Reading.Good good, Function<Object, @Nullable String> partName) {
+    /** With the tape's readings, or without them. */
+    private ChangedText(Reading.Good good, Function<Object, @Nullable String> partName, boolean readings) {
         values = new ValueText(good.units(), partName);
-        tape = new TapePlaces(good.design());
+        tape = readings ? new TapePlaces(good.design()) : null;
         text = good.text();
     }
 
@@ -55,19 +57,26 @@ public final class ChangedText {
             double capacity,
             Function<Object, @Nullable String> partName,
             Function<String, Reading> reader) {
-        ChangedText change = new ChangedText(good, partName);
         Design wanted = asWritten(good.design(), changed, capacity);
-        try {
-            change.record("", good.design(), wanted);
-        } catch (IllegalArgumentException cannot) {
-            return null;
+        for (boolean readings : new boolean[] {true, false}) {
+            ChangedText change = new ChangedText(good, partName, readings);
+            if (change.takes(good.design(), wanted)
+                    && !change.text.equals(good.text())
+                    && reader.apply(change.text) instanceof Reading.Good again
+                    && same(again.design(), wanted)) {
+                return change.text;
+            }
         }
-        String text = change.text;
-        return !text.equals(good.text())
-                        && reader.apply(text) instanceof Reading.Good again
-                        && same(again.design(), wanted)
-                ? text
-                : null;
+        return null;
+    }
+
+    private boolean takes(Design before, Design wanted) {
+        try {
+            record("", before, wanted);
+            return true;
+        } catch (IllegalArgumentException cannot) {
+            return false;
+        }
     }
 
     /** The fill as the file gives it: a volume stays a volume. */
@@ -102,8 +111,11 @@ public final class ChangedText {
             // they are there for the places that use them, and those are compared
             return true;
         }
-        for (RecordComponent c : a.getClass().getRecordComponents()) {
-            if (!same(Copy.value(c, a), Copy.value(c, b))) {
+        List<Shape.Key> keys = Shape.of(a.getClass()).keys();
+        RecordComponent[] components = a.getClass().getRecordComponents();
+        for (int i = 0; i < components.length; i++) {
+            // what was loaded from a file goes by the name of the file
+            if (!keys.get(i).loaded() && !same(Copy.value(components[i], a), Copy.value(components[i], b))) {
                 return false;
             }
         }
@@ -191,9 +203,9 @@ public final class ChangedText {
     private void one(String path, Shape.Key key, Node node, Object before, Object after) {
         Measured measured = key.mark(Measured.class);
         if (after instanceof Vec2 to && before instanceof Vec2 from) {
-            place(path, node, measured, new Vec3(from.x(), from.y(), 0), new Vec3(to.x(), to.y(), 0), to);
+            place(path, key, node, new Vec3(from.x(), from.y(), 0), new Vec3(to.x(), to.y(), 0), to);
         } else if (after instanceof Vec3 to && before instanceof Vec3 from) {
-            place(path, node, measured, from, to, to);
+            place(path, key, node, from, to, to);
         } else if (after instanceof Record) {
             boolean named =
                     key.mark(FromParts.class) != null && values.partName().apply(after) != null;
@@ -223,7 +235,9 @@ public final class ChangedText {
     }
 
     /** A place by its coordinates, or by the tape; a direction. */
-    private void place(String path, Node node, @Nullable Measured measured, Vec3 from, Vec3 to, Object written) {
+    private void place(String path, Shape.Key key, Node node, Vec3 from, Vec3 to, Object written) {
+        Measured measured = key.mark(Measured.class);
+        TapePlaces readings = tape;
         if (node instanceof Node.Items && measured != null) {
             boolean flat = written instanceof Vec2;
             coordinate(path + ".x", from.x(), to.x(), measured);
@@ -231,8 +245,13 @@ public final class ChangedText {
             if (!flat) {
                 coordinate(path + ".z", from.z(), to.z(), measured);
             }
-        } else if (measured != null && measured.value() == Kind.LENGTH && Math.abs(from.z() - to.z()) <= SAME) {
-            text = tape.moved(text, path, to.xy());
+        } else if (measured != null && measured.value() == Kind.LENGTH && readings == null) {
+            replace(path, values.yaml(key, written));
+        } else if (measured != null
+                && readings != null
+                && measured.value() == Kind.LENGTH
+                && Math.abs(from.z() - to.z()) <= SAME) {
+            text = readings.moved(text, path, to.xy());
         } else {
             throw new IllegalArgumentException("'" + path + "' cannot be written otherwise");
         }

@@ -39,6 +39,9 @@ public record FilletWeld(
 
     private static final int ROUND_PARTS = 120;
 
+    /** The plane counts as edge-on in the side view when its square lies this near to it. */
+    private static final double EDGE_ON = 0.5;
+
     /**
      * All round a rectangle.
      *
@@ -82,6 +85,14 @@ public record FilletWeld(
     public record Seam(
             @Note("One end: [u, v]") @Measured(value = Kind.LENGTH, within = true) Vec2 from,
             @Note("Other end: [u, v]") @Measured(value = Kind.LENGTH, within = true) Vec2 to) {}
+
+    /** How far a pin stands off the plane of the weld in the side view, m; NaN where that plane is the side view. */
+    public double off(Vec2 pin) {
+        Vec2 square = normal.unit().xy();
+        return square.norm() < EDGE_ON
+                ? Double.NaN
+                : Math.abs(pin.minus(at.xy()).dot(square.unit()));
+    }
 
     /** Every seam; a round one as a polygon of many. */
     public List<Seam> seams() {

@@ -20,15 +20,13 @@ record LugShape(List<Vec2> outline, Vec2 up, double height, double foot) {
     /** Parts of the round end. */
     private static final int ROUND = 96;
 
-    /** A weld's plane counts as edge-on in the side view when its square lies this near to it. */
-    private static final double EDGE_ON = 0.5;
-
     /** A lug whose weld is known. */
     static LugShape of(Lug lug, Vec2 pin, FilletWeld weld) {
         Vec2 square = weld.normal().unit().xy();
         Vec2 middle = weld.at().xy();
         List<Vec2> foot = new ArrayList<>();
-        if (square.norm() < EDGE_ON) {
+        double height = weld.off(pin);
+        if (Double.isNaN(height)) {
             for (FilletWeld.Seam seam : weld.seams()) {
                 foot.add(middle.plus(seam.from()));
                 foot.add(middle.plus(seam.to()));
@@ -43,7 +41,7 @@ record LugShape(List<Vec2> outline, Vec2 up, double height, double foot) {
             foot.add(middle.plus(along.times(seam.from().x())));
             foot.add(middle.plus(along.times(seam.to().x())));
         }
-        return shape(lug, pin, up, foot, pin.minus(middle).dot(up));
+        return shape(lug, pin, up, foot, height);
     }
 
     /** A lug with a foot straight under its hole. */

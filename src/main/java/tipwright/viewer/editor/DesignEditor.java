@@ -30,7 +30,7 @@ public final class DesignEditor {
 
     private final Deque<String> undo = new ArrayDeque<>();
     private final Deque<String> redo = new ArrayDeque<>();
-    private final @Nullable Recovery recovery;
+    private final @Nullable Keeper keeper;
     private @Nullable Path file;
     private String name;
     private String saved;
@@ -52,7 +52,7 @@ public final class DesignEditor {
     public DesignEditor(String name, @Nullable Path file, String text, @Nullable Recovery recovery) {
         this.name = name;
         this.file = file;
-        this.recovery = recovery;
+        this.keeper = recovery == null ? null : new Keeper(recovery);
         this.saved = text;
         this.sheet = solve(text, reread(text));
     }
@@ -213,8 +213,8 @@ public final class DesignEditor {
     }
 
     private void keep() {
-        if (recovery != null) {
-            recovery.keep(unsaved() ? sheet.text() : null);
+        if (keeper != null) {
+            keeper.keep(unsaved() ? sheet.text() : null);
         }
     }
 
@@ -339,8 +339,22 @@ public final class DesignEditor {
 
     /** Throws unsaved work away for good. */
     public void abandon() {
-        if (recovery != null) {
-            recovery.keep(null);
+        if (keeper != null) {
+            keeper.keep(null);
+        }
+    }
+
+    /** Waits until unsaved work is where it outlives a crash. */
+    public void settle() {
+        if (keeper != null) {
+            keeper.settle();
+        }
+    }
+
+    /** Ends with the window; unsaved work is where it outlives a crash. */
+    public void end() {
+        if (keeper != null) {
+            keeper.end();
         }
     }
 

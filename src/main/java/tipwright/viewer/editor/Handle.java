@@ -25,7 +25,9 @@ import tipwright.quantity.QuantityException;
  * @param body number of the body of the linkage that it moves with; 0: the frame
  */
 public record Handle(String path, String label, Vec2 at, String x, String y, int body) {
-    private static final String PIVOT = "pivot.at";
+    /** Path of the pivot. */
+    public static final String PIVOT = "pivot.at";
+
     private static final double SAME = 1e-6;
 
     /** All that can be moved, the pivot first. */

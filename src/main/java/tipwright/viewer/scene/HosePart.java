@@ -14,6 +14,8 @@ import tipwright.viewer.dump.MachineState;
 /** Hoses or cable, which bend as the actuator swings; their way is made up. */
 final class HosePart {
     private static final int SIDES = 8;
+    /** Drawn at least so thick that it can be followed with the eye, radius, m. */
+    private static final double LEAST = 0.011;
 
     private final @Nullable Hoses hoses;
     private final MeshView view = new MeshView();
@@ -22,7 +24,7 @@ final class HosePart {
     /** None yet; null: the machine has none. */
     HosePart(@Nullable Hoses hoses, Theme theme) {
         this.hoses = hoses;
-        view.setMaterial(Surface.bright(theme.tyre().interpolate(theme.frame(), 0.4), 0.25));
+        view.setMaterial(Surface.bright(theme.hose(), 0.25));
         view.setMouseTransparent(true);
         view.setVisible(false);
     }
@@ -45,7 +47,7 @@ final class HosePart {
         List<Mesh> all = new ArrayList<>();
         if (hoses != null && shown) {
             for (Hoses.Hose hose : hoses.at(now.configuration(false))) {
-                all.add(Forms.wire(hose.points(), hose.radius(), SIDES));
+                all.add(Forms.wire(hose.points(), Math.max(LEAST, hose.radius()), SIDES));
             }
         }
         view.setVisible(!all.isEmpty());

@@ -175,9 +175,7 @@ public final class MachineScene {
             if (part.kind().limit() || part.kind() == PartKind.GROUND || part.kind() == PartKind.RECEIVER) {
                 continue;
             }
-            ZRange z = part.form().z().equals(ZRange.ALL)
-                    ? machine.across()
-                    : part.form().z();
+            ZRange z = part.form().z().orAcross(machine.across());
             List<Vec2> corners = part.form().reach();
             for (MachinePose pose : poses) {
                 for (Vec2 p : corners) {
@@ -256,6 +254,11 @@ public final class MachineScene {
         slurry.show(now);
         arrows.show(now);
         path.show(now);
+        marks.show(now);
+    }
+
+    /** Moves what is marked to where it is. */
+    void showMarks(MachineState now) {
         marks.show(now);
     }
 

@@ -85,8 +85,9 @@ public final class Picture extends Pane {
 
     /** Letters as high as a window's text or a little higher, pixels. */
     public void setTextSize(double pixels) {
-        lettering.setTextSize(pixels);
-        letter();
+        if (lettering.setTextSize(pixels)) {
+            letter();
+        }
     }
 
     /** Shows hoses and cables, or takes them out of the picture. */
@@ -110,8 +111,9 @@ public final class Picture extends Pane {
 
     /** Units of the lettering. */
     public void setUnits(UnitSystem units) {
-        lettering.setUnits(units);
-        letter();
+        if (lettering.setUnits(units)) {
+            letter();
+        }
     }
 
     /** Moves the machine to a tilt. */
@@ -135,7 +137,7 @@ public final class Picture extends Pane {
         if (m != null) {
             m.mark(marks);
             if (state != null) {
-                m.show(state);
+                m.showMarks(state);
             }
             letter();
         }

@@ -29,6 +29,11 @@ import tipwright.viewer.dump.MachineState;
 /** Words and figures on the picture: tilt, load case, the size of each arrow, and what the colours mean. */
 public final class SceneText extends Pane {
     private static final double MARGIN = 22;
+    /** Of small letters over the usual ones. */
+    private static final double SMALL = 0.85;
+    /** How much a plate under letters hides of what is behind. */
+    private static final double PLATE = 0.65;
+
     private static final double LEAST = 5e-5;
     private static final int MOST_LABELS = 4;
     private static final double FOOT = 0.3048;
@@ -42,6 +47,8 @@ public final class SceneText extends Pane {
 
     /** How many letters wide a picture has to be for long sentences. */
     private static final double WIDE = 52;
+    /** The same for what the picture shows that the file does not give. */
+    private static final double BROAD = 90;
 
     private Theme theme = Theme.DARK;
     private UnitSystem units = UnitSystem.METRIC;
@@ -62,13 +69,21 @@ public final class SceneText extends Pane {
         return units;
     }
 
-    void setUnits(UnitSystem other) {
+    /** In which units; true when they are others than before. */
+    boolean setUnits(UnitSystem other) {
+        boolean changed = units != other;
         units = other;
+        return changed;
     }
 
-    /** Letters as high as a window's text or a little higher, pixels; without a window they go by the picture alone. */
-    void setTextSize(double pixels) {
+    /**
+     * Letters as high as a window's text or a little higher, pixels; without a window they go by the picture alone. True when the size is
+     * another than before.
+     */
+    boolean setTextSize(double pixels) {
+        boolean changed = em != pixels;
         em = pixels;
+        return changed;
     }
 
     private double size(double height) {
@@ -100,7 +115,7 @@ public final class SceneText extends Pane {
             getChildren().setAll(all);
             return;
         }
-        legend(all, machine, now, size, height);
+        Rectangle legend = legend(all, machine, now, size, width, height);
         MachineScene.Anchors anchors = machine.anchors(now);
         List<double[]> taken = new ArrayList<>();
         double each = now.rest().force() / Math.max(1, anchors.pushes().size());
@@ -131,10 +146,8 @@ public final class SceneText extends Pane {
         }
         Vec2 bar = camera.project(anchors.bar(), width, height);
         Text metre =
-                text(units == UnitSystem.US ? "1 m = 3.28 ft" : "1 m", 0.85 * size, theme.faint(), FontWeight.NORMAL);
-        metre.setX(bar.x() - metre.getLayoutBounds().getWidth());
-        metre.setY(Math.min(height - 1.4 * size, bar.y() + 1.6 * size));
-        all.add(metre);
+                text(units == UnitSystem.US ? "1 m = 3.28 ft" : "1 m", SMALL * size, theme.ink(), FontWeight.NORMAL);
+        name(all, metre, bar.x() - metre.getLayoutBounds().getWidth(), bar.y() + 1.6 * size, legend, size, height);
         Receiver receiver = machine.dump().design().receiver();
         if (receiver != null && anchors.pit().walled()) {
             Vec3 edge = new Vec3(
@@ -142,12 +155,41 @@ public final class SceneText extends Pane {
                     anchors.pit().top(),
                     anchors.pit().half());
             Vec2 at = camera.project(edge, width, height);
-            Text name = text(receiver.name(), 0.85 * size, theme.ink(), FontWeight.NORMAL);
-            name.setX(at.x());
-            name.setY(Math.min(height - 1.4 * size, at.y() + 0.4 * size));
-            all.add(name);
+            Text pit = text(receiver.name(), SMALL * size, theme.ink(), FontWeight.NORMAL);
+            name(all, pit, at.x(), at.y() + 0.4 * size, legend, size, height);
         }
         getChildren().setAll(all);
+    }
+
+    /** What something on the ground is called, on a plate, beside the legend where the two would meet and above the foot of the picture. */
+    private void name(List<Node> all, Text name, double x, double y, Rectangle legend, double size, double height) {
+        double right = legend.getX() + legend.getWidth();
+        double low = Math.min(height - 1.4 * size, y);
+        boolean meets = x < right + 0.5 * size && low + 1.2 * size > legend.getY();
+        name.setX(meets ? right + 0.8 * size : x);
+        name.setY(low);
+        all.add(plate(List.of(name), 0.3 * size));
+        all.add(name);
+    }
+
+    /** Keeps letters apart from what they lie over. */
+    private Rectangle plate(List<Node> words, double edge) {
+        javafx.geometry.Bounds first = words.get(0).getLayoutBounds();
+        double west = first.getMinX();
+        double east = first.getMaxX();
+        double top = first.getMinY();
+        double low = first.getMaxY();
+        for (Node word : words) {
+            west = Math.min(west, word.getLayoutBounds().getMinX());
+            east = Math.max(east, word.getLayoutBounds().getMaxX());
+            top = Math.min(top, word.getLayoutBounds().getMinY());
+            low = Math.max(low, word.getLayoutBounds().getMaxY());
+        }
+        Rectangle plate = new Rectangle(west - edge, top - edge, east - west + 2 * edge, low - top + 2 * edge);
+        plate.setArcWidth(8);
+        plate.setArcHeight(8);
+        plate.setFill(theme.back().deriveColor(0, 1, 1, PLATE));
+        return plate;
     }
 
     private String show(double si, Kind kind) {
@@ -179,7 +221,7 @@ public final class SceneText extends Pane {
         y = line(
                 all,
                 CaseName.shown(machine.loadCase(), machine.dump().design().tank()) + (wide ? ": " + about : ""),
-                0.85 * size,
+                SMALL * size,
                 theme.faint(),
                 FontWeight.NORMAL,
                 y + 0.15 * size);
@@ -190,7 +232,7 @@ public final class SceneText extends Pane {
                 : Quantities.rough(fill.volume(), Kind.VOLUME, units) + " inside, ";
         y = line(all, inside + show(now.mass(), Kind.MASS) + " in all", size, theme.ink(), FontWeight.NORMAL, y);
         if (!note.isEmpty()) {
-            line(all, note, 0.85 * size, theme.faint(), FontWeight.NORMAL, y + 0.15 * size);
+            line(all, note, SMALL * size, theme.faint(), FontWeight.NORMAL, y + 0.15 * size);
         }
     }
 
@@ -202,9 +244,14 @@ public final class SceneText extends Pane {
         return y + 1.3 * size;
     }
 
-    private void legend(List<Node> all, MachineScene machine, MachineState now, double size, double height) {
+    /** Puts the legend in, every line on a plate of its own; returns the room that it takes. */
+    private Rectangle legend(
+            List<Node> into, MachineScene machine, MachineState now, double size, double width, double height) {
+        // a line may not run into the machine
+        boolean broad = wide && width > BROAD * size;
         double row = 1.5 * size;
-        double small = 0.85 * size;
+        double small = SMALL * size;
+        List<Node> all = new ArrayList<>();
         List<Runnable> rows = new ArrayList<>();
         double[] y = {0};
         Fill fill = now.fill();
@@ -229,14 +276,18 @@ public final class SceneText extends Pane {
         MachineScene.Sketch sketch = machine.sketch();
         if (!sketch.words().isEmpty()) {
             String what = String.join(", ", sketch.words());
-            String words = wide ? what + ": only drawn, not in the file" : "only drawn, not in the file";
+            String words = broad ? what + ": only drawn, not in the file" : "only drawn, not in the file";
             rows.add(() -> swatch(all, theme.cradle(), words, y[0], small));
         }
         y[0] = height - MARGIN - row * rows.size();
         for (Runnable r : rows) {
+            int first = all.size();
             r.run();
+            into.add(plate(all.subList(first, all.size()), 0.2 * size));
             y[0] += row;
         }
+        into.addAll(all);
+        return plate(all, 0.2 * size);
     }
 
     /** One, two or five times a power of ten, not above a force. */

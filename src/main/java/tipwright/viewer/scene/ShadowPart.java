@@ -86,9 +86,7 @@ final class ShadowPart {
 
     private List<Vec2> spot(Thrower thrower, MachinePose pose) {
         MachinePart part = thrower.part();
-        ZRange z = part.form().z().equals(ZRange.ALL)
-                ? machine.across()
-                : part.form().z();
+        ZRange z = part.form().z().orAcross(machine.across());
         List<Vec2> all = new ArrayList<>();
         for (Vec2 p : thrower.corners()) {
             Vec2 at = pose.axes(part).place(p);

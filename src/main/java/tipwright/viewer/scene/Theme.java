@@ -103,6 +103,11 @@ public enum Theme {
         return this == DARK ? Color.web("#9aa7b1") : Color.web("#5c666e");
     }
 
+    /** Hoses and cables: they stand out from frame and ground. */
+    Color hose() {
+        return this == DARK ? Color.web("#f0dfa8") : Color.web("#262b30");
+    }
+
     Color obstacle() {
         return this == DARK ? Color.web("#8c7f9c") : Color.web("#7d7190");
     }

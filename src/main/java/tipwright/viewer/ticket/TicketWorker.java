@@ -32,6 +32,9 @@ import tipwright.viewer.editor.Solved;
 /** Works the whole answer out beside the window: stage by stage, and last what fixes it. A newer question ends an older one. */
 public final class TicketWorker {
     private static final String CANNOT = "cannot be worked out: ";
+    /** Something that nobody waits for in vain then. */
+    private static final String FAULT = "the rest cannot be told: the program has a fault; save your work";
+
     private static final String FIXES = "fixes are being tried";
 
     private final AtomicInteger newest = new AtomicInteger();
@@ -39,6 +42,8 @@ public final class TicketWorker {
     private final ExecutorService verdicts = SideThreads.queue("verdict");
     private final ExecutorService rest = SideThreads.queue("fixes");
     private volatile @Nullable Work latest;
+    /** What was asked and has not begun. */
+    private volatile @Nullable Runnable next;
 
     /** What the latest whole answer was made of. */
     private record Work(Question asked, Checked checked, Judged told) {}
@@ -51,10 +56,11 @@ public final class TicketWorker {
     /** Forgets what was asked: something is being moved, or nothing can be computed. */
     public void cancel() {
         newest.incrementAndGet();
+        next = null;
     }
 
     /**
-     * Asks for all of it.
+     * Takes the question in; the work starts with {@link #begin}.
      *
      * @param known what is known at once
      * @param read what the draft says
@@ -63,8 +69,17 @@ public final class TicketWorker {
     public Judged ask(Draft draft, Solved known, Reading.Good read) {
         int mine = newest.incrementAndGet();
         Judged first = Judged.asked(known);
-        verdicts.execute(() -> judge(new Question(draft, read, mine), first));
+        next = () -> judge(new Question(draft, read, mine), first);
         return first;
+    }
+
+    /** Begins with what was asked last, if nothing has ended it. */
+    public void begin() {
+        Runnable work = next;
+        next = null;
+        if (work != null && !verdicts.isShutdown()) {
+            verdicts.execute(work);
+        }
     }
 
     private record Question(Draft draft, Reading.Good read, int number) {
@@ -109,6 +124,9 @@ public final class TicketWorker {
             cancel();
         } catch (CannotComputeException e) {
             tell(known.endsWith(CANNOT + e.getMessage()), asked);
+        } catch (RuntimeException | Error fault) {
+            tell(known.endsWith(FAULT), asked);
+            throw fault;
         }
     }
 
@@ -128,6 +146,9 @@ public final class TicketWorker {
             }
         } catch (CannotComputeException e) {
             tell(verdict.endsWith(CANNOT + e.getMessage()), asked);
+        } catch (RuntimeException | Error fault) {
+            tell(verdict.endsWith(FAULT), asked);
+            throw fault;
         }
     }
 

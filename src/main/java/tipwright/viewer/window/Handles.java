@@ -12,6 +12,7 @@ import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
 import org.jspecify.annotations.Nullable;
+import tipwright.design.Design;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.viewer.dump.DumpStates;
@@ -159,15 +160,16 @@ final class Handles extends Pane {
         return now.bodies().get(handle.body()).stowed(p);
     }
 
-    /** The z at which a handle is shown, m. */
     private double depth(Handle handle) {
         DumpStates dump = shown.dump();
-        if (dump == null) {
-            return 0;
-        }
-        return handle.path().equals("pivot.at")
-                ? dump.design().pivot().bearings().get(1).z()
-                : dump.design().drive().actuators().get(0).z();
+        return dump == null ? 0 : depth(dump.design(), handle.path().equals(Handle.PIVOT));
+    }
+
+    /** The z at which a place is shown, m: the pivot at the bearing in front, all else at the first actuator. */
+    static double depth(Design design, boolean pivot) {
+        return pivot
+                ? design.pivot().bearings().get(1).z()
+                : design.drive().actuators().get(0).z();
     }
 
     /** Once a frame: takes the drag to where the mouse is now. */

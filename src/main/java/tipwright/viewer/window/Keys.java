@@ -20,6 +20,7 @@ final class Keys {
     private final Actions actions;
     private final Transport transport;
     private final PicturePane picture;
+    private final HeldKeys held = new HeldKeys(System::nanoTime);
 
     Keys(WindowState shown, Actions actions, Transport transport, PicturePane picture) {
         this.shown = shown;
@@ -33,10 +34,11 @@ final class Keys {
             boolean typing = root.getScene().getFocusOwner() instanceof TextInputControl;
             boolean pressed = root.getScene().getFocusOwner() instanceof ButtonBase
                     || root.getScene().getFocusOwner() instanceof ChoiceBox;
-            if (done(e, typing, pressed)) {
+            if (held.pressed(e.getCode(), () -> done(e, typing, pressed))) {
                 e.consume();
             }
         });
+        root.addEventFilter(KeyEvent.KEY_RELEASED, e -> held.released(e.getCode()));
     }
 
     private boolean done(KeyEvent e, boolean typing, boolean focused) {

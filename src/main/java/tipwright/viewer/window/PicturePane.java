@@ -30,7 +30,12 @@ import tipwright.viewer.ticket.Judged;
 
 /** The picture in the window: drag to go round it, drag with the right button to move it, turn the wheel to come nearer. */
 final class PicturePane extends StackPane implements Panel {
+    /** How many frames the machine may lag behind the numbers. */
+    private static final int BEHIND = 2;
+
     private static final double RADIANS_PER_PIXEL = 0.008;
+    /** Places nearer than this are one, m. */
+    private static final double SAME = 1e-6;
 
     private final WindowState state;
     private final Picture picture;
@@ -42,6 +47,7 @@ final class PicturePane extends StackPane implements Panel {
     private @Nullable DumpStates shown;
     private String shownCase = "";
     private @Nullable Theme shownTheme;
+    private final Behind late = new Behind(BEHIND, this::build);
     private double lastX;
     private double lastY;
 
@@ -108,11 +114,13 @@ final class PicturePane extends StackPane implements Panel {
         return new PlaneView(picture.camera(), z, body, getWidth(), getHeight());
     }
 
-    /** The same of the body that a stowed place of a design moves with, at its first actuator. */
+    /** The same of the body that a stowed place of a design moves with: at its first actuator, the pivot at the bearing in front. */
     PlaneView planeOf(Design design, MachineState now, Vec2 stowed) {
         int body = Handle.body(design.drive().skeleton(design.pivot().at()), stowed);
-        double z = design.drive().actuators().get(0).z();
-        return plane(z, now.bodies().get(Math.min(body, now.bodies().size() - 1)));
+        boolean pivot = stowed.minus(design.pivot().at()).norm() < SAME;
+        return plane(
+                Handles.depth(design, pivot),
+                now.bodies().get(Math.min(body, now.bodies().size() - 1)));
     }
 
     Handles handles() {
@@ -133,6 +141,7 @@ final class PicturePane extends StackPane implements Panel {
 
     /** Ends with the window. */
     void end() {
+        late.end();
         handles.end();
         where.end();
     }
@@ -158,23 +167,42 @@ final class PicturePane extends StackPane implements Panel {
         if (dump != null) {
             picture.setUnits(state.units());
             picture.setTextSize(state.em());
+            boolean edited = shown != null && !dump.equals(shown) && state.theme() == shownTheme;
             boolean same = dump.equals(shown) && state.loadCase().equals(shownCase) && state.theme() == shownTheme;
-            if (!same) {
-                shown = dump;
-                shownCase = state.loadCase();
-                shownTheme = state.theme();
-                picture.setTheme(shownTheme);
-                picture.setDump(dump, shownCase);
-                judged();
+            if (edited) {
+                late.begin();
+            } else if (!same) {
+                build();
             }
+        } else {
+            late.end();
         }
         handles.renew();
         where.renew();
     }
 
+    /** Builds the machine anew, as it is now. */
+    private void build() {
+        late.end();
+        DumpStates dump = state.dump();
+        MachineState now = state.now();
+        if (dump != null && now != null) {
+            shown = dump;
+            shownCase = state.loadCase();
+            shownTheme = state.theme();
+            picture.setTheme(shownTheme);
+            picture.setDump(dump, shownCase);
+            judged();
+            move(now);
+        }
+    }
+
     /** Marks what fails; nothing, as long as that is not known. */
     @Override
     public void judged() {
+        if (late.waits()) {
+            return;
+        }
         Judged known = state.judged();
         picture.markFindings(
                 known == null
@@ -210,6 +238,9 @@ final class PicturePane extends StackPane implements Panel {
 
     @Override
     public void move(MachineState now) {
+        if (late.waits()) {
+            return;
+        }
         picture.lettering().setNote(note());
         picture.show(now);
         place();

@@ -252,13 +252,18 @@ final class TiltBar extends Region implements Panel {
     private void forces(GraphicsContext g, ForceScale s, Theme theme) {
         g.setTextBaseline(VPos.CENTER);
         g.setTextAlign(TextAlignment.RIGHT);
+        double last = Double.POSITIVE_INFINITY;
         for (double force : s.ticks(shown.units())) {
             double y = y(s, force);
+            boolean room = last - y > 1.2 * em();
+            last = room ? y : last;
             g.setStroke(force == 0 ? theme.faint() : theme.faint().deriveColor(0, 1, 1, 0.35));
             g.setLineWidth(1);
             g.strokeLine(left(), y, right(), y);
             g.setFill(theme.faint());
-            g.fillText(shown.show(force, Kind.FORCE), left() - 0.4 * em(), y);
+            if (room) {
+                g.fillText(shown.show(force, Kind.FORCE), left() - 0.4 * em(), y);
+            }
         }
     }
 

@@ -32,6 +32,7 @@ final class WindowState {
     private Theme theme;
     private Timeline.Spot spot = new Timeline.Spot(Double.NaN, 0, Double.NaN, 0, 0);
     private final TicketWorker worker = new TicketWorker(this::know);
+    private final Behind checks = new Behind(1, worker::begin);
     private double textSize;
     /** What was asked about last; compared by identity. */
     private @Nullable Object asked;
@@ -112,7 +113,9 @@ final class WindowState {
 
     /** Ends with the window. */
     void end() {
+        checks.end();
         worker.end();
+        editor.end();
     }
 
     void add(Panel panel) {
@@ -214,6 +217,7 @@ final class WindowState {
                 judged = Judged.moving(solved);
             } else {
                 judged = worker.ask(Draft.of(editor), solved, read);
+                checks.begin();
             }
         }
     }

@@ -16,7 +16,9 @@ import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.key.Copy;
 import tipwright.design.supply.Battery;
 import tipwright.design.supply.Cable;
+import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
 import tipwright.load.Contents;
 
 /** A changed design is written into its own text, one value each; read again it is the changed design. */
@@ -226,10 +228,42 @@ class ChangedTextTest {
     void whatWouldReadBackAsSomethingElseIsNotWritten() {
         Reading.Good good = shipped("yard-tub");
         assertThat(changed(good, good.design())).isNull();
+        // a direction that is given by a word
+        Opening door = good.design().tank().openings().get(0);
+        Opening leaning = Copy.with(door, "normal", new Vec3(0.8, 0.6, 0));
+        assertThat(changed(
+                        good,
+                        Copy.with(
+                                good.design(), "tank", Copy.with(good.design().tank(), "openings", List.of(leaning)))))
+                .isNull();
+    }
+
+    @Test
+    void aPlaceThatOthersHangOnIsWrittenByItself() {
+        Reading.Good good = shipped("yard-tub");
         // the cradle's cross pipe is placed from the tank pin and would go along
         Vec2 pin = good.design().drive().places(good.design().pivot().at()).get("tank-pin");
         Vec2 there = pin.plus(new Vec2(0.0254, 0));
-        assertThat(changed(good, good.design().withDrive(good.design().drive().moved(p -> p.equals(pin) ? there : p))))
-                .isNull();
+        Design to = good.design().withDrive(good.design().drive().moved(p -> p.equals(pin) ? there : p));
+        String text = Objects.requireNonNull(changed(good, to));
+        assertThat(changedLines(good, text)).singleElement().asString().startsWith("    tank-pin: [");
+        Design now = read(text).design();
+        assertThat(now.drive()
+                        .places(now.pivot().at())
+                        .get("tank-pin")
+                        .minus(there)
+                        .norm())
+                .isLessThan(1e-6);
+        assertThat(now.tank()).isEqualTo(good.design().tank());
+    }
+
+    @Test
+    void aTankFromAMeshIsNoReasonNotToWrite() {
+        Reading.Good good = shipped("wash-tub");
+        Design to = good.design().withSlurry(good.design().slurry().withFill(0.65));
+        assertThat(changedLines(good, Objects.requireNonNull(changed(good, to))))
+                .singleElement()
+                .asString()
+                .startsWith("slurry: {fill: 65 %, ");
     }
 }

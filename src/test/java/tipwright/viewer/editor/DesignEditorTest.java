@@ -8,6 +8,9 @@ import static tipwright.Swap.swap;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,8 +24,18 @@ class DesignEditorTest {
     @TempDir
     private Path folder;
 
+    private final List<DesignEditor> opened = new ArrayList<>();
+
     private DesignEditor editor() {
-        return new DesignEditor("trial.yaml", null, Trial.text(), Recovery.of(folder, "trial.yaml"));
+        DesignEditor made = new DesignEditor("trial.yaml", null, Trial.text(), Recovery.of(folder, "trial.yaml"));
+        opened.add(made);
+        return made;
+    }
+
+    /** Nothing is still to be written when the folder goes. */
+    @AfterEach
+    void end() {
+        opened.forEach(DesignEditor::end);
     }
 
     private static Handle handle(DesignEditor editor, String label) {
@@ -107,12 +120,31 @@ class DesignEditorTest {
         Recovery recovery = Recovery.of(folder, "trial.yaml");
         assertThat(recovery.left()).isNull();
         editor.drop(handle(editor, "pivot"), new Vec2(0.5, 0.2));
+        editor.settle();
         assertThat(recovery.left()).isEqualTo(editor.sheet().text());
         Path file = folder.resolve("mine.yaml");
         editor.save(file);
+        editor.settle();
         assertThat(recovery.left()).isNull();
         assertThat(Files.readString(file)).isEqualTo(editor.sheet().text());
         assertThat(editor.unsaved()).isFalse();
+    }
+
+    @Test
+    void ofManyEditsTheLastIsKeptInTheEnd() {
+        DesignEditor editor = editor();
+        Recovery recovery = Recovery.of(folder, "trial.yaml");
+        for (int i = 1; i <= 50; i++) {
+            editor.drop(handle(editor, "pivot"), new Vec2(0.5, 0.2 + i / 1000.0));
+        }
+        editor.end();
+        assertThat(recovery.left()).isEqualTo(editor.sheet().text());
+        // what is asked for once the window is closed is not lost either
+        editor.undo();
+        assertThat(recovery.left()).isEqualTo(editor.sheet().text());
+        editor.abandon();
+        assertThat(recovery.left()).isNull();
+        editor.end();
     }
 
     @Test

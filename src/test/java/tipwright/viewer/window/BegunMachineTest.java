@@ -15,6 +15,8 @@ import java.util.Locale;
 import java.util.function.BooleanSupplier;
 import javafx.geometry.Point2D;
 import javafx.scene.control.ButtonBase;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextField;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
@@ -46,7 +48,9 @@ import tipwright.quantity.Marks;
 import tipwright.quantity.UnitSystem;
 import tipwright.viewer.OneScreen;
 import tipwright.viewer.Patience;
+import tipwright.viewer.Usable;
 import tipwright.viewer.begin.Remembered;
+import tipwright.viewer.editor.PartOfMachine;
 import tipwright.viewer.paper.Paperwork;
 
 /** From the start to a saved machine that passes, by keyboard and buttons alone; then what everybody needs to be able to use it. */
@@ -265,10 +269,36 @@ class BegunMachineTest {
         WaitForAsyncUtils.waitForFxEvents();
     }
 
-    private void assertEverybodyCanUseIt(FxRobot robot) {
-        usable.assertTargets(32);
+    /** The pane of the photo and the card of every part, as they stand open. */
+    private void assertPanesCanBeUsed(FxRobot robot, double least) {
+        MenuButton tools = robot.lookup("#tools").query();
+        MenuItem photo = tools.getItems().stream()
+                .filter(item -> "from-photo".equals(item.getId()))
+                .findFirst()
+                .orElseThrow();
+        robot.interact(photo::fire);
+        assertThat(shows(robot, "#photo-pane")).isTrue();
+        assertOpen(least);
+        robot.interact(photo::fire);
+        assertThat(shows(robot, "#photo-pane")).isFalse();
+        for (PartOfMachine part : PartOfMachine.values()) {
+            String name = part.name().toLowerCase(Locale.ROOT);
+            press(robot, "#part-" + name);
+            assertThat(shows(robot, "#card-" + name)).isTrue();
+            assertOpen(least);
+            press(robot, "#part-" + name);
+        }
+    }
+
+    private void assertOpen(double least) {
+        usable.assertTargets(least);
         usable.assertContrast();
         usable.assertNames();
+    }
+
+    private void assertEverybodyCanUseIt(FxRobot robot) {
+        assertOpen(32);
+        assertPanesCanBeUsed(robot, 32);
         robot.type(KeyCode.T);
         WaitForAsyncUtils.waitForFxEvents();
         usable.assertContrast();
@@ -277,6 +307,7 @@ class BegunMachineTest {
         }
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(new Remembered(folder).textSize(1)).isEqualTo(1.5);
+        assertPanesCanBeUsed(robot, 48);
         usable.assertTargets(48);
         usable.assertNothingCutOff();
         robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT0).release(KeyCode.CONTROL);

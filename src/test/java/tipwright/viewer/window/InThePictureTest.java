@@ -12,6 +12,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
+import javafx.geometry.Bounds;
+import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
@@ -78,6 +80,9 @@ class InThePictureTest {
     private void measuresByMouse(FxRobot robot) {
         String before = text();
         robot.clickOn("#handle-foot-pin").clickOn("#measure-here");
+        assertThat(middle(robot, "#measure-to-pivot").distance(middle(robot, "#handle-pivot")))
+                .as("pixels between the target and the ring of the same pin")
+                .isLessThan(1.5);
         robot.clickOn("#measure-to-knee");
         TextField field = robot.lookup("#dimension-foot-pin-knee").query();
         // from [300, -200] to [-390, 30] mm
@@ -92,6 +97,12 @@ class InThePictureTest {
         assertThat(now.get("foot-pin").minus(new Vec2(0.3, -0.2)).norm()).isLessThan(1e-6);
         robot.clickOn("#dimension-away-foot-pin-knee");
         assertThat(robot.lookup("#dimension-foot-pin-knee").tryQuery()).isEmpty();
+    }
+
+    private static Point2D middle(FxRobot robot, String id) {
+        Node node = robot.lookup(id).query();
+        Bounds at = node.localToScene(node.getLayoutBounds());
+        return new Point2D(at.getCenterX(), at.getCenterY());
     }
 
     private void measuresByKeyboard(FxRobot robot) {

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+
+/** Pieces of work that two threads may do together: each piece is done by one of them. */
+final class SharedTasks<T> {
+    private final List<FutureTask<T>> parts;
+
+    SharedTasks(List<Callable<T>> work) {
+        parts = work.stream().map(FutureTask::new).toList();
+    }
+
+    /** Does those that nobody has begun, the last first; what goes wrong is thrown where the answer is asked for. */
+    void help() {
+        for (int i = parts.size() - 1; i >= 0; i--) {
+            parts.get(i).run();
+        }
+    }
+
+    /** What all of them come to, in their order: does those that nobody has begun and waits for the others. */
+    List<T> all() {
+        parts.forEach(FutureTask::run);
+        List<T> all = new ArrayList<>(parts.size());
+        for (FutureTask<T> part : parts) {
+            all.add(found(part));
+        }
+        return all;
+    }
+
+    /** The same, with a second thread that helps. */
+    List<T> allByTwo(String name) {
+        if (parts.size() > 1) {
+            SideThreads.start(name, this::help);
+        }
+        return all();
+    }
+
+    /** What one of them has come to. */
+    T get(int index) {
+        return found(parts.get(index));
+    }
+
+    /** What a piece of work that has begun comes to; whatever it throws is thrown here. */
+    static <T> T found(FutureTask<T> part) {
+        boolean interrupted = false;
+        try {
+            while (true) {
+                try {
+                    return part.get();
+                } catch (InterruptedException e) {
+                    // the other thread is in the middle of this piece and will be done with it soon
+                    interrupted = true;
+                } catch (ExecutionException e) {
+                    if (e.getCause() instanceof Error error) {
+                        throw error;
+                    }
+                    if (e.getCause() instanceof RuntimeException fault) {
+                        throw fault;
+                    }
+                    throw new IllegalStateException(e.getCause());
+                }
+            }
+        } finally {
+            if (interrupted) {
+                Thread.currentThread().interrupt();
+            }
+        }
+    }
+}
