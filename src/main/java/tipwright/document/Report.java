@@ -183,7 +183,7 @@ public final class Report {
                 FixedTable.Column.text("taken", 24),
                 FixedTable.Column.text("what it is", 38));
         for (Assumption a : dossier.checked().taken()) {
-            grid.row(a.path(), a.value(), a.note());
+            grid.row(a.path(), a.shown(units), a.note());
         }
         if (grid.isEmpty()) {
             page.line("p", "Nothing: the file gives every key.");

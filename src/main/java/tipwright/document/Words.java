@@ -8,7 +8,6 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.tank.CaseName;
 import tipwright.design.tank.Tank;
 import tipwright.quantity.Kind;
-import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.Scale;
 
@@ -42,7 +41,7 @@ final class Words {
         if (!Double.isFinite(si)) {
             return "-";
         }
-        return f.kind() == Kind.RATIO ? Scale.percent().show(si) : Quantities.show(si, f.kind(), units);
+        return f.kind() == Kind.RATIO ? Scale.percent().show(si) : f.figure(si).show(units);
     }
 
     static String where(Finding f, Tank tank) {

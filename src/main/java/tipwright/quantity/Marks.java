@@ -12,6 +12,17 @@ public final class Marks {
     private static final int PARTS = 16;
     private static final int FINE_PARTS = 32;
     private static final int FIGURES = 4;
+    /** From this on, m, whole millimetres will do. */
+    private static final double WHOLE_FROM = 0.01;
+
+    /** Decimals of an inch that is on no mark, and the most of any length. */
+    private static final int FINEST = 3;
+
+    private static final int MOST = 7;
+
+    /** Two lengths nearer than this, as a share, are one. */
+    private static final double SAME = 1e-9;
+
     private static final double FOOT = 12;
     private static final double QUARTER = 0.25;
     /** As near to a mark as this, in parts of 1/32 in, a length is on it. */
@@ -73,6 +84,38 @@ public final class Marks {
                         .stripTrailingZeros()
                         .toPlainString()
                 + " in";
+    }
+
+    /**
+     * A length that was worked out, with its unit, as a tape reads it: whole millimetres from 10 mm on, tenths below; inches as a shop
+     * says them. Beside another it has as many more digits as it takes not to read as that one, so that what is over a limit is never
+     * told as what is on it.
+     *
+     * @param beside m; NaN: none
+     */
+    static String apart(double m, double beside, UnitSystem units) {
+        if (!Double.isFinite(m)) {
+            return Quantities.number(m) + " " + Quantities.unit(Kind.LENGTH, units).name();
+        }
+        boolean alone = !Double.isFinite(beside) || Math.abs(m - beside) <= SAME * Math.abs(m);
+        if (units == UnitSystem.US && (alone || !inches(m).equals(inches(beside)))) {
+            return inches(m) + " in";
+        }
+        double unit = units == UnitSystem.METRIC ? MM : INCH;
+        int decimals = units == UnitSystem.US ? FINEST : Math.abs(m) >= WHOLE_FROM ? 0 : 1;
+        BigDecimal read = decimals(m / unit, decimals);
+        while (decimals < MOST
+                && ((read.signum() == 0 && m != 0)
+                        || (!alone && read.compareTo(decimals(beside / unit, decimals)) == 0))) {
+            decimals++;
+            read = decimals(m / unit, decimals);
+        }
+        return (read.signum() == 0 ? "0" : read.stripTrailingZeros().toPlainString())
+                + (units == UnitSystem.METRIC ? " mm" : " in");
+    }
+
+    private static BigDecimal decimals(double number, int decimals) {
+        return BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP);
     }
 
     private static String fraction(double m, int parts) {

@@ -30,7 +30,7 @@ public record Text(List<Piece> pieces) {
     }
 
     /** Words or a quantity. */
-    public sealed interface Piece permits Words, Amount, Rounded, Marked, Sized {
+    public sealed interface Piece permits Words, Amount, Rounded, Length, Marked, Sized {
         String show(UnitSystem units);
     }
 
@@ -42,11 +42,19 @@ public record Text(List<Piece> pieces) {
         }
     }
 
-    /** A quantity in the unit that suits its kind and size, four significant digits. */
+    /** A quantity in the unit that suits its kind and size, four significant digits; a length as the tape reads it. */
     public record Amount(double si, Kind kind) implements Piece {
         @Override
         public String show(UnitSystem units) {
-            return Quantities.show(si, kind, units);
+            return kind == Kind.LENGTH ? Marks.apart(si, Double.NaN, units) : Quantities.show(si, kind, units);
+        }
+    }
+
+    /** A length as the tape reads it, with the digits that tell it from another beside it, m. */
+    public record Length(double si, double beside) implements Piece {
+        @Override
+        public String show(UnitSystem units) {
+            return Marks.apart(si, beside, units);
         }
     }
 
@@ -92,7 +100,12 @@ public record Text(List<Piece> pieces) {
         return words.isEmpty() ? NONE : new Text(List.of(new Words(words)));
     }
 
-    /** A quantity, four significant digits. */
+    /** A length beside another that it must not read like unless it is the same, m. */
+    public static Text length(double si, double beside) {
+        return new Text(List.of(new Length(si, beside)));
+    }
+
+    /** A quantity, four significant digits; a length as the tape reads it. */
     public static Text amount(double si, Kind kind) {
         return new Text(List.of(new Amount(si, kind)));
     }

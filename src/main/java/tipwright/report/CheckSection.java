@@ -11,7 +11,6 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.tank.CaseName;
 import tipwright.quantity.Kind;
-import tipwright.quantity.Quantities;
 import tipwright.remedy.TriedFixes;
 
 /** The checks, worst first. */
@@ -160,7 +159,7 @@ final class CheckSection {
         if (!Double.isFinite(si)) {
             return "-";
         }
-        return f.kind() == Kind.RATIO ? Scale.percent().show(si) : Quantities.show(si, f.kind(), style.units());
+        return f.kind() == Kind.RATIO ? Scale.percent().show(si) : f.figure(si).show(style.units());
     }
 
     private String where(Finding f) {

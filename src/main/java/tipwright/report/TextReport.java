@@ -44,7 +44,7 @@ public final class TextReport {
             lines.add("");
             lines.add(
                     style.heading("Assumed, because the file does not say. Change any that do not fit your machine:"));
-            lines.addAll(assumptions(checked.taken()));
+            lines.addAll(assumptions(checked.taken(), style));
         }
         lines.add("");
         lines.add(style.heading("Before you dump"));
@@ -58,13 +58,13 @@ public final class TextReport {
     }
 
     /** By the part of the file that they stand in; entries of a list together. */
-    private static List<String> assumptions(List<Assumption> all) {
+    private static List<String> assumptions(List<Assumption> all, Style style) {
         Map<String, Set<String>> groups = new LinkedHashMap<>();
         for (Assumption a : all.stream().filter(a -> !a.measured()).toList()) {
             String path = a.path().replaceAll("\\[\\d+\\]", "");
             int dot = path.lastIndexOf('.');
             groups.computeIfAbsent(dot < 0 ? "" : path.substring(0, dot), k -> new LinkedHashSet<>())
-                    .add(Prose.tied(path.substring(dot + 1) + " " + a.value()));
+                    .add(Prose.tied(path.substring(dot + 1) + " " + a.shown(style.units())));
         }
         List<String> lines = new ArrayList<>();
         groups.forEach((group, values) ->

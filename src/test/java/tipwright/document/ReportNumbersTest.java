@@ -117,7 +117,13 @@ class ReportNumbersTest {
         }
         // Where the JSON has no unit of its own for a kind, its numbers are SI.
         double si = unit.equals(kind.si()) ? value.asDouble() : Quantities.parse(value.asText() + " " + unit, kind);
-        double tolerance = kind == Kind.RATIO ? 0.000501 : 0.000501 * Math.abs(si) + 1e-9;
+        double tolerance =
+                switch (kind) {
+                    case RATIO -> 0.000501;
+                    // whole millimetres from 10 mm on, tenths below
+                    case LENGTH -> Math.abs(si) >= 0.00995 ? 0.000501 : 0.0000501;
+                    default -> 0.000501 * Math.abs(si) + 1e-9;
+                };
         assertThat(Quantities.parse(shown, kind)).isCloseTo(si, within(tolerance));
     }
 

@@ -5,10 +5,11 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import javafx.scene.control.ButtonBase;
+import javafx.scene.control.Labeled;
 import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
 
-/** Waits for what a window works out beside itself. */
+/** Waits for what a window works out beside itself, presses its buttons and reads what it shows. */
 public final class Patience {
     private Patience() {}
 
@@ -28,5 +29,15 @@ public final class Patience {
         ButtonBase button = robot.lookup(id).query();
         WaitForAsyncUtils.asyncFx(button::fire);
         WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    /** What stands on a control. */
+    public static String words(FxRobot robot, String id) {
+        return robot.lookup(id).<Labeled>query().getText();
+    }
+
+    /** Whether something is in the window. */
+    public static boolean shows(FxRobot robot, String id) {
+        return robot.lookup(id).tryQuery().isPresent();
     }
 }

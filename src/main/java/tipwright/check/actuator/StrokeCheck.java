@@ -75,8 +75,8 @@ public final class StrokeCheck implements Check {
                         Text.amount(finding.needs(), Kind.LENGTH))
                 : Text.of(
                         "the actuator has {} of stroke left " + end + ", {} wanted",
-                        Text.amount(finding.has(), Kind.LENGTH),
-                        Text.amount(finding.needs(), Kind.LENGTH));
+                        finding.there(),
+                        finding.needed());
     }
 
     @Override

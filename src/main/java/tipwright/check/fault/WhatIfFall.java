@@ -78,7 +78,7 @@ final class WhatIfFall {
                             + " (what-if.lock-valve)",
                     Text.degrees(worst.tilt(), 1),
                     when,
-                    Text.amount(whatIf.leakBore(), Kind.LENGTH));
+                    Text.size(whatIf.leakBore()));
         }
         return make.compare("burst hose", worst.value(), whatIf.fallSpeed(), 1, Kind.SPEED, worst, note);
     }

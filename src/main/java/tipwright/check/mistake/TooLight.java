@@ -45,7 +45,7 @@ final class TooLight {
                             "The empty tank is said to weigh {}; its wall of {} weighs {}, {}. Was it weighed in other"
                                     + " units?",
                             Text.amount(weighed.empty(), Kind.MASS),
-                            Text.amount(wall, Kind.LENGTH),
+                            Text.size(wall),
                             Text.amount(steel, Kind.MASS),
                             Text.words(
                                     factor == GRAVITY
@@ -64,7 +64,7 @@ final class TooLight {
                         Text.amount(weighed.empty(), Kind.MASS),
                         Text.amount(area, Kind.AREA, "m2", 2),
                         Text.amount(steel, Kind.MASS),
-                        Text.amount(wall, Kind.LENGTH)))
+                        Text.size(wall)))
                 : List.of();
     }
 }

@@ -82,7 +82,7 @@ final class WrongUnit {
         if (wall != null && wall.thickness() > size / FOOT) {
             all.add(Text.of(
                     "The wall is {} thick, and the tank {} long or high: is the wall's unit right?",
-                    Text.amount(wall.thickness(), Kind.LENGTH),
+                    Text.size(wall.thickness()),
                     Text.amount(size, Kind.LENGTH)));
         }
         for (String name : List.of(Drive.FRAME_PIN, Drive.ROD_PIN)) {
@@ -92,8 +92,8 @@ final class WrongUnit {
                 all.add(Text.of(
                         "The {} is {} thick, and the actuator {} long: is the pin's unit right?",
                         Text.words(name.equals(Drive.FRAME_PIN) ? "frame pin" : "tank pin"),
-                        Text.amount(pin.diameter(), Kind.LENGTH),
-                        Text.amount(closed, Kind.LENGTH)));
+                        Text.size(pin.diameter()),
+                        Text.size(closed)));
             }
         }
     }

@@ -136,12 +136,17 @@ public record Finding(
 
     /** What the job asks for, as it is shown. */
     public Text needed() {
-        return show(needs());
+        return figure(needs());
     }
 
     /** What is there, as it is shown. */
     public Text there() {
-        return show(has());
+        return figure(has());
+    }
+
+    /** One of its figures; a length with the digits that tell it from the one beside it. */
+    public Text figure(double si) {
+        return kind == Kind.LENGTH ? Text.length(si, si == needs() ? has() : needs()) : show(si);
     }
 
     /** A length, an angle or the like that may be so much at most: 'it sinks at 80 mm/s, 100 mm/s allowed'. */
@@ -164,7 +169,7 @@ public record Finding(
             return Text.words("fails by ").plus(show(-left));
         }
         return sense == Sense.AT_LEAST
-                ? Text.of("{} left, {} wanted", show(has()), show(needs()))
+                ? Text.of("{} left, {} wanted", there(), needed())
                 : show(left).plus(" to spare");
     }
 

@@ -118,7 +118,7 @@ final class Binder {
             return key.list() ? List.of() : record(key.type(), new Node.Fields(at, Map.of()), path, at, Set.of());
         }
         String said = key.type() == boolean.class ? (text.equals("true") ? "yes" : "no") : text;
-        reader.assume(new Assumption(path, said, key.note()));
+        reader.assume(new Assumption(path, said, key.note(), false, key.kind()));
         Node node = text.startsWith("[") ? YamlText.read("", text, problems) : new Node.Scalar(at, text, true);
         return node == null ? null : given(key, new Node.Field(at, node), path);
     }

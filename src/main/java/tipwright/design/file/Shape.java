@@ -15,6 +15,7 @@ import tipwright.design.key.Loaded;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
 import tipwright.design.key.Preset;
+import tipwright.quantity.Kind;
 
 /**
  * A record as the file's format sees it.
@@ -56,6 +57,13 @@ record Shape(List<Key> keys, Constructor<?> maker) {
             }
             Preset preset = mark(Preset.class);
             return preset == null ? null : preset.value();
+        }
+
+        /** What its quantities are; null where it is none. */
+        @Nullable
+        Kind kind() {
+            Measured measured = mark(Measured.class);
+            return measured == null ? null : measured.value();
         }
 
         /** Whether another key of the record may give it. */

@@ -4,14 +4,14 @@ package tipwright.viewer.window;
 import static org.assertj.core.api.Assertions.assertThat;
 import static tipwright.Swap.swap;
 import static tipwright.viewer.Patience.press;
+import static tipwright.viewer.Patience.shows;
+import static tipwright.viewer.Patience.words;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.BooleanSupplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
@@ -29,7 +29,6 @@ import tipwright.check.rule.Verdict;
 import tipwright.viewer.OneScreen;
 import tipwright.viewer.Patience;
 import tipwright.viewer.Trial;
-import tipwright.viewer.start.DesignName;
 
 /** A machine that fails: a fix by its button, a search, an answer taken over, each change one step of undo. */
 @ExtendWith({OneScreen.class, ApplicationExtension.class})
@@ -47,24 +46,13 @@ class AnswerTest {
     @Start
     void start(Stage on) throws IOException {
         file = folder.resolve("trial.yaml");
-        Files.writeString(
-                file,
-                swap(Trial.zonedText(), "frame-pin-joint: {diameter: 25 mm", "frame-pin-joint: {diameter: 14 mm"));
-        window = WindowProgram.open(on, new DesignName(file.toString(), false), folder.resolve("unsaved"));
-        on.show();
-        window.picture().requestFocus();
+        String text = swap(
+                Trial.zonedText(), "frame-pin-joint: {diameter: 25 mm", "frame-pin-joint: {diameter: 14 mm");
+        window = TrialWindow.on(on, file, text);
     }
 
     private static void waitFor(BooleanSupplier met) {
         Patience.waitFor(90, met);
-    }
-
-    private static String words(FxRobot robot, String id) {
-        return robot.lookup(id).<Labeled>query().getText();
-    }
-
-    private static boolean shows(FxRobot robot, String id) {
-        return robot.lookup(id).tryQuery().isPresent();
     }
 
     private String text() {

@@ -2,6 +2,8 @@
 package tipwright.viewer.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static tipwright.viewer.Patience.shows;
+import static tipwright.viewer.Patience.words;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -13,7 +15,6 @@ import java.util.Locale;
 import java.util.function.BooleanSupplier;
 import javafx.geometry.Point2D;
 import javafx.scene.control.ButtonBase;
-import javafx.scene.control.Labeled;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextField;
@@ -97,14 +98,6 @@ class BegunMachineTest {
 
     private static void waitFor(BooleanSupplier met) {
         Patience.waitFor(60, met);
-    }
-
-    private static String words(FxRobot robot, String id) {
-        return robot.lookup(id).<Labeled>query().getText();
-    }
-
-    private static boolean shows(FxRobot robot, String id) {
-        return robot.lookup(id).tryQuery().isPresent();
     }
 
     @Test

@@ -33,7 +33,6 @@ import tipwright.design.NumberedPlace;
 import tipwright.geometry.Vec2;
 import tipwright.viewer.OneScreen;
 import tipwright.viewer.Patience;
-import tipwright.viewer.start.DesignName;
 
 /** Zones and dimension lines for pins that are neither the pivot nor an end of the actuator: by mouse and by keyboard. */
 @ExtendWith({OneScreen.class, ApplicationExtension.class})
@@ -52,13 +51,9 @@ class InThePictureTest {
         // few tilts and no supply: the checks that follow each change beside the window are not what is looked at
         Path file = folder.resolve("knee.yaml");
         String text = Files.readString(Path.of("geometry", "knee-stand.yaml"));
-        Files.writeString(
-                file,
-                swap(text, "tilt: {to: 45 deg}", "tilt: {to: 45 deg, step: 10 deg}")
-                        .replaceFirst("(?m)^supply: .*\n", ""));
-        window = WindowProgram.open(on, new DesignName(file.toString(), false), folder.resolve("unsaved"));
-        on.show();
-        window.picture().requestFocus();
+        String few = swap(text, "tilt: {to: 45 deg}", "tilt: {to: 45 deg, step: 10 deg}")
+                .replaceFirst("(?m)^supply: .*\n", "");
+        window = TrialWindow.on(on, file, few);
     }
 
     private static void waitFor(BooleanSupplier met) {

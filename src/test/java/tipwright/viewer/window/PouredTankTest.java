@@ -25,7 +25,6 @@ import org.testfx.util.WaitForAsyncUtils;
 import tipwright.design.tank.CaseName;
 import tipwright.viewer.OneScreen;
 import tipwright.viewer.Patience;
-import tipwright.viewer.start.DesignName;
 
 /** A tank that is poured over its rim: the window, its picture and its answer speak of no outlet, whatever load is shown. */
 @ExtendWith({OneScreen.class, ApplicationExtension.class})
@@ -41,15 +40,13 @@ class PouredTankTest {
 
     @Start
     void start(Stage on) throws IOException {
-        Path file = folder.resolve("barrel.yaml");
         // few tilts and no supply, which take the same words
-        Files.writeString(
-                file,
+        window = TrialWindow.on(
+                on,
+                folder.resolve("barrel.yaml"),
                 Files.readString(Path.of("geometry", "lime-barrel.yaml"))
                         .replaceFirst("step: 2 deg", "step: 10 deg")
                         .replaceFirst("(?m)^supply: .*\n", ""));
-        window = WindowProgram.open(on, new DesignName(file.toString(), false), folder.resolve("unsaved"));
-        on.show();
     }
 
     @Test

@@ -4,7 +4,6 @@ package tipwright.viewer.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.BooleanSupplier;
 import javafx.scene.control.Labeled;
@@ -30,7 +29,6 @@ import tipwright.viewer.OneScreen;
 import tipwright.viewer.Patience;
 import tipwright.viewer.Trial;
 import tipwright.viewer.scene.Picture;
-import tipwright.viewer.start.DesignName;
 
 /** The map of where a pin may go, in the window. */
 @ExtendWith({OneScreen.class, ApplicationExtension.class})
@@ -46,11 +44,7 @@ class WhereTest {
 
     @Start
     void start(Stage on) throws IOException {
-        Path file = folder.resolve("zoned.yaml");
-        Files.writeString(file, Trial.zonedText());
-        window = WindowProgram.open(on, new DesignName(file.toString(), false), folder.resolve("unsaved"));
-        on.show();
-        window.picture().requestFocus();
+        window = TrialWindow.on(on, folder.resolve("zoned.yaml"), Trial.zonedText());
     }
 
     private static void waitFor(BooleanSupplier met) {

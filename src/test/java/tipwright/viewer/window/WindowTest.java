@@ -4,6 +4,7 @@ package tipwright.viewer.window;
 import static org.assertj.core.api.Assertions.assertThat;
 import static tipwright.Swap.swap;
 import static tipwright.viewer.Patience.press;
+import static tipwright.viewer.Patience.words;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -32,7 +33,6 @@ import tipwright.viewer.OneScreen;
 import tipwright.viewer.Patience;
 import tipwright.viewer.Trial;
 import tipwright.viewer.scene.Camera;
-import tipwright.viewer.start.DesignName;
 
 /** The window, used as a person would. */
 @ExtendWith({OneScreen.class, ApplicationExtension.class})
@@ -56,9 +56,7 @@ class WindowTest {
 
     private void open(Stage on) throws IOException {
         stage = on;
-        window = WindowProgram.open(on, new DesignName(file.toString(), false), folder.resolve("unsaved"));
-        on.show();
-        window.picture().requestFocus();
+        window = TrialWindow.on(on, file);
     }
 
     @AfterEach
@@ -72,10 +70,6 @@ class WindowTest {
 
     private static void waitFor(BooleanSupplier met) {
         Patience.waitFor(20, met);
-    }
-
-    private static String words(FxRobot robot, String id) {
-        return robot.lookup(id).<Labeled>query().getText();
     }
 
     private double degrees() {
