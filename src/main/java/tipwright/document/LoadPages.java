@@ -13,6 +13,7 @@ import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.Direction;
 import tipwright.report.Envelope;
+import tipwright.report.FillSection;
 import tipwright.report.Peak;
 import tipwright.report.Scale;
 import tipwright.time.Cycle;
@@ -48,7 +49,7 @@ final class LoadPages {
                     CaseName.about(c.name(), analysis.design().tank()),
                     peak(Peak.force(List.of(c), Peak.Tilts.ALL, true)),
                     peak(Peak.force(List.of(c), Peak.Tilts.ALL, false)),
-                    Quantities.show(c.load().residual(), Kind.VOLUME, units));
+                    stays(c.load().residual()));
         }
         grid.to(page);
         FixedTable bearings = new FixedTable(
@@ -72,6 +73,11 @@ final class LoadPages {
             }
         }
         bearings.to(page);
+    }
+
+    private String stays(double volume) {
+        double holds = analysis.vessel().solid().whole().volume();
+        return FillSection.allOut(volume / holds) ? "all out" : Quantities.show(volume, Kind.VOLUME, units);
     }
 
     private String peak(@Nullable Peak peak) {

@@ -92,12 +92,17 @@ public final class FillSection {
         return told.toString();
     }
 
+    /** Whether a share of what a tank holds that stays in it is nothing to speak of. */
+    public static boolean allOut(double share) {
+        return share < NOTHING;
+    }
+
     private String residue(Emptying.Residue left, Design design) {
-        String stays = left.share() < NOTHING
+        String stays = allOut(left.share())
                 ? "all out"
                 : show(left.volume(), Kind.VOLUME) + " (" + Scale.percent().show(left.share()) + ") is left";
         Double needed = left.tiltNeeded();
-        if (needed != null && needed <= design.tilt().from() && left.share() < NOTHING) {
+        if (needed != null && needed <= design.tilt().from() && allOut(left.share())) {
             return "all out before the tank moves.";
         }
         String at = " at " + Scale.angle().show(design.tilt().to()) + "; ";
