@@ -42,6 +42,9 @@ public record Finding(
     /** Two figures nearer than this, as a share, are one. */
     private static final double ROUNDING = 1e-6;
 
+    /** The most decimals of an angle. */
+    private static final int MOST_DECIMALS = 6;
+
     /** One that stands for itself; of what cannot be told, a value is missing. */
     public Finding(
             String id,
@@ -144,9 +147,25 @@ public record Finding(
         return figure(has());
     }
 
-    /** One of its figures; a length with the digits that tell it from the one beside it. */
+    /** One of its figures; a length or an angle with the digits that tell it from the one beside it. */
     public Text figure(double si) {
-        return kind == Kind.LENGTH ? Text.length(si, si == needs() ? has() : needs()) : show(si);
+        double beside = si == needs() ? has() : needs();
+        return switch (kind) {
+            case LENGTH -> Text.length(si, beside);
+            case ANGLE -> Text.degrees(si, apart(Math.toDegrees(si), Math.toDegrees(beside)));
+            default -> show(si);
+        };
+    }
+
+    /** How many decimals tell one number from another, from two on; fewer where it needs none. */
+    private static int apart(double number, double beside) {
+        int most = 2;
+        while (most < MOST_DECIMALS
+                && Math.abs(number - beside) > 1e-9 * Math.abs(number)
+                && Text.number(number, most).equals(Text.number(beside, most))) {
+            most++;
+        }
+        return decimals(number, most);
     }
 
     /** A length, an angle or the like that may be so much at most: 'it sinks at 80 mm/s, 100 mm/s allowed'. */
