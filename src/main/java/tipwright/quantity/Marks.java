@@ -95,7 +95,8 @@ public final class Marks {
      */
     static String apart(double m, double beside, UnitSystem units) {
         if (!Double.isFinite(m)) {
-            return Quantities.number(m) + " " + Quantities.unit(Kind.LENGTH, units).name();
+            return Quantities.number(m) + " "
+                    + Quantities.unit(Kind.LENGTH, units).name();
         }
         boolean alone = !Double.isFinite(beside) || Math.abs(m - beside) <= SAME * Math.abs(m);
         if (units == UnitSystem.US && (alone || !inches(m).equals(inches(beside)))) {

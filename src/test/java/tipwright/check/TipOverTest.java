@@ -216,10 +216,14 @@ class TipOverTest {
         double side = 2 * Math.PI * 0.3 * 0.3;
         double end = 2 * 0.6 * 0.2;
         Blown blown = blown(side, end, 0.3);
-        assertThat(wheels.utilisation()).isCloseTo(1.5 * blown.worst(), within(1e-6)).isGreaterThan(bare.utilisation());
+        assertThat(wheels.utilisation())
+                .isCloseTo(1.5 * blown.worst(), within(1e-6))
+                .isGreaterThan(bare.utilisation());
         assertThat(wheels.note().metric())
                 .endsWith(String.format(
-                        Locale.ROOT, " and %.2f m2 of the wheels, none of the frame (frame.members missing)", blown.area()));
+                        Locale.ROOT,
+                        " and %.2f m2 of the wheels, none of the frame (frame.members missing)",
+                        blown.area()));
     }
 
     @Test

@@ -120,7 +120,7 @@ class ReportNumbersTest {
         double tolerance =
                 switch (kind) {
                     case RATIO -> 0.000501;
-                    // whole millimetres from 10 mm on, tenths below
+                        // whole millimetres from 10 mm on, tenths below
                     case LENGTH -> Math.abs(si) >= 0.00995 ? 0.000501 : 0.0000501;
                     default -> 0.000501 * Math.abs(si) + 1e-9;
                 };

@@ -11,8 +11,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 class LengthsApartTest {
     @ParameterizedTest
     @CsvSource({
-        "1234.5, 1235 mm", "400.2, 400 mm", "10.04, 10 mm", "9.96, 10 mm", "9.94, 9.9 mm", "0.4321, 0.4 mm", "0.04, 0.04 mm",
-        "0, 0 mm", "-12.6, -13 mm", "-0.43, -0.4 mm"
+        "1234.5, 1235 mm",
+        "400.2, 400 mm",
+        "10.04, 10 mm",
+        "9.96, 10 mm",
+        "9.94, 9.9 mm",
+        "0.4321, 0.4 mm",
+        "0.04, 0.04 mm",
+        "0, 0 mm",
+        "-12.6, -13 mm",
+        "-0.43, -0.4 mm"
     })
     void aloneItIsToTheNearestMark(double mm, String shown) {
         assertThat(Text.amount(mm / 1000, Kind.LENGTH).metric()).isEqualTo(shown);

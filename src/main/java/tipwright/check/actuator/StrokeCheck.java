@@ -74,9 +74,7 @@ public final class StrokeCheck implements Check {
                         Text.amount(finding.needs() - finding.has(), Kind.LENGTH),
                         Text.amount(finding.needs(), Kind.LENGTH))
                 : Text.of(
-                        "the actuator has {} of stroke left " + end + ", {} wanted",
-                        finding.there(),
-                        finding.needed());
+                        "the actuator has {} of stroke left " + end + ", {} wanted", finding.there(), finding.needed());
     }
 
     @Override

@@ -46,8 +46,7 @@ class AnswerTest {
     @Start
     void start(Stage on) throws IOException {
         file = folder.resolve("trial.yaml");
-        String text = swap(
-                Trial.zonedText(), "frame-pin-joint: {diameter: 25 mm", "frame-pin-joint: {diameter: 14 mm");
+        String text = swap(Trial.zonedText(), "frame-pin-joint: {diameter: 25 mm", "frame-pin-joint: {diameter: 14 mm");
         window = TrialWindow.on(on, file, text);
     }
 
