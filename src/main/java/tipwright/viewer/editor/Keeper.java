@@ -8,6 +8,7 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.concurrent.locks.ReentrantLock;
 import org.jspecify.annotations.Nullable;
 import tipwright.check.SideThreads;
 
@@ -24,6 +25,7 @@ final class Keeper {
     /** What is still to be written; null: nothing. An empty one takes away what is there. */
     private final AtomicReference<@Nullable Optional<String>> next = new AtomicReference<>();
 
+    private final ReentrantLock writing = new ReentrantLock();
     private final Thread atEnd = new Thread(this::write, "last of the unsaved work");
 
     Keeper(Recovery recovery) {
@@ -50,10 +52,16 @@ final class Keeper {
         }
     }
 
-    private synchronized void write() {
-        Optional<String> last = next.getAndSet(null);
-        if (last != null) {
-            recovery.keep(last.orElse(null));
+    private void write() {
+        // one after the other, so that what is older never comes to lie over what is newer
+        writing.lock();
+        try {
+            Optional<String> last = next.getAndSet(null);
+            if (last != null) {
+                recovery.keep(last.orElse(null));
+            }
+        } finally {
+            writing.unlock();
         }
     }
 

@@ -57,13 +57,12 @@ final class HeldKeys {
     boolean pressed(KeyCode key, BooleanSupplier work) {
         long now = clock.getAsLong();
         Held before = held.get(key);
-        boolean steps = STEPS.contains(key);
-        if (before != null
-                && before.taken
-                && now - before.last < FORGOTTEN
-                && !(steps && now - before.done > before.took)) {
-            held.put(key, new Held(true, before.took, before.done, now));
-            return true;
+        if (before != null && before.taken && now - before.last < FORGOTTEN) {
+            boolean step = STEPS.contains(key) && now - before.done > before.took;
+            if (!step) {
+                held.put(key, new Held(true, before.took, before.done, now));
+                return true;
+            }
         }
         boolean taken = work.getAsBoolean();
         long done = clock.getAsLong();
