@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.load;
 
+import java.util.concurrent.locks.ReentrantLock;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.design.tank.Interior;
@@ -20,8 +21,8 @@ public final class Vessel {
 
     private final Interior interior;
     private final Solid solid;
-    private final Object roughLock = new Object();
-    private final Object fineLock = new Object();
+    private final ReentrantLock roughLock = new ReentrantLock();
+    private final ReentrantLock fineLock = new ReentrantLock();
     private volatile @Nullable Polyhedron rough;
     private volatile @Nullable Polyhedron fine;
 
@@ -72,24 +73,30 @@ public final class Vessel {
     }
 
     private Polyhedron makeRough() {
-        synchronized (roughLock) {
+        roughLock.lock();
+        try {
             Polyhedron made = rough;
             if (made == null) {
                 made = faceted(ROUGH);
                 rough = made;
             }
             return made;
+        } finally {
+            roughLock.unlock();
         }
     }
 
     private Polyhedron makeFine() {
-        synchronized (fineLock) {
+        fineLock.lock();
+        try {
             Polyhedron made = fine;
             if (made == null) {
                 made = faceted(FINE);
                 fine = made;
             }
             return made;
+        } finally {
+            fineLock.unlock();
         }
     }
 
