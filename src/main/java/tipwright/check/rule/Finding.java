@@ -136,17 +136,17 @@ public record Finding(
 
     /** What the job asks for, as it is shown. */
     public Text needed() {
-        return figure(needs());
+        return kind == Kind.LENGTH ? figure(needs()) : show(needs());
     }
 
     /** What is there, as it is shown. */
     public Text there() {
-        return figure(has());
+        return kind == Kind.LENGTH ? figure(has()) : show(has());
     }
 
-    /** One of its figures; a length with the digits that tell it from the one beside it. */
+    /** One of its figures, for a table; a length with the digits that tell it from the one beside it. */
     public Text figure(double si) {
-        return kind == Kind.LENGTH ? Text.length(si, si == needs() ? has() : needs()) : show(si);
+        return kind == Kind.LENGTH ? Text.length(si, si == needs() ? has() : needs()) : Text.amount(si, kind);
     }
 
     /** A length, an angle or the like that may be so much at most: 'it sinks at 80 mm/s, 100 mm/s allowed'. */
