@@ -31,6 +31,7 @@ import tipwright.check.joint.CrossMemberCheck;
 import tipwright.check.joint.FatigueCheck;
 import tipwright.check.joint.LinkCheck;
 import tipwright.check.joint.LugCheck;
+import tipwright.check.joint.LugFootCheck;
 import tipwright.check.joint.LugSideCheck;
 import tipwright.check.joint.PinCheck;
 import tipwright.check.joint.PlayCheck;
@@ -119,6 +120,7 @@ public final class Checks {
                 new WeldCheck(),
                 new BoltCheck(),
                 new LugCheck(),
+                new LugFootCheck(),
                 new CrossMemberCheck(),
                 new LinkCheck(),
                 new ShellCheck(walls),

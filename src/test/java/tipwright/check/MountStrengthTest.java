@@ -19,6 +19,7 @@ import tipwright.check.joint.JointLoad;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.joint.Fastening;
+import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.strength.PinStress;
 import tipwright.strength.RectangularTube;
@@ -76,6 +77,29 @@ class MountStrengthTest {
         assertThat(frame.plus(tank.tilted(row.tilt())).norm()).isLessThan(1e-6 * frame.norm());
         Vec3 onFrame = load(analysis, "bearing-1", "frame").at(row.pose(), b).force();
         assertThat(onFrame.minus(b.bearings().get(0)).norm()).isLessThan(1e-9);
+    }
+
+    /** Geometry: a hole of 25 mm reaches 12.5 mm down from the pin, and the weld climbs up by its leg of 6 mm: 18.5 mm. */
+    @Test
+    void aLugsHoleEndsBeforeItsWeld() throws CannotComputeException {
+        Vec2 pin = Examples.read(Examples.BOX).drive().skeleton(Vec2.ZERO).place("frame-pin");
+        for (double off : new double[] {18, 19}) {
+            double y = 1000 * Objects.requireNonNull(pin).y() - off;
+            Result result = Checker.check(Examples.read(Examples.BOX
+                    + "fastenings:\n"
+                    + "  - joint: frame-pin\n"
+                    + "    weld: {at: [" + 1000 * pin.x() + " mm, " + y
+                    + " mm, 0 mm], leg: 6 mm, rectangle: {u: 60 mm, v: 50 mm}}\n"
+                    + "    lug: {width: 60 mm, thickness: 10 mm, hole: 25 mm, end: 35 mm, plates: 2}\n"));
+            List<Finding> found = result.findings().stream()
+                    .filter(f -> f.id().equals("lug-foot/frame-pin"))
+                    .toList();
+            assertThat(found).singleElement().satisfies(f -> {
+                assertThat(f.verdict()).isEqualTo(off < 18.5 ? Verdict.FAIL : Verdict.PASS);
+                assertThat(f.demand()).isCloseTo(off / 1000, within(1e-9));
+                assertThat(f.capacity()).isCloseTo(0.0185, within(1e-12));
+            });
+        }
     }
 
     /** By hand: frictionless push of a full box at the start, straight lug with its weld 50 mm below the pin. */

@@ -15,7 +15,6 @@ import tipwright.design.joint.Fastening;
 import tipwright.design.joint.FilletWeld;
 import tipwright.design.joint.Lug;
 import tipwright.design.tank.Attached;
-import tipwright.geometry.Vec2;
 import tipwright.linkage.Joint;
 import tipwright.linkage.Skeleton;
 import tipwright.quantity.Kind;
@@ -179,21 +178,6 @@ final class AroundRules {
             if (on != null && !on.equals("tank")) {
                 known(path + ".on", on, bodies, "part");
             }
-            pinOffWeld(path, fastenings.get(i), skeleton);
-        }
-    }
-
-    /** The metal of a lug goes on below its hole. */
-    private void pinOffWeld(String path, Fastening fastening, Skeleton skeleton) {
-        Lug lug = fastening.lug();
-        FilletWeld weld = fastening.weld();
-        Vec2 pin = skeleton.place(fastening.joint());
-        if (lug != null && weld != null && pin != null && weld.off(pin) <= lug.hole() / 2) {
-            facts.wrong(
-                    path + ".weld.at",
-                    "the weld lies " + Facts.say(weld.off(pin), Kind.LENGTH) + " from the middle of the "
-                            + fastening.joint() + ", so the lug's " + Facts.say(lug.hole(), Kind.LENGTH)
-                            + " hole reaches into it; put the weld where the lug ends, further from the pin");
         }
     }
 

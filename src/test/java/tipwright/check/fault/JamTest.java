@@ -59,7 +59,7 @@ class JamTest {
         List<Finding> found = jam(yaml);
         assertThat(found.get(0).demand()).isCloseTo(Math.sqrt(sigma * sigma + 3 * tau * tau), within(1.0));
         assertThat(found.get(0).factor()).isEqualTo(1);
-        assertThat(found.get(1).note().toString()).contains("not checked");
+        assertThat(found.get(1).verdict()).isEqualTo(Verdict.NOT_CHECKED);
         // the straight line from 10 to 4 mm/s ends at 10/6 of the rating
         String line = yaml.replace("push: 12 kN", "speed: {no-load: 10 mm/s, rated: 4 mm/s}, push: 12 kN");
         assertThat(jam(line).get(0).demand() / found.get(0).demand()).isCloseTo(10.0 / 12, within(1e-9));
