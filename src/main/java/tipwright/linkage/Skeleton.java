@@ -3,7 +3,6 @@ package tipwright.linkage;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
 
 /**
@@ -54,17 +53,6 @@ public record Skeleton(List<String> bodies, int tank, List<Joint> joints, Strut 
             add(places, actuator.onB());
         }
         return places.size() == 2 && !slides(body) ? List.copyOf(places) : List.of();
-    }
-
-    /** Where a joint is, or the frame-pin or tank-pin of an actuator between frame and tank, m, stowed; null: no such place. */
-    public @Nullable Vec2 place(String name) {
-        for (Joint j : joints) {
-            if (j.name().equals(name)) {
-                return j.at();
-            }
-        }
-        boolean frame = name.equals("frame-pin") && actuator.a() == 0;
-        return frame ? actuator.onA() : name.equals("tank-pin") && actuator.b() == tank ? actuator.onB() : null;
     }
 
     /** Whether a body, by number, slides on another, or another on it. */

@@ -82,7 +82,7 @@ class MountStrengthTest {
     /** Geometry: a hole of 25 mm reaches 12.5 mm down from the pin, and the weld climbs up by its leg of 6 mm: 18.5 mm. */
     @Test
     void aLugsHoleEndsBeforeItsWeld() throws CannotComputeException {
-        Vec2 pin = Examples.read(Examples.BOX).drive().skeleton(Vec2.ZERO).place("frame-pin");
+        Vec2 pin = Examples.read(Examples.BOX).drive().places(Vec2.ZERO).get("frame-pin");
         for (double off : new double[] {18, 19}) {
             double y = 1000 * Objects.requireNonNull(pin).y() - off;
             Result result = Checker.check(Examples.read(Examples.BOX

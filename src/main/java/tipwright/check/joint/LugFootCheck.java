@@ -78,7 +78,7 @@ public final class LugFootCheck implements Check {
         for (Fastening fastening : design.fastenings()) {
             Lug lug = fastening.lug();
             FilletWeld weld = fastening.weld();
-            Vec2 pin = design.drive().skeleton(design.pivot().at()).place(fastening.joint());
+            Vec2 pin = design.drive().places(design.pivot().at()).get(fastening.joint());
             double off = weld == null || pin == null ? Double.NaN : weld.off(pin);
             if (lug != null && weld != null && off >= 0) {
                 double wanted = lug.hole() / 2 + weld.leg();
