@@ -41,7 +41,7 @@ public final class LugFootCheck implements Check {
 
     @Override
     public String rule() {
-        return "From the middle of the pin to the foot of its lug there is more than half the hole and the leg of the weld that climbs up"
+        return "From the middle of the pin to the foot of its lug there is more than half the hole and the leg of the weld on"
                 + " the plate, or the hole is cut into the weld.";
     }
 
