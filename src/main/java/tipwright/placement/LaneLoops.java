@@ -167,6 +167,11 @@ final class LaneLoops {
         }
     }
 
+    /** Square of the load of one bearing under a force along the drive; the compiler puts it into the loops. */
+    private static float square(float f, float size, float along, float side, float way, float share, float weight) {
+        return f * f * size * share + f * along + way * Math.abs(f) * side + weight;
+    }
+
     /** A moment with the friction of one bearing. */
     static void friction(
             float alone,
@@ -182,8 +187,7 @@ final class LaneLoops {
             int lanes) {
         float rubs = way * radius;
         for (int j = 0; j < lanes; j++) {
-            float f = force[j];
-            float square = f * f * size[j] * share + f * along[j] + way * Math.abs(f) * side[j] + weight;
+            float square = square(force[j], size[j], along[j], side[j], way, share, weight);
             moment[j] = alone + rubs * (float) Math.sqrt(Math.abs(square));
         }
     }
@@ -202,8 +206,7 @@ final class LaneLoops {
             int lanes) {
         float rubs = way * radius;
         for (int j = 0; j < lanes; j++) {
-            float f = force[j];
-            float square = f * f * size[j] * share + f * along[j] + way * Math.abs(f) * side[j] + weight;
+            float square = square(force[j], size[j], along[j], side[j], way, share, weight);
             moment[j] += rubs * (float) Math.sqrt(Math.abs(square));
         }
     }
@@ -229,8 +232,7 @@ final class LaneLoops {
             float weight,
             int lanes) {
         for (int j = 0; j < lanes; j++) {
-            float f = force[j];
-            float square = f * f * size[j] * share + f * along[j] + way * Math.abs(f) * side[j] + weight;
+            float square = square(force[j], size[j], along[j], side[j], way, share, weight);
             most[j] = Math.max(most[j], square);
         }
     }
