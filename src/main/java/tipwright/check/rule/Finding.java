@@ -231,47 +231,23 @@ public record Finding(
     public Finding under(String condition) {
         String load = worst.loadCase() == null ? condition : worst.loadCase() + ", " + condition;
         Extreme there = new Extreme(worst.value(), worst.tilt(), load, worst.direction());
-        return new Finding(
-                id,
-                title,
-                demand,
-                capacity,
-                factor,
-                kind,
-                sense,
-                utilisation,
-                there,
-                verdict,
-                source,
-                note,
-                then,
-                missing);
+        return changed(title, there, verdict);
     }
 
     /** The same with another verdict. */
     public Finding judged(Verdict other) {
-        return new Finding(
-                id,
-                title,
-                demand,
-                capacity,
-                factor,
-                kind,
-                sense,
-                utilisation,
-                worst,
-                other,
-                source,
-                note,
-                then,
-                missing);
+        return changed(title, worst, other);
     }
 
     /** The same under another title. */
     public Finding titled(String other) {
+        return changed(other, worst, verdict);
+    }
+
+    private Finding changed(String title, Extreme worst, Verdict verdict) {
         return new Finding(
                 id,
-                other,
+                title,
                 demand,
                 capacity,
                 factor,
