@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -100,7 +101,7 @@ public record Parts(Part normal, Part fault, List<String> skipped) {
                 && !check.traits().contains(Trait.SLOW);
     }
 
-    /** Runs checks on one half; each once. */
+    /** What checks find on one half; each is run once. */
     private static final class Halves {
         private final Analysis analysis;
         private final Map<String, List<Finding>> known = new HashMap<>();
@@ -109,18 +110,11 @@ public record Parts(Part normal, Part fault, List<String> skipped) {
             this.analysis = analysis;
         }
 
-        /** The finding of the same part; empty when nothing of it belongs here. */
+        /** The finding of the same part, of a check that was run; empty when nothing of it belongs here. */
         Optional<Finding> twin(Check check, Finding finding) {
-            if (analysis.cases().isEmpty()) {
-                return Optional.empty();
-            }
-            return found(check).stream()
+            return Objects.requireNonNull(known.get(check.id())).stream()
                     .filter(f -> f.id().equals(finding.id()) && f.verdict() != Verdict.NOT_CHECKED)
                     .findFirst();
-        }
-
-        private List<Finding> found(Check check) {
-            return known.computeIfAbsent(check.id(), id -> check.run(analysis));
         }
 
         /** Runs a check; what comes back keeps what it found. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.check.rule.Check;
@@ -90,17 +91,13 @@ final class TimedHalves {
     }
 
     private List<Finding> found(Check check, Occasion when) {
-        return known.computeIfAbsent(check.id() + when, id -> made(check, when));
+        return Objects.requireNonNull(known.get(check.id() + when));
     }
 
-    private List<Finding> made(Check check, Occasion when) {
-        Timing timing = when == Occasion.NORMAL ? normal : fault;
-        return timing == null ? List.of() : check.run(analysis, timing);
-    }
-
-    /** Runs a check on one half; what comes back keeps what it found. */
+    /** Runs a check on one half; what comes back keeps what it found. All that is asked for afterwards has to be run. */
     Runnable run(Check check, Occasion when) {
-        List<Finding> found = made(check, when);
+        Timing timing = when == Occasion.NORMAL ? normal : fault;
+        List<Finding> found = timing == null ? List.of() : check.run(analysis, timing);
         return () -> known.put(check.id() + when, found);
     }
 }
