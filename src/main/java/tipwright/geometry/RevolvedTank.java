@@ -2,7 +2,6 @@
 package tipwright.geometry;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A cylinder about any axis with a head on each end; inside dimensions. Cuts are exact up to the quadrature along the
@@ -22,7 +21,7 @@ public final class RevolvedTank implements Solid {
     private final Stretch[] stretches;
     private final Nodes nodes = new Nodes();
     private final Moments whole;
-    private volatile @Nullable Skin skin;
+    private final MadeOnce<Skin> skin = new MadeOnce<>(this::makeSkin);
 
     private RevolvedTank(Vec3 middle, Vec3 axis, double radius, List<Stretch> profile) {
         this.middle = middle;
@@ -133,12 +132,7 @@ public final class RevolvedTank implements Solid {
 
     @Override
     public Skin skin() {
-        Skin made = skin;
-        if (made == null) {
-            made = makeSkin();
-            skin = made;
-        }
-        return made;
+        return skin.get();
     }
 
     private Skin makeSkin() {

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.load;
 
-import java.util.concurrent.locks.ReentrantLock;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.design.tank.Interior;
+import tipwright.geometry.MadeOnce;
 import tipwright.geometry.Polyhedron;
 import tipwright.geometry.Solid;
 import tipwright.geometry.Vec3;
@@ -21,10 +21,8 @@ public final class Vessel {
 
     private final Interior interior;
     private final Solid solid;
-    private final ReentrantLock roughLock = new ReentrantLock();
-    private final ReentrantLock fineLock = new ReentrantLock();
-    private volatile @Nullable Polyhedron rough;
-    private volatile @Nullable Polyhedron fine;
+    private final MadeOnce<Polyhedron> rough = new MadeOnce<>(() -> faceted(ROUGH));
+    private final MadeOnce<Polyhedron> fine = new MadeOnce<>(() -> faceted(FINE));
 
     private Vessel(Interior interior) {
         this.interior = interior;
@@ -62,42 +60,12 @@ public final class Vessel {
 
     /** With flat faces; what is cut from it is brought in step with the exact solid. */
     Polyhedron rough() {
-        Polyhedron made = rough;
-        return made == null ? makeRough() : made;
+        return rough.get();
     }
 
     /** With flat faces that are near enough for a heap that is cut twice. */
     Polyhedron fine() {
-        Polyhedron made = fine;
-        return made == null ? makeFine() : made;
-    }
-
-    private Polyhedron makeRough() {
-        roughLock.lock();
-        try {
-            Polyhedron made = rough;
-            if (made == null) {
-                made = faceted(ROUGH);
-                rough = made;
-            }
-            return made;
-        } finally {
-            roughLock.unlock();
-        }
-    }
-
-    private Polyhedron makeFine() {
-        fineLock.lock();
-        try {
-            Polyhedron made = fine;
-            if (made == null) {
-                made = faceted(FINE);
-                fine = made;
-            }
-            return made;
-        } finally {
-            fineLock.unlock();
-        }
+        return fine.get();
     }
 
     private Polyhedron faceted(double share) {
