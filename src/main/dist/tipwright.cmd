@@ -39,6 +39,9 @@ if %TIPWRIGHT_FEATURE% LSS 17 goto old
 rem The quick compiler alone starts sooner; a search runs long enough for the thorough one.
 :start
 set "TIPWRIGHT_COMPILER=-XX:TieredStopAtLevel=1"
+set "TIPWRIGHT_SHORT=-XX:Tier3BackEdgeThreshold=10000 -Xmn24m -Dsun.reflect.inflationThreshold=100000"
+if "%~1"=="" set "TIPWRIGHT_COMPILER=%TIPWRIGHT_COMPILER% %TIPWRIGHT_SHORT%"
+if "%~1"=="check" set "TIPWRIGHT_COMPILER=%TIPWRIGHT_COMPILER% %TIPWRIGHT_SHORT%"
 if "%~1"=="place" set "TIPWRIGHT_COMPILER=-XX:+TieredCompilation"
 if "%~1"=="tolerance" set "TIPWRIGHT_COMPILER=-XX:+TieredCompilation"
 "%TIPWRIGHT_JAVA%" -XX:+UseSerialGC %TIPWRIGHT_COMPILER% -XX:-UsePerfData -jar "%~dp0..\tipwright.jar" %*

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.command;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -40,6 +41,12 @@ final class CheckCommand implements Callable<Integer> {
 
     @Option(names = "--out", paramLabel = "FILE", description = "Write to this file instead of the screen.")
     private @Nullable Path file;
+
+    /** Checks a design with no option given. */
+    static int check(@Nullable String design, PrintWriter out, PrintWriter err, Tipwright root) throws FailedException {
+        return new CheckRun(out, err, root.terminal())
+                .run(root.headstart().design(design), CheckRun.Form.TEXT, new Shown(), null);
+    }
 
     /** At most one of these. */
     static final class Form {

@@ -34,7 +34,9 @@ final class CommandRun {
 
     private static int run(String[] args, PrintWriter out, PrintWriter err, Tipwright root) {
         try {
-            return line(args, out, err, root).execute(args);
+            return plain(args)
+                    ? plainly(args[1], out, err, root)
+                    : line(args, out, err, root).execute(args);
         } catch (StackOverflowError | OutOfMemoryError e) {
             err.println("tipwright: the machine ran out of memory ("
                     + e.getClass().getSimpleName() + "); try a coarser tilt step or a smaller mesh");
@@ -43,6 +45,30 @@ final class CommandRun {
             err.println("tipwright: " + fault(e));
             return Exit.CANNOT_COMPUTE;
         }
+    }
+
+    /** Whether a line asks for a check of a design and for nothing else: most do, and need no parser. */
+    private static boolean plain(String[] args) {
+        return args.length == 2
+                && args[0].equals("check")
+                && !args[1].isEmpty()
+                && args[1].charAt(0) != '-'
+                && args[1].charAt(0) != '@'; // a file of arguments
+    }
+
+    /** What {@link CheckCommand} does with such a line. */
+    private static int plainly(String design, PrintWriter out, PrintWriter err, Tipwright root) {
+        try {
+            return CheckCommand.check(design, out, err, root);
+        } catch (FailedException | RuntimeException e) {
+            return told(e, err);
+        }
+    }
+
+    /** What went wrong in one sentence; gives the exit code. */
+    private static int told(Exception e, PrintWriter err) {
+        err.println("tipwright: " + sentence(e));
+        return e instanceof FailedException f ? f.code() : Exit.CANNOT_COMPUTE;
     }
 
     /** The commands that these arguments may need: setting up all of them takes longer than most checks. */
@@ -62,10 +88,7 @@ final class CommandRun {
                 .setErr(err)
                 .setColorScheme(colours)
                 .setCaseInsensitiveEnumValuesAllowed(true)
-                .setExecutionExceptionHandler((e, failed, parsed) -> {
-                    failed.getErr().println("tipwright: " + sentence(e));
-                    return e instanceof FailedException f ? f.code() : Exit.CANNOT_COMPUTE;
-                });
+                .setExecutionExceptionHandler((e, failed, parsed) -> told(e, failed.getErr()));
     }
 
     /** In the order of the help. */

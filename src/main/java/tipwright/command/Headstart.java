@@ -6,6 +6,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import org.jspecify.annotations.Nullable;
 import tipwright.check.SideThreads;
+import tipwright.design.file.DesignFile;
 
 /**
  * The design that a command line most likely asks for, read on a second processor while the command line is understood. Nothing
@@ -35,6 +36,7 @@ record Headstart(@Nullable String name, @Nullable FutureTask<DesignSource> begun
         if (begun == null || !Objects.equals(asked, name)) {
             return DesignSource.find(asked);
         }
+        DesignFile.prepare(begun::isDone);
         try {
             return begun.get();
         } catch (ExecutionException e) {

@@ -61,8 +61,7 @@ final class Tipwright implements Callable<Integer> {
     @Override
     public Integer call() throws FailedException {
         PrintWriter out = spec.commandLine().getOut();
-        int code = new CheckRun(out, spec.commandLine().getErr(), terminal)
-                .run(headstart.design(null), CheckRun.Form.TEXT, new Shown(), null);
+        int code = CheckCommand.check(null, out, spec.commandLine().getErr(), this);
         out.println();
         out.println("That was the example design '" + DesignSource.DEMO + "'. For your own:");
         out.println("  tipwright new my-tank.yaml      creates a design file to start from");

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
@@ -24,6 +25,16 @@ public final class DesignFile {
     public static Reading read(Path file) {
         Path folder = file.toAbsolutePath().getParent();
         return read(file.toString(), file, NamedFiles.folder(folder == null ? file : folder));
+    }
+
+    /**
+     * Makes ready what any reading needs, while another thread reads; whoever does not call this only waits longer.
+     *
+     * @param enough whether to stop
+     */
+    public static void prepare(BooleanSupplier enough) {
+        PartsShelf.prepare();
+        Shape.ahead(Design.class, enough);
     }
 
     private static Reading read(String name, Path file, NamedFiles beside) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.actuator.Actuator;
@@ -70,11 +71,14 @@ final class PartsShelf {
     }
 
     private void addText(String file, String text, Map<String, Map<String, Entry>> shelf) {
-        Problems problems = reader.problems();
-        Node root = YamlText.read(file, text, problems);
-        if (root == null) {
-            return;
+        Node root = YamlText.read(file, text, reader.problems());
+        if (root != null) {
+            addNodes(file, root, shelf);
         }
+    }
+
+    private void addNodes(String file, Node root, Map<String, Map<String, Entry>> shelf) {
+        Problems problems = reader.problems();
         SourceMap sources = new SourceMap(file, root);
         if (!(root instanceof Node.Fields top) || !Version.isFirst("tipwright-parts", top, problems)) {
             if (!(root instanceof Node.Fields)) {
@@ -187,11 +191,43 @@ final class PartsShelf {
         shippedRead = true;
         for (String file : SHIPPED) {
             try {
-                String text = new String(reader.shippedBytes(file, LARGEST), StandardCharsets.UTF_8);
-                addText(file, text, shipped);
-            } catch (IOException lost) {
-                throw new IllegalStateException("the program's own parts file " + file + " is lost", lost);
+                reader.shippedBytes(file, LARGEST);
+            } catch (IOException unread) {
+                throw lost(file, unread);
             }
+            addNodes(file, Objects.requireNonNull(Shipped.NODES.get(file)), shipped);
+        }
+    }
+
+    /** Reads the parts files that came with the program, so that another thread that reads soon finds them read. */
+    static void prepare() {
+        Objects.requireNonNull(Shipped.NODES);
+    }
+
+    private static IllegalStateException lost(String file, Throwable why) {
+        return new IllegalStateException("the program's own parts file " + file + " is lost", why);
+    }
+
+    /** The parts files that came with the program, read when they are first asked for. */
+    private static final class Shipped {
+        static final Map<String, Node> NODES = read();
+
+        private static Map<String, Node> read() {
+            Map<String, Node> nodes = new LinkedHashMap<>();
+            for (String file : SHIPPED) {
+                Problems problems = new Problems();
+                try {
+                    String text = new String(NamedFiles.shipped().read(file, LARGEST), StandardCharsets.UTF_8);
+                    Node root = YamlText.read(file, text, problems);
+                    if (root == null) {
+                        throw new IllegalStateException(problems.inOrder().toString());
+                    }
+                    nodes.put(file, root);
+                } catch (IOException unread) {
+                    throw lost(file, unread);
+                }
+            }
+            return Map.copyOf(nodes);
         }
     }
 }

@@ -6,9 +6,14 @@ import java.lang.reflect.Constructor;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.key.Choice;
 import tipwright.design.key.Loaded;
@@ -91,6 +96,28 @@ record Shape(List<Key> keys, Constructor<?> maker) {
 
     static Shape of(Class<?> record) {
         return ALL.get(record);
+    }
+
+    /**
+     * Makes the shapes of a record, of those in it and then of the choices in it, so that another thread that reads soon finds them.
+     *
+     * @param enough whether to stop
+     */
+    static void ahead(Class<?> record, BooleanSupplier enough) {
+        Set<Class<?>> met = new HashSet<>();
+        Deque<Class<?>> next = new ArrayDeque<>(List.of(record));
+        while (!next.isEmpty() && !enough.getAsBoolean()) {
+            Class<?> type = next.removeFirst();
+            if (type.isSealed()) {
+                next.addAll(List.of(type.getPermittedSubclasses()));
+            } else if (type.isRecord()) {
+                for (Key key : of(type).keys) {
+                    if (key.mark(Measured.class) == null && met.add(key.type)) {
+                        next.addLast(key.type);
+                    }
+                }
+            }
+        }
     }
 
     private static Shape made(Class<?> record) {
