@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import org.jspecify.annotations.Nullable;
+import tipwright.check.Checks;
 import tipwright.check.SideThreads;
 import tipwright.design.file.DesignFile;
 
@@ -37,6 +38,9 @@ record Headstart(@Nullable String name, @Nullable FutureTask<DesignSource> begun
             return DesignSource.find(asked);
         }
         DesignFile.prepare(begun::isDone);
+        if (!begun.isDone()) {
+            Checks.all();
+        }
         try {
             return begun.get();
         } catch (ExecutionException e) {

@@ -4,7 +4,6 @@ package tipwright.outline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -76,32 +75,35 @@ public final class OutlineGeometry {
 
     /** Of the corners in the zone, and of where the edges go through its ends. */
     private static Geometry hull(Mesh mesh, ZRange zone) {
-        List<Coordinate> points = new ArrayList<>();
         double[] xyz = mesh.xyz();
+        int[] corners = mesh.corners();
+        double[] points = new double[2 * (xyz.length / 3 + 2 * corners.length)];
+        int count = 0;
         for (int i = 0; i < xyz.length; i += 3) {
             if (xyz[i + 2] >= zone.from() && xyz[i + 2] <= zone.to()) {
-                points.add(new Coordinate(xyz[i], xyz[i + 1]));
+                points[2 * count] = xyz[i];
+                points[2 * count++ + 1] = xyz[i + 1];
             }
         }
-        for (int edge = 0; edge < mesh.corners().length; edge++) {
-            int next = edge % 3 == 2 ? edge - 2 : edge + 1;
-            int a = mesh.corners()[edge];
-            int b = mesh.corners()[next];
-            crossing(points, mesh, a, b, zone.from());
-            crossing(points, mesh, a, b, zone.to());
+        for (int edge = 0; edge < corners.length; edge++) {
+            int a = 3 * corners[edge];
+            int b = 3 * corners[edge % 3 == 2 ? edge - 2 : edge + 1];
+            count = crossing(points, count, xyz, a, b, zone.from());
+            count = crossing(points, count, xyz, a, b, zone.to());
         }
-        Geometry hull = new ConvexHull(points.toArray(new Coordinate[0]), FACTORY).getConvexHull();
+        Geometry hull = Hull.around(points, count);
         return hull.getDimension() == 2 ? hull : nothing();
     }
 
-    private static void crossing(List<Coordinate> points, Mesh mesh, int from, int to, double z) {
-        double here = mesh.xyz()[3 * from + 2];
-        double share = (z - here) / (mesh.xyz()[3 * to + 2] - here);
-        if (share > 0 && share < 1) {
-            Vec3 a = mesh.vertex(from);
-            Vec3 p = a.plus(mesh.vertex(to).minus(a).times(share));
-            points.add(new Coordinate(p.x(), p.y()));
+    /** Adds where an edge goes through an end of a zone, if it does; gives how many points there are then. */
+    private static int crossing(double[] points, int count, double[] xyz, int a, int b, double z) {
+        double share = (z - xyz[a + 2]) / (xyz[b + 2] - xyz[a + 2]);
+        if (!(share > 0 && share < 1)) {
+            return count;
         }
+        points[2 * count] = xyz[a] + (xyz[b] - xyz[a]) * share;
+        points[2 * count + 1] = xyz[a + 1] + (xyz[b + 1] - xyz[a + 1]) * share;
+        return count + 1;
     }
 
     /** The body between the two ends of the zone, closed there, so that the inside counts too. */
