@@ -38,9 +38,9 @@ final class Assists {
      * @param moment N m, positive clockwise
      */
     record Load(int body, Vec3 stowed, Vec3 force, double moment) {
-        void on(ReactionSolver reactor) {
-            reactor.push(body, stowed.x(), stowed.y(), force.x(), force.y());
-            reactor.turn(body, moment);
+        void on(ReactionSolver solver) {
+            solver.push(body, stowed.x(), stowed.y(), force.x(), force.y());
+            solver.turn(body, moment);
         }
     }
 

@@ -35,7 +35,7 @@ final class Balancer {
     private final @Nullable Wind wind;
     private final JointFriction friction;
     private final BearingSplit split;
-    private final ReactionSolver reactor;
+    private final ReactionSolver solver;
     private final boolean[] carried;
     private final boolean[] paired;
     private final double pivotSense;
@@ -64,10 +64,10 @@ final class Balancer {
         this.assists = new Assists(design, linkage.skeleton());
         this.friction = new JointFriction(design, mechanism);
         this.split = new BearingSplit(design.pivot());
-        this.reactor = linkage.reactor();
+        this.solver = linkage.reactionSolver();
         this.unit = new double[mechanism.joints().size()];
         this.drag = new double[unit.length + 2];
-        this.base = new double[reactor.size()];
+        this.base = new double[solver.size()];
         this.rubbing = new double[drag.length][base.length];
         JointPlan pivot = mechanism.joints().get(mechanism.pivot());
         this.carried = new boolean[mechanism.bodies().size()];
@@ -95,7 +95,7 @@ final class Balancer {
         Vec2 axis = next.place(pivot.a(), pivot.at());
         axisX = axis.x();
         axisY = axis.y();
-        return reactor.moveTo(next) && findRubbing();
+        return solver.moveTo(next) && findRubbing();
     }
 
     /** Springs, weights and wind. */
@@ -116,12 +116,12 @@ final class Balancer {
             if (k < unit.length) {
                 unit[k] = 1;
             }
-            reactor.clear();
-            reactor.drag(unit, k == unit.length ? 1 : 0, k == unit.length + 1 ? 1 : 0);
-            if (!reactor.solve()) {
+            solver.clear();
+            solver.drag(unit, k == unit.length ? 1 : 0, k == unit.length + 1 ? 1 : 0);
+            if (!solver.solve()) {
                 return false;
             }
-            reactor.keep(rubbing[k]);
+            solver.keep(rubbing[k]);
         }
         return true;
     }
@@ -154,13 +154,13 @@ final class Balancer {
     }
 
     private boolean rub(double weight, int sense) {
-        reactor.keep(base);
+        solver.keep(base);
         for (int i = 0; i < REPEATS; i++) {
-            double before = reactor.force();
-            friction.fill(reactor, radial, sense, drag);
-            reactor.combine(base, rubbing, drag);
+            double before = solver.force();
+            friction.fill(solver, radial, sense, drag);
+            solver.combine(base, rubbing, drag);
             share();
-            double force = reactor.force();
+            double force = solver.force();
             if (Math.abs(force - before) <= CLOSE * (Math.abs(force) + weight)) {
                 return true;
             }
@@ -172,15 +172,15 @@ final class Balancer {
     private boolean load(Configuration here, double weight, Vec3 stowed, int sense) {
         double wx = -weight * up.x();
         double wy = -weight * up.y();
-        reactor.clear();
-        reactor.push(mechanism.tank(), stowed.x(), stowed.y(), wx, wy);
+        solver.clear();
+        solver.push(mechanism.tank(), stowed.x(), stowed.y(), wx, wy);
         split.start(axisX, axisY);
         Vec2 at = here.place(mechanism.tank(), stowed.xy());
         split.add(at.x(), at.y(), stowed.z(), wx, wy, -weight * up.z());
         List<Assists.Load> loads = standing.get(sense + 1);
         for (int i = 0; i < loads.size(); i++) {
             Assists.Load load = loads.get(i);
-            load.on(reactor);
+            load.on(solver);
             if (carried[load.body()]) {
                 Vec2 p = here.place(load.body(), load.stowed().xy());
                 Vec3 f = load.force();
@@ -188,23 +188,23 @@ final class Balancer {
             }
         }
         split.keep();
-        return reactor.solve();
+        return solver.solve();
     }
 
     /** Shares the forces found last between the bearings. */
     private void share() {
-        pivotX = pivotSense * reactor.jointX(mechanism.pivot());
-        pivotY = pivotSense * reactor.jointY(mechanism.pivot());
+        pivotX = pivotSense * solver.jointX(mechanism.pivot());
+        pivotY = pivotSense * solver.jointY(mechanism.pivot());
         split.goBack();
         for (int i = 0; i < paired.length; i++) {
             if (paired[i]) {
                 double side = carried[mechanism.joints().get(i).b()] ? -1 : 1;
-                split.add(axisX, axisY, split.middle(), side * reactor.jointX(i), side * reactor.jointY(i), 0);
+                split.add(axisX, axisY, split.middle(), side * solver.jointX(i), side * solver.jointY(i), 0);
             }
         }
         driveX = pivotX - split.x();
         driveY = pivotY - split.y();
-        split.fillUp(pivotX, pivotY, reactor.force() < 0 ? pullZ : pushZ);
+        split.fillUp(pivotX, pivotY, solver.force() < 0 ? pullZ : pushZ);
         for (int k = 0; k < radial.length; k++) {
             double x = split.x(k);
             double y = split.y(k);
@@ -216,12 +216,12 @@ final class Balancer {
         List<Vec2> joints = new ArrayList<>(unit.length);
         List<Double> couples = new ArrayList<>(unit.length);
         for (int i = 0; i < unit.length; i++) {
-            joints.add(new Vec2(reactor.jointX(i), reactor.jointY(i)));
-            couples.add(reactor.couple(i));
+            joints.add(new Vec2(solver.jointX(i), solver.jointY(i)));
+            couples.add(solver.couple(i));
         }
         List<Vec3> bearings =
                 List.of(new Vec3(split.x(0), split.y(0), split.z(0)), new Vec3(split.x(1), split.y(1), split.z(1)));
         return new Balance(
-                reactor.force(), new Vec2(pivotX, pivotY), bearings, new Vec2(driveX, driveY), joints, couples);
+                solver.force(), new Vec2(pivotX, pivotY), bearings, new Vec2(driveX, driveY), joints, couples);
     }
 }

@@ -78,19 +78,19 @@ public final class Linkage {
      * @return null when the actuator has no arm or the joints are jammed
      */
     public @Nullable Reactions reactions(Configuration configuration, List<Push> pushes, @Nullable Drag drag) {
-        return reactor(configuration).reactions(pushes, drag);
+        return reactionSolver(configuration).reactions(pushes, drag);
     }
 
     /** Solver for one configuration after another, with no configuration taken yet; owned by one caller at a time. */
-    public ReactionSolver reactor() {
+    public ReactionSolver reactionSolver() {
         return new ReactionSolver(equations);
     }
 
     /** Solver for one configuration, to be used for several loads; owned by one caller at a time. */
-    public ReactionSolver reactor(Configuration configuration) {
-        ReactionSolver reactor = reactor();
-        reactor.moveTo(configuration);
-        return reactor;
+    public ReactionSolver reactionSolver(Configuration configuration) {
+        ReactionSolver solver = reactionSolver();
+        solver.moveTo(configuration);
+        return solver;
     }
 
     /**

@@ -4,10 +4,12 @@ package tipwright.linkage;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.SplittableRandom;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tipwright.geometry.Vec2;
@@ -22,7 +24,9 @@ class MechanismPropertyTest {
     }
 
     static List<String> names() {
-        return Mechanisms.names();
+        List<String> names = new ArrayList<>(Mechanisms.names());
+        names.add(Mechanisms.ON_A_CRANK);
+        return names;
     }
 
     private static void forAll(String name, Look look) throws LinkageException {
@@ -128,6 +132,95 @@ class MechanismPropertyTest {
             Reactions braked = Objects.requireNonNull(linkage.reactions(p, pushes, new Drag(some, 1, 2)));
             double extra = (braked.force() - r.force()) * p.arm();
             assertThat(extra).isCloseTo(expected, within(1e-9 * (expected + Math.abs(r.force()))));
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void ratesAreThoseOfASmallStep(String name) throws LinkageException {
+        forAll(name, (linkage, p, r, pushes) -> {
+            double step = 1e-5;
+            if (p.tilt() < step) {
+                return; // a sweep begins at the stowed tank
+            }
+            Motion both = sweep(linkage, p.tilt() - step, p.tilt() + step);
+            if (both.configurations().size() < 2) {
+                return; // the dead centre lies in this step
+            }
+            Configuration before = both.configurations().get(0);
+            Configuration after = both.configurations().get(1);
+            assertThat((after.length() - before.length()) / (2 * step)).isCloseTo(p.arm(), near(p.arm()));
+            Strut strut = linkage.skeleton().actuator();
+            double turned = Math.asin(-before.line().cross(after.line()));
+            assertThat(turned / (2 * step)).isCloseTo(p.lineRate(strut), near(p.lineRate(strut)));
+            for (Joint j : linkage.skeleton().joints()) {
+                assertThat((way(after, j) - way(before, j)) / (2 * step))
+                        .as(j.name())
+                        .isCloseTo(p.jointRate(j), near(p.jointRate(j)));
+            }
+        });
+    }
+
+    /** What a step of 1e-5 rad is off by, with room for curved motion. */
+    private static Offset<Double> near(double rate) {
+        return within(1e-6 * (1 + Math.abs(rate)));
+    }
+
+    private static Motion sweep(Linkage linkage, double... tilts) {
+        return linkage.sweep(tilts);
+    }
+
+    /** How far a joint has turned, rad, or slid, m. */
+    private static double way(Configuration p, Joint j) {
+        return j instanceof Joint.Slide slide
+                ? slide.direction()
+                        .unit()
+                        .tilted(p.turn(j.a()))
+                        .dot(p.place(j.b(), j.at()).minus(p.place(j.a(), j.at())))
+                : p.turn(j.b()) - p.turn(j.a());
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void forcesOfLoadsAddUp(String name) throws LinkageException {
+        forAll(name, (linkage, p, r, pushes) -> {
+            ReactionSolver solver = linkage.reactionSolver();
+            assertThat(solver.moveTo(p)).isTrue();
+            double[][] kept = new double[pushes.size()][solver.size()];
+            for (int i = 0; i < kept.length; i++) {
+                solver.clear();
+                Push w = pushes.get(i);
+                solver.push(
+                        w.body(),
+                        w.at().x(),
+                        w.at().y(),
+                        w.force().x(),
+                        w.force().y());
+                assertThat(solver.solve()).isTrue();
+                solver.keep(kept[i]);
+            }
+            double[] shares = new double[kept.length];
+            Arrays.fill(shares, 1);
+            double[] none = new double[solver.size()];
+            solver.combine(none, kept, shares);
+            double close = 1e-9 * (Math.abs(r.force()) + 640 * Mechanisms.GRAVITY);
+            assertThat(solver.force()).isCloseTo(r.force(), within(close));
+            for (int i = 0; i < r.joints().size(); i++) {
+                assertThat(solver.jointX(i)).isCloseTo(r.joints().get(i).x(), within(close));
+                assertThat(solver.jointY(i)).isCloseTo(r.joints().get(i).y(), within(close));
+                assertThat(solver.couple(i)).isCloseTo(r.couples().get(i), within(close));
+            }
+            shares[0] = -2.5;
+            solver.combine(kept[0], kept, shares);
+            double[] sum = new double[solver.size()];
+            solver.keep(sum);
+            int last = sum.length - 1;
+            double expected = -1.5 * kept[0][last];
+            for (int i = 1; i < kept.length; i++) {
+                expected += kept[i][last];
+            }
+            assertThat(sum[last]).isCloseTo(expected, within(close));
+            assertThat(last).isEqualTo(2 * r.joints().size());
         });
     }
 }
