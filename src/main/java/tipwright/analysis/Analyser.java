@@ -183,13 +183,13 @@ public final class Analyser {
             motion = changes.length == 0 ? motion : linkage.sweep(Changes.with(grid, changes));
         }
         List<Configuration> configurations = motion.configurations();
-        SweepStop halt = motion.halt();
+        SweepStop sweepStop = motion.stop();
         if (configurations.isEmpty()) {
-            throw new CannotComputeException(design.name() + ": " + Stops.atTheStart(halt));
+            throw new CannotComputeException(design.name() + ": " + Stops.atTheStart(sweepStop));
         }
         double[] tilts =
                 configurations.stream().mapToDouble(Configuration::tilt).toArray();
-        return balance(design, linkage, mechanism, configurations, loads.apply(tilts), halt, null);
+        return balance(design, linkage, mechanism, configurations, loads.apply(tilts), sweepStop, null);
     }
 
     /** The loads of an earlier analysis; null when it was not at the same tilts. */
@@ -219,7 +219,7 @@ public final class Analyser {
             Mechanism mechanism,
             List<Configuration> configurations,
             LoadTable table,
-            @Nullable SweepStop halt,
+            @Nullable SweepStop sweepStop,
             @Nullable Wind wind)
             throws CannotComputeException {
         int cases = table.cases().size();
@@ -228,7 +228,7 @@ public final class Analyser {
             rows.add(new ArrayList<>(configurations.size()));
         }
         List<Pose> poses = new ArrayList<>(configurations.size());
-        Stop stop = Stops.of(halt);
+        Stop stop = Stops.of(sweepStop);
         Balancer balancer = new Balancer(design, linkage, mechanism, wind);
         for (int i = 0; i < configurations.size(); i++) {
             Configuration configuration = configurations.get(i);

@@ -20,7 +20,7 @@ public final class OtherFills {
     private final Linkage linkage;
     private final Mechanism mechanism;
     private final List<Configuration> configurations;
-    private final @Nullable SweepStop halt;
+    private final @Nullable SweepStop sweepStop;
     private final FillTables tables;
 
     private OtherFills(Design design, Linkage linkage, Motion motion, Emptying emptying, Vessel vessel) {
@@ -28,7 +28,7 @@ public final class OtherFills {
         this.linkage = linkage;
         this.mechanism = Mechanism.of(linkage.skeleton());
         this.configurations = motion.configurations();
-        this.halt = motion.halt();
+        this.sweepStop = motion.stop();
         this.tables = new FillTables(
                 design, configurations.stream().mapToDouble(Configuration::tilt).toArray(), emptying, vessel);
     }
@@ -47,7 +47,7 @@ public final class OtherFills {
         double[] changes = Changes.of(design, linkage, motion.configurations());
         motion = changes.length == 0 ? motion : linkage.sweep(Changes.with(grid, changes));
         if (motion.configurations().isEmpty()) {
-            throw new CannotComputeException(design.name() + ": " + Stops.atTheStart(motion.halt()));
+            throw new CannotComputeException(design.name() + ": " + Stops.atTheStart(motion.stop()));
         }
         return new OtherFills(design, linkage, motion, emptying, vessel);
     }
@@ -64,6 +64,6 @@ public final class OtherFills {
      */
     public Analysis with(Slurry slurry) throws CannotComputeException {
         return Analyser.balance(
-                design.withSlurry(slurry), linkage, mechanism, configurations, tables.of(slurry), halt, null);
+                design.withSlurry(slurry), linkage, mechanism, configurations, tables.of(slurry), sweepStop, null);
     }
 }

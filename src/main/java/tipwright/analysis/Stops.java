@@ -9,13 +9,13 @@ import tipwright.linkage.SweepStop;
 final class Stops {
     private Stops() {}
 
-    static @Nullable Stop of(@Nullable SweepStop halt) {
-        if (halt == null) {
+    static @Nullable Stop of(@Nullable SweepStop sweepStop) {
+        if (sweepStop == null) {
             return null;
         }
-        String at = degrees(halt.tilt());
+        String at = degrees(sweepStop.tilt());
         String why =
-                switch (halt.kind()) {
+                switch (sweepStop.kind()) {
                     case CANNOT_ASSEMBLE -> "the parts cannot be put together at " + at + " of tilt";
                     case JAMMED -> "the linkage jams at " + at + " of tilt: its joints do not let it go on";
                     case DEAD_CENTRE -> "dead centre at " + at
@@ -26,18 +26,18 @@ final class Stops {
                             + " of tilt: its position did not converge within the steps that are allowed;"
                             + " move a mount so that it runs more freely there";
                 };
-        return new Stop(halt.tilt(), why);
+        return new Stop(sweepStop.tilt(), why);
     }
 
-    static String atTheStart(@Nullable SweepStop halt) {
-        if (halt == null) {
+    static String atTheStart(@Nullable SweepStop sweepStop) {
+        if (sweepStop == null) {
             return "no tilt to compute";
         }
-        Stop stop = of(halt);
+        Stop stop = of(sweepStop);
         return stop == null ? "no tilt to compute" : stop.why();
     }
 
-    /** Friction locks the linkage; the halt that would come next, if any, is named too. */
+    /** Friction locks the linkage; the sweepStop that would come next, if any, is named too. */
     static Stop locked(double tilt, @Nullable Stop next) {
         String why = "friction alone locks the linkage at " + degrees(tilt)
                 + " of tilt: the actuator's arm is too short there; move a mount to give it more";

@@ -39,11 +39,12 @@ public final class Linkage {
         List<Configuration> configurations = new ArrayList<>(tilts.length);
         double sense = 0;
         for (double tilt : tilts) {
-            SweepStop halt = tracker.moveTo(tilt);
-            if (halt != null) {
+            SweepStop sweepStop = tracker.moveTo(tilt);
+            if (sweepStop != null) {
                 boolean none = configurations.isEmpty();
                 return new Motion(
-                        configurations, none ? new SweepStop(SweepStop.Kind.CANNOT_ASSEMBLE, halt.tilt()) : halt);
+                        configurations,
+                        none ? new SweepStop(SweepStop.Kind.CANNOT_ASSEMBLE, sweepStop.tilt()) : sweepStop);
             }
             Configuration configuration = tracker.configuration();
             boolean dead = configuration.transmission() < 1e-7;

@@ -37,7 +37,7 @@ class RigidBodyRefereeTest {
             Linkage linkage = Linkage.of(Skeleton.straight(pivot, frame, tank));
             for (double tilt : new double[] {0, 0.4, 0.9}) {
                 Motion motion = linkage.sweep(new double[] {tilt});
-                if (motion.halt() != null || motion.configurations().get(0).transmission() < Math.toRadians(8)) {
+                if (motion.stop() != null || motion.configurations().get(0).transmission() < Math.toRadians(8)) {
                     continue;
                 }
                 compare(linkage, motion.configurations().get(0), pivot, frame, centroid);

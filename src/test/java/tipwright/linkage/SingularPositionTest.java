@@ -23,10 +23,10 @@ class SingularPositionTest {
             for (int i = 0; i < count; i++) {
                 tilts[i] = Math.toRadians(i * step);
             }
-            SweepStop halt =
-                    Objects.requireNonNull(Linkage.of(skeleton).sweep(tilts).halt());
-            assertThat(halt.kind()).isEqualTo(kind);
-            assertThat(Math.toDegrees(halt.tilt())).isCloseTo(Math.toDegrees(expected), within(0.01));
+            SweepStop sweepStop =
+                    Objects.requireNonNull(Linkage.of(skeleton).sweep(tilts).stop());
+            assertThat(sweepStop.kind()).isEqualTo(kind);
+            assertThat(Math.toDegrees(sweepStop.tilt())).isCloseTo(Math.toDegrees(expected), within(0.01));
         }
     }
 

@@ -62,9 +62,9 @@ class StraightDriveTest {
             tilts[i] = Math.toRadians(i);
         }
         Motion motion = linkage.sweep(tilts);
-        SweepStop halt = Objects.requireNonNull(motion.halt());
-        assertThat(halt.kind()).isEqualTo(SweepStop.Kind.DEAD_CENTRE);
-        assertThat(halt.tilt()).isCloseTo(turn, within(1e-6));
+        SweepStop sweepStop = Objects.requireNonNull(motion.stop());
+        assertThat(sweepStop.kind()).isEqualTo(SweepStop.Kind.DEAD_CENTRE);
+        assertThat(sweepStop.tilt()).isCloseTo(turn, within(1e-6));
         assertThat(motion.configurations()).hasSize(40);
     }
 

@@ -59,7 +59,7 @@ class FreudensteinTest {
                 new Strut("actuator", 0, framePin, 1, crank));
         double tilt = from.second() - to;
         Motion motion = Linkage.of(skeleton).sweep(new double[] {0, tilt / 2, tilt});
-        assertThat(motion.halt()).isNull();
+        assertThat(motion.stop()).isNull();
         Configuration p = motion.configurations().get(2);
         return new Angles(to, from.third() - p.turn(2), from.fourth() - p.turn(3));
     }

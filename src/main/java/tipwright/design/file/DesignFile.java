@@ -12,6 +12,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
+import tipwright.design.tank.CylinderInterior;
 import tipwright.quantity.UnitSystem;
 
 /** Reads design files. Whatever a file holds, the answer is a design or a list of problems, never an exception. */
@@ -110,7 +111,7 @@ public final class DesignFile {
             return new Reading.Good(
                     design,
                     text,
-                    Omitted.from(reader.assumptions(), design),
+                    counted(reader.assumptions(), design),
                     warnings.inOrder(),
                     sources,
                     files,
@@ -118,6 +119,17 @@ public final class DesignFile {
                     other -> read(file, text, beside, other, answers));
         }
         return new Reading.Bad(problems.inOrder());
+    }
+
+    /** What was assumed, without what plays no part in the design. */
+    private static List<Assumption> counted(List<Assumption> all, Design design) {
+        List<Assumption> some = new ArrayList<>(all);
+        if (design.tank().interior() instanceof CylinderInterior cylinder
+                && !cylinder.heads().contains(CylinderInterior.HeadShape.TORISPHERICAL)) {
+            some.removeIf(
+                    a -> a.path().equals("tank.interior.crown") || a.path().equals("tank.interior.knuckle"));
+        }
+        return List.copyOf(some);
     }
 
     /** What stands open, or what else is wrong. */
