@@ -48,7 +48,12 @@ import tipwright.viewer.ticket.Judged;
 @Measurement(iterations = 15)
 @Fork(
         value = 1,
-        jvmArgsAppend = {"-XX:+UseSerialGC", "-Dprism.forceGPU=true", "-Djava.awt.headless=true"})
+        jvmArgsAppend = {
+            "-XX:+UseSerialGC",
+            "-Dprism.forceGPU=true",
+            "-Dprism.lcdtext=false",
+            "-Djava.awt.headless=true"
+        })
 public class WindowBenchmark {
     private static final double SECONDS_A_PICTURE = 0.08;
 
