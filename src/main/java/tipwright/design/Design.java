@@ -114,6 +114,16 @@ public record Design(
         return Copy.with(Copy.with(this, "assists", helpers), "links", looks);
     }
 
+    /** This design with other fastenings. */
+    public Design withFastenings(List<Fastening> other) {
+        return Copy.with(this, "fastenings", List.copyOf(other));
+    }
+
+    /** This design with another frame. */
+    public Design withFrame(Frame other) {
+        return Copy.with(this, "frame", other);
+    }
+
     /** This design with other load cases. */
     public Design withCases(Cases other) {
         return Copy.with(this, "cases", other);

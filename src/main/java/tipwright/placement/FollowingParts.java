@@ -3,11 +3,17 @@ package tipwright.placement;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.UnaryOperator;
 import tipwright.design.Design;
+import tipwright.design.around.CrossMember;
+import tipwright.design.around.Frame;
 import tipwright.design.drive.Assist;
 import tipwright.design.drive.Counterweight;
+import tipwright.design.drive.Drive;
 import tipwright.design.drive.LinkPart;
+import tipwright.design.joint.Fastening;
+import tipwright.design.tank.CylinderInterior;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.linkage.Joint;
@@ -17,9 +23,12 @@ import tipwright.quantity.UnitSystem;
 
 /**
  * What is drawn of links and cranks, and the weights on them, go along with their pins: a link between two pins is stretched along
- * its line and keeps its width, one with three pins goes with the triangle of them, a carriage is shifted.
+ * its line and keeps its width, one with three pins goes with the triangle of them, a carriage is shifted. What holds a pin slides along
+ * the plate that it is welded or screwed to; a cross member under the frame pin goes along as a whole, with what stands on it.
  */
 final class FollowingParts {
+    private static final String BEARING = "bearing-";
+
     /** Between places that are on no mark of the tape, m. */
     private static final double FINE = 1e-4;
 
@@ -62,12 +71,50 @@ final class FollowingParts {
     }
 
     /**
+     * The moved design with all that goes along with its places.
+     *
+     * @param drawn before it was moved
+     * @param places from where a place is drawn to where it is put, m
+     */
+    static Design of(Design moved, Design drawn, UnaryOperator<Vec2> places) {
+        return fastenings(links(moved, drawn, places), drawn, places);
+    }
+
+    private static Design fastenings(Design moved, Design drawn, UnaryOperator<Vec2> places) {
+        Frame frame = drawn.frame();
+        CrossMember member = frame == null ? null : frame.crossMember();
+        Vec2 pivot = drawn.pivot().at();
+        Map<String, Vec2> pins = drawn.drive().places(pivot);
+        Vec3 axis = drawn.tank().interior() instanceof CylinderInterior round
+                ? round.axis().unit()
+                : Vec3.ZERO;
+        Design put = moved;
+        Vec2 framePin = pins.get(Drive.FRAME_PIN);
+        Vec2 carried = framePin == null || member == null ? Vec2.ZERO : by(framePin, places);
+        if (frame != null && member != null && !carried.equals(Vec2.ZERO)) {
+            put = put.withFrame(frame.withCrossMember(member.movedBy(carried)));
+        }
+        List<Fastening> all = new ArrayList<>();
+        for (Fastening f : drawn.fastenings()) {
+            Vec2 pin = f.joint().startsWith(BEARING) ? pivot : pins.get(f.joint());
+            Vec2 by = pin == null ? Vec2.ZERO : by(pin, places);
+            boolean whole = member != null && f.joint().equals(Drive.FRAME_PIN);
+            all.add(pin == null || by.equals(Vec2.ZERO) ? f : f.following(pin, by, whole, axis));
+        }
+        return all.equals(drawn.fastenings()) ? put : put.withFastenings(all);
+    }
+
+    private static Vec2 by(Vec2 place, UnaryOperator<Vec2> places) {
+        return places.apply(place).minus(place);
+    }
+
+    /**
      * The moved design with its links as they look there, on the marks that they are drawn on.
      *
      * @param drawn before it was moved
      * @param places from where a place is drawn to where it is put, m
      */
-    static Design links(Design moved, Design drawn, UnaryOperator<Vec2> places) {
+    private static Design links(Design moved, Design drawn, UnaryOperator<Vec2> places) {
         if (drawn.links().isEmpty() && drawn.assists().isEmpty()) {
             return moved;
         }

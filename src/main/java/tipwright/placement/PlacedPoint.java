@@ -25,7 +25,7 @@ public record PlacedPoint(String name, Vec2 drawn, Vec2 at) {
                 pivot.equals(drawn) ? design : design.withPivot(design.pivot().movedTo(pivot));
         Design moved =
                 there.withDrive(design.drive().moved(p -> place(seats, p)).with(actuator));
-        return FollowingParts.links(moved, design, p -> place(seats, p));
+        return FollowingParts.of(moved, design, p -> place(seats, p));
     }
 
     /** Whether the design lets the place be there: within its zone and clear of what is in the way; no zone: anywhere. */

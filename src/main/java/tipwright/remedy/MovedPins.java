@@ -9,14 +9,9 @@ import tipwright.check.rule.Finding;
 import tipwright.design.Design;
 import tipwright.design.NumberedPlace;
 import tipwright.design.actuator.PlacedActuator;
-import tipwright.design.around.CrossMember;
-import tipwright.design.around.Frame;
 import tipwright.design.around.Mounts;
 import tipwright.design.around.Zone;
-import tipwright.design.drive.Drive;
-import tipwright.design.key.Copy;
 import tipwright.geometry.Vec2;
-import tipwright.geometry.Vec3;
 import tipwright.linkage.Skeleton;
 import tipwright.placement.PlacedPoint;
 import tipwright.quantity.Marks;
@@ -91,30 +86,9 @@ final class MovedPins implements Proposer {
         Design moved = PlacedPoint.moved(
                 design, List.of(seat), design.drive().actuators().get(0).actuator());
         Vec2 way = to.minus(from);
-        Vec3 shift = new Vec3(way.x(), way.y(), 0);
-        Design held = Shifted.fastenings(
-                moved,
-                f -> f.joint().equals(name)
-                        || (name.equals(Skeleton.PIVOT) && f.joint().startsWith("bearing-")),
-                shift);
         double change = 0.1 + way.norm() * (name.equals(Skeleton.PIVOT) ? PIVOT : 1) * 2;
         Text place = Text.of("(to x = {}, y = {})", Text.mark(to.x()), Text.mark(to.y()));
-        return new Proposal(words(name, way), place, change, name.equals(Drive.FRAME_PIN) ? carried(held, way) : held);
-    }
-
-    /** The cross member that carries the frame pin goes along with it. */
-    private static Design carried(Design design, Vec2 by) {
-        Frame frame = design.frame();
-        CrossMember tube = frame == null ? null : frame.crossMember();
-        return frame == null || tube == null
-                ? design
-                : Copy.with(
-                        design,
-                        "frame",
-                        Copy.with(
-                                frame,
-                                "crossMember",
-                                Copy.with(tube, "at", tube.at().plus(by))));
+        return new Proposal(words(name, way), place, change, moved);
     }
 
     private static Text words(String name, Vec2 way) {

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,8 +15,12 @@ import tipwright.check.rule.Finding;
 import tipwright.design.Design;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.ElectricActuator;
+import tipwright.design.around.CrossMember;
+import tipwright.design.drive.Drive;
+import tipwright.design.joint.Fastening;
 import tipwright.doubt.SampledShare;
 import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
 import tipwright.linkage.Skeleton;
 import tipwright.placement.Answer;
 import tipwright.placement.OtherChecks;
@@ -103,6 +108,37 @@ public final class JsonMounts {
             json.number("y_mm", e.getValue().y() * MM);
             json.number("from_pivot_mm", e.getValue().minus(put.pivot().at()).norm() * MM);
         });
+        json.each("brackets", brackets(put), bracket -> {
+            json.text("joint", bracket.joint);
+            json.text("part", bracket.part);
+            json.number("x_mm", bracket.at.x() * MM);
+            json.number("y_mm", bracket.at.y() * MM);
+            json.number("z_mm", bracket.at.z() * MM);
+        });
+    }
+
+    /** Where one piece of what holds a joint is, m: weld, bolts, seat or cross member, as in the design file. */
+    private record Bracket(String joint, String part, Vec3 at) {}
+
+    private static List<Bracket> brackets(Design put) {
+        List<Bracket> all = new ArrayList<>();
+        for (Fastening f : put.fastenings()) {
+            if (f.weld() != null) {
+                all.add(new Bracket(f.joint(), "weld", f.weld().at()));
+            }
+            if (f.bolts() != null) {
+                all.add(new Bracket(f.joint(), "bolts", f.bolts().at()));
+            }
+            if (f.seat() != null) {
+                all.add(new Bracket(f.joint(), "seat", f.seat().at()));
+            }
+        }
+        CrossMember member = put.frame() == null ? null : put.frame().crossMember();
+        if (member != null) {
+            Vec2 at = member.at();
+            all.add(new Bracket(Drive.FRAME_PIN, "cross-member", new Vec3(at.x(), at.y(), 0)));
+        }
+        return all;
     }
 
     /** What welds that are off do. */

@@ -8,13 +8,17 @@ import java.util.List;
 import java.util.stream.Collectors;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.around.CrossMember;
+import tipwright.design.around.Frame;
 import tipwright.design.drive.Anchor;
 import tipwright.design.drive.Counterweight;
 import tipwright.design.drive.Drive;
 import tipwright.design.drive.Free;
 import tipwright.design.drive.LinkPart;
+import tipwright.design.joint.Fastening;
 import tipwright.design.key.Choice;
 import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
 import tipwright.linkage.Skeleton;
 import tipwright.placement.Answer;
 import tipwright.placement.PlacedPoint;
@@ -42,6 +46,7 @@ final class PasteText {
         text.pivot();
         text.drive(answer.design().drive());
         text.links(answer.design());
+        text.fastenings(answer.design());
         return text.lines;
     }
 
@@ -131,19 +136,59 @@ final class PasteText {
         for (int i = 0; i < moved.assists().size(); i++) {
             if (moved.assists().get(i) instanceof Counterweight w
                     && !w.equals(design.assists().get(i))) {
-                weights.add("  - {name: " + w.name() + ", centre: ["
-                        + String.join(
-                                ", ",
-                                length(w.centre().x(), units),
-                                length(w.centre().y(), units),
-                                length(w.centre().z(), units))
-                        + "]}");
+                weights.add("  - {name: " + w.name() + ", centre: " + point(w.centre(), units) + "}");
             }
         }
         if (!weights.isEmpty()) {
             lines.add("assists:   # the rest of these entries stays as it is");
             lines.addAll(weights);
         }
+    }
+
+    /** What holds the pins, and the tube under the frame pin, where they went along. */
+    private void fastenings(Design moved) {
+        List<String> entries = new ArrayList<>();
+        for (int i = 0; i < moved.fastenings().size(); i++) {
+            Fastening f = moved.fastenings().get(i);
+            if (!f.equals(design.fastenings().get(i))) {
+                entries.add("  - {" + String.join(", ", keys(f)) + "}");
+            }
+        }
+        if (!entries.isEmpty()) {
+            lines.add("# Brackets go with their pins, along the plate that they stand on:");
+            lines.add("# see that there is steel behind them there.");
+            lines.add("fastenings:   # the rest of these entries stays as it is");
+            lines.addAll(entries);
+        }
+        Frame frame = moved.frame();
+        CrossMember member = frame == null ? null : frame.crossMember();
+        if (member != null
+                && design.frame() != null
+                && !member.equals(design.frame().crossMember())) {
+            lines.add("frame:   # the rest stays as it is");
+            lines.add("  cross-member: {at: " + point(member.at(), units) + "}");
+        }
+    }
+
+    private List<String> keys(Fastening f) {
+        List<String> keys = new ArrayList<>(List.of("joint: " + f.joint()));
+        if (f.weld() != null) {
+            keys.add("weld: {at: " + point(f.weld().at(), units) + "}");
+        }
+        if (f.bolts() != null) {
+            keys.add("bolts: {at: " + point(f.bolts().at(), units) + "}");
+        }
+        if (f.seat() != null) {
+            keys.add("seat: {at: " + point(f.seat().at(), units) + "}");
+        }
+        if (f.height() != null) {
+            keys.add("height: " + length(f.height(), units));
+        }
+        return keys;
+    }
+
+    private static String point(Vec3 p, UnitSystem units) {
+        return "[" + length(p.x(), units) + ", " + length(p.y(), units) + ", " + length(p.z(), units) + "]";
     }
 
     static String point(Vec2 p, UnitSystem units) {

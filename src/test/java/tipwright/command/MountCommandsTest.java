@@ -30,8 +30,9 @@ class MountCommandsTest {
                 Pattern.compile("\n      - \\{z: 0 mm, actuator: (.*)}\n").matcher(found.out());
         assertThat(actuator.find()).isTrue();
         yaml = yaml.replaceFirst("(?m)^( +- \\{z: 0 mm, actuator: ).*}$", "$1" + actuator.group(1) + "}");
+        assertThat(found.out()).contains("\nfastenings:", "{joint: tank-pin, weld: {at: ");
         Path file = folder.resolve("placed.yaml");
-        Files.writeString(file, yaml);
+        Files.writeString(file, Pasted.brackets(yaml, found.out()));
         Cli.Outcome checked = Cli.run("check", file.toString());
         assertThat(checked.code()).as(checked.out() + checked.err()).isZero();
     }
@@ -66,7 +67,7 @@ class MountCommandsTest {
                 Pattern.compile("\n  - \\{name: (link weight), centre: (.*)}\n").matcher(found.out());
         assertThat(weight.find()).isTrue();
         yaml = yaml.replaceFirst("(name: link weight.*centre: )\\[.*]", "$1" + weight.group(2));
-        Files.writeString(file, yaml);
+        Files.writeString(file, Pasted.brackets(yaml, found.out()));
         Cli.Outcome checked = Cli.run("check", file.toString());
         assertThat(checked.code()).as(checked.out() + checked.err()).isZero();
     }

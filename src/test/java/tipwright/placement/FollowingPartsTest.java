@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,6 +18,8 @@ import tipwright.design.drive.Counterweight;
 import tipwright.design.drive.LinkPart;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
+import tipwright.design.joint.Fastening;
+import tipwright.design.joint.FilletWeld;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Marks;
@@ -150,5 +153,97 @@ class FollowingPartsTest {
         Vec2 two = crank.rodPin().minus(a);
         double area = one.cross(two);
         return new double[] {p.minus(a).cross(two) / area, one.cross(p.minus(a)) / area};
+    }
+
+    /** The trailer's frame pin stands on a tube, its tank pin on a lug that is welded flat to the cradle's side. */
+    @Test
+    void whatHoldsAPinGoesAlong() {
+        Design drawn = trailer();
+        Design frame = moved(drawn, "frame-pin", new Vec2(0.07, -0.03));
+        Fastening foot = fastening(frame, "frame-pin");
+        assertThat(at(weld(foot))).isEqualTo("[290.0, -475.0, 0.0]");
+        assertThat(foot.height()).isEqualTo(0.05);
+        Vec2 member = frame.frame().crossMember().at();
+        assertThat(at(new Vec3(member.x(), member.y(), 0))).isEqualTo("[290.0, -525.0, 0.0]");
+        assertThat(fastening(frame, "tank-pin")).isEqualTo(fastening(drawn, "tank-pin"));
+
+        Design tank = moved(drawn, "tank-pin", new Vec2(0.05, 0.02));
+        Fastening lug = fastening(tank, "tank-pin");
+        assertThat(at(weld(lug))).isEqualTo("[-20.0, 320.0, 0.0]");
+        assertThat(at(lug.seat().at())).isEqualTo("[-20.0, 255.0, 0.0]");
+        assertThat(tank.frame()).isEqualTo(drawn.frame());
+    }
+
+    /** On a plate that stays, the foot slides and the pin goes nearer or farther: also on a sloping one. */
+    @Test
+    void aPlateThatStaysKeepsTheFoot() {
+        Fastening level = new Fastening(
+                "tank-pin",
+                null,
+                new FilletWeld(new Vec3(1, 2, 0), new Vec3(0, 1, 0), 0.006, 5e8, null, null, null, List.of()),
+                null,
+                null,
+                null,
+                null,
+                0.08);
+        Fastening down = level.following(new Vec2(1, 1.92), new Vec2(0.1, -0.03), false, Vec3.ZERO);
+        assertThat(at(weld(down))).isEqualTo("[1100.0, 2000.0, 0.0]");
+        assertThat(down.height()).isCloseTo(0.11, within(1e-12));
+        assertThat(level.following(new Vec2(1, 2.08), new Vec2(0.1, -0.03), false, Vec3.ZERO)
+                        .height())
+                .isCloseTo(0.05, within(1e-12));
+
+        Fastening slope = new Fastening(
+                "tank-pin",
+                null,
+                new FilletWeld(Vec3.ZERO, new Vec3(1, 1, 0), 0.006, 5e8, null, null, null, List.of()),
+                null,
+                null,
+                null,
+                null,
+                0.08);
+        Fastening slid = slope.following(new Vec2(0.05, 0.05), new Vec2(0.04, 0), false, Vec3.ZERO);
+        assertThat(at(weld(slid))).isEqualTo("[20.0, -20.0, 0.0]");
+        assertThat(slid.height()).isCloseTo(0.08 + 0.04 / Math.sqrt(2), within(1e-12));
+    }
+
+    @Test
+    void boltsOfTheBearingsSlideWithThePivot() {
+        Design drawn = trailer();
+        Design moved = moved(drawn, "pivot", new Vec2(-0.04, 0.05));
+        for (String bearing : List.of("bearing-1", "bearing-2")) {
+            Vec3 before = fastening(drawn, bearing).bolts().at();
+            assertThat(fastening(moved, bearing)
+                            .bolts()
+                            .at()
+                            .minus(before)
+                            .minus(new Vec3(-0.04, 0, 0))
+                            .norm())
+                    .isLessThan(1e-12);
+        }
+    }
+
+    private static Design trailer() {
+        return ((Reading.Good) DesignFile.shipped("silt-trailer.yaml")).design();
+    }
+
+    private static Fastening fastening(Design design, String joint) {
+        return design.fastenings().stream()
+                .filter(f -> f.joint().equals(joint))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Vec3 weld(Fastening f) {
+        return Objects.requireNonNull(f.weld()).at();
+    }
+
+    /** In tenths of a millimetre. */
+    private static String at(Vec3 p) {
+        return "[" + mm(p.x()) + ", " + mm(p.y()) + ", " + mm(p.z()) + "]";
+    }
+
+    private static double mm(double m) {
+        return Math.rint(m * 1e4) / 10 + 0.0;
     }
 }

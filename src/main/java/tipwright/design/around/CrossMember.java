@@ -31,6 +31,11 @@ public record CrossMember(
         @Note("Young's modulus; 205 GPa for steel") @Measured(value = Kind.PRESSURE, preset = "205 GPa", above = "0 Pa")
                 double modulus) {
 
+    /** The same elsewhere, moved by so much, m. */
+    public CrossMember movedBy(Vec2 by) {
+        return new CrossMember(at.plus(by), height, width, wall, z, yield, modulus);
+    }
+
     /** Between the ends, m. */
     public double span() {
         return Math.abs(z.get(1) - z.get(0));

@@ -27,4 +27,9 @@ public record Frame(
         @Note("Rails, posts and cross members, to keep clear of") @Preset List<SidePart> members,
         @Note("Where the whole unit hangs when it is lifted") @Measured(Kind.LENGTH) @Nullable Vec3 liftingEye,
         @Note("The rectangular tube that carries the actuator's frame pin") @Nullable CrossMember crossMember,
-        @Note("The wheels that it stands on: an obstacle to what tips, and drawn") @Nullable Wheels wheels) {}
+        @Note("The wheels that it stands on: an obstacle to what tips, and drawn") @Nullable Wheels wheels) {
+    /** The same with another tube under the frame pin. */
+    public Frame withCrossMember(CrossMember other) {
+        return new Frame(mass, centre, members, liftingEye, other, wheels);
+    }
+}

@@ -36,4 +36,9 @@ public record Bolts(
                 Double stressArea,
         @Note("Tensile strength; class 8.8: 800 MPa")
                 @Measured(value = Kind.PRESSURE, preset = "800 MPa", above = "0 Pa")
-                double ultimate) {}
+                double ultimate) {
+    /** The same elsewhere, moved by so much, m. */
+    public Bolts movedBy(Vec3 by) {
+        return new Bolts(at.plus(by), normal, positions, diameter, stressArea, ultimate);
+    }
+}

@@ -4,6 +4,8 @@ package tipwright.design.joint;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
 
 /**
@@ -26,4 +28,41 @@ public record Fastening(
         @Note("From the pin's middle square to the plate behind it, that the actuator swings over")
                 @Measured(value = Kind.LENGTH, above = "0 mm")
                 @Nullable
-                Double height) {}
+                Double height) {
+    /** On a sloping plate no mark of the tape is met; places there are told as finely as this, m. */
+    private static final double FINE = 1e-4;
+
+    /** A pin stands at least so far off the plate behind it, m. */
+    private static final double NEAREST = 1e-3;
+
+    /**
+     * The same for a pin that is moved in the side view: what holds it slides along the plate that it is welded or screwed to, and the
+     * pin comes nearer to that plate or goes farther from it.
+     *
+     * @param from where the pin was, m
+     * @param by m
+     * @param whole whether the plate goes along, so that nothing changes but the place
+     * @param axis of a round tank, of length 1, along which its seat slides; zero where the tank is not round
+     */
+    public Fastening following(Vec2 from, Vec2 by, boolean whole, Vec3 axis) {
+        Vec3 normal = weld != null ? weld.normal() : bolts != null ? bolts.normal() : new Vec3(0, 0, 1);
+        Vec3 at = weld != null ? weld.at() : bolts != null ? bolts.at() : Vec3.ZERO;
+        Vec2 square = whole ? Vec2.ZERO : FilletWeld.square(normal);
+        double off = by.dot(square);
+        Vec2 slides = by.minus(square.times(off));
+        if (square.x() != 0 && square.y() != 0) {
+            slides = new Vec2(Math.rint(slides.x() / FINE) * FINE, Math.rint(slides.y() / FINE) * FINE);
+        }
+        Vec3 way = new Vec3(slides.x(), slides.y(), 0);
+        double side = Math.signum(from.minus(at.xy()).dot(square));
+        return new Fastening(
+                joint,
+                on,
+                weld == null ? null : weld.movedBy(way),
+                bolts == null ? null : bolts.movedBy(way),
+                lug,
+                seat == null ? null : seat.movedBy(axis.times(way.dot(axis))),
+                flange,
+                height == null ? null : Double.valueOf(Math.max(NEAREST, height + side * off)));
+    }
+}

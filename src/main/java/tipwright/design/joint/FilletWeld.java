@@ -86,12 +86,21 @@ public record FilletWeld(
             @Note("One end: [u, v]") @Measured(value = Kind.LENGTH, within = true) Vec2 from,
             @Note("Other end: [u, v]") @Measured(value = Kind.LENGTH, within = true) Vec2 to) {}
 
+    /** The same elsewhere, moved by so much, m. */
+    public FilletWeld movedBy(Vec3 by) {
+        return new FilletWeld(at.plus(by), normal, leg, electrode, rectangle, lines, round, segments);
+    }
+
     /** How far a pin stands off the plane of the weld in the side view, m; NaN where that plane is the side view. */
     public double off(Vec2 pin) {
-        Vec2 square = normal.unit().xy();
-        return square.norm() < EDGE_ON
-                ? Double.NaN
-                : Math.abs(pin.minus(at.xy()).dot(square.unit()));
+        Vec2 square = square(normal);
+        return square.norm() > 0 ? Math.abs(pin.minus(at.xy()).dot(square)) : Double.NaN;
+    }
+
+    /** The direction square to a plane in the side view, of length 1; zero where the plane is the side view, or nearly. */
+    static Vec2 square(Vec3 normal) {
+        Vec2 flat = normal.unit().xy();
+        return flat.norm() < EDGE_ON ? Vec2.ZERO : flat.unit();
     }
 
     /** Every seam; a round one as a polygon of many. */

@@ -20,6 +20,11 @@ public record Seat(
         @Note("How long it is along the tank") @Measured(value = Kind.LENGTH, above = "0 mm") double along,
         @Note("How long it is around the tank") @Measured(value = Kind.LENGTH, above = "0 mm") double around,
         @Note("Pad plate between bracket and wall; left out: none") @Nullable Pad pad) {
+    /** The same elsewhere, moved by so much, m. */
+    Seat movedBy(Vec3 by) {
+        return new Seat(at.plus(by), along, around, pad);
+    }
+
     /**
      * A pad plate welded all round, in the middle under the bracket.
      *

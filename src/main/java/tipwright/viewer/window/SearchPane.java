@@ -307,7 +307,8 @@ final class SearchPane extends VBox {
         shown.editor().change(text);
         searched = null;
         ghosts.show(List.of());
-        state.setText("Taken over; Undo brings back what was there.");
+        boolean brackets = !answer.design().fastenings().equals(good.design().fastenings());
+        state.setText("Taken over" + (brackets ? ", brackets and all" : "") + "; Undo brings back what was there.");
         shown.renew();
     }
 
