@@ -112,6 +112,8 @@ public final class Analyser {
         boolean same = design.withPivot(old.pivot())
                 .withDrive(old.drive())
                 .withLinks(old.assists(), old.links())
+                .withFastenings(old.fastenings())
+                .withFrame(old.frame())
                 .equals(old);
         return analyse(design, TiltGrid.of(design), true, tilts -> {
             LoadTable had = same ? loads(before, tilts) : null;

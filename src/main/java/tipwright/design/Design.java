@@ -120,7 +120,7 @@ public record Design(
     }
 
     /** This design with another frame. */
-    public Design withFrame(Frame other) {
+    public Design withFrame(@Nullable Frame other) {
         return Copy.with(this, "frame", other);
     }
 

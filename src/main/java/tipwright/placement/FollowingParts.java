@@ -26,7 +26,7 @@ import tipwright.quantity.UnitSystem;
  * its line and keeps its width, one with three pins goes with the triangle of them, a carriage is shifted. What holds a pin slides along
  * the plate that it is welded or screwed to; a cross member under the frame pin goes along as a whole, with what stands on it.
  */
-final class FollowingParts {
+public final class FollowingParts {
     private static final String BEARING = "bearing-";
 
     /** Between places that are on no mark of the tape, m. */
@@ -76,7 +76,7 @@ final class FollowingParts {
      * @param drawn before it was moved
      * @param places from where a place is drawn to where it is put, m
      */
-    static Design of(Design moved, Design drawn, UnaryOperator<Vec2> places) {
+    public static Design of(Design moved, Design drawn, UnaryOperator<Vec2> places) {
         return fastenings(links(moved, drawn, places), drawn, places);
     }
 

@@ -13,11 +13,13 @@ import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
+import tipwright.design.file.ChangedText;
 import tipwright.design.file.FieldEdit;
 import tipwright.design.file.FileFields;
 import tipwright.design.file.Reading;
 import tipwright.design.file.TextEdit;
 import tipwright.geometry.Vec2;
+import tipwright.load.Contents;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.QuantityException;
@@ -278,9 +280,37 @@ public final class DesignEditor {
         }
     }
 
-    /** Ends a drag and writes the place down. */
-    public void drop(Handle handle, Vec2 to) {
-        change(written(handle, to));
+    /**
+     * Ends a drag and writes the place down, and the places of what goes along with it.
+     *
+     * @return whether something went along
+     */
+    public boolean drop(Handle handle, Vec2 to) {
+        String alone = written(handle, to);
+        String text = followed(alone, handle, to);
+        change(text);
+        return !text.equals(alone);
+    }
+
+    /** A text in which a point has been moved, with all that goes along written too; itself where that cannot be written. */
+    private String followed(String moved, Handle handle, Vec2 to) {
+        Reading.Good before = sheet.read();
+        if (before == null || !(reread(moved) instanceof Reading.Good after)) {
+            return moved;
+        }
+        Vec2 snapped = new Vec2(Mover.onTape(handle.x(), to.x()), Mover.onTape(handle.y(), to.y()));
+        Design wanted = Mover.followed(before.design(), after.design(), handle, snapped);
+        if (wanted.equals(after.design())) {
+            return moved;
+        }
+        Draft draft = Draft.of(this);
+        String text = ChangedText.of(
+                after,
+                wanted,
+                new Contents(after.design()).capacity(),
+                draft.parts(after.design())::name,
+                t -> draft.with(t).read());
+        return text == null ? moved : text;
     }
 
     /** Gives a drag up. */

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.geometry.Vec2;
+import tipwright.placement.FollowingParts;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Marks;
 import tipwright.quantity.Quantities;
@@ -18,16 +19,32 @@ final class Mover {
 
     private Mover() {}
 
-    /** The design with a point elsewhere; null when only the text can tell what would come of it. */
+    /** The design with a point elsewhere and all that goes along with it; null when only the text can tell what would come of it. */
     static @Nullable Design moved(Design design, Handle handle, Vec2 to) {
-        if (handle.path().equals("pivot.at")) {
-            return design.withPivot(design.pivot().movedTo(to));
+        if (handle.path().equals(Handle.PIVOT)) {
+            return followed(design, design.withPivot(design.pivot().movedTo(to)), handle, to);
         }
-        Map<String, Vec2> places = design.drive().places(design.pivot().at());
+        Vec2 drawn = drawn(design, handle);
+        return drawn == null
+                ? null
+                : followed(design, design.withDrive(design.drive().moved(p -> p.equals(drawn) ? to : p)), handle, to);
+    }
+
+    /** A design in which a point is elsewhere already, with all that goes along with the point; itself where only the text tells which it is. */
+    static Design followed(Design before, Design moved, Handle handle, Vec2 to) {
+        Vec2 drawn = drawn(before, handle);
+        return drawn == null ? moved : FollowingParts.of(moved, before, p -> p.equals(drawn) ? to : p);
+    }
+
+    /** Where a design has a point, m; null where two names may be one place, and only the text tells them apart. */
+    private static @Nullable Vec2 drawn(Design design, Handle handle) {
+        Vec2 pivot = design.pivot().at();
+        if (handle.path().equals(Handle.PIVOT)) {
+            return pivot;
+        }
+        Map<String, Vec2> places = design.drive().places(pivot);
         Vec2 drawn = places.get(handle.label().replace(' ', '-'));
-        // two names may be one place, and only the text tells them apart
-        boolean alone = places.values().stream().filter(p -> p.equals(drawn)).count() == 1;
-        return drawn == null || !alone ? null : design.withDrive(design.drive().moved(p -> p.equals(drawn) ? to : p));
+        return places.values().stream().filter(p -> p.equals(drawn)).count() == 1 ? drawn : null;
     }
 
     /** A length snapped to what a tape shows in the unit as written: whole millimetres, or sixteenths of an inch. */

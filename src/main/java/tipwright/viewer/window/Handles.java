@@ -188,12 +188,13 @@ final class Handles extends Pane {
     }
 
     private @Nullable Vec2 last;
+    private boolean told;
 
     private void drop() {
         follow();
         Vec2 to = last;
         if (held >= 0 && to != null) {
-            shown.editor().drop(shown.editor().handles().get(held), to);
+            written(shown.editor().handles().get(held), to);
         }
         boolean moved = to != null;
         held = -1;
@@ -203,6 +204,13 @@ final class Handles extends Pane {
             shown.renew();
         } else {
             pick();
+        }
+    }
+
+    private void written(Handle handle, Vec2 to) {
+        if (shown.editor().drop(handle, to) && !told) {
+            told = true;
+            watcher.say("What holds a pin goes along with it: see that there is steel behind it there.");
         }
     }
 
@@ -244,7 +252,7 @@ final class Handles extends Pane {
         List<Handle> all = shown.editor().handles();
         if (chosen >= 0 && chosen < all.size()) {
             Handle handle = all.get(chosen);
-            shown.editor().drop(handle, handle.at().plus(new Vec2(x, y)));
+            written(handle, handle.at().plus(new Vec2(x, y)));
             shown.renew();
         }
     }

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tipwright.check.Checker;
 import tipwright.check.StagedCheck;
+import tipwright.design.Design;
 import tipwright.geometry.Vec2;
 import tipwright.viewer.Trial;
 
@@ -86,6 +87,37 @@ class DesignEditorTest {
                 .rest()
                 .force();
         assertThat(dragged).isCloseTo(written, within(1e-6));
+    }
+
+    /** A pin that is dragged takes its bracket along, while it is dragged and in the text, in one step. */
+    @Test
+    void aDragTakesTheBracketAlong() throws IOException {
+        String text = Files.readString(Path.of("geometry/silt-trailer.yaml"));
+        DesignEditor editor = new DesignEditor("trailer.yaml", null, text, Recovery.of(folder, "trailer.yaml"));
+        Handle pin = handle(editor, "frame pin");
+        Vec2 to = pin.at().plus(new Vec2(0.03, 0.02));
+        assertThat(editor.drag(pin, to)).isNull();
+        Design dragged = editor.solved().analysis().design();
+        assertThat(editor.drop(pin, to)).isTrue();
+        Design written = editor.solved().analysis().design();
+        assertThat(editor.sheet().text())
+                .isEqualTo(swap(
+                        text,
+                        "frame-pin: [220 mm, -395 mm]",
+                        "frame-pin: [250 mm, -375 mm]",
+                        "weld: {at: [220 mm, -445 mm, 0 mm]",
+                        "weld: {at: [250 mm, -425 mm, 0 mm]",
+                        "cross-member: {at: [220 mm, -495 mm]",
+                        "cross-member: {at: [250 mm, -475 mm]"));
+        assertThat(written.fastenings()
+                        .get(0)
+                        .weld()
+                        .at()
+                        .minus(dragged.fastenings().get(0).weld().at())
+                        .norm())
+                .isLessThan(1e-12);
+        editor.undo();
+        assertThat(editor.sheet().text()).isEqualTo(text);
     }
 
     /** The window must say what `check` says. */
