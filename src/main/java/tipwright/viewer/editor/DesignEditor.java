@@ -280,28 +280,29 @@ public final class DesignEditor {
         }
     }
 
-    /**
-     * Ends a drag and writes the place down, and the places of what goes along with it.
-     *
-     * @return whether something went along
-     */
-    public boolean drop(Handle handle, Vec2 to) {
-        String alone = written(handle, to);
-        String text = followed(alone, handle, to);
-        change(text);
-        return !text.equals(alone);
+    /** What became of that which holds a point when the point was moved: welds, bolts, a cross member, links that are drawn. */
+    public enum Along {
+        /** Nothing hangs on it. */
+        NOTHING,
+        /** It went along. */
+        WENT,
+        /** It stayed: its places are no plain numbers in the file. */
+        STAYED
     }
 
-    /** A text in which a point has been moved, with all that goes along written too; itself where that cannot be written. */
-    private String followed(String moved, Handle handle, Vec2 to) {
+    /** Ends a drag and writes the place down, and the places of what goes along with it, in one step. */
+    public Along drop(Handle handle, Vec2 to) {
+        String moved = written(handle, to);
         Reading.Good before = sheet.read();
         if (before == null || !(reread(moved) instanceof Reading.Good after)) {
-            return moved;
+            change(moved);
+            return Along.NOTHING;
         }
         Vec2 snapped = new Vec2(Mover.onTape(handle.x(), to.x()), Mover.onTape(handle.y(), to.y()));
         Design wanted = Mover.followed(before.design(), after.design(), handle, snapped);
         if (wanted.equals(after.design())) {
-            return moved;
+            change(moved, after);
+            return Along.NOTHING;
         }
         Draft draft = Draft.of(this);
         String text = ChangedText.of(
@@ -310,7 +311,8 @@ public final class DesignEditor {
                 new Contents(after.design()).capacity(),
                 draft.parts(after.design())::name,
                 t -> draft.with(t).read());
-        return text == null ? moved : text;
+        change(text == null ? moved : text);
+        return text == null ? Along.STAYED : Along.WENT;
     }
 
     /** Gives a drag up. */

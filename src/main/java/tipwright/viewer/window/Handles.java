@@ -17,6 +17,7 @@ import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.viewer.dump.DumpStates;
 import tipwright.viewer.dump.MachineState;
+import tipwright.viewer.editor.DesignEditor.Along;
 import tipwright.viewer.editor.Handle;
 import tipwright.viewer.editor.PartOfMachine;
 import tipwright.viewer.scene.Picture;
@@ -208,7 +209,12 @@ final class Handles extends Pane {
     }
 
     private void written(Handle handle, Vec2 to) {
-        if (shown.editor().drop(handle, to) && !told) {
+        Along along = shown.editor().drop(handle, to);
+        if (along == Along.STAYED) {
+            watcher.say(
+                    "The pin was moved alone: its weld, bolts or links are placed by names or by the tape, or another"
+                            + " pin is there too; move them in the file.");
+        } else if (along == Along.WENT && !told) {
             told = true;
             watcher.say("What holds a pin goes along with it: see that there is steel behind it there.");
         }

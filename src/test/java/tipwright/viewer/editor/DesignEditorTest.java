@@ -98,7 +98,7 @@ class DesignEditorTest {
         Vec2 to = pin.at().plus(new Vec2(0.03, 0.02));
         assertThat(editor.drag(pin, to)).isNull();
         Design dragged = editor.solved().analysis().design();
-        assertThat(editor.drop(pin, to)).isTrue();
+        assertThat(editor.drop(pin, to)).isEqualTo(DesignEditor.Along.WENT);
         Design written = editor.solved().analysis().design();
         assertThat(editor.sheet().text())
                 .isEqualTo(swap(
@@ -118,6 +118,22 @@ class DesignEditorTest {
                 .isLessThan(1e-12);
         editor.undo();
         assertThat(editor.sheet().text()).isEqualTo(text);
+    }
+
+    /** Where the bracket goes by a name, it gets a place of its own. */
+    @Test
+    void aBracketThatGoesByANameGoesAlongToo() throws IOException {
+        String text = swap(
+                Files.readString(Path.of("geometry/silt-trailer.yaml")),
+                "tipwright: 1\n",
+                "tipwright: 1\npoints:\n  tube: [220 mm, -495 mm]\n",
+                "cross-member: {at: [220 mm, -495 mm]",
+                "cross-member: {at: tube");
+        DesignEditor editor = new DesignEditor("trailer.yaml", null, text, Recovery.of(folder, "trailer.yaml"));
+        Handle pin = handle(editor, "frame pin");
+        assertThat(editor.drop(pin, pin.at().plus(new Vec2(0.03, 0.02)))).isEqualTo(DesignEditor.Along.WENT);
+        Vec2 tube = editor.solved().analysis().design().frame().crossMember().at();
+        assertThat(tube.minus(new Vec2(0.25, -0.475)).norm()).isLessThan(0.0025);
     }
 
     /** The window must say what `check` says. */
