@@ -2,6 +2,7 @@
 package tipwright.outline;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where a part begins and ends along the pivot axis.
@@ -50,5 +51,17 @@ public record ZRange(double from, double to) {
         return new ZRange(
                 Double.isInfinite(o.from) ? from : Math.min(from, o.from),
                 Double.isInfinite(o.to) ? to : Math.max(to, o.to));
+    }
+
+    // a record's own would be spun when it is first asked for, and every check of the gaps asks
+
+    @Override
+    public boolean equals(@Nullable Object o) {
+        return o instanceof ZRange z && Double.compare(from, z.from) == 0 && Double.compare(to, z.to) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Double.hashCode(from) + Double.hashCode(to);
     }
 }

@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The program as a process of its own. */
 class MainTest {
@@ -32,5 +35,17 @@ class MainTest {
         Cli.Outcome demo = java();
         assertThat(demo.code()).isZero();
         assertThat(demo.out()).isEqualTo(Cli.run().out());
+    }
+
+    /** What a record brings of its own to be compared by is set up by the first that asks, which takes a hundredth of a whole check. */
+    @Test
+    void noCheckAsksForARecordsOwnComparison(@TempDir Path folder) throws IOException, InterruptedException {
+        Path classes = folder.resolve("classes.txt");
+        List<String> line = new ArrayList<>(Processes.program("check", "silt-trailer"));
+        line.add(1, "-Xlog:class+load:file=" + classes);
+        assertThat(Processes.run(line, folder, Map.of(), null).code()).isZero();
+        assertThat(Files.readString(classes))
+                .contains("tipwright.check.Checker", "tipwright.report.ShortReport")
+                .doesNotContain("java.lang.runtime.ObjectMethods");
     }
 }
