@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check.joint;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.design.Design;
@@ -36,22 +37,24 @@ final class BracketLine {
             return 0;
         }
         Design design = analysis.design();
-        PlacedActuator actuator = nearest(design, here);
+        int actuator = nearest(design, here);
         double off = 0;
         for (Fastening other : design.fastenings()) {
             Double there = middle(other);
             boolean opposite = frame ? atRod(other) : atFrame(other);
-            if (opposite && there != null && nearest(design, there).equals(actuator)) {
+            if (opposite && there != null && nearest(design, there) == actuator) {
                 off = Math.max(off, Math.abs(there - here));
             }
         }
         return off / Math.hypot(off, analysis.lengths().low());
     }
 
-    private static PlacedActuator nearest(Design design, double z) {
-        PlacedActuator found = design.drive().actuators().get(0);
-        for (PlacedActuator a : design.drive().actuators()) {
-            found = Math.abs(a.z() - z) < Math.abs(found.z() - z) ? a : found;
+    /** Number of the actuator nearest to a place along the pivot, m; the first of several. */
+    private static int nearest(Design design, double z) {
+        List<PlacedActuator> all = design.drive().actuators();
+        int found = 0;
+        for (int i = 1; i < all.size(); i++) {
+            found = Math.abs(all.get(i).z() - z) < Math.abs(all.get(found).z() - z) ? i : found;
         }
         return found;
     }

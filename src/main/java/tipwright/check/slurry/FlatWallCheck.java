@@ -30,7 +30,7 @@ import tipwright.strength.StiffenedWall;
 
 /** Flat walls of boxes and hoppers under the pressure of the slurry. */
 public final class FlatWallCheck implements Check {
-    private final Map<PlateUnderPressure, Unit> known = new ConcurrentHashMap<>();
+    private final Map<List<Object>, Unit> known = new ConcurrentHashMap<>();
 
     /** Stresses of a wall by 1 Pa even all over, and by 1 Pa at its bottom that falls to nothing at its top, and how far it gives way. */
     private record Unit(double even, double falling, double evenMoved, double fallingMoved) {}
@@ -110,7 +110,7 @@ public final class FlatWallCheck implements Check {
         }
         double[] unit = new double[4];
         for (PlateUnderPressure plate : plates) {
-            Unit u = known.computeIfAbsent(plate, FlatWallCheck::unit);
+            Unit u = known.computeIfAbsent(key(plate), k -> unit(plate));
             unit[0] = Math.max(unit[0], u.even());
             unit[1] = Math.max(unit[1], u.falling());
             unit[2] = Math.max(unit[2], u.evenMoved());
@@ -154,6 +154,20 @@ public final class FlatWallCheck implements Check {
 
     private static Extreme normal(Analysis analysis, ToDoubleFunction<Row> value) {
         return Extreme.largest(Occasion.NORMAL.of(analysis).cases(), null, value);
+    }
+
+    /** All that a plate is told by: a record's own hash would first be spun, which takes longer than a check. */
+    static List<Object> key(PlateUnderPressure p) {
+        return List.of(
+                p.width(),
+                p.height(),
+                p.thickness(),
+                p.modulus(),
+                p.poisson(),
+                p.sides(),
+                p.bottom(),
+                p.top(),
+                p.rim());
     }
 
     private static Unit unit(PlateUnderPressure plate) {
