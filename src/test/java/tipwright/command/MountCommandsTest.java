@@ -17,7 +17,7 @@ import tipwright.report.Vocabulary;
 class MountCommandsTest {
     @Test
     void whatPlaceSaysToPutIntoTheFilePassesTheCheck(@TempDir Path folder) throws IOException {
-        Cli.Outcome found = Cli.run("place", "silt-trailer", "--candidates", "30000");
+        Cli.Outcome found = Cli.run("place", "silt-trailer", "--candidates", "15000");
         assertThat(found.code()).as(found.err()).isZero();
         String yaml = Files.readString(Path.of("geometry/silt-trailer.yaml"));
         Vocabulary.assertKnown("place", found.out() + found.err(), yaml);

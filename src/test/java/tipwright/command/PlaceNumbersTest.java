@@ -13,7 +13,7 @@ class PlaceNumbersTest {
     @ParameterizedTest
     @CsvSource({"silt-trailer, metric", "silt-trailer, us"})
     void noneOfThemIsNoNumber(String design, String units) {
-        Cli.Outcome outcome = Cli.run("place", design, "--candidates", "8000", "--units", units);
+        Cli.Outcome outcome = Cli.run("place", design, "--candidates", "4000", "--units", units);
         assertThat(outcome.code()).as(outcome.err()).isLessThanOrEqualTo(1);
         assertThat(outcome.out() + outcome.err())
                 .isNotBlank()
