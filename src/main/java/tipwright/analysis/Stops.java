@@ -37,7 +37,7 @@ final class Stops {
         return stop == null ? "no tilt to compute" : stop.why();
     }
 
-    /** Friction locks the linkage; the sweepStop that would come next, if any, is named too. */
+    /** Friction locks the linkage; the stop that would come next, if any, is named too. */
     static Stop locked(double tilt, @Nullable Stop next) {
         String why = "friction alone locks the linkage at " + degrees(tilt)
                 + " of tilt: the actuator's arm is too short there; move a mount to give it more";

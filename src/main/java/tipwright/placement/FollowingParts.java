@@ -83,6 +83,9 @@ public final class FollowingParts {
     private static Design fastenings(Design moved, Design drawn, UnaryOperator<Vec2> places) {
         Frame frame = drawn.frame();
         CrossMember member = frame == null ? null : frame.crossMember();
+        if (member == null && drawn.fastenings().isEmpty()) {
+            return moved;
+        }
         Vec2 pivot = drawn.pivot().at();
         Map<String, Vec2> pins = drawn.drive().places(pivot);
         Vec3 axis = drawn.tank().interior() instanceof CylinderInterior round
@@ -95,13 +98,19 @@ public final class FollowingParts {
             put = put.withFrame(frame.withCrossMember(member.movedBy(carried)));
         }
         List<Fastening> all = new ArrayList<>();
+        boolean any = false;
         for (Fastening f : drawn.fastenings()) {
             Vec2 pin = f.joint().startsWith(BEARING) ? pivot : pins.get(f.joint());
             Vec2 by = pin == null ? Vec2.ZERO : by(pin, places);
             boolean whole = member != null && f.joint().equals(Drive.FRAME_PIN);
-            all.add(pin == null || by.equals(Vec2.ZERO) ? f : f.following(pin, by, whole, axis));
+            if (pin == null || by.equals(Vec2.ZERO)) {
+                all.add(f);
+            } else {
+                all.add(f.following(pin, by, whole, axis));
+                any = true;
+            }
         }
-        return all.equals(drawn.fastenings()) ? put : put.withFastenings(all);
+        return any ? put.withFastenings(all) : put;
     }
 
     private static Vec2 by(Vec2 place, UnaryOperator<Vec2> places) {

@@ -246,8 +246,9 @@ public final class DesignEditor {
      */
     public @Nullable String drag(Handle handle, Vec2 to) {
         Solved before = solved();
+        Solved drawn = sheet.solved(); // from where it is written each time, or what goes along would add up roundings
         Vec2 snapped = new Vec2(Mover.onTape(handle.x(), to.x()), Mover.onTape(handle.y(), to.y()));
-        Design moved = before == null ? null : Mover.moved(before.design(), handle, snapped);
+        Design moved = drawn == null ? null : Mover.moved(drawn.design(), handle, snapped);
         try {
             if (before != null && moved != null) {
                 dragged = before.moved(moved);

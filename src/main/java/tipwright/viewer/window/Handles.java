@@ -212,8 +212,8 @@ final class Handles extends Pane {
         Along along = shown.editor().drop(handle, to);
         if (along == Along.STAYED) {
             watcher.say(
-                    "The pin was moved alone: its weld, bolts or links are placed by names or by the tape, or another"
-                            + " pin is there too; move them in the file.");
+                    "The pin was moved alone: its weld, bolts or links are placed by names or by the tape; move them in"
+                            + " the file.");
         } else if (along == Along.WENT && !told) {
             told = true;
             watcher.say("What holds a pin goes along with it: see that there is steel behind it there.");

@@ -96,6 +96,7 @@ class DesignEditorTest {
         DesignEditor editor = new DesignEditor("trailer.yaml", null, text, Recovery.of(folder, "trailer.yaml"));
         Handle pin = handle(editor, "frame pin");
         Vec2 to = pin.at().plus(new Vec2(0.03, 0.02));
+        assertThat(editor.drag(pin, pin.at().plus(new Vec2(0.0314, -0.0407)))).isNull();
         assertThat(editor.drag(pin, to)).isNull();
         Design dragged = editor.solved().analysis().design();
         assertThat(editor.drop(pin, to)).isEqualTo(DesignEditor.Along.WENT);
