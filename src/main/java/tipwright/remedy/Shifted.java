@@ -21,10 +21,10 @@ final class Shifted {
     }
 
     private static @Nullable FilletWeld weld(@Nullable FilletWeld weld, Vec3 by) {
-        return weld == null ? null : Copy.with(weld, "at", weld.at().plus(by));
+        return weld == null ? null : weld.movedBy(by);
     }
 
     private static @Nullable Bolts bolts(@Nullable Bolts bolts, Vec3 by) {
-        return bolts == null ? null : Copy.with(bolts, "at", bolts.at().plus(by));
+        return bolts == null ? null : bolts.movedBy(by);
     }
 }
