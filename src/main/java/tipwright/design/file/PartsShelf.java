@@ -189,45 +189,36 @@ final class PartsShelf {
             return;
         }
         shippedRead = true;
-        for (String file : SHIPPED) {
-            try {
-                reader.shippedBytes(file, LARGEST);
-            } catch (IOException unread) {
-                throw lost(file, unread);
-            }
-            addNodes(file, Objects.requireNonNull(Shipped.NODES.get(file)), shipped);
+        for (Shipped file : ShippedOnce.FILES) {
+            reader.uses(file.source);
+            addNodes(file.source.name(), file.root, shipped);
         }
     }
 
     /** Reads the parts files that came with the program, so that another thread that reads soon finds them read. */
     static void prepare() {
-        Objects.requireNonNull(Shipped.NODES);
+        Objects.requireNonNull(ShippedOnce.FILES);
     }
 
-    private static IllegalStateException lost(String file, Throwable why) {
-        return new IllegalStateException("the program's own parts file " + file + " is lost", why);
-    }
-
-    /** The parts files that came with the program, read when they are first asked for. */
-    private static final class Shipped {
-        static final Map<String, Node> NODES = read();
-
-        private static Map<String, Node> read() {
-            Map<String, Node> nodes = new LinkedHashMap<>();
-            for (String file : SHIPPED) {
-                Problems problems = new Problems();
-                try {
-                    String text = new String(NamedFiles.shipped().read(file, LARGEST), StandardCharsets.UTF_8);
-                    Node root = YamlText.read(file, text, problems);
-                    if (root == null) {
-                        throw new IllegalStateException(problems.inOrder().toString());
-                    }
-                    nodes.put(file, root);
-                } catch (IOException unread) {
-                    throw lost(file, unread);
+    /** A parts file that came with the program. */
+    private record Shipped(SourceFile source, Node root) {
+        static Shipped read(String file) {
+            Problems problems = new Problems();
+            try {
+                byte[] bytes = NamedFiles.shipped().read(file, LARGEST);
+                Node root = YamlText.read(file, new String(bytes, StandardCharsets.UTF_8), problems);
+                if (root == null) {
+                    throw new IllegalStateException(problems.inOrder().toString());
                 }
+                return new Shipped(new SourceFile(file, true, bytes), root);
+            } catch (IOException lost) {
+                throw new IllegalStateException("the program's own parts file " + file + " is lost", lost);
             }
-            return Map.copyOf(nodes);
         }
+    }
+
+    /** All of them, read when they are first asked for. */
+    private static final class ShippedOnce {
+        static final List<Shipped> FILES = SHIPPED.stream().map(Shipped::read).toList();
     }
 }

@@ -51,11 +51,9 @@ final class Reader {
         return bytes;
     }
 
-    /** The bytes of a file that came with the program, remembered likewise. */
-    byte[] shippedBytes(String name, int most) throws IOException {
-        byte[] bytes = NamedFiles.shipped().read(name, most);
-        shipped.put(name, new SourceFile(name, true, bytes));
-        return bytes;
+    /** Remembers a file that came with the program likewise. */
+    void uses(SourceFile file) {
+        shipped.put(file.name(), file);
     }
 
     /** The files that were read beside the design: those of its folder by name, then those of the program by name. */
