@@ -13,13 +13,11 @@ import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
-import tipwright.design.file.ChangedText;
 import tipwright.design.file.FieldEdit;
 import tipwright.design.file.FileFields;
 import tipwright.design.file.Reading;
 import tipwright.design.file.TextEdit;
 import tipwright.geometry.Vec2;
-import tipwright.load.Contents;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.QuantityException;
@@ -295,8 +293,9 @@ public final class DesignEditor {
     public Along drop(Handle handle, Vec2 to) {
         String moved = written(handle, to);
         Reading.Good before = sheet.read();
-        if (before == null || !(reread(moved) instanceof Reading.Good after)) {
-            change(moved);
+        Reading reading = reread(moved);
+        if (before == null || !(reading instanceof Reading.Good after)) {
+            change(moved, reading);
             return Along.NOTHING;
         }
         Vec2 snapped = new Vec2(Mover.onTape(handle.x(), to.x()), Mover.onTape(handle.y(), to.y()));
@@ -305,15 +304,13 @@ public final class DesignEditor {
             change(moved, after);
             return Along.NOTHING;
         }
-        Draft draft = Draft.of(this);
-        String text = ChangedText.of(
-                after,
-                wanted,
-                new Contents(after.design()).capacity(),
-                draft.parts(after.design())::name,
-                t -> draft.with(t).read());
-        change(text == null ? moved : text);
-        return text == null ? Along.STAYED : Along.WENT;
+        String text = Draft.of(this).with(moved).changes(after).apply(wanted);
+        if (text == null) {
+            change(moved, after);
+            return Along.STAYED;
+        }
+        change(text);
+        return Along.WENT;
     }
 
     /** Gives a drag up. */

@@ -3,12 +3,15 @@ package tipwright.viewer.editor;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
+import tipwright.design.file.ChangedText;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.NamedFiles;
 import tipwright.design.file.PartsAtHand;
 import tipwright.design.file.Reading;
+import tipwright.load.Contents;
 
 /**
  * A design's text as it stood at one moment, so that another thread can work on it.
@@ -31,6 +34,19 @@ public record Draft(String name, String text, @Nullable Path file) {
     public Reading read() {
         Path at = folder();
         return DesignFile.read(name, text, at == null ? NamedFiles.shipped() : NamedFiles.folder(at));
+    }
+
+    /**
+     * Writes changes of its design into the text, each for itself: from the design with other values to the text; null when it cannot be
+     * written so.
+     *
+     * @param read what it says
+     */
+    public Function<Design, @Nullable String> changes(Reading.Good read) {
+        PartsAtHand names = parts(read.design());
+        double capacity = new Contents(read.design()).capacity();
+        return changed -> ChangedText.of(
+                read, changed, capacity, names::name, other -> with(other).read());
     }
 
     /** Where it is saved; null: not yet anywhere. */

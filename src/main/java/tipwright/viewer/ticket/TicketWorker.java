@@ -7,6 +7,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.application.Platform;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
@@ -15,12 +16,10 @@ import tipwright.check.SideThreads;
 import tipwright.check.StagedCheck;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
-import tipwright.design.file.ChangedText;
-import tipwright.design.file.PartsAtHand;
+import tipwright.design.Design;
 import tipwright.design.file.Problem;
 import tipwright.design.file.Reading;
 import tipwright.doubt.Doubter;
-import tipwright.load.Contents;
 import tipwright.remedy.FixSearch;
 import tipwright.remedy.Shop;
 import tipwright.remedy.TriedFix;
@@ -174,15 +173,13 @@ public final class TicketWorker {
     private List<ReadyFix> ready(Question asked, TriedFixes tried, Result result) {
         Reading.Good read = asked.read();
         Draft draft = asked.draft();
-        PartsAtHand names = draft.parts(read.design());
-        double capacity = new Contents(read.design()).capacity();
+        Function<Design, @Nullable String> changes = draft.changes(read);
         List<ReadyFix> ready = new ArrayList<>();
         for (TriedFix fix : tried.all()) {
             if (!wanted(asked)) {
                 return List.of();
             }
-            String text = ChangedText.of(read, fix.design(), capacity, names::name, t -> draft.with(t)
-                    .read());
+            String text = changes.apply(fix.design());
             ready.add(new ReadyFix(fix, text != null && holds(draft, text, fix, result) ? text : null));
         }
         return ready;

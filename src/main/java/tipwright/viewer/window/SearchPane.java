@@ -24,10 +24,7 @@ import tipwright.design.Design;
 import tipwright.design.NumberedPlace;
 import tipwright.design.around.Mounts;
 import tipwright.design.around.Zone;
-import tipwright.design.file.ChangedText;
-import tipwright.design.file.PartsAtHand;
 import tipwright.design.file.Reading;
-import tipwright.load.Contents;
 import tipwright.placement.Aim;
 import tipwright.placement.Answer;
 import tipwright.placement.Candidate;
@@ -294,10 +291,7 @@ final class SearchPane extends VBox {
             state.setText("The design has been changed since the search; search again.");
             return;
         }
-        PartsAtHand names = draft.parts(good.design());
-        String text = ChangedText.of(
-                good, answer.design(), new Contents(good.design()).capacity(), names::name, t -> draft.with(t)
-                        .read());
+        String text = draft.changes(good).apply(answer.design());
         if (text == null) {
             state.setText(
                     "This answer cannot be written into the file by itself: its places are given by the tape, or the actuator by its"
