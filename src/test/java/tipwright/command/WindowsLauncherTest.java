@@ -81,6 +81,7 @@ class WindowsLauncherTest {
                 "-XX:-UsePerfData",
                 "-XX:TieredStopAtLevel=1",
                 "-XX:+TieredCompilation",
+                "-XX:Tier3BackEdgeThreshold=10000 -Xmn24m -Dsun.reflect.inflationThreshold=100000",
                 "too old; install Java 17 or later, or set JAVA_HOME to its folder",
                 "install Java 17 or later, or set JAVA_HOME to its folder")) {
             assertThat(sh).contains(both);

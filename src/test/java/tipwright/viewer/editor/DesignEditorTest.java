@@ -89,11 +89,15 @@ class DesignEditorTest {
         assertThat(dragged).isCloseTo(written, within(1e-6));
     }
 
+    private DesignEditor trailer(String text) {
+        return new DesignEditor("trailer.yaml", null, text, Recovery.of(folder, "trailer.yaml"));
+    }
+
     /** A pin that is dragged takes its bracket along, while it is dragged and in the text, in one step. */
     @Test
     void aDragTakesTheBracketAlong() throws IOException {
         String text = Files.readString(Path.of("geometry/silt-trailer.yaml"));
-        DesignEditor editor = new DesignEditor("trailer.yaml", null, text, Recovery.of(folder, "trailer.yaml"));
+        DesignEditor editor = trailer(text);
         Handle pin = handle(editor, "frame pin");
         Vec2 to = pin.at().plus(new Vec2(0.03, 0.02));
         assertThat(editor.drag(pin, pin.at().plus(new Vec2(0.0314, -0.0407)))).isNull();
@@ -130,7 +134,7 @@ class DesignEditorTest {
                 "tipwright: 1\npoints:\n  tube: [220 mm, -495 mm]\n",
                 "cross-member: {at: [220 mm, -495 mm]",
                 "cross-member: {at: tube");
-        DesignEditor editor = new DesignEditor("trailer.yaml", null, text, Recovery.of(folder, "trailer.yaml"));
+        DesignEditor editor = trailer(text);
         Handle pin = handle(editor, "frame pin");
         assertThat(editor.drop(pin, pin.at().plus(new Vec2(0.03, 0.02)))).isEqualTo(DesignEditor.Along.WENT);
         Vec2 tube = editor.solved().analysis().design().frame().crossMember().at();
