@@ -40,7 +40,7 @@ final class Worn {
         CrossMember tube = frame == null ? null : frame.crossMember();
         if (frame != null && tube != null) {
             CrossMember thin = Copy.with(tube, "wall", left(tube.wall(), wear.wall()));
-            less = Copy.with(less, "frame", Copy.with(frame, "crossMember", thin));
+            less = less.withFrame(frame.withCrossMember(thin));
         }
         Twist twist = design.twist();
         less = Copy.with(less, "twist", new Twist(thin(twist.tank(), wear), thin(twist.frame(), wear)));

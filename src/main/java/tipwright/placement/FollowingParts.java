@@ -27,8 +27,6 @@ import tipwright.quantity.UnitSystem;
  * the plate that it is welded or screwed to; a cross member under the frame pin goes along as a whole, with what stands on it.
  */
 public final class FollowingParts {
-    private static final String BEARING = "bearing-";
-
     /** Between places that are on no mark of the tape, m. */
     private static final double FINE = 1e-4;
 
@@ -100,7 +98,7 @@ public final class FollowingParts {
         List<Fastening> all = new ArrayList<>();
         boolean any = false;
         for (Fastening f : drawn.fastenings()) {
-            Vec2 pin = f.joint().startsWith(BEARING) ? pivot : pins.get(f.joint());
+            Vec2 pin = Fastening.BEARINGS.contains(f.joint()) ? pivot : pins.get(f.joint());
             Vec2 by = pin == null ? Vec2.ZERO : by(pin, places);
             boolean whole = member != null && f.joint().equals(Drive.FRAME_PIN);
             if (pin == null || by.equals(Vec2.ZERO)) {

@@ -208,10 +208,7 @@ final class JointSizes implements Proposer {
                             Text.words("a cross member with a wall of " + s.label() + " in place of ")
                                     .plus(Text.mark(tube.wall())),
                             grown(s.size(), tube.wall()),
-                            Copy.with(
-                                    design,
-                                    "frame",
-                                    Copy.with(frame, "crossMember", Copy.with(tube, "wall", s.size())))));
+                            design.withFrame(frame.withCrossMember(Copy.with(tube, "wall", s.size())))));
                 }
             }
         }

@@ -39,7 +39,7 @@ final class Joints {
     static Design withFastenings(Design design, Predicate<Fastening> which, UnaryOperator<Fastening> change) {
         List<Fastening> all = new ArrayList<>();
         design.fastenings().forEach(f -> all.add(which.test(f) ? change.apply(f) : f));
-        return Copy.with(design, "fastenings", List.copyOf(all));
+        return design.withFastenings(all);
     }
 
     /** A thicker pin; the holes of the lugs that it goes through grow with it. */

@@ -123,15 +123,7 @@ public final class JsonMounts {
     private static List<Bracket> brackets(Design put) {
         List<Bracket> all = new ArrayList<>();
         for (Fastening f : put.fastenings()) {
-            if (f.weld() != null) {
-                all.add(new Bracket(f.joint(), "weld", f.weld().at()));
-            }
-            if (f.bolts() != null) {
-                all.add(new Bracket(f.joint(), "bolts", f.bolts().at()));
-            }
-            if (f.seat() != null) {
-                all.add(new Bracket(f.joint(), "seat", f.seat().at()));
-            }
+            f.places().forEach((piece, at) -> all.add(new Bracket(f.joint(), piece, at)));
         }
         CrossMember member = put.frame() == null ? null : put.frame().crossMember();
         if (member != null) {

@@ -172,15 +172,7 @@ final class PasteText {
 
     private List<String> keys(Fastening f) {
         List<String> keys = new ArrayList<>(List.of("joint: " + f.joint()));
-        if (f.weld() != null) {
-            keys.add("weld: {at: " + point(f.weld().at(), units) + "}");
-        }
-        if (f.bolts() != null) {
-            keys.add("bolts: {at: " + point(f.bolts().at(), units) + "}");
-        }
-        if (f.seat() != null) {
-            keys.add("seat: {at: " + point(f.seat().at(), units) + "}");
-        }
+        f.places().forEach((piece, at) -> keys.add(piece + ": {at: " + point(at, units) + "}"));
         if (f.height() != null) {
             keys.add("height: " + length(f.height(), units));
         }

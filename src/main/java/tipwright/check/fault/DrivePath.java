@@ -137,7 +137,7 @@ final class DrivePath {
         LoadCase load = any.load();
         LoadCase named = new LoadCase(name, LoadCase.NEVER, load.states(), load.contents());
         return analysis.with(List.of(new CaseResult(named, rows)))
-                .of(Copy.with(Copy.with(design, "fastenings", held), "factors", Factors.none()));
+                .of(Copy.with(design.withFastenings(held), "factors", Factors.none()));
     }
 
     private static Balance at(Balance b, double force) {

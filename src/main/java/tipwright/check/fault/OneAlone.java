@@ -17,7 +17,6 @@ import tipwright.design.joint.Bolts;
 import tipwright.design.joint.Fastening;
 import tipwright.design.joint.FilletWeld;
 import tipwright.design.joint.Support;
-import tipwright.design.key.Copy;
 import tipwright.geometry.Vec3;
 
 /**
@@ -43,8 +42,7 @@ final class OneAlone {
         List<Fastening> held =
                 design.fastenings().stream().filter(f -> bears(design, f, one)).toList();
         return analysis.with(analysis.cases().stream().map(alone::load).toList())
-                .of(Copy.with(design, "fastenings", held)
-                        .withDrive(design.drive().with(List.of(one))));
+                .of(design.withFastenings(held).withDrive(design.drive().with(List.of(one))));
     }
 
     /** Whether a fastening holds the pins of this actuator, or none of an actuator's. */

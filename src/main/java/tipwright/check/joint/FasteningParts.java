@@ -65,7 +65,7 @@ final class FasteningParts {
         List<String> names = new ArrayList<>();
         names.add(Drive.FRAME_PIN);
         names.add(analysis.design().drive().rodPinName());
-        names.addAll(List.of("bearing-1", "bearing-2"));
+        names.addAll(Fastening.BEARINGS);
         mechanism.joints().stream()
                 .filter(j -> !j.slide() && !j.name().equals(Skeleton.PIVOT))
                 .forEach(j -> names.add(j.name()));

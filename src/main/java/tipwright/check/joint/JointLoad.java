@@ -67,8 +67,8 @@ public final class JointLoad {
         if (joint.equals(Drive.FRAME_PIN) || joint.equals(Drive.ROD_PIN) || tankPin) {
             return pin(analysis, fastening, near);
         }
-        if (joint.equals("bearing-1") || joint.equals("bearing-2")) {
-            return bearing(analysis, fastening, joint.endsWith("1") ? 0 : 1);
+        if (Fastening.BEARINGS.contains(joint)) {
+            return bearing(analysis, fastening, Fastening.BEARINGS.indexOf(joint));
         }
         for (int i = 0; i < m.joints().size(); i++) {
             JointPlan plan = m.joints().get(i);

@@ -10,6 +10,7 @@ import tipwright.design.around.Footing;
 import tipwright.design.around.Receiver;
 import tipwright.design.around.SidePart;
 import tipwright.design.around.TorqueTube;
+import tipwright.design.drive.Drive;
 import tipwright.design.drive.LinkPart;
 import tipwright.design.joint.Fastening;
 import tipwright.design.joint.FilletWeld;
@@ -166,7 +167,8 @@ final class AroundRules {
         for (int i = 0; i < links.size(); i++) {
             known(Paths.item("links", i + 1) + ".body", links.get(i).body(), bodies, "link");
         }
-        List<String> joints = new ArrayList<>(List.of("frame-pin", "tank-pin", "rod-pin", "bearing-1", "bearing-2"));
+        List<String> joints = new ArrayList<>(List.of(Drive.FRAME_PIN, Drive.TANK_PIN, Drive.ROD_PIN));
+        joints.addAll(Fastening.BEARINGS);
         skeleton.joints().stream()
                 .map(Joint::name)
                 .filter(n -> !joints.contains(n) && !n.equals(Skeleton.PIVOT))

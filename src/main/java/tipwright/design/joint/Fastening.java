@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design.joint;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
@@ -29,11 +32,29 @@ public record Fastening(
                 @Measured(value = Kind.LENGTH, above = "0 mm")
                 @Nullable
                 Double height) {
+    /** The joints that are no pins of the mechanism: the two bearings of the pivot. */
+    public static final List<String> BEARINGS = List.of("bearing-1", "bearing-2");
+
     /** On a sloping plate no mark of the tape is met; places there are told as finely as this, m. */
     private static final double FINE = 1e-4;
 
     /** A pin stands at least so far off the plate behind it, m. */
     private static final double NEAREST = 1e-3;
+
+    /** Where what holds the joint is, m, stowed: weld, bolts and seat, as they are called in the file; those that are given. */
+    public Map<String, Vec3> places() {
+        Map<String, Vec3> places = new LinkedHashMap<>();
+        if (weld != null) {
+            places.put("weld", weld.at());
+        }
+        if (bolts != null) {
+            places.put("bolts", bolts.at());
+        }
+        if (seat != null) {
+            places.put("seat", seat.at());
+        }
+        return places;
+    }
 
     /**
      * The same for a pin that is moved in the side view: what holds it slides along the plate that it is welded or screwed to, and the

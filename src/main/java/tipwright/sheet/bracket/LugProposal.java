@@ -20,7 +20,6 @@ import tipwright.design.Design;
 import tipwright.design.joint.Fastening;
 import tipwright.design.joint.FilletWeld;
 import tipwright.design.joint.PinJoint;
-import tipwright.design.key.Copy;
 import tipwright.outline.MachineOutline;
 import tipwright.outline.MachinePart;
 import tipwright.quantity.UnitSystem;
@@ -208,7 +207,7 @@ final class LugProposal {
                 put = put.withDrive(put.drive().withPin(s.place.pin(), s.sketch.pin()));
             }
         }
-        return Copy.with(put, "fastenings", List.copyOf(fastenings));
+        return put.withFastenings(fastenings);
     }
 
     private List<Finding> findings(boolean whole) throws CannotComputeException {

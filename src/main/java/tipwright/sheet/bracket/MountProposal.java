@@ -22,7 +22,6 @@ import tipwright.design.joint.Fastening;
 import tipwright.design.joint.FilletWeld;
 import tipwright.design.joint.Flange;
 import tipwright.design.joint.Support;
-import tipwright.design.key.Copy;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.UnitSystem;
@@ -77,7 +76,7 @@ final class MountProposal {
 
     /** Name of a bearing as a fastening has it. */
     static String joint(int bearing) {
-        return "bearing-" + (bearing + 1);
+        return Fastening.BEARINGS.get(bearing);
     }
 
     /**
@@ -208,7 +207,7 @@ final class MountProposal {
     private Design put() {
         List<Fastening> fastenings = new ArrayList<>(design.fastenings());
         missing.forEach(i -> fastenings.add(fastening(i)));
-        return Copy.with(design, "fastenings", List.copyOf(fastenings));
+        return design.withFastenings(fastenings);
     }
 
     private Fastening fastening(int bearing) {
