@@ -2,9 +2,13 @@
 package tipwright.document;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
-/** A table whose columns have fixed shares of the width, so that it never runs over the margin. */
+/**
+ * A table whose columns have fixed shares of the width, so that it never runs over the margin; a column whose widest entry would not fit
+ * gets more, from those that have room to spare.
+ */
 final class FixedTable {
     /** A table with more rows may break over pages. */
     private static final int TALL = 16;
@@ -12,14 +16,22 @@ final class FixedTable {
     /** A table with more columns does not fit the width of a phone: its rows are stacked there. */
     private static final int NARROW = 3;
 
+    /** Letters in a line of a table on paper, at the text's height there. */
+    private static final double LINE = 104;
+
+    /** Between the columns, letters. */
+    private static final double APART = 2;
+
     private final String caption;
     private final List<Column> columns;
     private final List<String> rows = new ArrayList<>();
+    private final int[] longest;
     private String style = "";
 
     FixedTable(String caption, Column... columns) {
         this.caption = caption;
         this.columns = List.of(columns);
+        longest = this.columns.stream().mapToInt(c -> unbroken(c.head())).toArray();
     }
 
     /**
@@ -46,6 +58,8 @@ final class FixedTable {
     FixedTable row(List<String> cells) {
         StringBuilder row = new StringBuilder("<tr" + role("row") + ">");
         for (int i = 0; i < cells.size(); i++) {
+            String cell = cells.get(i);
+            longest[i] = Math.max(longest[i], columns.get(i).number() ? cell.length() : unbroken(cell));
             String tag = i == 0 ? "th scope=\"row\"" + role("rowheader") : "td" + role("cell");
             String side = columns.get(i).number() ? " class=\"n\"" : "";
             String head = " data-head=\"" + Markup.safe(columns.get(i).head()) + "\"";
@@ -79,13 +93,44 @@ final class FixedTable {
         return rows.isEmpty();
     }
 
+    /** Letters of the longest word. */
+    private static int unbroken(String words) {
+        return Arrays.stream(words.split(" ", -1))
+                .mapToInt(String::length)
+                .max()
+                .orElse(0);
+    }
+
+    /** Shares of the width, percent, 100 in all. */
+    double[] shares() {
+        double[] least = Arrays.stream(longest)
+                .mapToDouble(n -> 100 * (n + APART) / LINE)
+                .toArray();
+        double[] shares = columns.stream().mapToDouble(Column::share).toArray();
+        double lacks = 0;
+        double spare = 0;
+        for (int i = 0; i < shares.length; i++) {
+            lacks += Math.max(0, least[i] - shares[i]);
+            spare += Math.max(0, shares[i] - least[i]);
+        }
+        double given = Math.min(lacks, spare);
+        for (int i = 0; i < shares.length && given > 0; i++) {
+            shares[i] += shares[i] < least[i]
+                    ? (least[i] - shares[i]) * given / lacks
+                    : -(shares[i] - least[i]) * given / spare;
+        }
+        return shares;
+    }
+
     void to(Markup page) {
         String wide = wide() ? " wide" : "";
         String whole = rows.size() > TALL ? "" : " whole";
         page.raw("<table" + role("table") + " class=\"" + (style + wide + whole).strip() + "\">")
                 .line("caption", caption)
                 .raw("<colgroup>");
-        columns.forEach(c -> page.raw("<col style=\"width:" + c.share() + "%\"/>"));
+        for (double share : shares()) {
+            page.raw("<col style=\"width:" + Math.round(10 * share) / 10.0 + "%\"/>");
+        }
         page.raw("</colgroup><thead" + role("rowgroup") + "><tr" + role("row") + ">");
         for (Column c : columns) {
             page.line("th scope=\"col\"" + role("columnheader") + (c.number() ? " class=\"n\"" : ""), c.head());

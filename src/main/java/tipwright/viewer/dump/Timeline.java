@@ -8,6 +8,8 @@ import tipwright.analysis.ActuatorSpeed;
 import tipwright.analysis.Row;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.load.Gravity;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 import tipwright.time.Cycle;
 import tipwright.time.CycleTimer;
 import tipwright.time.Moment;
@@ -19,7 +21,8 @@ import tipwright.time.Timing;
  * @param spots in order of time
  * @param told where the times come from, as a sentence for the window
  */
-public record Timeline(List<Spot> spots, String told) {
+public record Timeline(List<Spot> spots, Text told) {
+    /** Speed of an actuator that tells none, m/s. */
     private static final double USUAL = 0.010;
 
     /** Copies the list. */
@@ -84,7 +87,7 @@ public record Timeline(List<Spot> spots, String told) {
             double volume = liquid ? m.volume() : Double.NaN;
             spots.add(new Spot(m.time(), m.tilt(), volume, m.discharge(), motion, level));
         }
-        return new Timeline(spots, cycle.complete() ? "in real time" : "real time, up to where it stalls");
+        return new Timeline(spots, Text.words(cycle.complete() ? "in real time" : "real time, up to where it stalls"));
     }
 
     private static Timeline paced(DumpStates dump, String loadCase, String why) {
@@ -112,7 +115,11 @@ public record Timeline(List<Spot> spots, String told) {
         for (int i = rows.size() - 2; i >= 0; i--) {
             spots.add(new Spot(2 * up - spots.get(i).time(), rows.get(i).tilt(), Double.NaN, 0, -1));
         }
-        String told = known ? "at the actuator's speed under this load" : "at a constant 10 mm/s of the actuator" + why;
+        Text told = known
+                ? Text.words("at the actuator's speed under this load")
+                : Text.words("at a constant ")
+                        .plus(Text.amount(USUAL, Kind.SPEED))
+                        .plus(Text.words(" of the actuator" + why));
         return new Timeline(spots, told);
     }
 

@@ -19,6 +19,7 @@ import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.QuantityException;
+import tipwright.quantity.UnitSystem;
 import tipwright.viewer.card.CardHost;
 import tipwright.viewer.editor.Handle;
 import tipwright.viewer.editor.Solved;
@@ -43,12 +44,12 @@ public final class PhotoPane extends BorderPane {
     private final Label next = new Label();
     private final Label results = new Label();
     private final ChoiceBox<String> pins = new ChoiceBox<>();
-    private final TextField width = field("photo-width", "2440 mm");
-    private final TextField height = field("photo-height", "1220 mm");
-    private final TextField cornerX = field("photo-corner-x", "0 mm");
-    private final TextField cornerY = field("photo-corner-y", "0 mm");
-    private final TextField before = field("photo-before", "0 mm");
-    private final TextField sure = field("photo-sure", "10 mm");
+    private final TextField width = field("photo-width");
+    private final TextField height = field("photo-height");
+    private final TextField cornerX = field("photo-corner-x");
+    private final TextField cornerY = field("photo-corner-y");
+    private final TextField before = field("photo-before");
+    private final TextField sure = field("photo-sure");
     private final Button write = new Button("Write the places into the file");
     private @Nullable PhotoWork work;
 
@@ -56,6 +57,7 @@ public final class PhotoPane extends BorderPane {
     public PhotoPane(CardHost host, Theme theme) {
         this.host = host;
         setId("photo-pane");
+        usual(host.editor().tape() == UnitSystem.US);
         view = new PhotoView(theme, this::tapped, this::moved);
         setCenter(view);
         Label told = new Label(TOLD);
@@ -108,11 +110,19 @@ public final class PhotoPane extends BorderPane {
         refresh();
     }
 
-    private static TextField field(String id, String text) {
-        TextField field = new TextField(text);
+    private static TextField field(String id) {
+        TextField field = new TextField();
         field.setId(id);
         field.setPrefColumnCount(9);
         return field;
+    }
+
+    /** A sheet of plywood as it is sold, its corner at the origin, in the plane of the pins. */
+    private void usual(boolean inches) {
+        width.setText(inches ? "96 in" : "2440 mm");
+        height.setText(inches ? "48 in" : "1220 mm");
+        List.of(cornerX, cornerY, before).forEach(f -> f.setText(inches ? "0 in" : "0 mm"));
+        sure.setText(inches ? "3/8 in" : "10 mm");
     }
 
     private static void row(GridPane grid, int row, String words, TextField field) {

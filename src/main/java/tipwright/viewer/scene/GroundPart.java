@@ -22,7 +22,8 @@ final class GroundPart {
     private static final Vec3 ACROSS = new Vec3(0, 0, 1);
     private static final Vec3 ALONG = new Vec3(1, 0, 0);
 
-    private final Group all = new Group();
+    private final Group flat = new Group();
+    private final Group all = new Group(flat);
 
     GroundPart(Surroundings room, Lying.Place place, Theme theme) {
         double y = room.ground();
@@ -55,8 +56,8 @@ final class GroundPart {
                 lines.add(Forms.beam(new Vec3(piece[0], y, z), new Vec3(piece[1], y, z), 0.008, 0.004, ACROSS));
             }
         }
-        all.getChildren().add(Surface.view(Forms.joined(slabs), Surface.flat(theme.ground())));
-        all.getChildren().add(Surface.view(Forms.joined(lines), Surface.flat(theme.line())));
+        flat.getChildren().add(Surface.view(Forms.joined(slabs), Surface.flat(theme.ground())));
+        flat.getChildren().add(Surface.view(Forms.joined(lines), Surface.flat(theme.line())));
         if (place.walled()) {
             all.getChildren().add(Surface.view(Forms.joined(walls(place)), Surface.matt(theme.pit())));
         }
@@ -94,5 +95,10 @@ final class GroundPart {
 
     Node node() {
         return all;
+    }
+
+    /** What shines by itself, whatever the lamps. */
+    Node flat() {
+        return flat;
     }
 }

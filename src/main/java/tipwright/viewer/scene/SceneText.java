@@ -2,6 +2,7 @@
 package tipwright.viewer.scene;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import javafx.geometry.VPos;
@@ -150,9 +151,13 @@ public final class SceneText extends Pane {
                     height);
         }
         Vec2 bar = camera.project(anchors.bar(), width, height);
+        Vec2 end = camera.project(anchors.bar().plus(new Vec3(1, 0, 0)), width, height);
         Text metre =
                 text(units == UnitSystem.US ? "1 m = 3.28 ft" : "1 m", SMALL * size, theme.ink(), FontWeight.NORMAL);
-        name(all, metre, bar.x() - metre.getLayoutBounds().getWidth(), bar.y() + 1.6 * size, legend, size, height);
+        Vec2 room = new Vec2(metre.getLayoutBounds().getWidth(), 1.2 * size);
+        BarName.Box under = new BarName.Box(legend.getX(), legend.getY(), legend.getWidth(), legend.getHeight());
+        Vec2 beside = BarName.place(bar, end, room, under, 0.9 * size, new Vec2(width, height));
+        name(all, metre, beside.x(), beside.y(), legend, size, height);
         Receiver receiver = machine.dump().design().receiver();
         if (receiver != null && anchors.pit().walled()) {
             Vec3 edge = new Vec3(
@@ -163,6 +168,8 @@ public final class SceneText extends Pane {
             Text pit = text(receiver.name(), SMALL * size, theme.ink(), FontWeight.NORMAL);
             name(all, pit, at.x(), at.y() + 0.4 * size, legend, size, height);
         }
+        // letters after all else: one kind after the other is drawn sooner than both in turn
+        all.sort(Comparator.comparing(Text.class::isInstance));
         getChildren().setAll(all);
     }
 

@@ -19,6 +19,7 @@ public final class StillCamera {
     private static final int FEWEST_COLOURS = 24;
 
     private final DumpStates dump;
+    private final UnitSystem units;
     private final String loadCase;
     private final Timeline timeline;
     private final Picture picture;
@@ -39,6 +40,7 @@ public final class StillCamera {
             int height) {
         this.dump = new DumpStates(analysis);
         this.loadCase = loadCase;
+        this.units = units;
         this.timeline = Timeline.of(dump, loadCase);
         picture = new Picture(theme);
         scene = new Scene(picture, width, height, true);
@@ -81,7 +83,14 @@ public final class StillCamera {
     public BufferedImage shoot(Timeline.Spot spot) throws BlankPictureException {
         boolean timed = !Double.isNaN(spot.time());
         picture.lettering()
-                .setNote(timed ? String.format(Locale.ROOT, "%.1f s, %s", spot.time(), timeline.told()) : "");
+                .setNote(
+                        timed
+                                ? String.format(
+                                        Locale.ROOT,
+                                        "%.1f s, %s",
+                                        spot.time(),
+                                        timeline.told().show(units))
+                                : "");
         picture.show(dump.at(loadCase, spot));
         WritableImage drawn = scene.snapshot(null);
         int w = (int) drawn.getWidth();

@@ -46,6 +46,7 @@ public final class TicketPane extends VBox {
     private final Drawer all;
     private final Label big = new Label();
     private final HBox headline = new HBox();
+    private final VerdictMark mark = new VerdictMark();
     private final Label waits = FixRows.small("");
     private final GridPane numbers = new GridPane();
     private final Map<String, Label> values = new HashMap<>();
@@ -222,7 +223,10 @@ public final class TicketPane extends VBox {
 
     private Node headline(Verdict verdict, String word) {
         big.setText(word);
-        headline.getChildren().setAll(VerdictShape.of(verdict, host.inTheme(), 1.9 * host.em()), big);
+        Node shape = mark.of(verdict, host.inTheme(), 1.9 * host.em());
+        if (!headline.getChildren().contains(shape)) {
+            headline.getChildren().setAll(shape, big);
+        }
         return headline;
     }
 

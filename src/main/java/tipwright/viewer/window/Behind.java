@@ -39,6 +39,11 @@ final class Behind {
         }
     }
 
+    /** What waits is done so many frames from now at the latest, 1 at least. */
+    void hasten(int frames) {
+        left = Math.min(left, frames);
+    }
+
     /** Whether there is something still to be done. */
     boolean waits() {
         return waits;

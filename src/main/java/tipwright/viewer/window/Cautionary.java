@@ -8,12 +8,13 @@ import javafx.scene.layout.Priority;
 import tipwright.check.rule.Verdict;
 import tipwright.report.Cautions;
 import tipwright.viewer.dump.MachineState;
-import tipwright.viewer.ticket.VerdictShape;
+import tipwright.viewer.ticket.VerdictMark;
 
 /** The cautions in short, always in sight; all of them stand in the list of keys. */
 final class Cautionary extends HBox implements Panel {
     private final WindowState shown;
     private final Label words = new Label(Cautions.SHORT);
+    private final VerdictMark mark = new VerdictMark();
 
     Cautionary(WindowState shown) {
         this.shown = shown;
@@ -29,7 +30,7 @@ final class Cautionary extends HBox implements Panel {
 
     @Override
     public void renew() {
-        words.setGraphic(VerdictShape.of(Verdict.CLOSE, shown.theme(), 1.1 * shown.em()));
+        words.setGraphic(mark.of(Verdict.CLOSE, shown.theme(), 1.1 * shown.em()));
     }
 
     @Override

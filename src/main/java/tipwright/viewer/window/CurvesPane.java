@@ -31,12 +31,19 @@ final class CurvesPane extends HBox implements Panel {
         pivot.setId("plot-pivot");
         setVisible(false);
         managedProperty().bind(visibleProperty());
+        visibleProperty().addListener((of, was, is) -> {
+            MachineState now = shown.now();
+            if (is && now != null) {
+                renew();
+                move(now);
+            }
+        });
     }
 
     @Override
     public void renew() {
         DumpStates dump = shown.dump();
-        if (dump == null) {
+        if (dump == null || !isVisible()) {
             return;
         }
         List<Row> rows = dump.loadCase(shown.loadCase()).rows();
@@ -55,7 +62,9 @@ final class CurvesPane extends HBox implements Panel {
 
     @Override
     public void move(MachineState now) {
-        length.cursor(now.tilt(), now.length());
-        pivot.cursor(now.tilt(), now.rest().pivot().norm());
+        if (isVisible()) {
+            length.cursor(now.tilt(), now.length());
+            pivot.cursor(now.tilt(), now.rest().pivot().norm());
+        }
     }
 }

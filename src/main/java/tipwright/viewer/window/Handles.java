@@ -102,8 +102,9 @@ final class Handles extends Pane {
 
     /** Rings and names as large as the text. */
     private void grow() {
+        Font font = Font.font("System", FontWeight.BOLD, shown.em());
         rings.forEach(ring -> ring.setRadius(radius()));
-        names.forEach(name -> name.setFont(Font.font("System", FontWeight.BOLD, shown.em())));
+        names.stream().filter(name -> !name.getFont().equals(font)).forEach(name -> name.setFont(font));
     }
 
     private void add(int i, Handle handle) {
@@ -142,9 +143,17 @@ final class Handles extends Pane {
     private void paint(int i) {
         boolean on = i == chosen || rings.get(i).isHover();
         Color ink = shown.theme().ink();
-        rings.get(i).setStroke(on ? shown.theme().push() : ink);
-        rings.get(i).setFill(ink.deriveColor(0, 1, 1, on ? 0.25 : 0.06));
-        names.get(i).setFill(ink);
+        Color edge = on ? shown.theme().push() : ink;
+        Color inside = ink.deriveColor(0, 1, 1, on ? 0.25 : 0.06);
+        if (!edge.equals(rings.get(i).getStroke())
+                || !inside.equals(rings.get(i).getFill())) {
+            // what is as it was need not be drawn again
+            rings.get(i).setStroke(edge);
+            rings.get(i).setFill(inside);
+        }
+        if (!ink.equals(names.get(i).getFill())) {
+            names.get(i).setFill(ink);
+        }
         names.get(i).setVisible(on);
     }
 

@@ -11,12 +11,13 @@ import tipwright.check.rule.Verdict;
 import tipwright.viewer.dump.MachineState;
 import tipwright.viewer.editor.PartOfMachine;
 import tipwright.viewer.ticket.Judged;
-import tipwright.viewer.ticket.VerdictShape;
+import tipwright.viewer.ticket.VerdictMark;
 
 /** The parts of the machine along the foot of the picture, each with how it stands by shape and word; a click opens its card. */
 final class PartStrip extends TilePane implements Panel {
     private final WindowState shown;
     private final Map<PartOfMachine, ToggleButton> buttons = new EnumMap<>(PartOfMachine.class);
+    private final Map<PartOfMachine, VerdictMark> marks = new EnumMap<>(PartOfMachine.class);
 
     /** Tells who wants to know which part was clicked on. */
     PartStrip(WindowState shown, Consumer<PartOfMachine> clicked) {
@@ -25,6 +26,8 @@ final class PartStrip extends TilePane implements Panel {
         setId("parts");
         setPrefColumns(PartOfMachine.values().length);
         setMinHeight(USE_PREF_SIZE);
+        // it is drawn as one: with seven changes side by side the picture above would be drawn again too
+        setCache(true);
         for (PartOfMachine part : PartOfMachine.values()) {
             ToggleButton button = new ToggleButton();
             button.setId("part-" + part.name().toLowerCase(java.util.Locale.ROOT));
@@ -53,7 +56,8 @@ final class PartStrip extends TilePane implements Panel {
             if (button != null) {
                 Verdict known = judged.all() == null && verdict != Verdict.FAIL ? Verdict.NOT_CHECKED : verdict;
                 String word = known == verdict ? verdict.says() : "not yet";
-                button.setGraphic(VerdictShape.of(known, shown.theme(), 1.3 * shown.em()));
+                button.setGraphic(
+                        marks.computeIfAbsent(part, p -> new VerdictMark()).of(known, shown.theme(), 1.3 * shown.em()));
                 button.setText(part.word() + "\n" + word);
                 button.setAccessibleText(part.word() + ", " + word + "; opens its card");
             }

@@ -30,8 +30,8 @@ import tipwright.viewer.ticket.Judged;
 
 /** The picture in the window: drag to go round it, drag with the right button to move it, turn the wheel to come nearer. */
 final class PicturePane extends StackPane implements Panel {
-    /** How many frames the machine may lag behind the numbers: a tenth of a second, unless the checks at rest come first. */
-    private static final int BEHIND = 6;
+    /** How many frames the machine may lag behind the numbers: a quarter of a second, unless the checks at rest come first. */
+    private static final int BEHIND = 15;
 
     private static final double RADIANS_PER_PIXEL = 0.008;
     /** Places nearer than this are one, m. */
@@ -201,8 +201,8 @@ final class PicturePane extends StackPane implements Panel {
     @Override
     public void judged() {
         if (late.waits()) {
-            // one frame for both: drawing it twice would take the time that the rest of the checks needs
-            build();
+            // what the checks say is out first; until then drawing the machine would take the time that they need
+            late.hasten(1);
             return;
         }
         Judged known = state.judged();

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.viewer.window;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleAttribute;
@@ -14,6 +17,7 @@ import javafx.scene.paint.Color;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
 import javafx.scene.text.Font;
+import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CaseResult;
@@ -32,14 +36,19 @@ import tipwright.viewer.ticket.Judged;
 final class TiltBar extends Region implements Panel {
     /** Of the window's height, where there is plenty. */
     private static final double SHARE = 0.12;
+    /** Between the cursor and a label, in heights of the text: the grip's radius and some. */
+    private static final double EDGE = 0.8;
 
     private final WindowState shown;
     private final Canvas canvas = new Canvas();
     private final Line cursor = new Line();
     private final Circle grip = new Circle();
+    private final Text push = rating("rated-push");
+    private final Text pull = rating("rated-pull");
     private @Nullable ForceScale scale;
     private @Nullable MachineState now;
     private double @Nullable [] timed;
+    private boolean stale = true;
 
     TiltBar(WindowState shown) {
         this.shown = shown;
@@ -49,13 +58,21 @@ final class TiltBar extends Region implements Panel {
         setAccessibleRole(AccessibleRole.SLIDER);
         setAccessibleText("tilt; Left and Right move it, the force is shown across it");
         setCursor(Cursor.H_RESIZE);
-        getChildren().addAll(canvas, cursor, grip);
+        getChildren().addAll(canvas, cursor, grip, push, pull);
         canvas.setMouseTransparent(true);
         cursor.setMouseTransparent(true);
         grip.setMouseTransparent(true);
         setPickOnBounds(true);
         setOnMousePressed(this::pick);
         setOnMouseDragged(this::pick);
+    }
+
+    private static Text rating(String id) {
+        Text words = new Text();
+        words.setId(id);
+        words.setManaged(false);
+        words.setMouseTransparent(true);
+        return words;
     }
 
     private double em() {
@@ -106,14 +123,22 @@ final class TiltBar extends Region implements Panel {
         setVisible(shown.dump() != null);
         scale();
         timed = null;
-        requestLayout();
-        draw();
+        redraw();
     }
 
     @Override
     public void judged() {
+        ForceScale before = scale;
         scale();
-        draw();
+        if (!Objects.equals(before, scale)) {
+            redraw();
+        }
+    }
+
+    /** Draws it anew in the next frame, once whatever else changes until then. */
+    private void redraw() {
+        stale = true;
+        requestLayout();
     }
 
     private void scale() {
@@ -141,6 +166,16 @@ final class TiltBar extends Region implements Panel {
         cursor.setEndY(foot());
         grip.setCenterX(x);
         grip.setCenterY(y(s, at.raise().force()));
+        beside(push, x);
+        beside(pull, x);
+    }
+
+    /** At the end of the bar, or, where the cursor stands there, before it. */
+    private void beside(Text words, double cursorAt) {
+        double end = right() - 0.3 * em();
+        double wide = words.getLayoutBounds().getWidth();
+        boolean covered = cursorAt > end - wide - EDGE * em();
+        words.setX((covered ? cursorAt - EDGE * em() : end) - wide);
     }
 
     @Override
@@ -163,6 +198,10 @@ final class TiltBar extends Region implements Panel {
         if (canvas.getWidth() != getWidth() || canvas.getHeight() != getHeight()) {
             canvas.setWidth(getWidth());
             canvas.setHeight(getHeight());
+            stale = true;
+        }
+        if (stale) {
+            stale = false;
             draw();
         }
         cursor();
@@ -188,6 +227,8 @@ final class TiltBar extends Region implements Panel {
         cursor.setStrokeWidth(2);
         grip.setFill(theme.ink());
         grip.setRadius(0.5 * em());
+        push.setText("");
+        pull.setText("");
         DumpStates dump = shown.dump();
         ForceScale s = scale;
         if (dump == null || s == null || foot() < top() + em() || right() < left() + em()) {
@@ -196,8 +237,10 @@ final class TiltBar extends Region implements Panel {
         g.setFill(theme.raised());
         g.fillRoundRect(left(), top(), right() - left(), foot() - top(), 0.4 * em(), 0.4 * em());
         g.setFont(Font.font("System", 0.88 * em()));
-        forces(g, s, theme);
-        tilts(g, dump, theme);
+        // letters after lines: one kind after the other is drawn sooner than both in turn
+        List<Runnable> letters = new ArrayList<>();
+        forces(g, s, theme, letters);
+        tilts(g, dump, theme, letters);
         CaseResult mine = dump.loadCase(shown.loadCase());
         for (CaseResult c : dump.analysis().cases()) {
             if (!c.name().equals(mine.name())) {
@@ -219,6 +262,8 @@ final class TiltBar extends Region implements Panel {
         curve(g, s, dump, forces(mine, r -> r.lower().force()), ink, 1.5);
         g.setLineDashes();
         curve(g, s, dump, timed, ink, 0.2 * em());
+        g.setFill(theme.faint());
+        letters.forEach(Runnable::run);
         cursor();
     }
 
@@ -249,9 +294,11 @@ final class TiltBar extends Region implements Panel {
         g.stroke();
     }
 
-    private void forces(GraphicsContext g, ForceScale s, Theme theme) {
-        g.setTextBaseline(VPos.CENTER);
-        g.setTextAlign(TextAlignment.RIGHT);
+    private void forces(GraphicsContext g, ForceScale s, Theme theme, List<Runnable> letters) {
+        letters.add(() -> {
+            g.setTextBaseline(VPos.CENTER);
+            g.setTextAlign(TextAlignment.RIGHT);
+        });
         double last = Double.POSITIVE_INFINITY;
         for (double force : s.ticks(shown.units())) {
             double y = y(s, force);
@@ -260,34 +307,35 @@ final class TiltBar extends Region implements Panel {
             g.setStroke(force == 0 ? theme.faint() : theme.faint().deriveColor(0, 1, 1, 0.35));
             g.setLineWidth(1);
             g.strokeLine(left(), y, right(), y);
-            g.setFill(theme.faint());
             if (room) {
-                g.fillText(shown.show(force, Kind.FORCE), left() - 0.4 * em(), y);
+                letters.add(() -> g.fillText(shown.show(force, Kind.FORCE), left() - 0.4 * em(), y));
             }
         }
     }
 
-    private void tilts(GraphicsContext g, DumpStates dump, Theme theme) {
+    private void tilts(GraphicsContext g, DumpStates dump, Theme theme, List<Runnable> letters) {
         double first = Math.toDegrees(dump.first());
         double last = Math.toDegrees(dump.last());
         double step = last - first > 40 ? 15 : last - first > 15 ? 5 : 1;
-        g.setFill(theme.faint());
         g.setStroke(theme.faint());
-        g.setTextBaseline(VPos.BOTTOM);
-        g.setTextAlign(TextAlignment.CENTER);
+        letters.add(() -> {
+            g.setTextBaseline(VPos.BOTTOM);
+            g.setTextAlign(TextAlignment.CENTER);
+        });
         for (double t = Math.ceil(first / step) * step; t <= last + 1e-9; t += step) {
             double x = x(Math.toRadians(t));
             g.strokeLine(x, foot(), x, foot() + 0.3 * em());
-            g.fillText(String.format(java.util.Locale.ROOT, "%.0f\u00b0", t), x, getHeight());
+            String words = String.format(java.util.Locale.ROOT, "%.0f\u00b0", t);
+            letters.add(() -> g.fillText(words, x, getHeight()));
         }
     }
 
     private void rated(GraphicsContext g, ForceScale s, Theme theme) {
-        line(g, s, theme, s.ratedPush(), "rated push ");
-        line(g, s, theme, -s.ratedPull(), "rated pull ");
+        line(g, s, theme, s.ratedPush(), push, "rated push ");
+        line(g, s, theme, -s.ratedPull(), pull, "rated pull ");
     }
 
-    private void line(GraphicsContext g, ForceScale s, Theme theme, double force, String name) {
+    private void line(GraphicsContext g, ForceScale s, Theme theme, double force, Text label, String name) {
         if (Double.isNaN(force) || force < s.low() || force > s.high()) {
             return;
         }
@@ -295,10 +343,10 @@ final class TiltBar extends Region implements Panel {
         g.setStroke(theme.push());
         g.setLineWidth(2);
         g.strokeLine(left(), y, right(), y);
-        g.setFill(theme.ink());
-        g.setTextAlign(TextAlignment.RIGHT);
-        g.setTextBaseline(force > 0 ? VPos.TOP : VPos.BOTTOM);
-        String words = name + shown.show(Math.abs(force), Kind.FORCE);
-        g.fillText(words, right() - 0.3 * em(), y + (force > 0 ? 0.15 : -0.15) * em());
+        label.setFont(Font.font("System", 0.88 * em()));
+        label.setFill(theme.ink());
+        label.setTextOrigin(force > 0 ? VPos.TOP : VPos.BOTTOM);
+        label.setText(name + shown.show(Math.abs(force), Kind.FORCE));
+        label.setY(y + (force > 0 ? 0.15 : -0.15) * em());
     }
 }

@@ -218,7 +218,7 @@ final class Transport extends VBox implements Panel {
         playing = true;
         before = 0;
         name();
-        told.setText(timeline.told());
+        told.setText(timeline.told().show(shown.units()));
     }
 
     void pause() {
@@ -296,7 +296,7 @@ final class Transport extends VBox implements Panel {
             reading.setText("");
         } else if (playing) {
             Timeline timeline = shown.timeline();
-            told.setText(timeline == null ? "" : timeline.told());
+            told.setText(timeline == null ? "" : timeline.told().show(shown.units()));
         }
     }
 

@@ -15,6 +15,7 @@ import tipwright.design.around.Receiver;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.load.Fill;
+import tipwright.quantity.UnitSystem;
 import tipwright.time.CycleTimer;
 import tipwright.viewer.Trial;
 
@@ -75,7 +76,7 @@ class DumpStatesTest {
     @Test
     void reelGoesUpPoursAndComesBackAtItsOwnTime() {
         Timeline timeline = Timeline.of(dump, "draining");
-        assertThat(timeline.told()).isEqualTo("in real time");
+        assertThat(timeline.told().show(UnitSystem.METRIC)).isEqualTo("in real time");
         double poured = 0;
         double last = -1;
         for (Timeline.Spot spot : timeline.spots()) {
