@@ -44,6 +44,12 @@ final class ArrowPart {
         all.setMouseTransparent(true);
     }
 
+    /** One, two or five times a power of ten, not above a force. */
+    static double niceForce(double most) {
+        double ten = Math.pow(10, Math.floor(Math.log10(most)));
+        return most >= 5 * ten ? 5 * ten : most >= 2 * ten ? 2 * ten : ten;
+    }
+
     private MeshView arrow(javafx.scene.paint.Color colour) {
         MeshView view = new MeshView();
         view.setMaterial(Surface.glowing(colour));

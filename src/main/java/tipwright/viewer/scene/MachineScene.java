@@ -74,7 +74,7 @@ public final class MachineScene {
         marks = new MarkPart(machine, theme);
         room = Surroundings.of(dump, machine);
         double size = room.radius();
-        newtonsPerMetre = SceneText.niceForce(2.6 * Math.max(1e-3, dump.largestForce()) / size);
+        newtonsPerMetre = ArrowPart.niceForce(2.6 * Math.max(1e-3, dump.largestForce()) / size);
         lying = dump.lying(room);
         Hoses feed = Hoses.of(dump.analysis(), machine.room());
         hoses = new HosePart(feed, theme);

@@ -39,6 +39,8 @@ public final class SceneText extends Pane {
     private static final int MOST_LABELS = 4;
     private static final String MADE_UP = "only drawn, not in the file";
     private static final double FOOT = 0.3048;
+    /** From the near edge of the pit to its name, m. */
+    private static final double AHEAD = 0.6;
     /** Letters by the height of the picture, which they go with in pictures without a window, pixels. */
     private static final double OF_HEIGHT = 1 / 44.0;
 
@@ -110,7 +112,7 @@ public final class SceneText extends Pane {
     void show(MachineScene machine, MachineState now, Camera camera, double width, double height) {
         List<Node> all = new ArrayList<>();
         double size = size(height);
-        wide = em == 0 || width > WIDE * size;
+        wide = width > WIDE * size;
         title(all, machine, now, size);
         if (brief) {
             all.add(0, behind(all, size));
@@ -160,10 +162,8 @@ public final class SceneText extends Pane {
         name(all, metre, beside.x(), beside.y(), legend, size, height);
         Receiver receiver = machine.dump().design().receiver();
         if (receiver != null && anchors.pit().walled()) {
-            Vec3 edge = new Vec3(
-                    anchors.pit().west() + 0.1,
-                    anchors.pit().top(),
-                    anchors.pit().half());
+            double in = Math.min(AHEAD, (anchors.pit().east() - anchors.pit().west()) / 2);
+            Vec3 edge = new Vec3(anchors.pit().west() + in, anchors.pit().top(), 0);
             Vec2 at = camera.project(edge, width, height);
             Text pit = text(receiver.name(), SMALL * size, theme.ink(), FontWeight.NORMAL);
             name(all, pit, at.x(), at.y() + 0.4 * size, legend, size, height);
@@ -180,6 +180,9 @@ public final class SceneText extends Pane {
         boolean meets = x < right + 0.5 * size && low + 1.2 * size > legend.getY();
         name.setX(meets ? right + 0.8 * size : x);
         name.setY(low);
+        boolean taken = all.stream()
+                .anyMatch(n -> n instanceof Text && n.getLayoutBounds().intersects(name.getLayoutBounds()));
+        name.setY(taken ? low - 1.6 * size : low);
         all.add(plate(List.of(name), 0.3 * size));
         all.add(name);
     }
@@ -260,7 +263,7 @@ public final class SceneText extends Pane {
     private Rectangle legend(
             List<Node> into, MachineScene machine, MachineState now, double size, double width, double height) {
         // a line may not run into the machine
-        boolean broad = em == 0 || width > BROAD * size;
+        boolean broad = em == 0 && wide || width > BROAD * size;
         double row = 1.5 * size;
         double small = SMALL * size;
         List<Node> all = new ArrayList<>();
@@ -303,12 +306,6 @@ public final class SceneText extends Pane {
         }
         into.addAll(all);
         return plate(all, 0.2 * size);
-    }
-
-    /** One, two or five times a power of ten, not above a force. */
-    static double niceForce(double most) {
-        double ten = Math.pow(10, Math.floor(Math.log10(most)));
-        return most >= 5 * ten ? 5 * ten : most >= 2 * ten ? 2 * ten : ten;
     }
 
     private void swatch(

@@ -117,6 +117,8 @@ final class Transport extends VBox implements Panel {
 
     /** In a low window the bar of the tilt stands beside the headline, and what is less often used is folded away. */
     void fold(boolean low) {
+        // the bar's height goes by the window's
+        bar.requestLayout();
         if (low != isLow) {
             isLow = low;
             put();
