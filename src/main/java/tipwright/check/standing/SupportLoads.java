@@ -91,8 +91,7 @@ public final class SupportLoads {
         if (found == null) {
             return null;
         }
-        List<Double> all =
-                Arrays.stream(loads.shares(found, force)).boxed().toList();
+        List<Double> all = Arrays.stream(loads.shares(found, force)).boxed().toList();
         double sinks = force / mean / loads.far;
         return new OnSprings(all, new Vec2(found.y(), found.z()).times(sinks));
     }
