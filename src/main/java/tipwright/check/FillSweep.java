@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
@@ -155,7 +156,7 @@ final class FillSweep {
     }
 
     /** What some rules find with a fill at some of the tilts; kept with others of which they are known. */
-    private At at(double share, List<Check> rules, TreeMap<Double, At> kept) throws CannotComputeException {
+    private At at(double share, List<Check> rules, NavigableMap<Double, At> kept) throws CannotComputeException {
         Map.Entry<Double, At> near = kept.ceilingEntry(share - SAME);
         if (near != null && near.getKey() <= share + SAME) {
             return near.getValue();
@@ -256,7 +257,7 @@ final class FillSweep {
     }
 
     /** The fill at the top of the parabola through a worst one and its neighbours. */
-    private double top(At worst, String id, TreeMap<Double, At> fills) {
+    private double top(At worst, String id, NavigableMap<Double, At> fills) {
         Map.Entry<Double, At> below = fills.lowerEntry(worst.fill());
         Map.Entry<Double, At> above = fills.higherEntry(worst.fill());
         if (below == null || above == null) {
