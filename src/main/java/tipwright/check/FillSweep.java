@@ -116,12 +116,8 @@ final class FillSweep {
      * Over the fills from empty to full.
      *
      * @param stated the design as it stands
+     * @param fills that others may have looked at meanwhile
      */
-    static FillSweep of(Analysis stated) throws CannotComputeException {
-        return of(stated, fills(stated));
-    }
-
-    /** The same, with fills that others may have looked at meanwhile. */
     static FillSweep of(Analysis stated, SharedFills fills) throws CannotComputeException {
         Conditions coarse = fills.conditions();
         FillSweep sweep = new FillSweep(stated, fills.rough(), Math.min(1, coarse.stated()));
