@@ -67,6 +67,12 @@ final class BarName {
         return places.get(0);
     }
 
+    /** The top of other words that stand at a place: above the bar where they would lie on it, pixels. */
+    static double off(Vec2 at, Vec2 words, Vec2 from, Vec2 to, double gap) {
+        boolean on = on(new Box(at.x(), at.y(), words.x(), words.y()), from, to, gap / 2);
+        return on ? Math.min(from.y(), to.y()) - gap - words.y() : at.y();
+    }
+
     private static boolean on(Box box, Vec2 from, Vec2 to, double room) {
         for (int i = 0; i <= LOOKS; i++) {
             if (box.holds(from.plus(to.minus(from).times((double) i / LOOKS)), room)) {

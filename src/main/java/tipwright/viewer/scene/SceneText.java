@@ -157,7 +157,8 @@ public final class SceneText extends Pane {
         Text metre =
                 text(units == UnitSystem.US ? "1 m = 3.28 ft" : "1 m", SMALL * size, theme.ink(), FontWeight.NORMAL);
         Vec2 room = new Vec2(metre.getLayoutBounds().getWidth(), 1.2 * size);
-        BarName.Box under = new BarName.Box(legend.getX(), legend.getY(), legend.getWidth(), legend.getHeight());
+        BarName.Box under =
+                new BarName.Box(0, legend.getY() - room.y(), legend.getX() + legend.getWidth() + 0.8 * size, height);
         Vec2 beside = BarName.place(bar, end, room, under, 0.9 * size, new Vec2(width, height));
         name(all, metre, beside.x(), beside.y(), legend, size, height);
         Receiver receiver = machine.dump().design().receiver();
@@ -166,7 +167,9 @@ public final class SceneText extends Pane {
             Vec3 edge = new Vec3(anchors.pit().west() + in, anchors.pit().top(), 0);
             Vec2 at = camera.project(edge, width, height);
             Text pit = text(receiver.name(), SMALL * size, theme.ink(), FontWeight.NORMAL);
-            name(all, pit, at.x(), at.y() + 0.4 * size, legend, size, height);
+            room = new Vec2(pit.getLayoutBounds().getWidth(), 1.2 * size);
+            double low = BarName.off(at.plus(new Vec2(0, 0.4 * size)), room, bar, end, 0.9 * size);
+            name(all, pit, at.x(), low, legend, size, height);
         }
         // letters after all else: one kind after the other is drawn sooner than both in turn
         all.sort(Comparator.comparing(Text.class::isInstance));

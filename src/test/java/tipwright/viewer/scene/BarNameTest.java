@@ -40,6 +40,14 @@ class BarNameTest {
     }
 
     @Test
+    void otherWordsStandAboveTheBar() {
+        Vec2 from = new Vec2(260, 230);
+        Vec2 to = new Vec2(340, 226);
+        assertThat(BarName.off(new Vec2(300, 222), WORDS, from, to, 10)).isEqualTo(226 - 10 - WORDS.y());
+        assertThat(BarName.off(new Vec2(300, 180), WORDS, from, to, 10)).isEqualTo(180);
+    }
+
+    @Test
     void whereverTheBarLies() {
         Random random = new Random(5);
         for (int i = 0; i < 500; i++) {
