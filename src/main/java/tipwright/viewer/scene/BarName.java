@@ -9,6 +9,9 @@ final class BarName {
     /** The bar is looked at in so many places. */
     private static final int LOOKS = 40;
 
+    /** Of the gap, level with the start of the bar. */
+    private static final double NEAR = 0.6;
+
     private BarName() {}
 
     /**
@@ -52,7 +55,7 @@ final class BarName {
         double below = Math.max(from.y(), to.y()) + gap;
         List<Vec2> places = List.of(
                 new Vec2(left.x() - words.x(), left.y() + gap),
-                new Vec2(left.x() - words.x() - gap, left.y() - words.y() / 2),
+                new Vec2(left.x() - words.x() - NEAR * gap, left.y() - words.y() / 2),
                 new Vec2(middle.x() - words.x() / 2, below),
                 new Vec2(right.x() + gap, right.y() - words.y() / 2),
                 new Vec2(right.x() - words.x(), below),

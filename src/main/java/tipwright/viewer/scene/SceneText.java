@@ -158,7 +158,7 @@ public final class SceneText extends Pane {
                 text(units == UnitSystem.US ? "1 m = 3.28 ft" : "1 m", SMALL * size, theme.ink(), FontWeight.NORMAL);
         Vec2 room = new Vec2(metre.getLayoutBounds().getWidth(), 1.2 * size);
         BarName.Box under =
-                new BarName.Box(0, legend.getY() - room.y(), legend.getX() + legend.getWidth() + 0.8 * size, height);
+                new BarName.Box(0, legend.getY() - room.y(), legend.getX() + legend.getWidth() + 0.5 * size, height);
         Vec2 beside = BarName.place(bar, end, room, under, 0.9 * size, new Vec2(width, height));
         name(all, metre, beside.x(), beside.y(), legend, size, height);
         Receiver receiver = machine.dump().design().receiver();
@@ -190,7 +190,7 @@ public final class SceneText extends Pane {
         all.add(name);
     }
 
-    /** Keeps letters apart from what they lie over; not seen in pictures without a window. */
+    /** Keeps letters apart from what they lie over; not seen in large pictures without a window. */
     private Rectangle plate(List<Node> words, double edge) {
         javafx.geometry.Bounds first = words.get(0).getLayoutBounds();
         double west = first.getMinX();
@@ -206,7 +206,7 @@ public final class SceneText extends Pane {
         Rectangle plate = new Rectangle(west - edge, top - edge, east - west + 2 * edge, low - top + 2 * edge);
         plate.setArcWidth(8);
         plate.setArcHeight(8);
-        plate.setFill(em == 0 ? Color.TRANSPARENT : theme.back().deriveColor(0, 1, 1, PLATE));
+        plate.setFill(em == 0 && wide ? Color.TRANSPARENT : theme.back().deriveColor(0, 1, 1, PLATE));
         return plate;
     }
 
