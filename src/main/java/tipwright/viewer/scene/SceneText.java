@@ -266,7 +266,7 @@ public final class SceneText extends Pane {
     private Rectangle legend(
             List<Node> into, MachineScene machine, MachineState now, double size, double width, double height) {
         // a line may not run into the machine
-        boolean broad = em == 0 && wide || width > BROAD * size;
+        boolean broad = (em == 0 && wide) || width > BROAD * size;
         double row = 1.5 * size;
         double small = SMALL * size;
         List<Node> all = new ArrayList<>();

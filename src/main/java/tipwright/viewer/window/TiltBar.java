@@ -60,6 +60,7 @@ final class TiltBar extends Region implements Panel {
         setCursor(Cursor.H_RESIZE);
         getChildren().addAll(canvas, cursor, grip, push, pull);
         canvas.setMouseTransparent(true);
+        cursor.setId("tilt-cursor");
         cursor.setMouseTransparent(true);
         grip.setMouseTransparent(true);
         setPickOnBounds(true);

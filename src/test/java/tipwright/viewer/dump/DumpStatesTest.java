@@ -6,12 +6,17 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Row;
 import tipwright.check.rule.Finding;
 import tipwright.check.slurry.StreamCheck;
 import tipwright.design.around.Receiver;
+import tipwright.design.file.DesignFile;
+import tipwright.design.file.NamedFiles;
+import tipwright.design.file.Reading;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.load.Fill;
@@ -71,6 +76,19 @@ class DumpStatesTest {
             assertThat(dump.contents().solid().below(fill.surface()).volume())
                     .isCloseTo(dump.contents().slurryVolume(), within(1e-9));
         }
+    }
+
+    /** An actuator that tells no speed is shown at a usual one, in the reader's units: 10 mm/s are 10 / 25.4 in/s. */
+    @Test
+    void aSpeedThatIsNotKnownIsToldInTheReadersUnits() throws CannotComputeException {
+        String text = Trial.text()
+                .replace(
+                        "actuator: mid-12}",
+                        "actuator: {kind: electric, closed: 570 mm, stroke: 500 mm, push: 12 kN, pull: 12 kN, hold: 18 kN}}");
+        Reading.Good read = (Reading.Good) DesignFile.read("trial.yaml", text, NamedFiles.shipped());
+        Timeline timeline = Timeline.of(new DumpStates(Analyser.analyse(read.design())), "held");
+        assertThat(timeline.told().show(UnitSystem.METRIC)).startsWith("at a constant 10 mm/s of the actuator");
+        assertThat(timeline.told().show(UnitSystem.US)).startsWith("at a constant 0.3937 in/s of the actuator");
     }
 
     @Test

@@ -86,6 +86,25 @@ class PhotoPaneTest implements CardHost {
         said.add(message);
     }
 
+    /** What stands in the fields at first is in the design's units. */
+    @Test
+    void aDesignInInchesIsAskedAboutInInches(FxRobot robot) throws Exception {
+        editor = new DesignEditor("yard-tub", null, Files.readString(Path.of("geometry", "yard-tub.yaml")), null);
+        WaitForAsyncUtils.asyncFx(() -> {
+                    Scene scene = pane.getScene();
+                    scene.setRoot(new PhotoPane(this, Theme.LIGHT));
+                    scene.getRoot().applyCss();
+                    scene.getRoot().layout();
+                    return scene;
+                })
+                .get();
+        for (String field :
+                List.of("#photo-width", "#photo-height", "#photo-corner-x", "#photo-before", "#photo-sure")) {
+            TextField shown = robot.lookup(field).query();
+            assertThat(shown.getText()).as(field).endsWith(" in");
+        }
+    }
+
     private Camera photo(Path to) throws Exception {
         return WaitForAsyncUtils.asyncFx(() -> {
                     StillCamera still = new StillCamera(

@@ -92,6 +92,11 @@ class WindowTest {
         robot.type(KeyCode.END);
         waitFor(() -> degrees() > 44.9);
         assertThat(words(robot, "#force")).isNotEqualTo(stowed);
+        Node rated = robot.lookup("#rated-push").query();
+        Node cursor = robot.lookup("#tilt-cursor").query();
+        assertThat(cursor.getBoundsInParent().intersects(rated.getBoundsInParent()))
+                .as("the cursor covers what the rated push is")
+                .isFalse();
         robot.type(KeyCode.LEFT);
         waitFor(() -> degrees() < 44.5);
         Node bar = robot.lookup("#tilt-bar").query();
