@@ -21,6 +21,9 @@ final class TrialWindow {
     static MainWindow on(Stage stage, Path file) throws IOException {
         MainWindow window =
                 WindowProgram.open(stage, new DesignName(file.toString(), false), file.resolveSibling("unsaved"));
+        // the stage may have been another test's, and stays as low as that left it
+        stage.setWidth(FirstSize.width());
+        stage.setHeight(FirstSize.height());
         stage.show();
         window.picture().requestFocus();
         return window;
