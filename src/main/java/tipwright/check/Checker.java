@@ -44,11 +44,14 @@ public final class Checker {
         SideThreads.start("vessel", () -> vessel.prepare(design));
         Analysis analysis = Analyser.analyse(design, vessel);
         Job job = new Job(analysis);
-        FutureTask<InTime> inTime = started(() -> job.inTime(listener.timer()));
-        FutureTask<Optional<HowFull>> fills = started(() -> {
-            job.sweep();
-            return Optional.ofNullable(Fullness.of(job.sweeps().first(), design, densest));
-        });
+        OpenRuns runs = new OpenRuns();
+        FutureTask<InTime> inTime = started(() -> job.inTime(listener.timer()), runs::help);
+        FutureTask<Optional<HowFull>> fills = started(
+                () -> {
+                    job.sweep();
+                    return Optional.ofNullable(Fullness.of(job.sweeps().first(), design, densest, runs));
+                },
+                runs::end);
         long end = System.nanoTime() + listener.patience().toNanos();
         if (!done(inTime, end) || !done(fills, end)) {
             listener.told().accept(new Early(analysis, Checks.run(analysis)));
@@ -79,10 +82,12 @@ public final class Checker {
 
     private static InTime inTime(Analysis analysis) throws CannotComputeException {
         Job job = new Job(analysis);
-        FutureTask<Boolean> sweep = started(() -> {
-            job.sweep();
-            return true;
-        });
+        FutureTask<Boolean> sweep = started(
+                () -> {
+                    job.sweep();
+                    return true;
+                },
+                () -> {});
         try {
             return job.inTime(CycleTimer::time);
         } catch (NotConvergedException e) {
@@ -106,12 +111,14 @@ public final class Checker {
     /** What two threads do side by side: the sweep over the fills, and the dump in time with all checks. */
     private static final class Job {
         private final Analysis analysis;
+        private final SharedFills fills;
         private final FutureTask<Sweeps> sweeps;
         private final AtomicReference<SharedRun> checks = new AtomicReference<>();
 
         Job(Analysis analysis) {
             this.analysis = analysis;
-            sweeps = new FutureTask<>(() -> Sweeps.of(analysis));
+            fills = FillSweep.fills(analysis);
+            sweeps = new FutureTask<>(() -> Sweeps.of(analysis, fills));
         }
 
         /** Sweeps over the fills, then helps with the checks if they have begun. */
@@ -133,22 +140,26 @@ public final class Checker {
             SharedRun run = new SharedRun(Checks.all(), analysis, timing);
             checks.set(run);
             List<Finding> found = Conditions.inTheWind(analysis, run.findings());
+            fills.help();
             return new InTime(timing, sweeps().second().worst(found));
         }
     }
 
     /** The same sweep for two threads. */
     private record Sweeps(FillSweep first, FillSweep second) {
-        static Sweeps of(Analysis analysis) throws CannotComputeException {
-            FillSweep first = FillSweep.of(analysis);
+        static Sweeps of(Analysis analysis, SharedFills fills) throws CannotComputeException {
+            FillSweep first = FillSweep.of(analysis, fills);
             return new Sweeps(first, first.copy());
         }
     }
 
-    /** Begins work on a thread of its own, which does not keep the program alive. */
-    private static <T> FutureTask<T> started(Callable<T> work) {
+    /** Begins work on a thread of its own, which does not keep the program alive; what comes after it, however it ends. */
+    private static <T> FutureTask<T> started(Callable<T> work, Runnable after) {
         FutureTask<T> task = new FutureTask<>(work);
-        SideThreads.start("check", task);
+        SideThreads.start("check", () -> {
+            task.run();
+            after.run();
+        });
         return task;
     }
 

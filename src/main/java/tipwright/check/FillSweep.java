@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
@@ -115,12 +116,8 @@ final class FillSweep {
      * Over the fills from empty to full.
      *
      * @param stated the design as it stands
+     * @param fills that others may have looked at meanwhile
      */
-    static FillSweep of(Analysis stated) throws CannotComputeException {
-        return of(stated, fills(stated));
-    }
-
-    /** The same, with fills that others may have looked at meanwhile. */
     static FillSweep of(Analysis stated, SharedFills fills) throws CannotComputeException {
         Conditions coarse = fills.conditions();
         FillSweep sweep = new FillSweep(stated, fills.rough(), Math.min(1, coarse.stated()));
@@ -151,23 +148,32 @@ final class FillSweep {
 
     /** The findings with a fill at some of the tilts. */
     At at(double share) throws CannotComputeException {
-        Map.Entry<Double, At> near = known.ceilingEntry(share - SAME);
+        return at(share, RULES, known);
+    }
+
+    /** What some rules find with a fill at some of the tilts; kept with others of which they are known. */
+    private At at(double share, List<Check> rules, NavigableMap<Double, At> kept) throws CannotComputeException {
+        Map.Entry<Double, At> near = kept.ceilingEntry(share - SAME);
         if (near != null && near.getKey() <= share + SAME) {
             return near.getValue();
         }
-        At made = new At(share, counted(coarse().find(slurry(share), RULES)));
-        known.put(share, made);
+        At made = new At(share, counted(coarse().find(slurry(share), rules)));
+        kept.put(share, made);
         return made;
     }
 
     /** The findings with a fill at every tilt of the design. */
     At finely(double share) throws CannotComputeException {
+        return finely(share, RULES);
+    }
+
+    private At finely(double share, List<Check> rules) throws CannotComputeException {
         Conditions all = fine;
         if (all == null) {
             all = new Conditions(design, stated.emptying(), stated.vessel());
             fine = all;
         }
-        return new At(share, counted(all.find(slurry(share), RULES)));
+        return new At(share, counted(all.find(slurry(share), rules)));
     }
 
     /** What rules find with another slurry at some of the tilts. */
@@ -212,15 +218,19 @@ final class FillSweep {
                 governing.merge(where.fill(), worst, (x, y) -> y.worseThan(x) ? y : x);
             }
         }
+        List<Check> asked = RULES.stream()
+                .filter(c -> worse.values().stream().anyMatch(c::owns))
+                .toList();
+        TreeMap<Double, At> near = new TreeMap<>(known);
         for (Map.Entry<Double, Finding> e : governing.entrySet()) {
             String id = e.getValue().id();
             At best = at(e.getKey());
             for (int i = 0; i < NEARER; i++) {
-                At next = at(top(best, id));
+                At next = at(top(best, id, near), asked, near);
                 best = next.used(id) > best.used(id) ? next : best;
             }
             double top = best.fill();
-            At at = finely(top);
+            At at = finely(top, asked);
             for (Finding f : at.findings()) {
                 Finding had = worse.get(f.id());
                 if (had != null && f.clearlyWorseThan(had)) {
@@ -243,9 +253,9 @@ final class FillSweep {
     }
 
     /** The fill at the top of the parabola through a worst one and its neighbours. */
-    private double top(At worst, String id) {
-        Map.Entry<Double, At> below = known.lowerEntry(worst.fill());
-        Map.Entry<Double, At> above = known.higherEntry(worst.fill());
+    private double top(At worst, String id, NavigableMap<Double, At> fills) {
+        Map.Entry<Double, At> below = fills.lowerEntry(worst.fill());
+        Map.Entry<Double, At> above = fills.higherEntry(worst.fill());
         if (below == null || above == null) {
             return worst.fill();
         }

@@ -44,20 +44,24 @@ final class Fullness {
     private final Design design;
 
     private final boolean dense;
+    private final OpenRuns runs;
 
-    private Fullness(FillSweep sweep, Design design, boolean dense) {
+    private Fullness(FillSweep sweep, Design design, boolean dense, OpenRuns runs) {
         this.sweep = sweep;
         this.design = design;
         this.dense = dense;
+        this.runs = runs;
     }
 
     /**
      * The answer for a design; null when not even the empty tank passes.
      *
      * @param dense whether the densest slurry is asked for too
+     * @param runs where another thread may help; they end with the answer
      */
-    static @Nullable HowFull of(FillSweep sweep, Design design, boolean dense) throws CannotComputeException {
-        return new Fullness(sweep, design, dense).answer();
+    static @Nullable HowFull of(FillSweep sweep, Design design, boolean dense, OpenRuns runs)
+            throws CannotComputeException {
+        return new Fullness(sweep, design, dense, runs).answer();
     }
 
     private @Nullable HowFull answer() throws CannotComputeException {
@@ -209,7 +213,7 @@ final class Fullness {
         Design there = design.withSlurry(slurry).withTilt(new TiltRange(t.from(), t.to(), step));
         Analysis analysis = Analyser.analyse(there, sweep.vessel());
         Timing timing = CycleTimer.time(analysis);
-        return Conditions.inTheWind(analysis, Checks.run(rules, analysis, timing), rules);
+        return Conditions.inTheWind(analysis, runs.findings(new SharedRun(rules, analysis, timing)), rules);
     }
 
     private static List<Finding> counted(List<Finding> findings, Set<String> always) {

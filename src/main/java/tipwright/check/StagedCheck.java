@@ -129,6 +129,12 @@ public final class StagedCheck {
     public Result whole() throws CannotComputeException {
         Result known = Objects.requireNonNull(filled, "the dump in time comes first");
         FillSweep fills = Objects.requireNonNull(sweep);
-        return converged(() -> known.with(Fullness.of(fills, analysis.design(), true)));
+        OpenRuns runs = new OpenRuns();
+        SideThreads.start("check", runs::help);
+        try {
+            return converged(() -> known.with(Fullness.of(fills, analysis.design(), true, runs)));
+        } finally {
+            runs.end();
+        }
     }
 }

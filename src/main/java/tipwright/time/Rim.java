@@ -2,9 +2,10 @@
 package tipwright.time;
 
 import java.util.List;
+import org.hipparchus.analysis.solvers.AllowedSolution;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.tank.Opening;
-import tipwright.geometry.Bisection;
 import tipwright.geometry.Vec3;
 import tipwright.load.Gravity;
 
@@ -19,7 +20,8 @@ import tipwright.load.Gravity;
 public final class Rim {
     private static final double G2 = Math.sqrt(2 * Gravity.G);
     private static final double FLAT = 1e-6;
-    private static final double DEPTH_CLOSE = 1e-6;
+    private static final double DEPTH_CLOSE = 1e-10;
+    private static final int TRIES = 200;
 
     private final double coefficient;
     private final double opensAt;
@@ -27,6 +29,7 @@ public final class Rim {
     private final Vec3 first;
     private final Vec3 second;
     private final Vec3 middle;
+    private final Vec3 outward;
     private final double[] alongFirst;
     private final double[] alongSecond;
 
@@ -38,6 +41,7 @@ public final class Rim {
         Vec3 vector = opening.areaVector();
         area = vector.norm();
         middle = opening.middle();
+        outward = opening.outward();
         Vec3 normal = vector.unit();
         Vec3 some = Math.abs(normal.z()) < 0.9 ? new Vec3(0, 0, 1) : new Vec3(1, 0, 0);
         first = some.minus(normal.times(some.dot(normal))).unit();
@@ -59,6 +63,11 @@ public final class Rim {
     /** Area of the outline, m2. */
     public double area() {
         return area;
+    }
+
+    /** Unit vector square out of it, tank stowed. */
+    public Vec3 outward() {
+        return outward;
     }
 
     /**
@@ -104,20 +113,24 @@ public final class Rim {
         if (!(flow > 0) || steep < FLAT || !(top > 0) || spare(up, lip, top, steep, flow) < 0) {
             return null;
         }
-        String what = "the critical depth, m, of what runs over the lip";
-        double depth = Bisection.between(top, 0, DEPTH_CLOSE * top, what, y -> spare(up, lip, y, steep, flow) >= 0)
-                .good();
+        double depth = new BracketingNthOrderBrentSolver(DEPTH_CLOSE * top, 5)
+                .solve(TRIES, y -> spare(up, lip, y, steep, flow), 0, top, 0.5 * top, AllowedSolution.ABOVE_SIDE);
         double area = steep * wetArea(up, lip + depth);
         double pressed = steep * sum(up, lip + depth, Weighing.DEPTH);
         return new Overfall(depth, flow / area + Gravity.G * pressed / flow);
     }
 
-    /** What a depth carries at the critical speed over what is asked, g A^3 / T - Q^2, m6/s2. */
+    /** The fourth root of g A^3 / T, nearly straight over the depth, less that of Q^2, (m6/s2)^(1/4): 0 at the critical depth. */
     private double spare(Vec3 up, double lip, double depth, double steep, double flow) {
+        double asked = Math.sqrt(flow);
+        if (depth <= 0) {
+            return -asked;
+        }
         double area = steep * wetArea(up, lip + depth);
         double part = 1e-3 * depth;
         double width = (area - steep * wetArea(up, lip + depth - part)) / part;
-        return width > 0 ? Gravity.G * area * area * area / width - flow * flow : area > 0 ? 1 : -1;
+        double carried = width > 0 ? Math.sqrt(Math.sqrt(Gravity.G * area / width) * area) : area > 0 ? 2 * asked : 0;
+        return carried - asked;
     }
 
     /** Depth of the lowest point of the outline below the surface, m; negative above it. */
@@ -153,35 +166,45 @@ public final class Rim {
         }
         double sum = 0;
         int last = alongFirst.length - 1;
-        double x1 = (alongSecond[last] * a - alongFirst[last] * b) / slope;
+        double alongX = a / slope;
+        double alongZ = b / slope;
+        double x1 = alongSecond[last] * alongX - alongFirst[last] * alongZ;
         double z1 = depth - a * alongFirst[last] - b * alongSecond[last];
+        double whole1 = twice(z1, by);
         for (int i = 0; i <= last; i++) {
-            double x2 = (alongSecond[i] * a - alongFirst[i] * b) / slope;
+            double x2 = alongSecond[i] * alongX - alongFirst[i] * alongZ;
             double z2 = depth - a * alongFirst[i] - b * alongSecond[i];
-            sum += edge(x2 - x1, z1, z2, by);
+            double whole2 = twice(z2, by);
+            if (z1 > 0 || z2 > 0) {
+                double rise = z2 - z1;
+                boolean flat = Math.abs(rise) < 1e-7 * Math.max(z1, z2);
+                sum += (x2 - x1) * (flat ? once(0.5 * (z1 + z2), by) : (whole2 - whole1) / rise);
+            }
             x1 = x2;
             z1 = z2;
+            whole1 = whole2;
         }
         return Math.abs(sum) / slope;
     }
 
-    /** Integral along one edge by x of z, 2/3 z^1.5 or z^2/2 over the wet part: Green's theorem for the three weighings. */
-    private static double edge(double run, double z1, double z2, Weighing by) {
-        if (z1 <= 0 && z2 <= 0) {
+    /** Integral over the depth of what a part of the outline counts. */
+    private static double once(double depth, Weighing by) {
+        return switch (by) {
+            case NONE -> depth;
+            case SPEED -> depth * Math.sqrt(depth) * 2 / 3;
+            case DEPTH -> depth * depth / 2;
+        };
+    }
+
+    /** Integral of that, from the surface down; 0 above it. By Green's theorem an edge gives the difference of its ends. */
+    private static double twice(double depth, Weighing by) {
+        if (depth <= 0) {
             return 0;
         }
-        double rise = z2 - z1;
-        if (Math.abs(rise) < 1e-7 * Math.max(z1, z2)) {
-            double z = 0.5 * (z1 + z2);
-            return run * (by == Weighing.SPEED ? z * Math.sqrt(z) * 2 / 3 : by == Weighing.DEPTH ? z * z / 2 : z);
-        }
-        double low = Math.max(0, z1);
-        double high = Math.max(0, z2);
-        if (by == Weighing.SPEED) {
-            return run / rise * (4.0 / 15) * (high * high * Math.sqrt(high) - low * low * Math.sqrt(low));
-        }
-        return by == Weighing.NONE
-                ? run / rise * 0.5 * (high * high - low * low)
-                : run / rise * (high * high * high - low * low * low) / 6;
+        return switch (by) {
+            case NONE -> depth * depth / 2;
+            case SPEED -> depth * depth * Math.sqrt(depth) * 4 / 15;
+            case DEPTH -> depth * depth * depth / 6;
+        };
     }
 }

@@ -35,7 +35,7 @@ record CakeFlight(Design design, Opening opening, Row before, Row row, double le
                 .findFirst()
                 .map(CaseResult::rows)
                 .orElse(List.of());
-        if (!(opening.opensAt() <= release + NEARLY) || Jet.out(opening).dot(ALONG) < -NEARLY) {
+        if (!(opening.opensAt() <= release + NEARLY) || opening.outward().dot(ALONG) < -NEARLY) {
             return null;
         }
         for (int i = 1; i < rows.size(); i++) {

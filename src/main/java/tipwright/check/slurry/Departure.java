@@ -47,7 +47,7 @@ public record Departure(Vec3 lip, double depth, double speed, double flow, List<
             return null;
         }
         Vec3 lip = opening.lipPoint(up);
-        Vec2 out = Jet.out(opening).tilted(tilt).xy();
+        Vec2 out = rim.outward().tilted(tilt).xy();
         if (rim.area() <= rim.wetArea(up, level) * (1 + 1e-9)) {
             double upright = top(opening, up) - up.dot(lip);
             return new Departure(lip, upright, Stream.under(head), flow, List.of(out), true);
@@ -72,7 +72,8 @@ public record Departure(Vec3 lip, double depth, double speed, double flow, List<
         Vec3 lip = opening.lipPoint(up);
         double length =
                 along.dot(lip) - design.tank().interior().solid().extent(along).low();
-        if (!new Rim(opening).open(tilt) || Jet.out(opening).dot(along) < 0 || !(length > 0) || !(slope > 0)) {
+        Rim rim = new Rim(opening);
+        if (!rim.open(tilt) || rim.outward().dot(along) < 0 || !(length > 0) || !(slope > 0)) {
             return null;
         }
         double speed = Math.max(

@@ -24,7 +24,7 @@ final class Jet {
 
     Jet(Opening opening) {
         this.opening = opening;
-        out = out(opening);
+        out = opening.outward();
         rim = rim(opening.rimPoints());
     }
 
@@ -73,13 +73,6 @@ final class Jet {
                 }
             }
         }
-    }
-
-    /** Unit vector square out of an opening, tank stowed. */
-    static Vec3 out(Opening opening) {
-        Vec3 area = opening.areaVector().unit();
-        Vec3 normal = opening.normal();
-        return normal == null || area.dot(normal) >= 0 ? area : area.times(-1);
     }
 
     /** Points along the rim, close together. */

@@ -83,10 +83,20 @@ final class AnyWayRound {
         WholeUnit unit = new WholeUnit(analysis);
         Leaning leaning = new Leaning(analysis.design(), analysis.vessel());
         Footprint.Mass stuck = unit.stuck();
+        List<List<List<Footprint.Mass>>> lying = new ArrayList<>();
+        for (CaseResult result : analysis.cases()) {
+            List<List<Footprint.Mass>> byRow = new ArrayList<>();
+            for (Row row : result.rows()) {
+                byRow.add(masses(unit, row.load(), row.pose(), vehicle));
+            }
+            lying.add(byRow);
+        }
         for (Footprint.Edge edge : footprint.edges()) {
-            for (CaseResult result : analysis.cases()) {
-                for (Row row : looked(result.rows(), edge, r -> masses(unit, r.load(), r.pose(), vehicle))) {
-                    List<Footprint.Mass> own = masses(unit, row.load(), row.pose(), vehicle);
+            for (int c = 0; c < lying.size(); c++) {
+                CaseResult result = analysis.cases().get(c);
+                for (int i : looked(result.rows(), edge, lying.get(c))) {
+                    Row row = result.rows().get(i);
+                    List<Footprint.Mass> own = lying.get(c).get(i);
                     all.add(stand(
                             edge,
                             row.pose(),
@@ -154,57 +164,88 @@ final class AnyWayRound {
         return tips;
     }
 
-    private List<Row> looked(List<Row> rows, Footprint.Edge edge, Function<Row, List<Footprint.Mass>> masses) {
-        List<Row> looked = new ArrayList<>();
-        Row worst = rows.get(0);
+    /** Numbers of the rows to look at, the worst one first unless it is one of those at the usual tilts. */
+    private List<Integer> looked(List<Row> rows, Footprint.Edge edge, List<List<Footprint.Mass>> masses) {
+        List<Integer> looked = new ArrayList<>();
+        Vec3 up = Footprint.up(edge, USUAL);
+        int worst = 0;
         double most = Double.NEGATIVE_INFINITY;
+        double last = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < rows.size(); i++) {
             Row row = rows.get(i);
             double share = footprint
-                    .about(edge, masses.apply(row), Gravity.G, Footprint.up(edge, USUAL), blow.over(edge, row.pose()))
+                    .about(edge, masses.get(i), Gravity.G, up, blow.over(edge, row.pose()))
                     .share();
             if (share > most) {
                 most = share;
-                worst = row;
+                worst = i;
             }
-            boolean last = i == rows.size() - 1;
-            if (looked.isEmpty()
-                    || last
-                    || row.tilt() - looked.get(looked.size() - 1).tilt() > EVERY - CLOSE) {
-                looked.add(row);
+            if (i == rows.size() - 1 || row.tilt() - last > EVERY - CLOSE) {
+                looked.add(i);
+                last = row.tilt();
             }
         }
-        double governs = worst.tilt();
-        if (looked.stream().noneMatch(row -> row.tilt() == governs)) {
+        double governs = rows.get(worst).tilt();
+        if (looked.stream().noneMatch(i -> rows.get(i).tilt() == governs)) {
             looked.add(0, worst);
         }
         return looked;
     }
 
     private void look(Stand s) {
-        double kept = keeps.found().value();
-        if (!bears(s, factor, kept)) {
-            keeps.offer(steepest(s, factor, kept), s.pose().tilt(), s.name(), null);
+        Slope kept = slope(s, keeps.found().value());
+        Slope stood = tips == kept.angle() ? kept : slope(s, tips);
+        boolean fails = kept.spare(factor) < 0;
+        boolean overturns = stood.spare(1) < 0;
+        if (!fails && !overturns) {
+            return;
         }
-        if (!bears(s, 1, tips)) {
-            tips = steepest(s, 1, tips);
+        Slope level = slope(s, 0);
+        if (fails) {
+            keeps.offer(steepest(s, factor, level, kept), s.pose().tilt(), s.name(), null);
+        }
+        if (overturns) {
+            tips = steepest(s, 1, level, stood);
         }
     }
 
-    private double steepest(Stand s, double f, double bad) {
-        double low = 0;
-        double atLow = spare(s, f, 0);
+    /**
+     * Moments on ground that slopes straight down over an edge.
+     *
+     * @param angle rad
+     */
+    private record Slope(double angle, Footprint.Moments moments) {
+        /**
+         * What restoring is left over beside overturning times a factor, over the cosine, N m; below 0: it does not bear. Of
+         * masses that lie still it is a straight line over the tangent.
+         */
+        double spare(double factor) {
+            return moments.restoring() > 0
+                    ? (moments.restoring() - factor * moments.overturning()) / Math.cos(angle)
+                    : Double.NEGATIVE_INFINITY;
+        }
+    }
+
+    private Slope slope(Stand s, double angle) {
+        Vec3 up = Footprint.up(s.edge(), angle);
+        return new Slope(angle, about.over(s.edge(), s.masses().apply(up), up, s.wind()));
+    }
+
+    /** The steepest slope that bears, between a level that may and a slope that does not, rad. */
+    private double steepest(Stand s, double f, Slope level, Slope bad) {
+        Slope low = level;
+        Slope high = bad;
+        double atLow = low.spare(f);
+        double atHigh = high.spare(f);
         if (!(atLow >= 0)) {
             return 0;
         }
-        double high = bad;
-        double atHigh = spare(s, f, bad);
-        for (int i = 0; high - low > CLOSE && i < LIMIT; i++) {
+        for (int i = 0; high.angle() - low.angle() > CLOSE && i < LIMIT; i++) {
             // Illinois' rule of the false position, a little to the bad side, and halves where that does not help
-            double aimed = (low * atHigh - high * atLow) / (atHigh - atLow) + CLOSE / 4;
-            boolean halve = i % 4 == 3 || !(aimed > low && aimed < high);
-            double next = halve ? 0.5 * (low + high) : aimed;
-            double at = spare(s, f, next);
+            double aimed = between(low, atLow, high, atHigh) + CLOSE / 4;
+            boolean halve = i % 4 == 3 || !(aimed > low.angle() && aimed < high.angle());
+            Slope next = slope(s, halve ? 0.5 * (low.angle() + high.angle()) : aimed);
+            double at = next.spare(f);
             if (at >= 0) {
                 low = next;
                 atLow = at;
@@ -215,18 +256,14 @@ final class AnyWayRound {
                 atLow *= halve ? 1 : 0.5;
             }
         }
-        return low;
+        double exactly = between(low, low.spare(f), high, high.spare(f));
+        return exactly > low.angle() && exactly < high.angle() ? exactly : low.angle();
     }
 
-    private boolean bears(Stand s, double f, double slope) {
-        return spare(s, f, slope) >= 0;
-    }
-
-    /** What restoring is left over beside overturning times the factor, as a share of both; below 0: it does not bear. */
-    private double spare(Stand s, double f, double slope) {
-        List<Footprint.Mass> there = s.masses().apply(Footprint.up(s.edge(), slope));
-        Footprint.Moments moments = about.over(s.edge(), there, Footprint.up(s.edge(), slope), s.wind());
-        double over = f * moments.overturning();
-        return moments.restoring() > 0 ? (moments.restoring() - over) / (moments.restoring() + over) : -1;
+    /** Where a straight line over the tangents is zero, rad. */
+    private static double between(Slope low, double atLow, Slope high, double atHigh) {
+        double from = Math.tan(low.angle());
+        double to = Math.tan(high.angle());
+        return Math.atan((from * atHigh - to * atLow) / (atHigh - atLow));
     }
 }

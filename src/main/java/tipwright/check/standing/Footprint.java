@@ -2,7 +2,6 @@
 package tipwright.check.standing;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import tipwright.geometry.Bisection;
 import tipwright.geometry.Vec2;
@@ -82,12 +81,6 @@ public final class Footprint {
         public double share() {
             return restoring > 0 ? overturning / restoring : Double.POSITIVE_INFINITY;
         }
-
-        private Moments plus(double moment) {
-            return moment >= 0
-                    ? new Moments(restoring + moment, overturning)
-                    : new Moments(restoring, overturning - moment);
-        }
     }
 
     /**
@@ -99,13 +92,16 @@ public final class Footprint {
      */
     public Moments about(Edge edge, List<Mass> masses, double gravity, Vec3 up, double wind) {
         double outward = -new Vec2(up.x(), up.z()).dot(edge.outward());
-        Moments sum = new Moments(0, wind);
+        double restoring = 0;
+        double overturning = wind;
         for (Mass m : masses) {
             double weight = m.kg() * gravity;
-            sum = sum.plus(weight * up.y() * edge.inside(m.at()));
-            sum = sum.plus(-weight * outward * (m.at().y() - y));
+            double square = weight * up.y() * edge.inside(m.at());
+            double along = -weight * outward * (m.at().y() - y);
+            restoring += Math.max(0, square) + Math.max(0, along);
+            overturning += Math.max(0, -square) + Math.max(0, -along);
         }
-        return sum;
+        return new Moments(restoring, overturning);
     }
 
     /**
@@ -139,10 +135,8 @@ public final class Footprint {
 
     /** The corners that the others are inside of, counter-clockwise in the plane of the first and second coordinate. */
     public static List<Vec2> hull(List<Vec2> points) {
-        List<Vec2> sorted = points.stream()
-                .distinct()
-                .sorted(Comparator.comparingDouble(Vec2::x).thenComparingDouble(Vec2::y))
-                .toList();
+        List<Vec2> sorted = new ArrayList<>(points);
+        sorted.sort((a, b) -> a.x() == b.x() ? Double.compare(a.y(), b.y()) : Double.compare(a.x(), b.x()));
         List<Vec2> chain = new ArrayList<>();
         int fixed = 1;
         for (int pass = 0; pass < 2; pass++) {

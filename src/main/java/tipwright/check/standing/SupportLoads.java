@@ -3,8 +3,6 @@ package tipwright.check.standing;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
@@ -20,22 +18,37 @@ public final class SupportLoads {
     private static final double CLOSE = 1e-11;
     private static final double FLAT = 1e-12;
 
-    private final Vec3[] arms;
+    private final int count;
+    private final double[] x;
+    private final double[] z;
     private final double[] hard;
     private final double far;
 
     /**
-     * Places of the supports from where the force acts, in parts of the farthest; the first coordinate is 1.
+     * Places of the supports from where the force acts, in parts of the farthest.
      *
      * @param hard stiffness of each over that of the middle one
      */
     private SupportLoads(List<Vec2> supports, double[] hard, Vec2 at) {
         this.hard = hard;
-        far = supports.stream().mapToDouble(p -> p.minus(at).norm()).max().orElse(1);
-        arms = supports.stream()
-                .map(p -> p.minus(at).times(1 / far))
-                .map(p -> new Vec3(1, p.x(), p.y()))
-                .toArray(Vec3[]::new);
+        count = supports.size();
+        x = new double[count];
+        z = new double[count];
+        double most = 0;
+        for (Vec2 support : supports) {
+            most = Math.max(most, support.minus(at).norm());
+        }
+        far = count == 0 ? 1 : most;
+        for (int i = 0; i < count; i++) {
+            Vec2 arm = supports.get(i).minus(at).times(1 / far);
+            x[i] = arm.x();
+            z[i] = arm.y();
+        }
+    }
+
+    /** How far a support is pressed, in parts of the force over the stiffness of the middle one; below 0: it has lifted off. */
+    private double pressed(Vec3 lean, int i) {
+        return lean.x() + lean.y() * x[i] + lean.z() * z[i];
     }
 
     /**
@@ -49,7 +62,7 @@ public final class SupportLoads {
         double[] equal = new double[supports.size()];
         Arrays.fill(equal, 1);
         SupportLoads loads = new SupportLoads(supports, equal, at);
-        return loads.shares(loads.found()).map(s -> s * force).toArray();
+        return loads.shares(loads.found(), force);
     }
 
     /**
@@ -78,26 +91,26 @@ public final class SupportLoads {
         if (found == null) {
             return null;
         }
-        List<Double> all = loads.shares(found).map(s -> s * force).boxed().toList();
+        List<Double> all = Arrays.stream(loads.shares(found, force)).boxed().toList();
         double sinks = force / mean / loads.far;
         return new OnSprings(all, new Vec2(found.y(), found.z()).times(sinks));
     }
 
-    private DoubleStream shares(@Nullable Vec3 found) {
-        if (found == null) {
-            return Arrays.stream(none());
+    /** Of a force on each support; all NaN where there is no rest. */
+    private double[] shares(@Nullable Vec3 found, double force) {
+        double[] loads = new double[count];
+        for (int i = 0; i < count; i++) {
+            double share = found == null ? Double.NaN : hard[i] * pressed(found, i);
+            loads[i] = share <= CLOSE ? 0 : share * force;
         }
-        return IntStream.range(0, arms.length).mapToDouble(i -> {
-            double share = hard[i] * found.dot(arms[i]);
-            return share > CLOSE ? share : 0;
-        });
+        return loads;
     }
 
     /** Sink and leans in parts of the force; null when it tips over. */
     private @Nullable Vec3 found() {
-        Vec3 lean = new Vec3(1.0 / arms.length, 0, 0);
+        Vec3 lean = new Vec3(1.0 / count, 0, 0);
         Vec3[] all = stiffness(new Vec3(2, 0, 0), 0);
-        if (!(det(all) > FLAT * arms.length * Math.pow(all[1].y() + all[2].z(), 2))) {
+        if (!(det(all) > FLAT * count * Math.pow(all[1].y() + all[2].z(), 2))) {
             return null;
         }
         for (int round = 0; round < ROUNDS; round++) {
@@ -110,19 +123,18 @@ public final class SupportLoads {
         return null;
     }
 
-    private double[] none() {
-        double[] none = new double[arms.length];
-        Arrays.fill(none, Double.NaN);
-        return none;
-    }
-
     /** What of the force, and of its moments, the supports do not bear. */
     private Vec3 left(Vec3 lean) {
-        Vec3 left = new Vec3(1, 0, 0);
-        for (int i = 0; i < arms.length; i++) {
-            left = left.minus(arms[i].times(hard[i] * Math.max(0, lean.dot(arms[i]))));
+        double force = 1;
+        double alongX = 0;
+        double alongZ = 0;
+        for (int i = 0; i < count; i++) {
+            double press = hard[i] * Math.max(0, pressed(lean, i));
+            force -= press;
+            alongX -= press * x[i];
+            alongZ -= press * z[i];
         }
-        return left;
+        return new Vec3(force, alongX, alongZ);
     }
 
     /** Newton's, or as much of it as makes the energy or what is left smaller. */
@@ -141,8 +153,8 @@ public final class SupportLoads {
 
     private double energy(Vec3 lean) {
         double sum = -lean.x();
-        for (int i = 0; i < arms.length; i++) {
-            double press = Math.max(0, lean.dot(arms[i]));
+        for (int i = 0; i < count; i++) {
+            double press = Math.max(0, pressed(lean, i));
             sum += hard[i] * press * press / 2;
         }
         return sum;
@@ -150,16 +162,23 @@ public final class SupportLoads {
 
     /** Rows of the second derivatives of the energy: of the supports that press, and a little of its own to have an inverse. */
     private Vec3[] stiffness(Vec3 lean, double own) {
-        Vec3[] rows = {new Vec3(own, 0, 0), new Vec3(0, own, 0), new Vec3(0, 0, own)};
-        for (int i = 0; i < arms.length; i++) {
-            Vec3 arm = arms[i];
-            if (lean.dot(arm) > 0) {
-                rows[0] = rows[0].plus(arm.times(hard[i] * arm.x()));
-                rows[1] = rows[1].plus(arm.times(hard[i] * arm.y()));
-                rows[2] = rows[2].plus(arm.times(hard[i] * arm.z()));
+        double all = own;
+        double toX = 0;
+        double toZ = 0;
+        double xx = own;
+        double xz = 0;
+        double zz = own;
+        for (int i = 0; i < count; i++) {
+            if (pressed(lean, i) > 0) {
+                all += hard[i];
+                toX += hard[i] * x[i];
+                toZ += hard[i] * z[i];
+                xx += hard[i] * x[i] * x[i];
+                xz += hard[i] * x[i] * z[i];
+                zz += hard[i] * z[i] * z[i];
             }
         }
-        return rows;
+        return new Vec3[] {new Vec3(all, toX, toZ), new Vec3(toX, xx, xz), new Vec3(toZ, xz, zz)};
     }
 
     private static double det(Vec3[] rows) {

@@ -36,6 +36,9 @@ public final class DesignFile {
     public static void prepare(BooleanSupplier enough) {
         PartsShelf.prepare();
         Shape.ahead(Design.class, enough);
+        if (!enough.getAsBoolean()) {
+            Rules.prepare();
+        }
     }
 
     private static Reading read(String name, Path file, NamedFiles beside) {

@@ -2,6 +2,7 @@
 package tipwright.design.file;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Consumer;
 
 /** What must hold between the values of a design; each rule looks at the values that were understood. */
@@ -23,6 +24,11 @@ final class Rules {
             FarRules::check);
 
     private Rules() {}
+
+    /** Makes the rules ready, so that another thread that reads soon finds them so. */
+    static void prepare() {
+        Objects.requireNonNull(ALL);
+    }
 
     /** Applies every rule. */
     static void check(Bound bound, SourceMap sources, Problems problems, Problems warnings) {

@@ -150,6 +150,12 @@ public record Opening(
         return sum.times(0.5);
     }
 
+    /** Unit vector square out of the opening, tank stowed; on the side of its normal, if it has one. */
+    public Vec3 outward() {
+        Vec3 area = areaVector().unit();
+        return normal == null || area.dot(normal) >= 0 ? area : area.times(-1);
+    }
+
     /** Middle of the rim's points, m, stowed. */
     public Vec3 middle() {
         List<Vec3> rimPoints = rimPoints();
