@@ -77,11 +77,9 @@ final class DrawnSteel {
                 steel.add(name, link.outline(), link.z());
             }
         }
-        if (tank && opening(foot, analysis.design())) {
-            return new Behind(steel.faces, "an opening of the tank is too near to the " + what, false);
-        }
         if (!steel.faces.none()) {
-            return new Behind(steel.faces, "", false);
+            boolean opening = tank && opening(foot, analysis.design());
+            return new Behind(steel.faces, opening ? "an opening of the tank is too near to the " + what : "", false);
         }
         String key = body == 0 ? "frame.members" : tank ? "tank.attached" : "links";
         String why = steel.any ? key + ": no face in line with the " + what + " is drawn" : key + " missing";
