@@ -4,6 +4,7 @@ package tipwright.check.joint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
@@ -15,7 +16,9 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
 import tipwright.design.joint.Bolts;
 import tipwright.design.joint.Fastening;
+import tipwright.design.joint.FilletWeld;
 import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
 import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -50,7 +53,7 @@ public final class BoltEdgeCheck implements Check {
     public String rule() {
         return "Every bolt of a bracket goes through steel that is drawn: a face, in the plane of the bolts, of a frame member, the"
                 + " cross member, the tank, what is attached to it, or a link. From the middle of its hole to the nearest edge of"
-                + " that face there is at least 1.2 times the hole. Where nothing drawn lies in that plane, it cannot tell.";
+                + " that face there is at least 1.2 times the hole. Bolts inside a welded rectangle go through the plate that it holds. Where nothing drawn lies in that plane, it cannot tell.";
     }
 
     @Override
@@ -112,6 +115,10 @@ public final class BoltEdgeCheck implements Check {
             return make.cannot(name, "fastenings: bolts.normal: seen from the side their plane is not edge-on");
         }
         DrawnSteel.Behind behind = DrawnSteel.behind(analysis, fastening, "bolts", foot);
+        SteelFaces plate = plate(fastening.weld(), bolts, foot);
+        if (plate != null) {
+            behind = new DrawnSteel.Behind(plate, "", false);
+        }
         if (!behind.why().isEmpty()) {
             return make.untold(name, Text.words(behind.why()), behind.missing());
         }
@@ -137,6 +144,35 @@ public final class BoltEdgeCheck implements Check {
                 there >= wanted ? Verdict.PASS : Verdict.FAIL,
                 Text.words("from the middle of bolt " + worst + "; in line with it: "
                         + behind.faces().names()));
+    }
+
+    /** The plate that is welded on around all the bolts, which go through it; null where there is none. */
+    private static @Nullable SteelFaces plate(@Nullable FilletWeld weld, Bolts bolts, Foot foot) {
+        FilletWeld.Rectangle round = weld == null ? null : weld.rectangle();
+        if (weld == null
+                || round == null
+                || weld.normal().unit().cross(foot.axes().n()).norm() > SAME) {
+            return null;
+        }
+        Vec3 off = weld.at().minus(bolts.at());
+        double u = off.dot(foot.axes().u());
+        double v = off.dot(foot.axes().v());
+        if (Math.abs(off.dot(foot.axes().n())) > SteelFaces.GAP) {
+            return null;
+        }
+        for (Vec2 bolt : bolts.positions()) {
+            if (Math.abs(bolt.x() - u) > round.u() / 2 || Math.abs(bolt.y() - v) > round.v() / 2) {
+                return null;
+            }
+        }
+        SteelFaces plate = new SteelFaces(foot);
+        plate.add(
+                "the plate that is welded on",
+                u - round.u() / 2,
+                u + round.u() / 2,
+                v - round.v() / 2,
+                v + round.v() / 2);
+        return plate;
     }
 
     private static double used(double there, double wanted) {

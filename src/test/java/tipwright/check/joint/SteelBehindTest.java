@@ -183,4 +183,19 @@ class SteelBehindTest {
         assertThat(found.verdict()).isEqualTo(verdict);
         assertThat(found.utilisation() > 1).isEqualTo(verdict == Verdict.FAIL);
     }
+
+    /** By hand: 60 mm out of the middle of a welded plate of 160 mm leave 20 mm; of 150 mm 15 mm. Outside a plate they need steel. */
+    @Test
+    void boltsThroughAWeldedPlate() {
+        String both =
+                "bolts: {at: [-300 mm, -300 mm, 0 mm], diameter: 12 mm, positions: [[-60 mm, 0 mm], [60 mm, 0 mm]]},"
+                        + " weld: {leg: 6 mm, at: [-300 mm, -300 mm, 0 mm], rectangle: {u: %s mm, v: 60 mm}}";
+        for (int length : new int[] {160, 150}) {
+            Finding found = only(new BoltEdgeCheck(), frame(RAIL, both.formatted(length)));
+            assertThat(found.demand()).isCloseTo((length / 2 - 60) / 1000.0, within(1e-9));
+            assertThat(found.verdict()).isEqualTo(length == 160 ? Verdict.PASS : Verdict.FAIL);
+        }
+        assertThat(only(new BoltEdgeCheck(), frame(RAIL, both.formatted(100))).verdict())
+                .isEqualTo(Verdict.NOT_CHECKED);
+    }
 }
