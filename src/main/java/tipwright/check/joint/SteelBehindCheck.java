@@ -53,7 +53,7 @@ public final class SteelBehindCheck implements Check {
     public String rule() {
         return "All of the weld of a bracket lies on steel that is drawn: on a face, in the weld's plane, of a frame member, the cross"
                 + " member, the tank, what is attached to it, or a link. A bracket that goes along with its pin may slide off the"
-                + " end of what it stands on. Up to 3 mm between weld and steel or past its edge do no harm. On a round tank the"
+                + " end of what it stands on. Up to 3 mm between weld and steel or past its edge is allowed. On a round tank the"
                 + " seat and its pad stay on the straight wall. Where nothing drawn lies in the weld's plane, it cannot tell;"
                 + " a weld between a lug and its seat is then part of the bracket.";
     }
