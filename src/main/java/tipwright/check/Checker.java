@@ -45,7 +45,7 @@ public final class Checker {
         Analysis analysis = Analyser.analyse(design, vessel);
         Job job = new Job(analysis);
         OpenRuns runs = new OpenRuns();
-        FutureTask<InTime> inTime = started(() -> job.inTime(listener.timer()), runs::help);
+        FutureTask<Result> filled = started(() -> result(analysis, job.inTime(listener.timer())), runs::help);
         FutureTask<Optional<HowFull>> fills = started(
                 () -> {
                     job.sweep();
@@ -53,12 +53,15 @@ public final class Checker {
                 },
                 runs::end);
         long end = System.nanoTime() + listener.patience().toNanos();
-        if (!done(inTime, end) || !done(fills, end)) {
+        if (!done(filled, end) || !done(fills, end)) {
             listener.told().accept(new Early(analysis, Checks.run(analysis)));
         }
-        InTime found = result(inTime, design);
-        HowFull most = result(fills, design).orElse(null);
-        return new Result(analysis, found.findings(), most, found.timing());
+        return result(filled, design).with(result(fills, design).orElse(null));
+    }
+
+    /** Both halves of the verdict, without how full the tank may be. */
+    private static Result result(Analysis analysis, InTime found) {
+        return new Result(analysis, found.findings(), null, found.timing());
     }
 
     /**
@@ -76,8 +79,7 @@ public final class Checker {
      * @throws CannotComputeException when something does not converge
      */
     public static Result asFilled(Analysis analysis) throws CannotComputeException {
-        InTime found = inTime(analysis);
-        return new Result(analysis, found.findings(), null, found.timing());
+        return result(analysis, inTime(analysis));
     }
 
     private static InTime inTime(Analysis analysis) throws CannotComputeException {

@@ -17,13 +17,16 @@ import tipwright.design.file.Reading;
 import tipwright.design.file.Uncertain;
 
 /**
- * Asks how sure a verdict is: derivatives tell which value decides, a seeded Latin hypercube how often the design passes. Two values
- * that come from one measurement go together, since it is the measurement that is changed and the design read anew. Source: JCGM 100
- * (GUM) 5.1.2 for the first order, JCGM 101 for the sampling.
+ * Asks how sure a verdict is: a seeded Latin hypercube tells how often the design passes, and which value decides; where it has few
+ * samples for so many values, small steps of each tell that. Two values that come from one measurement go together, since it is the
+ * measurement that is changed and the design read anew. Source: JCGM 100 (GUM) 5.1.2 for the first order, JCGM 101 for the sampling.
  */
 public final class Doubter {
     private static final int SAMPLES = 100;
     private static final long SEED = 20_260_401;
+
+    /** So many samples for each value, and the changes are read off them. */
+    private static final int ENOUGH = 3;
 
     /** Standard deviations of margin with which 98 of 100 pass. */
     private static final double SAFE = 2;
@@ -54,16 +57,18 @@ public final class Doubter {
 
     private Sureness asked(List<Finding> findings, int samples) {
         Sampling sampling = new Sampling(values, samples, SEED);
-        int passes = (int) IntStream.range(0, samples)
+        List<Tried> tried = IntStream.range(0, samples)
                 .parallel()
-                .filter(i -> passes(sampling.sample(i)))
-                .count();
-        List<Map<String, Double>> up = shifted(1);
-        List<Map<String, Double>> down = shifted(-1);
+                .mapToObj(i -> tried(sampling.sample(i)))
+                .toList();
+        int passes = (int) tried.stream().filter(Tried::passes).count();
+        Changes changes = samples >= ENOUGH * (values.size() + 1)
+                ? new SampledChanges(sampling, tried.stream().map(Tried::used).toList())
+                : new SteppedChanges(shifted(1), shifted(-1));
         Finding governing = null;
         double least = Double.POSITIVE_INFINITY;
         for (Finding f : findings) {
-            double spread = spread(f, up, down);
+            double spread = spread(changes.of(f));
             double margins = (1 - f.utilisation()) / spread;
             if (spread > 0 && Math.abs(margins) < least) {
                 least = Math.abs(margins);
@@ -74,11 +79,12 @@ public final class Doubter {
             return new Sureness(passes, samples, null, Double.NaN, 0, List.of(), Double.NaN);
         }
         List<Sureness.Influence> influences = new ArrayList<>();
+        double[] change = changes.of(governing);
         for (int i = 0; i < values.size(); i++) {
-            influences.add(new Sureness.Influence(values.get(i), change(governing, up.get(i), down.get(i))));
+            influences.add(new Sureness.Influence(values.get(i), change[i]));
         }
         influences.sort(Comparator.comparingDouble((Sureness.Influence i) -> -Math.abs(i.change())));
-        double spread = spread(governing, up, down);
+        double spread = spread(change);
         return new Sureness(
                 passes,
                 samples,
@@ -93,30 +99,16 @@ public final class Doubter {
     private List<Map<String, Double>> shifted(int sign) {
         return values.stream()
                 .parallel()
-                .map(v -> utilisations(Map.of(v.path(), v.value() + sign * v.doubt())))
+                .map(v -> tried(Map.of(v.path(), v.value() + sign * v.doubt())).used())
                 .toList();
     }
 
-    private static double spread(Finding f, List<Map<String, Double>> up, List<Map<String, Double>> down) {
+    private static double spread(double[] changes) {
         double sum = 0;
-        for (int i = 0; i < up.size(); i++) {
-            double change = change(f, up.get(i), down.get(i));
+        for (double change : changes) {
             sum += change * change;
         }
         return Math.sqrt(sum);
-    }
-
-    private static double change(Finding f, Map<String, Double> up, Map<String, Double> down) {
-        Double high = up.get(f.id());
-        Double low = down.get(f.id());
-        double own = f.utilisation();
-        if (Double.isNaN(own) || Double.isInfinite(own)) {
-            return 0;
-        }
-        if (high != null && low != null) {
-            return (high - low) / 2;
-        }
-        return high != null ? high - own : low != null ? own - low : 0;
     }
 
     private static double wanted(double margin, double spread, Sureness.Influence first) {
@@ -127,22 +119,26 @@ public final class Doubter {
                 : Double.NaN;
     }
 
-    private boolean passes(Map<String, Double> changed) {
-        List<Finding> found = findings(changed);
-        return found != null && found.stream().noneMatch(f -> f.verdict() == Verdict.FAIL);
-    }
+    /**
+     * A machine with other values.
+     *
+     * @param passes whether it can be built and no check fails
+     * @param used utilisations by finding, where they are finite
+     */
+    private record Tried(boolean passes, Map<String, Double> used) {}
 
-    private Map<String, Double> utilisations(Map<String, Double> changed) {
-        Map<String, Double> all = new HashMap<>();
+    private Tried tried(Map<String, Double> changed) {
         List<Finding> found = findings(changed);
-        if (found != null) {
-            for (Finding f : found) {
-                if (Double.isFinite(f.utilisation())) {
-                    all.putIfAbsent(f.id(), f.utilisation());
-                }
+        if (found == null) {
+            return new Tried(false, Map.of());
+        }
+        Map<String, Double> used = new HashMap<>();
+        for (Finding f : found) {
+            if (Double.isFinite(f.utilisation())) {
+                used.putIfAbsent(f.id(), f.utilisation());
             }
         }
-        return all;
+        return new Tried(found.stream().noneMatch(f -> f.verdict() == Verdict.FAIL), used);
     }
 
     /** What the checks find with other values; null when such a machine cannot be built. */

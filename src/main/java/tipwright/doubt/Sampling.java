@@ -36,6 +36,16 @@ final class Sampling {
         }
     }
 
+    /** How many values may be off. */
+    int values() {
+        return values.size();
+    }
+
+    /** How far off a value is in a sample, in standard doubts. */
+    double offset(int value, int sample) {
+        return offsets[value][sample];
+    }
+
     /** The values of a sample by their paths, SI. */
     Map<String, Double> sample(int number) {
         Map<String, Double> all = new HashMap<>();

@@ -7,15 +7,22 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Test;
+import tipwright.analysis.Extreme;
 import tipwright.check.Checker;
 import tipwright.check.rule.Finding;
+import tipwright.check.rule.Sense;
 import tipwright.check.rule.Verdict;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.NamedFiles;
 import tipwright.design.file.Reading;
+import tipwright.design.file.Uncertain;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 
 /** How sure a verdict is, against the normal approximation where one holds. */
 class DoubterTest {
@@ -59,7 +66,7 @@ class DoubterTest {
     @Test
     void aChangedValueIsReadAnew() throws Exception {
         Reading.Good good = read("1400 kg/m3 +- 100", "[-120 mm, 230 mm]");
-        Reading.Good other = (Reading.Good) good.again().with(java.util.Map.of("slurry.density", 1500.0));
+        Reading.Good other = (Reading.Good) good.again().with(Map.of("slurry.density", 1500.0));
         assertThat(other.design().slurry().mixtureDensity()).isEqualTo(1500);
         assertThat(good.design().slurry().mixtureDensity()).isEqualTo(1400);
     }
@@ -102,7 +109,7 @@ class DoubterTest {
     }
 
     private static boolean fails(Reading.Good good, double density) throws Exception {
-        Reading other = good.again().with(java.util.Map.of("slurry.density", density));
+        Reading other = good.again().with(Map.of("slurry.density", density));
         return !(other instanceof Reading.Good sound)
                 || findings(sound).stream().anyMatch(f -> f.verdict() == Verdict.FAIL);
     }
@@ -119,5 +126,49 @@ class DoubterTest {
             assertThat(Math.abs(influence.change())).isLessThanOrEqualTo(before);
             before = Math.abs(influence.change());
         }
+    }
+
+    /** Of what depends on the values in a straight line the samples give the slopes themselves; of a curve, what is along the middle. */
+    @Test
+    void samplesTellTheSlopes() {
+        double[] slopes = {0.3, -0.05, 0.0, 0.002};
+        List<Uncertain> values = new ArrayList<>();
+        for (int i = 0; i < slopes.length; i++) {
+            values.add(new Uncertain("value " + i, "1 +- 0.2", Kind.RATIO, 1, 0.1));
+        }
+        Sampling sampling = new Sampling(values, 60, 7);
+        List<Map<String, Double>> used = new ArrayList<>();
+        for (int k = 0; k < 60; k++) {
+            double straight = 0.7;
+            for (int i = 0; i < slopes.length; i++) {
+                straight += slopes[i] * sampling.offset(i, k);
+            }
+            double bent = straight + 0.02 * sampling.offset(0, k) * sampling.offset(0, k);
+            used.add(k % 5 == 0 ? Map.of("straight", straight) : Map.of("straight", straight, "bent", bent));
+        }
+        SampledChanges changes = new SampledChanges(sampling, used);
+        assertThat(changes.of(finding("straight"))).containsExactly(slopes, within(1e-12));
+        assertThat(changes.of(finding("bent"))).containsExactly(slopes, within(0.01));
+        assertThat(changes.of(finding("unknown"))).containsExactly(0, 0, 0, 0);
+    }
+
+    /** Read off the samples or found by small steps, the same value decides, by as much. */
+    @Test
+    void samplesAndStepsAgree() throws Exception {
+        Reading.Good good = read("1400 kg/m3 +- 5 %", "[-120 mm +- 1, 230 mm +- 1]");
+        List<Finding> findings = findings(good);
+        Sureness stepped = Doubter.ask(good, findings, 11);
+        Sureness sampled = Doubter.ask(good, findings, 60);
+        assertThat(sampled.governing()).isEqualTo(stepped.governing());
+        assertThat(sampled.spread()).isCloseTo(stepped.spread(), within(0.03 * stepped.spread()));
+        assertThat(sampled.influences().get(0).value())
+                .isEqualTo(stepped.influences().get(0).value());
+        assertThat(sampled.influences().get(0).change())
+                .isCloseTo(stepped.influences().get(0).change(), within(0.03 * stepped.spread()));
+    }
+
+    private static Finding finding(String id) {
+        return new Finding(
+                id, id, 0.7, 1, 1, Kind.RATIO, Sense.AT_MOST, 0.7, Extreme.NOWHERE, Verdict.PASS, "none", Text.NONE);
     }
 }

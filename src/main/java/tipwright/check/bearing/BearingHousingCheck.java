@@ -29,6 +29,9 @@ import tipwright.quantity.Text;
 public final class BearingHousingCheck implements Check {
     private static final double SAME = 1e-6;
 
+    /** Difference of cosines up to which the angles themselves are compared. */
+    private static final double NEAR = 1e-5;
+
     @Override
     public String id() {
         return "bearing-housing";
@@ -118,9 +121,14 @@ public final class BearingHousingCheck implements Check {
         if (last + SAME >= Math.PI) {
             return null; // no load points further off
         }
+        double cosine = Math.cos(last + SAME);
         Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> {
             Vec2 load = b.bearings().get(i).xy();
-            return angle(load, base) > last + SAME ? load.norm() : 0;
+            double most = load.norm();
+            double inside = base.dot(load) - most * cosine;
+            // an angle takes long, and most loads are far from the limit
+            boolean beyond = Math.abs(inside) > NEAR * most ? inside < 0 : angle(load, base) > last + SAME;
+            return beyond ? most : 0;
         });
         if (!(worst.value() > 0)) {
             return null;

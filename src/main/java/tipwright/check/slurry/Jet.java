@@ -2,9 +2,11 @@
 package tipwright.check.slurry;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.function.UnaryOperator;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import tipwright.analysis.BodyPosition;
 import tipwright.analysis.MotionDirection;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec2;
@@ -18,26 +20,32 @@ final class Jet {
     private static final int PARTS = 16;
     private static final int MANY = 32;
 
+    /** Nearer than this, m, two points are one. */
+    private static final double ONE = 1e-9;
+
     private final Opening opening;
     private final Vec3 out;
     private final List<Vec3> rim;
+
+    /** Of points that lie behind one another in the side view one. */
+    private final List<Vec3> seen;
 
     Jet(Opening opening) {
         this.opening = opening;
         out = opening.outward();
         rim = rim(opening.rimPoints());
+        seen = seen(rim);
     }
 
     /**
      * The tank at one moment.
      *
      * @param tilt rad
-     * @param turn of the tank, rad
-     * @param place where a point of the tank as stowed is, m
+     * @param tank where it is
      * @param up unit vector against gravity in the tank's axes
      * @param level of the surface along it, m
      */
-    record Standing(double tilt, double turn, UnaryOperator<Vec3> place, Vec3 up, double level) {}
+    record Standing(double tilt, BodyPosition tank, Vec3 up, double level) {}
 
     /** Square out of the opening in the side view at a turn of the tank, rad. */
     Vec2 straight(double turn) {
@@ -51,28 +59,45 @@ final class Jet {
         if (!(deep > 0)) {
             return;
         }
-        Vec2 straight = straight(s.turn());
+        double turn = s.tank().turn();
+        Vec2 straight = straight(turn);
         double fast = Stream.under(deep);
-        Vec3 from = s.place().apply(lip);
-        spot.offer(s.tilt(), from, straight.times(fast), fast, loadCase, direction);
-        double lowest = spot.lands(from, straight.times(fast));
+        double lowest = spot.lands(s.tank().place(lip.xy()), straight.times(fast));
+        spot.offer(s.tilt(), lowest, fast, loadCase, direction);
         double way = Math.signum(spot.along(straight));
         boolean drowned = true;
         for (Vec3 p : rim) {
             drowned &= s.up().dot(p) < s.level();
         }
-        for (Vec3 p : rim) {
+        Vec2 origin = s.tank().origin();
+        Vec2 alongX = new Vec2(1, 0).tilted(turn);
+        Vec2 alongY = new Vec2(0, 1).tilted(turn);
+        // on ground that leans sideways those behind one another are not equally deep
+        for (Vec3 p : s.up().z() == 0 ? seen : rim) {
             double depth = s.level() - s.up().dot(p);
             if (depth > 0) {
                 double v = Stream.under(depth);
-                Vec3 there = s.place().apply(p);
+                double x = origin.x() + alongX.x() * p.x() + alongY.x() * p.y();
+                double y = origin.y() + alongX.y() * p.x() + alongY.y() * p.y();
+                double lands = spot.lands(x, y, straight.x() * v, straight.y() * v);
                 // beside an open surface what is high up is drawn down over the lip: it counts where it reaches farther
                 // than that
-                if (drowned || way * (spot.lands(there, straight.times(v)) - lowest) > 0) {
-                    spot.offer(s.tilt(), there, straight.times(v), v, loadCase, direction);
+                if (drowned || way * (lands - lowest) > 0) {
+                    spot.offer(s.tilt(), lands, v, loadCase, direction);
                 }
             }
         }
+    }
+
+    private static List<Vec3> seen(List<Vec3> rim) {
+        Set<Vec2> met = new HashSet<>();
+        List<Vec3> all = new ArrayList<>();
+        for (Vec3 p : rim) {
+            if (met.add(new Vec2(Math.rint(p.x() / ONE) + 0.0, Math.rint(p.y() / ONE) + 0.0))) {
+                all.add(p);
+            }
+        }
+        return all;
     }
 
     /** Points along the rim, close together. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.BodyPosition;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
@@ -169,9 +170,10 @@ public final class LandingCheck implements Check {
                 boolean open = row.tilt() >= opening.opensAt() - NEARLY;
                 Fill fill = row.load().fill();
                 if (fill != null && open && (!opened || opening.door() != null)) {
-                    Vec3 there = up.tilted(-turn(row));
+                    BodyPosition tank = row.pose().bodies().get(row.pose().tank());
+                    Vec3 there = up.tilted(-tank.turn());
                     double level = fill.surface().level();
-                    Jet.Standing now = new Jet.Standing(row.tilt(), turn(row), row.pose()::place, there, level);
+                    Jet.Standing now = new Jet.Standing(row.tilt(), tank, there, level);
                     jet.offer(spot, now, load.name(), null);
                 }
                 opened |= open;

@@ -19,7 +19,7 @@ final class LandingSpot {
     private final Receiver receiver;
     private final double width;
     private final double wanted;
-    private final Vec2 gravity;
+    private final Stream.Fall fall;
     private final Extreme.Search inside = Extreme.Search.smallest();
     private double at;
     private double speed;
@@ -28,12 +28,17 @@ final class LandingSpot {
         this.receiver = receiver;
         width = receiver.far().minus(receiver.near()).norm();
         wanted = design.limits().landing();
-        gravity = design.site().up().xy().times(-Gravity.G);
+        fall = new Stream.Fall(receiver, design.site().up().xy().times(-Gravity.G));
     }
 
     /** Where something comes down: 0 at the near edge, 1 at the far one; NaN: it never does. */
-    double lands(Vec3 from, Vec2 velocity) {
-        return Stream.lands(receiver, from.xy(), velocity, gravity);
+    double lands(Vec2 from, Vec2 velocity) {
+        return lands(from.x(), from.y(), velocity.x(), velocity.y());
+    }
+
+    /** The same of coordinates, m and m/s. */
+    double lands(double x, double y, double alongX, double alongY) {
+        return fall.lands(x, y, alongX, alongY);
     }
 
     /** The part of a direction that leads from the near edge to the far one. */
@@ -56,7 +61,12 @@ final class LandingSpot {
             double leaving,
             @Nullable String loadCase,
             @Nullable MotionDirection direction) {
-        double lands = lands(from, velocity);
+        offer(tilt, lands(from.xy(), velocity), leaving, loadCase, direction);
+    }
+
+    /** The same of what is known to come down somewhere, as {@link #lands} tells. */
+    void offer(
+            double tilt, double lands, double leaving, @Nullable String loadCase, @Nullable MotionDirection direction) {
         double here = Double.isNaN(lands) ? Double.NEGATIVE_INFINITY : width * Math.min(lands, 1 - lands);
         if (inside.offer(here, tilt, loadCase, direction)) {
             at = lands * width;

@@ -40,26 +40,60 @@ public final class Stream {
      * @return 0 at the near edge, 1 at the far one; NaN when it never gets there
      */
     public static double lands(Receiver receiver, Vec2 lip, Vec2 velocity, Vec2 gravity) {
-        Vec2 mouth = receiver.far().minus(receiver.near());
-        double length = mouth.norm();
-        Vec2 along = mouth.times(1 / length);
-        Vec2 inward = new Vec2(along.y(), -along.x());
-        if (inward.dot(gravity) < 0) {
-            inward = inward.times(-1);
+        return new Fall(receiver, gravity).lands(lip.x(), lip.y(), velocity.x(), velocity.y());
+    }
+
+    /** Free fall to the line through a receiver's two edges, whose place is worked out once for many points. */
+    static final class Fall {
+        private final Vec2 near;
+        private final Vec2 along;
+        private final Vec2 inward;
+        private final Vec2 gravity;
+        private final double length;
+        private final double half;
+
+        /**
+         * To a receiver.
+         *
+         * @param gravity m/s2, as it pulls in the side view
+         */
+        Fall(Receiver receiver, Vec2 gravity) {
+            near = receiver.near();
+            Vec2 mouth = receiver.far().minus(near);
+            length = mouth.norm();
+            along = mouth.times(1 / length);
+            Vec2 square = new Vec2(along.y(), -along.x());
+            inward = square.dot(gravity) < 0 ? square.times(-1) : square;
+            this.gravity = gravity;
+            half = 0.5 * gravity.dot(inward);
         }
-        double depth = lip.minus(receiver.near()).dot(inward);
-        if (depth >= 0) {
-            return lip.minus(receiver.near()).dot(along) / length;
+
+        /**
+         * Where it passes the line.
+         *
+         * @param x of where it leaves, m
+         * @param y m
+         * @param alongX velocity, m/s
+         * @param alongY m/s
+         * @return 0 at the near edge, 1 at the far one; NaN when it never gets there
+         */
+        double lands(double x, double y, double alongX, double alongY) {
+            double fromX = x - near.x();
+            double fromY = y - near.y();
+            double depth = fromX * inward.x() + fromY * inward.y();
+            if (depth >= 0) {
+                return (fromX * along.x() + fromY * along.y()) / length;
+            }
+            // depth + v t + g t^2 / 2 = 0, the later of the two times.
+            double speed = alongX * inward.x() + alongY * inward.y();
+            double root = speed * speed - 4 * half * depth;
+            if (!(half > 0) || root < 0) {
+                return Double.NaN;
+            }
+            double t = (-speed + Math.sqrt(root)) / (2 * half);
+            double endX = fromX + alongX * t + gravity.x() * t * t / 2;
+            double endY = fromY + alongY * t + gravity.y() * t * t / 2;
+            return (endX * along.x() + endY * along.y()) / length;
         }
-        // depth + v t + g t^2 / 2 = 0, the later of the two times.
-        double half = 0.5 * gravity.dot(inward);
-        double speed = velocity.dot(inward);
-        double root = speed * speed - 4 * half * depth;
-        if (!(half > 0) || root < 0) {
-            return Double.NaN;
-        }
-        double t = (-speed + Math.sqrt(root)) / (2 * half);
-        Vec2 p = lip.plus(velocity.times(t)).plus(gravity.times(t * t / 2));
-        return p.minus(receiver.near()).dot(along) / length;
     }
 }

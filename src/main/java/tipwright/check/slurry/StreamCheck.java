@@ -148,7 +148,7 @@ public final class StreamCheck implements TimedCheck {
         BodyPosition tank = analysis.bodiesAt(m.tilt()).get(analysis.mechanism().tank());
         String load = "draining";
         if (now.jet()) {
-            Jet.Standing standing = new Jet.Standing(m.tilt(), m.tilt(), tank::place, up, level);
+            Jet.Standing standing = new Jet.Standing(m.tilt(), tank, up, level);
             jet.offer(spot, standing, load, m.phase().direction());
             return;
         }
