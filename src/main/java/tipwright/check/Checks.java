@@ -26,6 +26,7 @@ import tipwright.check.bearing.ShaftCheck;
 import tipwright.check.clearance.ClearanceCheck;
 import tipwright.check.fault.WhatIfCheck;
 import tipwright.check.joint.BoltCheck;
+import tipwright.check.joint.BoltEdgeCheck;
 import tipwright.check.joint.ClevisCheck;
 import tipwright.check.joint.CrossMemberCheck;
 import tipwright.check.joint.FatigueCheck;
@@ -39,6 +40,7 @@ import tipwright.check.joint.PryingCheck;
 import tipwright.check.joint.SaddleCheck;
 import tipwright.check.joint.ShellCheck;
 import tipwright.check.joint.SlideCheck;
+import tipwright.check.joint.SteelBehindCheck;
 import tipwright.check.joint.SwingCheck;
 import tipwright.check.joint.TubeWallCheck;
 import tipwright.check.joint.TwistCheck;
@@ -121,6 +123,8 @@ public final class Checks {
                 new BoltCheck(),
                 new LugCheck(),
                 new LugFootCheck(),
+                new SteelBehindCheck(),
+                new BoltEdgeCheck(),
                 new CrossMemberCheck(),
                 new LinkCheck(),
                 new ShellCheck(walls),

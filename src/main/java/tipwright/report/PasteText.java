@@ -4,8 +4,11 @@ package tipwright.report;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
+import tipwright.check.joint.SteelBehindCheck;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.around.CrossMember;
@@ -148,15 +151,21 @@ final class PasteText {
     /** What holds the pins, and the tube under the frame pin, where they went along. */
     private void fastenings(Design moved) {
         List<String> entries = new ArrayList<>();
+        Set<String> untold = new LinkedHashSet<>();
         for (int i = 0; i < moved.fastenings().size(); i++) {
             Fastening f = moved.fastenings().get(i);
             if (!f.equals(design.fastenings().get(i))) {
                 entries.add("  - {" + String.join(", ", keys(f)) + "}");
+                if (SteelBehindCheck.untold(answer.findings(), f.joint())) {
+                    untold.add(f.joint().replace('-', ' '));
+                }
             }
         }
         if (!entries.isEmpty()) {
-            lines.add("# Brackets go with their pins, along the plate that they stand on:");
-            lines.add("# see that there is steel behind them there.");
+            lines.add("# Brackets go with their pins, along the plate that they stand on.");
+            if (!untold.isEmpty()) {
+                lines.add("# See that there is steel behind them there: " + String.join(", ", untold) + ".");
+            }
             lines.add("fastenings:   # the rest of these entries stays as it is");
             lines.addAll(entries);
         }

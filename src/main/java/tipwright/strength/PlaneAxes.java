@@ -12,8 +12,9 @@ import tipwright.geometry.Vec3;
  * @param v unit vector
  * @param n unit vector square to both, as given
  */
-record PlaneAxes(Vec3 u, Vec3 v, Vec3 n) {
-    static PlaneAxes of(Vec3 normal) {
+public record PlaneAxes(Vec3 u, Vec3 v, Vec3 n) {
+    /** The axes in a plane; its normal of any length. */
+    public static PlaneAxes of(Vec3 normal) {
         Vec3 n = normal.unit();
         Vec3 z = new Vec3(0, 0, 1);
         Vec3 off = z.minus(n.times(n.dot(z)));

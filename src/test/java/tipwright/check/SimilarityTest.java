@@ -66,7 +66,7 @@ class SimilarityTest {
                 - {name: sill, outline: [[-1300 mm, -120 mm], [620 mm, -120 mm], [620 mm, 0 mm], [-1300 mm, 0 mm]], z: [400 mm, 450 mm]}
                 - {name: stop, outline: [[900 mm, -100 mm], [1000 mm, -100 mm], [950 mm, 0 mm]]}
                 - {name: saddle, outline: [[-560 mm, 0 mm], [-480 mm, 0 mm], [-480 mm, 250 mm], [-560 mm, 250 mm]], z: [-200 mm, 200 mm], rest: yes}
-              cross-member: {at: [-100 mm, -450 mm], height: 100 mm, width: 60 mm, wall: 5 mm, z: [-455 mm, 455 mm], yield: 235 MPa, modulus: 205 GPa}
+              cross-member: {at: [-100 mm, -450 mm], height: 100 mm, width: 90 mm, wall: 5 mm, z: [-455 mm, 455 mm], yield: 235 MPa, modulus: 205 GPa}
             ground: {y: -700 mm}
             receiver: {name: pit, near: [520 mm, -700 mm], far: [2700 mm, -700 mm]}
             supports: {outline: [[-1300 mm, -600 mm], [620 mm, -700 mm], [620 mm, 700 mm], [-1300 mm, 600 mm], [0 mm, 800 mm]], slope: 5 deg, rating: 6 kN, vehicle: {mass: 200 kg, centre: [-400 mm, -300 mm, 20 mm]}}

@@ -53,7 +53,8 @@ final class FasteningParts {
         return all;
     }
 
-    private static String unknown(Analysis analysis, Fastening fastening) {
+    /** Why a fastening has no load. */
+    static String unknown(Analysis analysis, Fastening fastening) {
         String on = fastening.on();
         Mechanism mechanism = analysis.mechanism();
         for (JointPlan joint : mechanism.joints()) {

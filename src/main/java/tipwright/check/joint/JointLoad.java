@@ -204,6 +204,11 @@ public final class JointLoad {
         return at(first.pose(), first.rest()).at();
     }
 
+    /** The body that the fastening holds it to, by number. */
+    int body() {
+        return body;
+    }
+
     /** Whether it is a load on the tank. */
     boolean onTank() {
         return body == analysis.mechanism().tank();

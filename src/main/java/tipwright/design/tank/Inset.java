@@ -6,13 +6,13 @@ import java.util.List;
 import tipwright.geometry.Vec2;
 
 /** An outline moved inwards by the thickness of a wall. */
-final class Inset {
+public final class Inset {
     private static final double PARALLEL = 1e-9;
 
     private Inset() {}
 
-    /** Every side moved inwards by the same distance, m; corners where the sides now meet. */
-    static List<Vec2> of(List<Vec2> outline, double wall) {
+    /** Every side moved inwards by the same distance, m, outwards by one less than 0; corners where the sides now meet. */
+    public static List<Vec2> of(List<Vec2> outline, double wall) {
         double area = 0;
         int n = outline.size();
         for (int i = 0; i < n; i++) {

@@ -16,6 +16,7 @@ import tipwright.design.joint.Seat;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
+import tipwright.strength.BoltHole;
 import tipwright.strength.WeldGroup;
 
 /** What is written beside a bracket, a sentence each. */

@@ -19,6 +19,7 @@ import tipwright.design.joint.Seat;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
+import tipwright.strength.BoltHole;
 
 /**
  * All brackets, lugs and mounts of a machine.

@@ -28,7 +28,10 @@ import tipwright.remedy.SoldSize;
 /** Finds lugs, with their welds and pins, for pins whose lugs the design does not describe, until the checks themselves pass them. */
 final class LugProposal {
     /** What a proposal has to pass. */
-    private static final List<String> LOOKED_AT = List.of("lug", "lug-side", "weld", "pin", "swing");
+    private static final List<String> LOOKED_AT = List.of("lug", "lug-side", "weld", "pin", "swing", "steel-behind");
+
+    /** What depends on where it stands and on which way it faces, not on how strong it is; what cannot be told of it does no harm. */
+    private static final Set<String> BY_PLACE = Set.of("swing", "steel-behind");
 
     private static final int TRIES = 60;
     private static final int WHOLE = 6;
@@ -138,7 +141,8 @@ final class LugProposal {
             boolean passed = !s.lost && LOOKED_AT.stream().allMatch(id -> passes(s.found.get(id), id, 1));
             if (passed) {
                 Map<String, Double> most = new LinkedHashMap<>();
-                LOOKED_AT.forEach(id -> used(s.found.get(id)).ifPresent(u -> most.put(id, u)));
+                LOOKED_AT.stream().filter(id -> !id.equals("steel-behind")).forEach(id -> used(s.found.get(id))
+                        .ifPresent(u -> most.put(id, u)));
                 FootPlace foot = s.feet.get(s.foot);
                 boolean pin = s.place.known(design) == null;
                 lugs.add(new Found(s.place, s.fastening(), foot, pin ? s.sketch.pin() : null, most));
@@ -172,7 +176,7 @@ final class LugProposal {
         for (Site s : sites) {
             for (Map.Entry<String, Finding> e : s.found.entrySet()) {
                 boolean given = e.getKey().equals("pin") && s.place.known(design) != null;
-                if (!s.lost && !given && !e.getKey().equals("swing")) {
+                if (!s.lost && !given && !BY_PLACE.contains(e.getKey())) {
                     most = Math.max(most, used(e.getValue()).orElse(0));
                 }
             }
@@ -188,12 +192,12 @@ final class LugProposal {
         return f == null || Double.isNaN(f.utilisation()) ? OptionalDouble.empty() : OptionalDouble.of(f.utilisation());
     }
 
-    /** Of a check that could not be made nothing is known but for the swing and the pin, which need more than the lug. */
+    /** Of a check that could not be made nothing is known but for what depends on the place, and the pin, which need more than the lug. */
     private static boolean passes(@Nullable Finding f, String id, double share) {
         if (f == null || f.verdict() == Verdict.NOT_CHECKED) {
-            return id.equals("swing");
+            return BY_PLACE.contains(id);
         }
-        return f.verdict() != Verdict.FAIL && (f.utilisation() <= share || id.equals("swing"));
+        return f.verdict() != Verdict.FAIL && (f.utilisation() <= share || BY_PLACE.contains(id));
     }
 
     /** The design with every lug that is being tried. */
@@ -262,7 +266,7 @@ final class LugProposal {
             s.lost = true;
             return;
         }
-        if (id.equals("swing")) {
+        if (BY_PLACE.contains(id)) {
             if (s.foot + 1 < s.feet.size()) {
                 s.foot++;
             } else {

@@ -26,6 +26,7 @@ import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.UnitSystem;
 import tipwright.remedy.SoldSize;
+import tipwright.strength.BoltHole;
 
 /** Finds plates under the pivot bearings, with bolts and weld, where the design does not describe them, until the checks pass them. */
 final class MountProposal {

@@ -12,7 +12,9 @@ import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
 import org.jspecify.annotations.Nullable;
+import tipwright.check.joint.SteelBehindCheck;
 import tipwright.design.Design;
+import tipwright.design.joint.Fastening;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.viewer.dump.DumpStates;
@@ -20,6 +22,7 @@ import tipwright.viewer.dump.MachineState;
 import tipwright.viewer.editor.DesignEditor.Along;
 import tipwright.viewer.editor.Handle;
 import tipwright.viewer.editor.PartOfMachine;
+import tipwright.viewer.editor.Solved;
 import tipwright.viewer.scene.Picture;
 
 /** Rings over the pins that can be dragged. While one is dragged everything is solved anew, once a frame. */
@@ -199,6 +202,7 @@ final class Handles extends Pane {
 
     private @Nullable Vec2 last;
     private boolean told;
+    private boolean warned;
 
     private void drop() {
         follow();
@@ -223,10 +227,24 @@ final class Handles extends Pane {
             watcher.say(
                     "The pin was moved alone: its weld, bolts or links are placed by names or by the tape; move them in"
                             + " the file.");
-        } else if (along == Along.WENT && !told) {
+        } else if (along == Along.WENT) {
+            boolean untold = !warned && untold(handle);
+            if (untold || !told) {
+                watcher.say("What holds a pin goes along with it"
+                        + (untold ? ": see that there is steel behind it there." : "."));
+            }
             told = true;
-            watcher.say("What holds a pin goes along with it: see that there is steel behind it there.");
+            warned |= untold;
         }
+    }
+
+    /** Whether the checks cannot tell what is behind what holds a point, where it is now. */
+    private boolean untold(Handle handle) {
+        Solved solved = shown.editor().solved();
+        List<String> joints = handle.path().equals(Handle.PIVOT)
+                ? Fastening.BEARINGS
+                : List.of(handle.label().replace(' ', '-'));
+        return solved == null || joints.stream().anyMatch(joint -> SteelBehindCheck.untold(solved.analysis(), joint));
     }
 
     /** Ends with the window. */
