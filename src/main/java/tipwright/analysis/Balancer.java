@@ -75,7 +75,7 @@ final class Balancer {
         for (int i = 1; i < carried.length; i++) {
             carried[i] = !tank || i == mechanism.tank();
         }
-        this.pivotSense = carried[pivot.b()] ? 1 : -1;
+        this.pivotSense = mechanism.borne() == pivot.b() ? 1 : -1;
         this.paired = new boolean[unit.length];
         for (int i = 0; i < paired.length; i++) {
             JointPlan j = mechanism.joints().get(i);

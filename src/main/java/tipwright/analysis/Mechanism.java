@@ -40,6 +40,24 @@ public record Mechanism(
         return links.stream().filter(l -> l.body() == body).findFirst().orElse(null);
     }
 
+    /** Number of the body that the pivot's two bearings sit on: the frame, or what the tank turns on; the frame where there is no pivot. */
+    public int housing() {
+        if (pivot < 0) {
+            return 0;
+        }
+        JointPlan joint = joints.get(pivot);
+        return joint.b() == 0 || joint.a() == tank ? joint.b() : joint.a();
+    }
+
+    /** Number of the body that the two bearings carry; the tank where there is no pivot. */
+    public int borne() {
+        if (pivot < 0) {
+            return tank;
+        }
+        JointPlan joint = joints.get(pivot);
+        return joint.a() == housing() ? joint.b() : joint.a();
+    }
+
     /** Whether a body, by number, slides on another, or another on it. */
     public boolean slides(int body) {
         return joints.stream().anyMatch(j -> j.slide() && (j.a() == body || j.b() == body));

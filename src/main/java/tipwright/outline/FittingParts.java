@@ -124,21 +124,18 @@ final class FittingParts {
     /** Housings are sketched about their bores; a shaft that is not given is as thick as the bore. */
     private void bearings() {
         Vec2 pivot = design.pivot().at();
-        int fixed = 0;
-        int moving = mechanism.tank();
-        if (mechanism.pivot() >= 0) {
-            JointPlan joint = mechanism.joints().get(mechanism.pivot());
-            boolean first = joint.a() == 0 || joint.b() == mechanism.tank();
-            fixed = first ? joint.a() : joint.b();
-            moving = first ? joint.b() : joint.a();
-        }
         double bore = 0;
         double reach = 0;
         int number = 0;
         for (Support s : design.pivot().bearings()) {
             double r = Math.max(LEAST_HOUSING, HOUSING_OVER_BORE * s.bearing().bore());
             number++;
-            add(PartKind.BEARING, "bearing " + number, fixed, Basis.SKETCHED, new Form.Pieces(housing(pivot, s, r)));
+            add(
+                    PartKind.BEARING,
+                    "bearing " + number,
+                    mechanism.housing(),
+                    Basis.SKETCHED,
+                    new Form.Pieces(housing(pivot, s, r)));
             bore = Math.max(bore, s.bearing().bore());
             reach = Math.max(reach, r);
         }
@@ -148,7 +145,7 @@ final class FittingParts {
         add(
                 PartKind.SHAFT,
                 "pivot shaft",
-                moving,
+                mechanism.borne(),
                 basis,
                 new Form.Round(pivot, radius, between().grown(reach)));
     }

@@ -106,12 +106,11 @@ public final class JointLoad {
     private static @Nullable JointLoad bearing(Analysis analysis, Fastening fastening, int i) {
         Mechanism m = analysis.mechanism();
         JointPlan pivot = m.joints().get(m.pivot());
-        int housing = Math.min(pivot.a(), pivot.b());
-        int body = body(m, fastening, housing);
-        if (body != pivot.a() && body != pivot.b()) {
+        int body = body(m, fastening, m.housing());
+        if (body != m.housing() && body != m.borne()) {
             return null;
         }
-        double sign = body == housing ? 1 : -1;
+        double sign = body == m.housing() ? 1 : -1;
         Source source = (pose, balance) -> new Acting(balance.bearings().get(i).times(sign), pivot.place(pose));
         return new JointLoad(
                 analysis,

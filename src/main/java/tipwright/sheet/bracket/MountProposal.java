@@ -63,8 +63,7 @@ final class MountProposal {
         plates = SoldSize.of(SoldSize.Series.PLATE, units);
         legs = SoldSize.of(SoldSize.Series.LEG, units);
         step = Sketch.step(units);
-        boolean onFrame = mechanism.pivot() < 0
-                || mechanism.joints().get(mechanism.pivot()).a() == 0;
+        boolean onFrame = mechanism.housing() == 0;
         for (int i = 0; i < design.pivot().bearings().size(); i++) {
             String joint = joint(i);
             boolean known = design.fastenings().stream()
