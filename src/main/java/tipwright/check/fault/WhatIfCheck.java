@@ -88,7 +88,7 @@ public final class WhatIfCheck implements Check {
     public String rule() {
         return "A hose bursts: a lock valve holds the load, or it sinks no faster than allowed. Power is lost: the actuator"
                 + " holds. The load lets go at once: the actuator bears the recoil. A wheel sinks: every check is made again"
-                + " on the slope that follows. The tank jams: whatever carries the actuator's force takes its hardest push and"
+                + " on the slope that follows, and what is no worse there than before is told of that check alone. The tank jams: whatever carries the actuator's force takes its hardest push and"
                 + " pull without yielding, and so it does when a valve shuts at once on the way down, when an electric drive stops at once, and"
                 + " when the cylinder runs against its end. The saddle bears the tank that lands on it. A spring that helps"
                 + " breaks, or gas springs are cold and have lost gas, or hot and new: every check is made again. The slurry is frozen"

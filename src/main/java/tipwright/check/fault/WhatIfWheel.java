@@ -19,7 +19,10 @@ import tipwright.design.around.WhatIf;
 import tipwright.design.drive.TiltRange;
 import tipwright.quantity.Kind;
 
-/** A wheel sinks: every check is made again on the slope that follows, to each side and to each end. */
+/**
+ * A wheel sinks: every check is made again on the slope that follows, to each side and to each end. What fails there as it fails
+ * before is not for the wheel to answer for.
+ */
 final class WhatIfWheel {
     private static final String PART = "wheel sinks";
     private static final double COARSEST = Math.toRadians(5);
@@ -51,7 +54,34 @@ final class WhatIfWheel {
                 }
             }
         }
-        return WorstOfAll.of(make, PART, all);
+        return WorstOfAll.of(make, PART, fromSinking(all, analysis, rules));
+    }
+
+    /** Without what is no worse than on the ground as it was: it is told of the check itself. All, where nothing is left. */
+    private static List<Finding> fromSinking(List<Finding> all, Analysis analysis, List<Check> rules) {
+        List<Check> asked = rules.stream()
+                .filter(c -> all.stream().anyMatch(f -> wrong(f) && c.owns(f)))
+                .toList();
+        if (asked.isEmpty()) {
+            return all;
+        }
+        Analysis before;
+        try {
+            before = Analyser.analyse(coarse(analysis.design()), analysis.vessel());
+        } catch (CannotComputeException stuck) {
+            return all;
+        }
+        List<Finding> known =
+                asked.stream().flatMap(c -> c.run(before).stream()).toList();
+        List<Finding> left = all.stream()
+                .filter(f ->
+                        !wrong(f) || known.stream().noneMatch(k -> k.id().equals(f.id()) && !f.clearlyWorseThan(k)))
+                .toList();
+        return left.isEmpty() ? all : left;
+    }
+
+    private static boolean wrong(Finding finding) {
+        return finding.verdict() == Verdict.FAIL || finding.verdict() == Verdict.CLOSE;
     }
 
     /** The slope either way, rad; level where the distance is not known. */
