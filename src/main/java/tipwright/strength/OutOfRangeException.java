@@ -10,7 +10,12 @@ public final class OutOfRangeException extends IllegalArgumentException {
 
     private final transient Text reason;
 
-    OutOfRangeException(Text reason) {
+    /**
+     * Out of range.
+     *
+     * @param reason what does not fit, as part of a sentence
+     */
+    public OutOfRangeException(Text reason) {
         super(reason.show(UnitSystem.METRIC));
         this.reason = reason;
     }

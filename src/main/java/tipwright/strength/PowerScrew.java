@@ -2,6 +2,7 @@
 package tipwright.strength;
 
 import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
 
 /**
  * A screw that turns and moves a load along.
@@ -15,7 +16,7 @@ import tipwright.quantity.Kind;
  * @param collar coefficient of friction at the thrust collar times its mean diameter, m; 0 on a ball bearing
  */
 public record PowerScrew(double diameter, double lead, double friction, double flank, double collar) {
-    /** @throws IllegalArgumentException outside the range of the rule */
+    /** @throws OutOfRangeException outside the range of the rule */
     public PowerScrew {
         Precondition.positive("diameter", diameter);
         Precondition.positive("lead", lead);
@@ -23,7 +24,7 @@ public record PowerScrew(double diameter, double lead, double friction, double f
         Precondition.within("the flank's angle", Kind.ANGLE, flank, 0, Math.toRadians(30));
         Precondition.notNegative("collar", collar);
         if (friction / Math.cos(flank) * lead >= Math.PI * diameter) {
-            throw new IllegalArgumentException("the thread is too steep to be turned at this friction");
+            throw new OutOfRangeException(Text.words("the thread is too steep to be turned at this friction"));
         }
     }
 

@@ -10,7 +10,9 @@ import tipwright.analysis.MotionDirection;
 import tipwright.design.joint.Seat;
 import tipwright.design.tank.CylinderInterior;
 import tipwright.geometry.Vec3;
+import tipwright.quantity.Text;
 import tipwright.strength.CylinderShell;
+import tipwright.strength.OutOfRangeException;
 import tipwright.strength.PatchInfluence;
 import tipwright.strength.PatchLoad;
 import tipwright.strength.ShellPatch;
@@ -37,7 +39,7 @@ final class SeatWall {
      * The wall under a seat.
      *
      * @param wall thickness, m
-     * @throws IllegalArgumentException where the rule does not hold, with what does not fit
+     * @throws OutOfRangeException where the rule does not hold, with what does not fit
      */
     static SeatWall of(CylinderInterior tank, double wall, Seat seat, WallInfluences memo) {
         double radius = (tank.diameter() + wall) / 2;
@@ -47,10 +49,10 @@ final class SeatWall {
         double along = off.dot(axis);
         Vec3 across = off.minus(axis.times(along));
         if (across.norm() < radius / 2) {
-            throw new IllegalArgumentException("seat.at must lie on the wall, not near the tank's axis");
+            throw new OutOfRangeException(Text.words("seat.at must lie on the wall, not near the tank's axis"));
         }
         if (Math.abs(along) + seat.along() / 2 > tank.length() / 2) {
-            throw new IllegalArgumentException("it reaches over the end of the round wall");
+            throw new OutOfRangeException(Text.words("it reaches over the end of the round wall"));
         }
         Vec3 out = across.unit();
         ShellPatch patch = new ShellPatch(shell, along + tank.length() / 2, seat.along() / 2, seat.around() / 2);

@@ -152,11 +152,11 @@ public final class TubeWallCheck implements Check {
      *
      * @param face its width, m
      * @param side its other size, m
-     * @throws IllegalArgumentException out of the rule's range
+     * @throws OutOfRangeException out of the rule's range
      */
     static double strength(CrossMember tube, double face, double side, Size size) {
         if (side / tube.wall() > 35) {
-            throw new IllegalArgumentException("the side is more than 35 walls high");
+            throw new OutOfRangeException(Text.words("the side is more than 35 walls high"));
         }
         TubeFace rule = new TubeFace(face, tube.wall(), tube.yield());
         double beta = size.across() / face;

@@ -48,10 +48,10 @@ class MarkedTest {
     void clashingPartsAreBothMarked() throws Exception {
         // the axle up to the actuator's tube
         String member =
-                "    - {name: axle, outline: [[-60 mm, -450 mm], [60 mm, -450 mm], [60 mm, -330 mm], [-60 mm, -330 mm]]}\n  wheels";
+                "    - {name: axle, outline: [[-60 mm, -450 mm], [60 mm, -450 mm], [60 mm, -330 mm], [-60 mm, -330 mm]], z: [-480 mm, 480 mm]}\n  wheels";
         String clash = demo().replace(
                         member,
-                        "    - {name: axle, outline: [[60 mm, -270 mm], [180 mm, -270 mm], [180 mm, -150 mm], [60 mm, -150 mm]]}\n  wheels");
+                        "    - {name: axle, outline: [[60 mm, -270 mm], [180 mm, -270 mm], [180 mm, -150 mm], [60 mm, -150 mm]], z: [-480 mm, 480 mm]}\n  wheels");
         assertThat(clash).isNotEqualTo(demo());
         Map<String, Marked> all = marks(clash);
         assertThat(all.get("tube/actuator tube").failing()).isTrue();
