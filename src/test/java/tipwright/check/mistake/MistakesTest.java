@@ -16,9 +16,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tipwright.Swap;
 import tipwright.analysis.Analyser;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
 import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.CaseResult;
 import tipwright.analysis.Examples;
+import tipwright.analysis.Row;
 import tipwright.design.file.Mirror;
+import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
 /** Slips are told with their figures, and sound designs are left alone. */
@@ -69,6 +74,35 @@ class MistakesTest {
     void aSlipIsTold(String from, String to, String says) throws IOException, CannotComputeException {
         String text = Files.readString(Path.of("geometry/silt-trailer.yaml"));
         assertThat(told(Swap.swap(text, from, to))).contains(says);
+    }
+
+    /** The force that is told is the largest of all, and the times are that over the weight, rounded down. */
+    @Test
+    void theForceOnTheLineIsTheLargest() throws IOException, CannotComputeException {
+        String text = Swap.swap(
+                Files.readString(Path.of("geometry/silt-trailer.yaml")),
+                "frame-pin: [220 mm, -395 mm]",
+                "frame-pin: [585 mm, 390 mm]");
+        Analysis analysis = Analyser.analyse(Examples.read(text));
+        double times = 0;
+        double force = 0;
+        for (CaseResult load : analysis.cases()) {
+            for (Row row : load.rows()) {
+                for (Balance b : List.of(row.rest(), row.raise(), row.lower())) {
+                    double most = Math.max(
+                            Math.abs(b.force()),
+                            Math.max(
+                                    b.bearings().get(0).norm(),
+                                    b.bearings().get(1).norm()));
+                    double here = most / (row.load().mass() * 9.80665);
+                    force = here > times ? most : force;
+                    times = Math.max(times, here);
+                }
+            }
+        }
+        assertThat(told(text))
+                .contains(Text.amount(force, Kind.FORCE).metric() + ", " + (long) Math.floor(times)
+                        + " times their weight");
     }
 
     private static String told(String text) throws CannotComputeException {
