@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CannotComputeException;
@@ -62,13 +63,14 @@ public final class Doubter {
                 .mapToObj(i -> tried(sampling.sample(i)))
                 .toList();
         int passes = (int) tried.stream().filter(Tried::passes).count();
-        Changes changes = samples >= ENOUGH * (values.size() + 1)
-                ? new SampledChanges(sampling, tried.stream().map(Tried::used).toList())
-                : new SteppedChanges(shifted(1), shifted(-1));
+        // how much more of a rating a finding uses when a value is off
+        Function<Finding, double[]> changes = samples >= ENOUGH * (values.size() + 1)
+                ? new SampledChanges(sampling, tried.stream().map(Tried::used).toList())::of
+                : new SteppedChanges(shifted(1), shifted(-1))::of;
         Finding governing = null;
         double least = Double.POSITIVE_INFINITY;
         for (Finding f : findings) {
-            double spread = spread(changes.of(f));
+            double spread = spread(changes.apply(f));
             double margins = (1 - f.utilisation()) / spread;
             if (spread > 0 && Math.abs(margins) < least) {
                 least = Math.abs(margins);
@@ -79,7 +81,7 @@ public final class Doubter {
             return new Sureness(passes, samples, null, Double.NaN, 0, List.of(), Double.NaN);
         }
         List<Sureness.Influence> influences = new ArrayList<>();
-        double[] change = changes.of(governing);
+        double[] change = changes.apply(governing);
         for (int i = 0; i < values.size(); i++) {
             influences.add(new Sureness.Influence(values.get(i), change[i]));
         }

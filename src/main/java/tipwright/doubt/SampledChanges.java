@@ -15,7 +15,7 @@ import tipwright.check.rule.Finding;
  * By the plane that fits the samples best (least squares): what is tried anyway tells what each value does, over as far as it may be
  * off. Samples in which a check does not say how much is used are left out of its plane.
  */
-final class SampledChanges implements Changes {
+final class SampledChanges {
     private static final double SINGULAR = 1e-9;
 
     private final Sampling sampling;
@@ -37,8 +37,8 @@ final class SampledChanges implements Changes {
         all = solver(every);
     }
 
-    @Override
-    public double[] of(Finding finding) {
+    /** Change of a finding's utilisation by one standard doubt of each value, in their order; 0 where it does not say. */
+    double[] of(Finding finding) {
         int values = sampling.values();
         List<Integer> told = new ArrayList<>();
         for (int i = 0; i < used.size(); i++) {

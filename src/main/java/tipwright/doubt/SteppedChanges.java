@@ -11,15 +11,15 @@ import tipwright.check.rule.Finding;
  * @param up utilisations by finding with each value larger
  * @param down the same with each smaller
  */
-record SteppedChanges(List<Map<String, Double>> up, List<Map<String, Double>> down) implements Changes {
+record SteppedChanges(List<Map<String, Double>> up, List<Map<String, Double>> down) {
     /** Copies the lists. */
     SteppedChanges {
         up = List.copyOf(up);
         down = List.copyOf(down);
     }
 
-    @Override
-    public double[] of(Finding finding) {
+    /** Change of a finding's utilisation by one standard doubt of each value, in their order; 0 where it does not say. */
+    double[] of(Finding finding) {
         double[] changes = new double[up.size()];
         for (int i = 0; i < changes.length; i++) {
             changes[i] = change(finding, up.get(i), down.get(i));

@@ -113,11 +113,12 @@ final class FittingParts {
         Frame frame = design.frame();
         CrossMember beam = frame == null ? null : frame.crossMember();
         if (beam != null) {
-            Vec2 half = new Vec2(beam.width() / 2, beam.height() / 2);
-            Vec2 low = beam.at().minus(half);
-            Vec2 high = beam.at().plus(half);
-            List<Vec2> corners = List.of(low, new Vec2(high.x(), low.y()), high, new Vec2(low.x(), high.y()));
-            add(PartKind.CROSS_MEMBER, "cross member", 0, Basis.GIVEN, Form.Drawn.of(corners, ZRange.of(beam.z())));
+            add(
+                    PartKind.CROSS_MEMBER,
+                    "cross member",
+                    0,
+                    Basis.GIVEN,
+                    Form.Drawn.of(beam.outline(), ZRange.of(beam.z())));
         }
     }
 

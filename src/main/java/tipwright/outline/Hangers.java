@@ -53,9 +53,7 @@ final class Hangers {
         }
         CrossMember tube = frame.crossMember();
         if (tube != null) {
-            Vec2 half = new Vec2(tube.width() / 2, tube.height() / 2);
-            blocks.add(block(
-                    "cross member", List.of(tube.at().minus(half), tube.at().plus(half)), range(tube.z())));
+            blocks.add(block("cross member", tube.outline(), range(tube.z())));
         }
     }
 

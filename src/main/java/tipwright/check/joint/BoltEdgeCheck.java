@@ -114,11 +114,10 @@ public final class BoltEdgeCheck implements Check {
         if (foot == null) {
             return make.cannot(name, "fastenings: bolts.normal: seen from the side their plane is not edge-on");
         }
-        DrawnSteel.Behind behind = DrawnSteel.behind(analysis, fastening, "bolts", foot);
         SteelFaces plate = plate(fastening.weld(), bolts, foot);
-        if (plate != null) {
-            behind = new DrawnSteel.Behind(plate, "", false);
-        }
+        DrawnSteel.Behind behind = plate != null
+                ? new DrawnSteel.Behind(plate, "", false)
+                : DrawnSteel.behind(analysis, fastening, "bolts", foot);
         if (!behind.why().isEmpty()) {
             return make.untold(name, Text.words(behind.why()), behind.missing());
         }

@@ -102,7 +102,7 @@ final class DrawnSteel {
         }
         CrossMember tube = frame.crossMember();
         if (tube != null) {
-            add("cross member", rectangle(tube.at(), tube.width(), tube.height()), tube.z());
+            add("cross member", tube.outline(), tube.z());
         }
     }
 

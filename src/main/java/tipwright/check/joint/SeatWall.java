@@ -45,19 +45,39 @@ final class SeatWall {
         double radius = (tank.diameter() + wall) / 2;
         CylinderShell shell = CylinderShell.steel(radius, wall, tank.length());
         Vec3 axis = tank.axis().unit();
-        Vec3 off = seat.at().minus(tank.centre());
-        double along = off.dot(axis);
-        Vec3 across = off.minus(axis.times(along));
-        if (across.norm() < radius / 2) {
-            throw new OutOfRangeException(Text.words("seat.at must lie on the wall, not near the tank's axis"));
-        }
+        Place place = Place.of(tank, radius, seat);
+        double along = place.along();
         if (Math.abs(along) + seat.along() / 2 > tank.length() / 2) {
             throw new OutOfRangeException(Text.words("it reaches over the end of the round wall"));
         }
-        Vec3 out = across.unit();
+        Vec3 out = place.across().unit();
         ShellPatch patch = new ShellPatch(shell, along + tank.length() / 2, seat.along() / 2, seat.around() / 2);
         Vec3 middle = tank.centre().plus(axis.times(along)).plus(out.times(radius));
         return new SeatWall(middle, axis, out, memo.of(patch, seat.pad()));
+    }
+
+    /**
+     * Where a seat is on a round tank.
+     *
+     * @param along the axis from the tank's middle, m
+     * @param across from the axis, m
+     */
+    record Place(double along, Vec3 across) {
+        /**
+         * On a wall of a radius in m.
+         *
+         * @throws OutOfRangeException near the axis, where it is on no side of the wall
+         */
+        static Place of(CylinderInterior tank, double radius, Seat seat) {
+            Vec3 axis = tank.axis().unit();
+            Vec3 off = seat.at().minus(tank.centre());
+            double along = off.dot(axis);
+            Vec3 across = off.minus(axis.times(along));
+            if (!(across.norm() >= radius / 2)) {
+                throw new OutOfRangeException(Text.words("seat.at must lie on the wall, not near the tank's axis"));
+            }
+            return new Place(along, across);
+        }
     }
 
     /** What a load on the tank, in its axes, does square to the wall. */

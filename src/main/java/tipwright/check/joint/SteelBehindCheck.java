@@ -17,18 +17,15 @@ import tipwright.design.joint.Fastening;
 import tipwright.design.joint.FilletWeld;
 import tipwright.design.joint.Seat;
 import tipwright.design.tank.CylinderInterior;
-import tipwright.geometry.Vec3;
 import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
+import tipwright.strength.OutOfRangeException;
 
 /** Whether there is steel behind all of a bracket's weld, and a round wall under all of its seat. */
 public final class SteelBehindCheck implements Check {
     private static final String ID = "steel-behind";
     private static final String SEAT = " seat";
-
-    /** A seat nearer to the tank's axis than this, as a share of the radius, tells no place on its wall. */
-    private static final double NEAR_AXIS = 0.5;
 
     @Override
     public String id() {
@@ -170,11 +167,11 @@ public final class SteelBehindCheck implements Check {
         if (!(analysis.design().tank().interior() instanceof CylinderInterior tank)) {
             return make.cannot(name, "a seat is looked at on a round tank");
         }
-        Vec3 axis = tank.axis().unit();
-        Vec3 off = seat.at().minus(tank.centre());
-        double along = off.dot(axis);
-        if (!(off.minus(axis.times(along)).norm() >= NEAR_AXIS * tank.diameter() / 2)) {
-            return make.cannot(name, "seat.at must lie on the wall, not near the tank's axis");
+        double along;
+        try {
+            along = SeatWall.Place.of(tank, tank.diameter() / 2, seat).along();
+        } catch (OutOfRangeException e) {
+            return make.cannot(name, e.reason());
         }
         Seat.Pad pad = seat.pad();
         double half = (pad == null ? seat.along() : Math.max(seat.along(), pad.along())) / 2;

@@ -33,7 +33,7 @@ final class LandingSpot {
 
     /** Where something comes down: 0 at the near edge, 1 at the far one; NaN: it never does. */
     double lands(Vec2 from, Vec2 velocity) {
-        return lands(from.x(), from.y(), velocity.x(), velocity.y());
+        return fall.lands(from, velocity);
     }
 
     /** The same of coordinates, m and m/s. */

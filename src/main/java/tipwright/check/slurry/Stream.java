@@ -31,20 +31,8 @@ public final class Stream {
         return under(Math.max(0, length * pull));
     }
 
-    /**
-     * Where it passes the line through a receiver's two edges.
-     *
-     * @param lip m
-     * @param velocity m/s
-     * @param gravity m/s2, as it pulls in the side view
-     * @return 0 at the near edge, 1 at the far one; NaN when it never gets there
-     */
-    public static double lands(Receiver receiver, Vec2 lip, Vec2 velocity, Vec2 gravity) {
-        return new Fall(receiver, gravity).lands(lip.x(), lip.y(), velocity.x(), velocity.y());
-    }
-
     /** Free fall to the line through a receiver's two edges, whose place is worked out once for many points. */
-    static final class Fall {
+    public static final class Fall {
         private final Vec2 near;
         private final Vec2 along;
         private final Vec2 inward;
@@ -57,7 +45,7 @@ public final class Stream {
          *
          * @param gravity m/s2, as it pulls in the side view
          */
-        Fall(Receiver receiver, Vec2 gravity) {
+        public Fall(Receiver receiver, Vec2 gravity) {
             near = receiver.near();
             Vec2 mouth = receiver.far().minus(near);
             length = mouth.norm();
@@ -66,6 +54,11 @@ public final class Stream {
             inward = square.dot(gravity) < 0 ? square.times(-1) : square;
             this.gravity = gravity;
             half = 0.5 * gravity.dot(inward);
+        }
+
+        /** The same as with coordinates. */
+        public double lands(Vec2 lip, Vec2 velocity) {
+            return lands(lip.x(), lip.y(), velocity.x(), velocity.y());
         }
 
         /**

@@ -36,6 +36,14 @@ public record CrossMember(
         return new CrossMember(at.plus(by), height, width, wall, z, yield, modulus);
     }
 
+    /** Its outside in the side view, m, counter-clockwise from below. */
+    public List<Vec2> outline() {
+        Vec2 half = new Vec2(width / 2, height / 2);
+        Vec2 low = at.minus(half);
+        Vec2 high = at.plus(half);
+        return List.of(low, new Vec2(high.x(), low.y()), high, new Vec2(low.x(), high.y()));
+    }
+
     /** Between the ends, m. */
     public double span() {
         return Math.abs(z.get(1) - z.get(0));

@@ -28,10 +28,12 @@ import tipwright.remedy.SoldSize;
 /** Finds lugs, with their welds and pins, for pins whose lugs the design does not describe, until the checks themselves pass them. */
 final class LugProposal {
     /** What a proposal has to pass. */
-    private static final List<String> LOOKED_AT = List.of("lug", "lug-side", "weld", "pin", "swing", "steel-behind");
+    private static final String STEEL = "steel-behind";
+
+    private static final List<String> LOOKED_AT = List.of("lug", "lug-side", "weld", "pin", "swing", STEEL);
 
     /** What depends on where it stands and on which way it faces, not on how strong it is; what cannot be told of it does no harm. */
-    private static final Set<String> BY_PLACE = Set.of("swing", "steel-behind");
+    private static final Set<String> BY_PLACE = Set.of("swing", STEEL);
 
     private static final int TRIES = 60;
     private static final int WHOLE = 6;
@@ -141,7 +143,7 @@ final class LugProposal {
             boolean passed = !s.lost && LOOKED_AT.stream().allMatch(id -> passes(s.found.get(id), id, 1));
             if (passed) {
                 Map<String, Double> most = new LinkedHashMap<>();
-                LOOKED_AT.stream().filter(id -> !id.equals("steel-behind")).forEach(id -> used(s.found.get(id))
+                LOOKED_AT.stream().filter(id -> !id.equals(STEEL)).forEach(id -> used(s.found.get(id))
                         .ifPresent(u -> most.put(id, u)));
                 FootPlace foot = s.feet.get(s.foot);
                 boolean pin = s.place.known(design) == null;

@@ -109,7 +109,7 @@ class EdgesTest {
         Receiver slant = new Receiver("pit", new Vec2(0.4, 0.2), new Vec2(3.4, -1.8));
         double a = Math.toRadians(degrees);
         Vec2 lip = new Vec2(0.4, 0.2 + height);
-        double share = Stream.lands(slant, lip, new Vec2(speed * Math.cos(a), speed * Math.sin(a)), new Vec2(0, -G));
+        double share = lands(slant, lip, new Vec2(speed * Math.cos(a), speed * Math.sin(a)), new Vec2(0, -G));
         Vec2 at = slant.near().plus(slant.far().minus(slant.near()).times(share));
         double x = at.x() - lip.x();
         double y = x * Math.tan(a) - G * x * x / (2 * Math.pow(speed * Math.cos(a), 2));
@@ -122,15 +122,14 @@ class EdgesTest {
         Receiver pit = new Receiver("pit", new Vec2(1, 0), new Vec2(3, 0));
         // the mouth is held upright: what falls along it never passes it
         Receiver upright = new Receiver("wall", new Vec2(1, 0), new Vec2(1, 2));
-        assertThat(Stream.lands(upright, new Vec2(0.5, 1), Vec2.ZERO, new Vec2(0, -G)))
-                .isNaN();
+        assertThat(lands(upright, new Vec2(0.5, 1), Vec2.ZERO, new Vec2(0, -G))).isNaN();
         // a mouth named from far to near is the same mouth
         Receiver back = new Receiver("pit", pit.far(), pit.near());
-        double share = Stream.lands(pit, new Vec2(0.8, 1.2), new Vec2(2.5, 0), new Vec2(0, -G));
-        assertThat(Stream.lands(back, new Vec2(0.8, 1.2), new Vec2(2.5, 0), new Vec2(0, -G)))
+        double share = lands(pit, new Vec2(0.8, 1.2), new Vec2(2.5, 0), new Vec2(0, -G));
+        assertThat(lands(back, new Vec2(0.8, 1.2), new Vec2(2.5, 0), new Vec2(0, -G)))
                 .isCloseTo(1 - share, within(1e-12));
         // on the line itself it lands where it is
-        assertThat(Stream.lands(pit, new Vec2(1.5, 0), new Vec2(4, 4), new Vec2(0, -G)))
+        assertThat(lands(pit, new Vec2(1.5, 0), new Vec2(4, 4), new Vec2(0, -G)))
                 .isEqualTo(0.25);
     }
 
@@ -199,5 +198,9 @@ class EdgesTest {
         assertThat(beam.shear(-0.5, places, loads)).isZero();
         assertThat(beam.shear(0.9, places, loads)).isCloseTo(0, within(1e-9));
         assertThat(beam.moment(0.9, places, loads)).isCloseTo(0, within(1e-9));
+    }
+
+    private static double lands(Receiver receiver, Vec2 lip, Vec2 velocity, Vec2 gravity) {
+        return new Stream.Fall(receiver, gravity).lands(lip, velocity);
     }
 }
