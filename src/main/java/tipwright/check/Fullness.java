@@ -213,7 +213,7 @@ final class Fullness {
         Design there = design.withSlurry(slurry).withTilt(new TiltRange(t.from(), t.to(), step));
         Analysis analysis = Analyser.analyse(there, sweep.vessel());
         Timing timing = CycleTimer.time(analysis);
-        return Conditions.inTheWind(analysis, runs.findings(new SharedRun(rules, analysis, timing)), rules);
+        return Conditions.inTheWind(analysis, runs.findings(new SharedRun(rules, analysis, () -> timing)), rules);
     }
 
     private static List<Finding> counted(List<Finding> findings, Set<String> always) {

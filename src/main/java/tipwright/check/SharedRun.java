@@ -4,6 +4,7 @@ package tipwright.check;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.BiFunction;
+import java.util.function.Supplier;
 import tipwright.analysis.Analysis;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
@@ -14,9 +15,13 @@ final class SharedRun {
     private final List<Check> some;
     private final SharedTasks<List<Finding>> parts;
 
-    /** Of some checks, on a machine that has worn as far as its design allows. */
-    SharedRun(List<Check> some, Analysis analysis, Timing timing) {
-        this(some, Worn.of(analysis), (check, worn) -> check.run(worn, timing));
+    /**
+     * Of some checks, on a machine that has worn as far as its design allows.
+     *
+     * @param timing the dump in time, asked for by each check when it is made
+     */
+    SharedRun(List<Check> some, Analysis analysis, Supplier<Timing> timing) {
+        this(some, Worn.of(analysis), (check, worn) -> check.run(worn, timing.get()));
     }
 
     /** The same of some that need no time. */

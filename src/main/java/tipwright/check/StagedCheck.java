@@ -4,7 +4,9 @@ package tipwright.check;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.FutureTask;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
@@ -16,8 +18,8 @@ import tipwright.time.CycleTimer;
 import tipwright.time.Timing;
 
 /**
- * A check in stages, for a person who waits: first every check that needs no time, over all fills; then all of them; last how full the
- * tank may be. Each stage goes on from what the ones before have worked out, and the last comes to what {@link Checker#check} does. A
+ * The one order in which a design is checked, in stages for who waits: first every check that needs no time, over all fills; then all of
+ * them; last how full the tank may be. Each stage goes on from what the ones before have worked out, with the help of a second thread. A
  * workspace: one thread at a time asks, for one stage after the other.
  */
 public final class StagedCheck {
@@ -28,21 +30,46 @@ public final class StagedCheck {
 
     private final Analysis analysis;
     private final SharedRun still;
+    private final SharedFills fills;
+    private final FutureTask<FillSweep> sweep;
     private final FutureTask<Timing> timing;
+    private final SharedRun moving;
+    private final OpenRuns runs = new OpenRuns();
+    private final FutureTask<Optional<HowFull>> full;
+    private final boolean ahead;
     private final IdentityHashMap<Finding, Finding> told = new IdentityHashMap<>();
-    private @Nullable FillSweep sweep;
     private @Nullable FillSweep nearer;
     private @Nullable Result filled;
 
-    private StagedCheck(Analysis analysis) {
+    private StagedCheck(Analysis analysis, Function<Analysis, Timing> timer, boolean ahead, boolean densest) {
         this.analysis = analysis;
+        this.ahead = ahead;
         still = new SharedRun(AT_REST, analysis);
-        timing = new FutureTask<>(() -> CycleTimer.time(analysis));
+        fills = FillSweep.fills(analysis);
+        sweep = new FutureTask<>(() -> {
+            FillSweep known = FillSweep.of(analysis, fills);
+            nearer = known.copy();
+            return known;
+        });
+        timing = new FutureTask<>(() -> timer.apply(analysis));
+        moving = new SharedRun(TIMED, analysis, () -> SharedTasks.found(timing));
+        full = new FutureTask<>(
+                () -> Optional.ofNullable(Fullness.of(answer(sweep), analysis.design(), densest, runs)));
     }
 
-    /** Of an analysed design; nothing has been worked out yet. */
+    /** Of an analysed design, for who may not ask for all stages; nothing has been worked out yet. */
     public static StagedCheck of(Analysis analysis) {
-        return new StagedCheck(analysis);
+        return new StagedCheck(analysis, CycleTimer::time, false, true);
+    }
+
+    /**
+     * The same for who will ask for all stages: the second thread goes on to how full it may be at once.
+     *
+     * @param timer works out the dump in time
+     * @param densest whether the densest slurry of a tank that is full to the brim is looked for too
+     */
+    static StagedCheck toTheEnd(Analysis analysis, Function<Analysis, Timing> timer, boolean densest) {
+        return new StagedCheck(analysis, timer, true, densest);
     }
 
     /** Whether what a check finds is not certain without the dump in time. */
@@ -67,25 +94,49 @@ public final class StagedCheck {
         }
     }
 
+    /** What a piece of work comes to that has begun; whatever it throws is thrown here. */
+    private static <T> T answer(FutureTask<T> work) throws CannotComputeException {
+        try {
+            return SharedTasks.found(work);
+        } catch (IllegalStateException e) {
+            if (e.getCause() instanceof CannotComputeException cannot) {
+                throw cannot;
+            }
+            throw e;
+        }
+    }
+
+    /** What the second thread does: the dump in time first where all is asked for, since nobody can help with it. */
+    private void help() {
+        if (ahead) {
+            timing.run();
+        }
+        still.help();
+        fills.help();
+        timing.run();
+        moving.help();
+        if (ahead) {
+            howFull();
+        }
+    }
+
+    private void howFull() {
+        full.run();
+        runs.end();
+    }
+
     /**
      * What the checks find that need no time, each the worst over the fills from empty to the stated one.
      *
      * @throws CannotComputeException when something does not converge
      */
     public Early atRest() throws CannotComputeException {
-        SharedFills shared = FillSweep.fills(analysis);
-        SideThreads.start("check", () -> {
-            still.help();
-            shared.help();
-            timing.run();
-        });
+        SideThreads.start("check", this::help);
+        sweep.run();
         return converged(() -> {
-            FillSweep fills = FillSweep.of(analysis, shared);
-            FillSweep other = fills.copy();
-            sweep = fills;
-            nearer = other;
+            answer(sweep);
             List<Finding> found = still.findings();
-            return new Early(analysis, remember(found, other.worst(found)));
+            return new Early(analysis, remember(found, nearer().worst(found)));
         });
     }
 
@@ -97,28 +148,38 @@ public final class StagedCheck {
         return inPlace;
     }
 
+    private FillSweep nearer() {
+        return Objects.requireNonNull(nearer, "what needs no time comes first");
+    }
+
     /**
-     * What all checks find, without how full it may be; after {@link #atRest}.
+     * What all checks find; after {@link #atRest}.
+     *
+     * @throws CannotComputeException when something does not converge
+     */
+    List<Finding> findings() throws CannotComputeException {
+        FillSweep fillings = nearer();
+        timing.run();
+        return converged(() -> {
+            List<Finding> found = moving.findings();
+            remember(found, fillings.worst(Conditions.inTheWind(analysis, found)));
+            return Checks.all().stream()
+                    .flatMap(c -> (timed(c) ? moving : still).findings(c).stream())
+                    .map(f -> Objects.requireNonNull(told.get(f)))
+                    .toList();
+        });
+    }
+
+    /**
+     * The verdict in its two halves, without how full it may be; after {@link #atRest}.
      *
      * @throws CannotComputeException when something does not converge
      */
     public Result inTime() throws CannotComputeException {
-        FillSweep fills = Objects.requireNonNull(nearer, "what needs no time comes first");
-        timing.run();
-        return converged(() -> {
-            Timing dump = SharedTasks.found(timing);
-            SharedRun moving = new SharedRun(TIMED, analysis, dump);
-            SideThreads.start("check", moving::help);
-            List<Finding> found = moving.findings();
-            remember(found, fills.worst(Conditions.inTheWind(analysis, found)));
-            List<Finding> all = Checks.all().stream()
-                    .flatMap(c -> (timed(c) ? moving : still).findings(c).stream())
-                    .map(f -> Objects.requireNonNull(told.get(f)))
-                    .toList();
-            Result result = new Result(analysis, all, null, dump);
-            filled = result;
-            return result;
-        });
+        List<Finding> all = findings();
+        Result result = converged(() -> new Result(analysis, all, null, SharedTasks.found(timing)));
+        filled = result;
+        return result;
     }
 
     /**
@@ -128,13 +189,10 @@ public final class StagedCheck {
      */
     public Result whole() throws CannotComputeException {
         Result known = Objects.requireNonNull(filled, "the dump in time comes first");
-        FillSweep fills = Objects.requireNonNull(sweep);
-        OpenRuns runs = new OpenRuns();
-        SideThreads.start("check", runs::help);
-        try {
-            return converged(() -> known.with(Fullness.of(fills, analysis.design(), true, runs)));
-        } finally {
-            runs.end();
+        if (!ahead) {
+            SideThreads.start("check", this::howFull);
         }
+        runs.help();
+        return converged(() -> known.with(answer(full).orElse(null)));
     }
 }
