@@ -41,6 +41,26 @@ public record Extreme(double value, double tilt, @Nullable String loadCase, @Nul
         return search.found();
     }
 
+    /**
+     * The same of a value that takes long: it is asked for only where a figure that it never exceeds is above the largest so far.
+     *
+     * @param atMost what the value does not exceed, quickly worked out
+     */
+    public static Extreme largest(List<CaseResult> cases, OfBalance atMost, OfBalance value) {
+        Search search = Search.largest();
+        for (CaseResult load : cases) {
+            for (Row row : load.rows()) {
+                for (MotionDirection direction : MotionDirection.ALL) {
+                    Balance balance = row.balance(direction);
+                    if (!(atMost.of(row, balance) <= search.found().value())) {
+                        search.offer(value.of(row, balance), row.tilt(), load.name(), direction);
+                    }
+                }
+            }
+        }
+        return search.found();
+    }
+
     /** Largest over loads and tilts of what does not depend on the direction, or looks at one of them alone. */
     public static Extreme largest(
             List<CaseResult> cases, @Nullable MotionDirection direction, ToDoubleFunction<Row> value) {

@@ -106,18 +106,21 @@ public final class StagedCheck {
         }
     }
 
-    /** What the second thread does: the dump in time first where all is asked for, since nobody can help with it. */
+    /**
+     * What the second thread does: what no other can help with as early as possible, where it is asked for, so the dump in time first
+     * and then how full it may be.
+     */
     private void help() {
         if (ahead) {
             timing.run();
         }
         still.help();
         fills.help();
-        timing.run();
-        moving.help();
         if (ahead) {
             howFull();
         }
+        timing.run();
+        moving.help();
     }
 
     private void howFull() {

@@ -18,6 +18,9 @@ import tipwright.design.actuator.Tube;
  * Design of Machine Elements; the stepped form from beam theory (from memory).
  */
 public final class Column {
+    /** As near as a buckling load is worked out, as a share of it. */
+    private static final double ROUNDING = 1e-9;
+
     private Column() {}
 
     /**
@@ -159,6 +162,16 @@ public final class Column {
         }
         Rod rod = actuator.rod();
         return rod == null ? Double.NaN : actuator(rod, actuator.tube(), length);
+    }
+
+    /**
+     * What an actuator bears without buckling at every pin-to-pin length of a range, N: that at the longest; 0 where more length does
+     * not always mean less, stage by stage or where the bare rod stands for rod and body.
+     */
+    public static double least(Actuator actuator, double shortest, double longest) {
+        Tube tube = actuator.tube();
+        boolean falls = !byStages(actuator) && (tube == null || tube.length() < shortest);
+        return falls ? actuator(actuator, longest) * (1 - ROUNDING) : 0;
     }
 
     /**

@@ -132,9 +132,14 @@ public final class BucklingCheck implements Check {
                 : actuator.tube() == null ? "bare rod over the whole length" : "rod and body";
         Factors factors = analysis.design().factors();
         IdentityHashMap<Pose, Double> columns = new IdentityHashMap<>();
+        double least = Column.least(
+                actuator,
+                analysis.poses().stream().mapToDouble(Pose::length).min().orElse(0),
+                analysis.poses().stream().mapToDouble(Pose::length).max().orElse(0));
         return make.worst(
                 part,
                 analysis,
+                (row, b) -> usage(b.force(), least, factors).utilisation(),
                 (row, b) -> usage(
                         b.force() * Sharing.shares(all, row.pose().length(), true)[index],
                         columns.computeIfAbsent(row.pose(), p -> Column.actuator(actuator, p.length())),

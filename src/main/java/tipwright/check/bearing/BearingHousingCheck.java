@@ -32,6 +32,9 @@ public final class BearingHousingCheck implements Check {
     /** Difference of cosines up to which the angles themselves are compared. */
     private static final double NEAR = 1e-5;
 
+    /** More than rounding takes off a bound. */
+    private static final double ROUNDED_UP = 1 + 1e-12;
+
     @Override
     public String id() {
         return "bearing-housing";
@@ -155,8 +158,16 @@ public final class BearingHousingCheck implements Check {
                 .toList();
         Findings.Rule rule = (row, b) ->
                 usage(b.bearings().get(i).xy(), base, figures, analysis.design().factors());
-        Extreme worst =
-                Extreme.largest(analysis.cases(), (row, b) -> rule.of(row, b).utilisation());
+        double least = figures.stream().mapToDouble(HousingStrength::load).min().orElse(0);
+        Extreme worst = Extreme.largest(
+                analysis.cases(),
+                (row, b) -> usage(
+                                        b.bearings().get(i).xy().norm(),
+                                        least,
+                                        analysis.design().factors())
+                                .utilisation()
+                        * ROUNDED_UP,
+                (row, b) -> rule.of(row, b).utilisation());
         Balance there = worst.balance(analysis.cases());
         double angle = there == null ? 0 : angle(there.bearings().get(i).xy(), base);
         Text note = Text.of("load {} off the direction into the base", Text.degrees(angle, 0));
@@ -170,7 +181,11 @@ public final class BearingHousingCheck implements Check {
      * @param sorted figures by angle
      */
     static Usage usage(Vec2 load, Vec2 base, List<HousingStrength> sorted, Factors factors) {
-        return new Usage(load.norm(), strength(sorted, angle(load, base)), factors.bearingHousing(), Kind.FORCE);
+        return usage(load.norm(), strength(sorted, angle(load, base)), factors);
+    }
+
+    private static Usage usage(double load, double strength, Factors factors) {
+        return new Usage(load, strength, factors.bearingHousing(), Kind.FORCE);
     }
 
     /** Angle between a load and the direction into the base, rad. */

@@ -114,16 +114,24 @@ public final class BearingStaticCheck implements Check {
         if (c0 == null) {
             return make.missing(part, "bearing.c0 missing");
         }
-        return make.worst(
+        return make.atLargest(
                 part,
                 analysis,
-                (row, b) -> usage(b.bearings().get(i), c0, analysis.design().factors()),
+                (row, b) -> equivalent(b.bearings().get(i)),
+                load -> usage(load, c0, analysis.design().factors()),
                 Text.words("static equivalent load against C0"));
     }
 
     /** A ball insert under a load in N, in the axes of the pivot. */
     public static Usage usage(Vec3 load, double c0, Factors factors) {
-        double equivalent = EquivalentLoad.ofRest(load.xy().norm(), Math.abs(load.z()));
+        return usage(equivalent(load), c0, factors);
+    }
+
+    private static double equivalent(Vec3 load) {
+        return EquivalentLoad.ofRest(load.xy().norm(), Math.abs(load.z()));
+    }
+
+    private static Usage usage(double equivalent, double c0, Factors factors) {
         return new Usage(equivalent, c0, factors.bearingStatic(), Kind.FORCE);
     }
 }

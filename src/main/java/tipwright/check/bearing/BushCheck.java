@@ -190,20 +190,21 @@ public final class BushCheck implements Check {
         if (allowed == null) {
             return make.missing(part, "bearing.pressure missing");
         }
-        return make.worst(
+        return make.atLargest(
                 part,
                 analysis,
-                (row, b) -> usage(
-                        b.bearings().get(i).xy(),
-                        bush,
-                        allowed,
-                        analysis.design().factors()),
+                (row, b) -> b.bearings().get(i).xy().norm(),
+                load -> usage(load, bush, allowed, analysis.design().factors()),
                 Text.words("mean pressure, load over d b"));
     }
 
     /** A bush under a load in N; the pressure that it bears in Pa. */
     public static Usage usage(Vec2 load, PlainBush bush, double allowed, Factors factors) {
-        return new Usage(load.norm() / (bush.bore() * bush.length()), allowed, factors.bush(), Kind.PRESSURE);
+        return usage(load.norm(), bush, allowed, factors);
+    }
+
+    private static Usage usage(double load, PlainBush bush, double allowed, Factors factors) {
+        return new Usage(load / (bush.bore() * bush.length()), allowed, factors.bush(), Kind.PRESSURE);
     }
 
     private static Extreme pressure(Analysis analysis, int i, PlainBush bush) {

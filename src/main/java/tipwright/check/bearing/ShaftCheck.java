@@ -109,13 +109,11 @@ public final class ShaftCheck implements Check {
         List<Finding> all = new ArrayList<>();
         for (int k = 0; k < analysis.design().pivot().bearings().size(); k++) {
             int i = k;
-            all.add(make.worst(
+            all.add(make.atLargest(
                     "at bearing " + (i + 1),
                     analysis,
-                    (row, b) -> usage(
-                            b.bearings().get(i).xy().norm(),
-                            shaft,
-                            analysis.design().factors()),
+                    (row, b) -> b.bearings().get(i).xy().norm(),
+                    load -> usage(load, shaft, analysis.design().factors()),
                     Text.words("combined stress against yield")));
         }
         return all;

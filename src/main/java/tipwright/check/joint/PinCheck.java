@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Balance;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.JointPlan;
 import tipwright.analysis.Row;
@@ -121,15 +120,11 @@ public final class PinCheck implements Check {
      * @param name in the design
      * @param load that it bears, N
      */
-    private record Part(String shown, String name, Load load) {}
-
-    private interface Load {
-        double of(Row row, Balance balance);
-    }
+    private record Part(String shown, String name, Extreme.OfBalance load) {}
 
     private static List<Part> parts(Analysis analysis) {
         Drive drive = analysis.design().drive();
-        Load push = (row, b) -> Math.abs(b.force())
+        Extreme.OfBalance push = (row, b) -> Math.abs(b.force())
                 * Sharing.largest(drive.actuators(), row.pose().length(), b.force() > 0);
         List<Part> all = new ArrayList<>();
         all.add(new Part("frame pin", Drive.FRAME_PIN, push));
@@ -149,18 +144,17 @@ public final class PinCheck implements Check {
     private static Finding one(Findings make, Analysis analysis, Part part) {
         Drive drive = analysis.design().drive();
         PinJoint joint = drive.pinJoint(part.name());
-        double most = Extreme.largest(analysis.cases(), part.load()::of).value();
-        Text bears = Text.of("bears up to {}", Text.amount(most, Kind.FORCE));
+        Extreme most = Extreme.largest(analysis.cases(), part.load());
+        Text bears = Text.of("bears up to {}", Text.amount(most.value(), Kind.FORCE));
         if (joint == null) {
             return make.missing(
                     part.shown(),
                     Text.words(drive.pinKey(part.name()) + " missing; it ").plus(bears));
         }
-        return make.worst(
+        return make.compare(
                 part.shown(),
-                analysis,
-                (row, b) ->
-                        usage(part.load().of(row, b), joint, analysis.design().factors()),
+                usage(most.value(), joint, analysis.design().factors()),
+                most,
                 Text.words("combined stress against yield; ").plus(bears));
     }
 

@@ -2,6 +2,7 @@
 package tipwright.check.rule;
 
 import java.util.Objects;
+import java.util.function.DoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import tipwright.analysis.Analysis;
@@ -61,6 +62,29 @@ public final class Findings {
         Extreme worst =
                 Extreme.largest(analysis.cases(), (row, b) -> rule.of(row, b).utilisation());
         return compare(part, at(analysis, worst, rule), worst, note);
+    }
+
+    /**
+     * A rule that takes long where it is worst.
+     *
+     * @param atMost a figure that its utilisation never exceeds, quickly worked out
+     */
+    public Finding worst(String part, Analysis analysis, Extreme.OfBalance atMost, Rule rule, Text note) {
+        Extreme worst = Extreme.largest(
+                analysis.cases(), atMost, (row, b) -> rule.of(row, b).utilisation());
+        return compare(part, at(analysis, worst, rule), worst, note);
+    }
+
+    /**
+     * A rule of a single figure of the load that asks for the more the larger that is, where it is largest over loads, tilts and
+     * directions of motion.
+     *
+     * @param load never below 0
+     */
+    public Finding atLargest(
+            String part, Analysis analysis, Extreme.OfBalance load, DoubleFunction<Usage> rule, Text note) {
+        Extreme largest = Extreme.largest(analysis.cases(), load);
+        return compare(part, rule.apply(largest.value()), largest, note);
     }
 
     /** What a rule gives where something is worst. */
