@@ -28,6 +28,9 @@ public final class Welder {
     /** The worst tries are kept, so many of them. */
     private static final int KEPT = 30;
 
+    /** So many tries are made side by side. */
+    private static final int BLOCK = 256;
+
     private static final double LOAD = 0.05;
     private static final double FAR = 0.05;
     private static final double FINE = 5e-5;
@@ -247,22 +250,25 @@ public final class Welder {
         SplittableRandom random = new SplittableRandom(seed);
         int[] over = new int[Limit.COUNT];
         int any = 0;
-        double[] off = new double[coordinates];
-        for (int run = 0; run < runs; run++) {
-            for (int i = 0; i < coordinates; i++) {
-                off[i] = tolerance * (2 * random.nextDouble() - 1);
+        for (int done = 0; done < runs; done += BLOCK) {
+            double[][] ways = new double[Math.min(BLOCK, runs - done)][coordinates];
+            for (double[] way : ways) {
+                Arrays.setAll(way, i -> tolerance * (2 * random.nextDouble() - 1));
             }
-            Judgement judged = at(off);
-            keep(judged.utilisation(), off);
-            double[] u = judged.utilisations();
-            boolean fails = false;
-            for (int i = 0; i < u.length; i++) {
-                if (u[i] > 1) {
-                    over[i]++;
-                    fails = true;
+            // the tries side by side, what is kept of them in the order in which they were drawn
+            List<Judgement> tried = Arrays.stream(ways).parallel().map(this::at).toList();
+            for (int run = 0; run < ways.length; run++) {
+                keep(tried.get(run).utilisation(), ways[run]);
+                double[] u = tried.get(run).utilisations();
+                boolean fails = false;
+                for (int i = 0; i < u.length; i++) {
+                    if (u[i] > 1) {
+                        over[i]++;
+                        fails = true;
+                    }
                 }
+                any += fails ? 1 : 0;
             }
-            any += fails ? 1 : 0;
         }
         for (int i = 0; i < over.length; i++) {
             if (over[i] > 0) {
