@@ -103,7 +103,7 @@ final class Equations {
         }
         double lineX = s.x(q, endB.b, endB.x, endB.y) - s.x(q, endA.a, endA.x, endA.y);
         double lineY = s.y(q, endB.b, endB.x, endB.y) - s.y(q, endA.a, endA.x, endA.y);
-        double length = Math.hypot(lineX, lineY);
+        double length = Math.sqrt(lineX * lineX + lineY * lineY);
         if (byLength) {
             double ux = lineX * (1 / length);
             double uy = lineY * (1 / length);

@@ -57,21 +57,20 @@ public final class BoltGroup {
     private static final double INCH_CLOSE = 0.002;
 
     private final Bolts bolts;
-    private final PlaneAxes axes;
     private final ElasticGroup spread;
-    private final List<Vec3> places = new ArrayList<>();
+    private final List<ElasticGroup.Spot> places;
     private final double area;
 
     /** The bolts as drawn. */
     public BoltGroup(Bolts bolts) {
         this.bolts = bolts;
-        axes = PlaneAxes.of(bolts.normal());
+        PlaneAxes axes = PlaneAxes.of(bolts.normal());
         List<ElasticGroup.Piece> pieces = new ArrayList<>();
         for (Vec2 p : bolts.positions()) {
-            places.add(axes.at(p));
             pieces.add(new ElasticGroup.Piece(axes.at(p), 1, Vec3.ZERO));
         }
         spread = new ElasticGroup(axes, pieces);
+        places = pieces.stream().map(p -> spread.spot(p.middle())).toList();
         Double given = bolts.stressArea();
         area = given == null ? stressArea(bolts.diameter()) : given;
     }
@@ -91,29 +90,24 @@ public final class BoltGroup {
      * @param at where it acts, m
      */
     public List<Load> loads(Vec3 force, Vec3 at) {
-        Vec3 moment = at.minus(bolts.at().plus(spread.centroid())).cross(force);
-        ElasticGroup.Under load = spread.under(force, moment);
-        List<Load> all = new ArrayList<>();
-        for (Vec3 place : places) {
-            Vec3 f = load.at(place);
-            if (!Double.isFinite(f.x())) {
-                all.add(new Load(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY));
-            } else {
-                double pull = f.dot(axes.n());
-                all.add(new Load(f.minus(axes.n().times(pull)).norm(), Math.max(0, pull)));
-            }
+        ElasticGroup.Under load = under(force, at);
+        List<Load> all = new ArrayList<>(places.size());
+        for (ElasticGroup.Spot place : places) {
+            all.add(new Load(load.shear(place), Math.max(0, load.pull(place))));
         }
         return all;
     }
 
+    private ElasticGroup.Under under(Vec3 force, Vec3 at) {
+        return spread.under(force, at.minus(bolts.at().plus(spread.centroid())).cross(force));
+    }
+
     /** Pull of the bolt that is pulled most, N; 0 when all are pressed; arguments as of {@link #loads}. */
     public double pull(Vec3 force, Vec3 at) {
-        Vec3 moment = at.minus(bolts.at().plus(spread.centroid())).cross(force);
-        ElasticGroup.Under load = spread.under(force, moment);
+        ElasticGroup.Under load = under(force, at);
         double most = 0;
-        for (Vec3 place : places) {
-            Vec3 f = load.at(place);
-            most = Math.max(most, Double.isFinite(f.x()) ? f.dot(axes.n()) : Double.POSITIVE_INFINITY);
+        for (ElasticGroup.Spot place : places) {
+            most = Math.max(most, load.pull(place));
         }
         return most;
     }
@@ -125,10 +119,12 @@ public final class BoltGroup {
 
     /** Share of its design strength that the worst bolt uses. */
     public double share(Vec3 force, Vec3 at) {
+        ElasticGroup.Under load = under(force, at);
+        double shearStrength = shearShare(bolts.ultimate()) / PARTIAL * bolts.ultimate() * area;
         double most = 0;
-        for (Load load : loads(force, at)) {
-            double v = load.shear() / (shearShare(bolts.ultimate()) / PARTIAL * bolts.ultimate() * area);
-            double t = load.pull() / (PULL * bolts.ultimate() * area);
+        for (ElasticGroup.Spot place : places) {
+            double v = load.shear(place) / shearStrength;
+            double t = Math.max(0, load.pull(place)) / pullStrength();
             most = Math.max(most, Math.max(v + t / TOGETHER, t));
         }
         return most;

@@ -18,6 +18,8 @@ final class ElasticGroup {
     private final double uu;
     private final double uv;
     private final double vv;
+    /** 1 where u, v and the normal go the way of x, y and z; -1 where the other way. */
+    private final double hand;
 
     /** A weighted point, or a piece of a line with its own second moments. */
     record Piece(Vec3 middle, double size, Vec3 half) {}
@@ -53,6 +55,16 @@ final class ElasticGroup {
         uu = su;
         uv = sm;
         vv = sv;
+        hand = axes.n().cross(axes.u()).dot(axes.v());
+    }
+
+    /** A place in the plane, from the centroid, m. */
+    record Spot(double u, double v) {}
+
+    /** A place given in the plane from its datum, m. */
+    Spot spot(Vec3 at) {
+        Vec3 r = at.minus(centroid);
+        return new Spot(r.dot(axes.u()), r.dot(axes.v()));
     }
 
     Vec3 centroid() {
@@ -86,39 +98,40 @@ final class ElasticGroup {
         if (!(polar > 0) && torsion != 0) {
             return new Under(Vec3.ZERO, 0, Double.POSITIVE_INFINITY, 0);
         }
-        Vec3 shear = force.times(1 / size);
         double twist = polar > 0 ? torsion / polar : 0;
-        Vec3 inPlane = moment.minus(axes.n().times(torsion));
-        if (inPlane.norm() <= FLAT * (force.norm() + 1)) {
-            return new Under(shear, twist, 0, 0);
+        double mu = moment.dot(axes.u());
+        double mv = moment.dot(axes.v());
+        if (Math.sqrt(mu * mu + mv * mv) <= FLAT * (force.norm() + 1)) {
+            return new Under(force, twist, 0, 0);
         }
         // sum f r = q, where n x M = q because r x n turned back by n is r.
-        Vec3 q = axes.n().cross(inPlane);
-        double qu = q.dot(axes.u());
-        double qv = q.dot(axes.v());
+        double qu = -hand * mv;
+        double qv = hand * mu;
         double det = uu * vv - uv * uv;
         if (!(det > FLAT * (uu + vv) * (uu + vv))) {
-            return inLine(shear, twist, qu, qv);
+            return inLine(force, twist, qu, qv);
         }
-        return new Under(shear, twist, (vv * qu - uv * qv) / det, (uu * qv - uv * qu) / det);
+        return new Under(force, twist, (vv * qu - uv * qv) / det, (uu * qv - uv * qu) / det);
     }
 
     /** All in one line: it bears the moment across it only when nothing bends about the line itself. */
-    private Under inLine(Vec3 shear, double twist, double qu, double qv) {
+    private Under inLine(Vec3 force, double twist, double qu, double qv) {
         double length = Math.sqrt(uu + vv);
         double lu = Math.sqrt(uu) / length;
         double lv = Math.copySign(Math.sqrt(vv), uv) / length;
         double across = Math.abs(-lv * qu + lu * qv);
-        if (!(length > 0) || across > 1e-6 * Math.hypot(qu, qv)) {
-            return new Under(shear, twist, Double.POSITIVE_INFINITY, 0);
+        if (!(length > 0) || across > 1e-6 * Math.sqrt(qu * qu + qv * qv)) {
+            return new Under(force, twist, Double.POSITIVE_INFINITY, 0);
         }
         double along = (lu * qu + lv * qv) / (uu + vv);
-        return new Under(shear, twist, along * lu, along * lv);
+        return new Under(force, twist, along * lu, along * lv);
     }
 
-    /** One load on the group. */
+    /** One load on the group: what each place takes, N per m of line, or N per point. */
     final class Under {
-        private final Vec3 shear;
+        private final double evenU;
+        private final double evenV;
+        private final double evenN;
         private final double twist;
         private final double pullU;
         private final double pullV;
@@ -126,34 +139,55 @@ final class ElasticGroup {
         /**
          * What each place takes.
          *
-         * @param shear the same everywhere, N per m of line, or N per point
+         * @param force N, the same everywhere
          * @param twist across the arm from the centroid, N per m2 or m
          * @param pullU along the normal for each m from the centroid along u; infinite: the group cannot bear the moment
          */
-        private Under(Vec3 shear, double twist, double pullU, double pullV) {
-            this.shear = shear;
-            this.twist = twist;
+        private Under(Vec3 force, double twist, double pullU, double pullV) {
+            evenU = force.dot(axes.u()) / size;
+            evenV = force.dot(axes.v()) / size;
+            evenN = force.dot(axes.n()) / size;
+            this.twist = hand * twist;
             this.pullU = pullU;
             this.pullV = pullV;
         }
 
-        /**
-         * Force per unit of size at a place.
-         *
-         * @param at in the plane, from its datum, m
-         * @return N per m of line, or N per point; infinite where the group cannot bear the moment
-         */
-        Vec3 at(Vec3 at) {
-            if (Double.isInfinite(pullU)) {
+        /** Whether the group can bear the moment; where it cannot, all that a place takes is infinite. */
+        boolean borne() {
+            return !Double.isInfinite(pullU);
+        }
+
+        /** What a place takes along the normal; positive pulls. */
+        double pull(Spot at) {
+            return borne() ? evenN + pullU * at.u() + pullV * at.v() : Double.POSITIVE_INFINITY;
+        }
+
+        /** What a place takes in the plane. */
+        double shear(Spot at) {
+            if (!borne()) {
+                return Double.POSITIVE_INFINITY;
+            }
+            double u = evenU - twist * at.v();
+            double v = evenV + twist * at.u();
+            return Math.sqrt(u * u + v * v);
+        }
+
+        /** All that a place takes. */
+        double all(Spot at) {
+            double pull = pull(at);
+            double shear = shear(at);
+            return Math.sqrt(pull * pull + shear * shear);
+        }
+
+        /** All that a place takes, in the axes that the group is drawn in; infinite along x where the group cannot bear the moment. */
+        Vec3 at(Spot at) {
+            if (!borne()) {
                 return new Vec3(Double.POSITIVE_INFINITY, 0, 0);
             }
-            Vec3 r = at.minus(centroid);
-            double pull = pullU * r.dot(axes.u()) + pullV * r.dot(axes.v());
-            Vec3 n = axes.n();
-            return new Vec3(
-                    shear.x() + twist * (n.y() * r.z() - n.z() * r.y()) + pull * n.x(),
-                    shear.y() + twist * (n.z() * r.x() - n.x() * r.z()) + pull * n.y(),
-                    shear.z() + twist * (n.x() * r.y() - n.y() * r.x()) + pull * n.z());
+            return axes.u()
+                    .times(evenU - twist * at.v())
+                    .plus(axes.v().times(evenV + twist * at.u()))
+                    .plus(axes.n().times(pull(at)));
         }
     }
 }

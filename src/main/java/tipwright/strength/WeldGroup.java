@@ -19,23 +19,24 @@ public final class WeldGroup {
 
     private final FilletWeld weld;
     private final ElasticGroup spread;
-    private final List<Vec3> ends;
+    private final List<ElasticGroup.Spot> ends;
 
     /** The group as drawn. */
     public WeldGroup(FilletWeld weld) {
         this.weld = weld;
         PlaneAxes axes = PlaneAxes.of(weld.normal());
         List<ElasticGroup.Piece> pieces = new ArrayList<>();
-        ends = new ArrayList<>();
+        List<Vec3> places = new ArrayList<>();
         for (FilletWeld.Seam seam : weld.seams()) {
             Vec3 from = axes.at(seam.from());
             Vec3 to = axes.at(seam.to());
             Vec3 half = to.minus(from).times(0.5);
             pieces.add(new ElasticGroup.Piece(from.plus(half), 2 * half.norm(), half));
-            ends.add(from);
-            ends.add(to);
+            places.add(from);
+            places.add(to);
         }
         spread = new ElasticGroup(axes, pieces);
+        ends = places.stream().map(spread::spot).toList();
     }
 
     /** Length of all seams, m. */
@@ -61,14 +62,16 @@ public final class WeldGroup {
      * @return infinite where a single seam would have to bend about itself
      */
     public double most(Vec3 force, Vec3 at) {
-        Vec3 arm = at.minus(weld.at().plus(spread.centroid()));
-        Vec3 moment = arm.cross(force);
-        ElasticGroup.Under load = spread.under(force, moment);
+        ElasticGroup.Under load = under(force, at);
         double most = 0;
-        for (Vec3 end : ends) {
-            most = Math.max(most, load.at(end).norm());
+        for (ElasticGroup.Spot end : ends) {
+            most = Math.max(most, load.all(end));
         }
         return most;
+    }
+
+    private ElasticGroup.Under under(Vec3 force, Vec3 at) {
+        return spread.under(force, at.minus(weld.at().plus(spread.centroid())).cross(force));
     }
 
     /** How many ends of seams there are. */
@@ -83,8 +86,7 @@ public final class WeldGroup {
      * @param at where it acts, m
      */
     public List<Vec3> along(Vec3 force, Vec3 at) {
-        Vec3 moment = at.minus(weld.at().plus(spread.centroid())).cross(force);
-        ElasticGroup.Under load = spread.under(force, moment);
+        ElasticGroup.Under load = under(force, at);
         return ends.stream().map(load::at).toList();
     }
 

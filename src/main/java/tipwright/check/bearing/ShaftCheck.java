@@ -15,6 +15,7 @@ import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.joint.Shaft;
 import tipwright.design.joint.Support;
+import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
@@ -151,8 +152,8 @@ public final class ShaftCheck implements Check {
         double moment = 0;
         double shear = 0;
         for (double at : new double[] {bearings[0], bearings[1], beam.from(), beam.to()}) {
-            moment = Math.max(moment, Math.hypot(beam.moment(at, bearings, x), beam.moment(at, bearings, y)));
-            shear = Math.max(shear, Math.hypot(beam.shear(at, bearings, x), beam.shear(at, bearings, y)));
+            moment = Math.max(moment, new Vec2(beam.moment(at, bearings, x), beam.moment(at, bearings, y)).norm());
+            shear = Math.max(shear, new Vec2(beam.shear(at, bearings, x), beam.shear(at, bearings, y)).norm());
         }
         return usage(moment, shear, shaft, factors);
     }

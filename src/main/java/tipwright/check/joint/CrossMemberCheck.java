@@ -198,7 +198,9 @@ public final class CrossMemberCheck implements Check {
             Vec2 f = all(pose, force);
             double[] shares = shares(pose, force);
             double deepest = shares.length == 1 ? shares[0] * most : deepest(shares);
-            return deepest / tube.modulus() * Math.hypot(f.y() / section.inertia(), f.x() / section.inertiaAcross());
+            return deepest
+                    / tube.modulus()
+                    * new Vec2(f.x() / section.inertiaAcross(), f.y() / section.inertia()).norm();
         }
 
         private double deepest(double[] shares) {
