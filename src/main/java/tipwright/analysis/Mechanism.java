@@ -37,7 +37,12 @@ public record Mechanism(
 
     /** What is known of a body, by number, as a link; null when it is none. */
     public @Nullable LinkPlan link(int body) {
-        return links.stream().filter(l -> l.body() == body).findFirst().orElse(null);
+        for (LinkPlan link : links) {
+            if (link.body() == body) {
+                return link;
+            }
+        }
+        return null;
     }
 
     /** Number of the body that the pivot's two bearings sit on: the frame, or what the tank turns on; the frame where there is no pivot. */

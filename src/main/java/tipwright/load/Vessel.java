@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.load;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.design.tank.Interior;
@@ -23,6 +26,8 @@ public final class Vessel {
     private final Solid solid;
     private final MadeOnce<Polyhedron> rough = new MadeOnce<>(() -> faceted(ROUGH));
     private final MadeOnce<Polyhedron> fine = new MadeOnce<>(() -> faceted(FINE));
+
+    private final Map<Object, Object> others = new ConcurrentHashMap<>();
 
     private Vessel(Interior interior) {
         this.interior = interior;
@@ -66,6 +71,16 @@ public final class Vessel {
     /** With flat faces that are near enough for a heap that is cut twice. */
     Polyhedron fine() {
         return fine.get();
+    }
+
+    /**
+     * What else follows from the inside alone, such as how it is seen from the side: made once for each key, and kept as long as the
+     * vessel.
+     *
+     * @param key what it is; equal keys are for the same
+     */
+    public <T> T kept(Object key, Class<T> kind, Supplier<T> maker) {
+        return kind.cast(others.computeIfAbsent(key, unknown -> maker.get()));
     }
 
     private Polyhedron faceted(double share) {

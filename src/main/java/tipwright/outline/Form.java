@@ -2,9 +2,9 @@
 package tipwright.outline;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.locationtech.jts.geom.Geometry;
@@ -109,7 +109,7 @@ public interface Form {
         private final boolean convex;
         private final double wall;
         private final ZRange z;
-        private final Map<ZRange, Geometry> made = new HashMap<>();
+        private final Map<ZRange, Geometry> made = new ConcurrentHashMap<>();
 
         /**
          * A body.

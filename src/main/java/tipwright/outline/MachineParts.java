@@ -21,6 +21,7 @@ import tipwright.geometry.Range;
 import tipwright.geometry.Solid;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.load.Vessel;
 import tipwright.outline.MachinePart.Basis;
 
 /** The parts of a machine that can run into each other, as far as the design tells of them. */
@@ -52,7 +53,12 @@ public final class MachineParts {
 
     private void tank() {
         int body = analysis.mechanism().tank();
-        all.add(new MachinePart(PartKind.TANK, "tank", body, Basis.GIVEN, tank(design.tank())));
+        all.add(new MachinePart(
+                PartKind.TANK,
+                "tank",
+                body,
+                Basis.GIVEN,
+                tank(design.tank(), analysis.vessel().in(design))));
         for (Attached part : design.tank().attached()) {
             for (Attached.Side side : part.sides()) {
                 all.add(new MachinePart(
@@ -66,16 +72,20 @@ public final class MachineParts {
     }
 
     /** The tank's outside: its own outline where the design gives one, else the inside swollen by the wall. */
-    static Form tank(Tank tank) {
-        Solid solid = tank.interior().solid();
+    private static Form tank(Tank tank, Vessel vessel) {
+        Solid solid = vessel.solid();
         Wall wall = tank.wall();
         double thick = wall == null ? 0 : wall.thickness();
         if (tank.outline().isEmpty()) {
-            return new Form.Body(inside(solid), solid.convex(), thick);
+            return vessel.kept(
+                    new Swollen(thick), Form.Body.class, () -> new Form.Body(inside(solid), solid.convex(), thick));
         }
         Range across = solid.extent(Z);
         return Form.Drawn.of(tank.outline(), new ZRange(across.low() - thick, across.high() + thick));
     }
+
+    /** The inside with a wall around it, m thick: what a vessel keeps of it. */
+    private record Swollen(double wall) {}
 
     /** The inside as a mesh that is near enough to tell gaps. */
     static tipwright.geometry.Mesh inside(Solid solid) {

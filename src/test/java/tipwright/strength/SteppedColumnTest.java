@@ -19,6 +19,7 @@ import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
 import tipwright.check.Checker;
 import tipwright.check.rule.Finding;
+import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.TelescopicCylinder;
 
 /** Columns of several sections, each by another way. */
@@ -138,6 +139,45 @@ class SteppedColumnTest {
         assertThat(narrow.note().metric()).isEqualTo("bare rod over the whole length");
         assertThat(stages.capacity()).isGreaterThan(narrow.capacity());
         assertThat(buckling(none).note().metric()).isEqualTo("actuator.rod missing, and actuator.stages: bore missing");
+    }
+
+    /** The longer it is the sooner it buckles, so what the longest bears every shorter one does; with no body, a thin or a stout one. */
+    @RepeatedTest(30)
+    void whatTheLongestBearsEveryShorterOneDoes(RepetitionInfo run) {
+        Random random = new Random(run.getCurrentRepetition());
+        int rod = 12 + random.nextInt(40);
+        long outside = Math.round(rod * (1.35 + 1.5 * random.nextDouble()));
+        String tube = run.getCurrentRepetition() % 3 == 0
+                ? ""
+                : ", tube: {outside: " + outside + " mm, inside: " + outside * 0.8 + " mm, length: "
+                        + (200 + random.nextInt(590)) + " mm}";
+        Actuator actuator = Examples.read(
+                        swap(Examples.BOX, "pull: 12 kN}", "pull: 12 kN, rod: {diameter: " + rod + " mm}" + tube + "}"))
+                .drive()
+                .actuators()
+                .get(0)
+                .actuator();
+        double least = Column.least(actuator, 0.8, 1.7);
+        assertThat(least).isPositive();
+        for (double length = 0.8; length <= 1.7; length += 0.01) {
+            assertThat(Column.actuator(actuator, length)).isGreaterThanOrEqualTo(least);
+        }
+        assertThat(Column.actuator(actuator, 1.7)).isCloseTo(least, within(1e-8 * least));
+    }
+
+    /** Where the bare rod stands for rod and body, more length may mean more. */
+    @Test
+    void noBoundWhereTheBodyIsAsLongAsAllOfIt() {
+        Actuator actuator = Examples.read(swap(
+                        Examples.BOX,
+                        "pull: 12 kN}",
+                        "pull: 12 kN, rod: {diameter: 20 mm}, tube: {outside: 60 mm, inside: 50 mm, length: 790 mm}}"))
+                .drive()
+                .actuators()
+                .get(0)
+                .actuator();
+        assertThat(Column.least(actuator, 0.79, 1.7)).isZero();
+        assertThat(Column.actuator(actuator, 0.79)).isLessThan(Column.actuator(actuator, 0.81));
     }
 
     /** Squash load: a short thick one yields. Half of it: Johnson's parabola and Euler's curve meet there. Source: Johnson. */

@@ -31,12 +31,10 @@ public final class JointLoad {
     private final int body;
     private final double z;
 
-    /** Force on the body in space, N, and where it acts in the side view, m. */
+    /** Force on the body, and where it acts, told in the body's axes. */
     private interface Source {
-        Acting at(Pose pose, Balance balance);
+        Held at(Turned body, Pose pose, Balance balance);
     }
-
-    private record Acting(Vec3 force, Vec2 at) {}
 
     /**
      * A force on a body.
@@ -93,11 +91,12 @@ public final class JointLoad {
             nearest = gap < Math.abs(actuators.get(nearest).z() - near) ? i : nearest;
         }
         int index = nearest;
-        Source source = (pose, balance) -> {
+        Source source = (turned, pose, balance) -> {
             double share = Sharing.shares(actuators, pose.length(), balance.force() > 0)[index];
-            Vec2 u = pose.tankPin().minus(pose.framePin()).unit();
-            Vec2 f = u.times((fixed ? -share : share) * balance.force());
-            return new Acting(new Vec3(f.x(), f.y(), 0), fixed ? pose.framePin() : pose.tankPin());
+            Vec2 along = pose.tankPin().minus(pose.framePin());
+            double force = (fixed ? -share : share) * balance.force() / along.norm();
+            Vec2 at = fixed ? pose.framePin() : pose.tankPin();
+            return turned.held(force * along.x(), force * along.y(), 0, at);
         };
         double z = actuators.get(index).z();
         return new JointLoad(analysis, source, body, z);
@@ -111,7 +110,10 @@ public final class JointLoad {
             return null;
         }
         double sign = body == m.housing() ? 1 : -1;
-        Source source = (pose, balance) -> new Acting(balance.bearings().get(i).times(sign), pivot.place(pose));
+        Source source = (turned, pose, balance) -> {
+            Vec3 force = balance.bearings().get(i);
+            return turned.held(sign * force.x(), sign * force.y(), sign * force.z(), pivot.place(pose));
+        };
         return new JointLoad(
                 analysis,
                 source,
@@ -130,11 +132,10 @@ public final class JointLoad {
         boolean twice = design.drive().paired(joint.name());
         double sign = body == joint.a() ? 1 : -1;
         TwinLinks twins = new TwinLinks(analysis);
-        Source source = (pose, balance) -> {
+        Source source = (turned, pose, balance) -> {
             Vec2 all = balance.joints().get(i);
-            double share = all.norm() > 0 ? twins.force(i, pose, balance) / all.norm() : 1;
-            Vec2 f = all.times(sign * share);
-            return new Acting(new Vec3(f.x(), f.y(), 0), joint.place(pose));
+            double share = sign * (all.norm() > 0 ? twins.force(i, pose, balance) / all.norm() : 1);
+            return turned.held(share * all.x(), share * all.y(), 0, joint.place(pose));
         };
         double middle = design.drive().actuators().stream()
                 .mapToDouble(PlacedActuator::z)
@@ -153,7 +154,7 @@ public final class JointLoad {
 
     /** The load at one pose. */
     public Held at(Pose pose, Balance balance) {
-        return new Turned(pose.bodies().get(body), z).held(source.at(pose, balance));
+        return source.at(new Turned(pose.bodies().get(body), z), pose, balance);
     }
 
     /** Forces in space seen from a body, whose turn is worked out once. */
@@ -170,12 +171,12 @@ public final class JointLoad {
             this.z = z;
         }
 
-        Held held(Acting acting) {
-            Vec3 f = acting.force();
-            double x = acting.at().x() - origin.x();
-            double y = acting.at().y() - origin.y();
+        /** Of a force in space, N, that acts at a place of the side view, m. */
+        Held held(double fx, double fy, double fz, Vec2 at) {
+            double x = at.x() - origin.x();
+            double y = at.y() - origin.y();
             return new Held(
-                    new Vec3(cos * f.x() + sin * f.y(), -sin * f.x() + cos * f.y(), f.z()),
+                    new Vec3(cos * fx + sin * fy, -sin * fx + cos * fy, fz),
                     new Vec3(cos * x + sin * y, -sin * x + cos * y, z));
         }
     }
@@ -191,7 +192,7 @@ public final class JointLoad {
             for (Row row : load.rows()) {
                 Turned turned = new Turned(row.pose().bodies().get(body), z);
                 for (MotionDirection direction : MotionDirection.ALL) {
-                    look.at(load, row, direction, turned.held(source.at(row.pose(), row.balance(direction))));
+                    look.at(load, row, direction, source.at(turned, row.pose(), row.balance(direction)));
                 }
             }
         }

@@ -27,12 +27,14 @@ final class TwinLinks {
     private final Mechanism mechanism;
     private final Drive drive;
     private final int main;
+    private final int second;
 
     TwinLinks(Analysis analysis) {
         mechanism = analysis.mechanism();
         drive = analysis.design().drive();
         JointPlan pivot = mechanism.joints().get(mechanism.pivot());
         main = pivot.a() == 0 ? pivot.b() : pivot.a();
+        second = second();
     }
 
     /** What the side of a joint that bears more carries, N; all of it where the joint is made once. */
@@ -62,16 +64,15 @@ final class TwinLinks {
     /** The twist along a link, N; all of it where it cannot be told. */
     private double share(int body, Pose pose, Vec2 twist) {
         Vec2 first = along(main, pose);
-        int other = body == main ? second() : body;
-        Vec2 second = along(other, pose);
-        if (first == null || second == null || mechanism.actuatorTo() != mechanism.tank()) {
+        Vec2 other = along(body == main ? second : body, pose);
+        if (first == null || other == null || mechanism.actuatorTo() != mechanism.tank()) {
             return twist.norm();
         }
-        double sine = first.cross(second);
+        double sine = first.cross(other);
         if (Math.abs(sine) < PARALLEL) {
             return twist.norm();
         }
-        return body == main ? twist.cross(second) / sine : first.cross(twist) / sine;
+        return body == main ? twist.cross(other) / sine : first.cross(twist) / sine;
     }
 
     /** The first link beside those on the bearings that is made twice at every pin; -1 when there is none. */
