@@ -91,7 +91,7 @@ class SurroundingsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"report --no-stills --out r.pdf", "place --candidates 1000 --map m.png"})
+    @ValueSource(strings = {"report rail-pusher --no-stills --out r.pdf", "place --candidates 1000 --map m.png"})
     void aDisplayThatIsGoneIsNotAskedFor(String words) throws IOException, InterruptedException {
         Map<String, String> gone = Map.of("DISPLAY", ":9797");
         Cli.Outcome outcome = Processes.run(Processes.program(words.split(" ")), folder, gone, null);

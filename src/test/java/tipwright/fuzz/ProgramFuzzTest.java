@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
  * it is kept in target/fuzz/ProgramFuzz and belongs in src/test/resources/tipwright/fuzz/ProgramFuzz once it is mended.
  */
 class ProgramFuzzTest {
-    private static final int MUTATIONS = Integer.getInteger("test.mutations", 90);
+    private static final int MUTATIONS = Integer.getInteger("test.mutations", 60);
     private static final long SEED = Long.getLong("test.seed", 1);
     private static final Pattern ENDLESS = Pattern.compile("fault: (\\d+): .*does not end");
 

@@ -31,7 +31,7 @@ import tipwright.design.file.Reading;
  * how many steps there are, so the usual steps are the first of the many.
  */
 class StopwatchTest {
-    private static final int STEPS = Integer.getInteger("sweep.steps", 120);
+    private static final int STEPS = Integer.getInteger("sweep.steps", 80);
     private static final int TOO_MANY = 100;
     /** How far a size is taken from its own value, as a share of it. */
     private static final double REACH = 0.06;
