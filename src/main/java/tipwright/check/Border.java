@@ -18,6 +18,8 @@ record Border(double good, List<Finding> findings, double bad) {
     /** A try goes no nearer to an end than this share of the range, or half of what is close enough. */
     private static final double EDGE = 0.05;
 
+    private static final double THIRDS = 2.0 / 3;
+
     /** What is found with a value. */
     interface Findings {
         List<Finding> of(double value) throws CannotComputeException;
@@ -51,6 +53,51 @@ record Border(double good, List<Finding> findings, double bad) {
                 bad = next;
                 high = found;
             }
+        }
+        return new Border(good, low, bad);
+    }
+
+    /** What is found with two values of which the second is of no use where the first fails; then it may be left out. */
+    interface Pair {
+        List<List<Finding>> of(double first, double second) throws CannotComputeException;
+    }
+
+    /**
+     * The same by two values at a time, for two threads: on both sides of where the straight line points; at first, when it spans all of
+     * the range and little is known, there and half way to it; in thirds where that has not helped twice.
+     */
+    static Border byTwo(
+            double passes, List<Finding> passing, double fails, List<Finding> failing, double close, Pair look)
+            throws CannotComputeException {
+        double good = passes;
+        double bad = fails;
+        List<Finding> low = passing;
+        List<Finding> high = failing;
+        int slow = 0;
+        for (int i = 0; i < TRIES && Math.abs(bad - good) > close; i++) {
+            double share = share(low, high);
+            double aside = 0.45 * close / Math.abs(bad - good);
+            double edge = Math.min(0.5, Math.max(EDGE / 5, aside));
+            boolean thirds = Double.isNaN(share) || slow == 2;
+            double near = thirds ? 1 - THIRDS : i == 0 ? share / 2 : share - aside;
+            double far = thirds ? THIRDS : i == 0 ? share : share + aside;
+            near = Math.max(edge, Math.min(1 - 2 * edge, near));
+            far = Math.max(near + edge, Math.min(1 - edge, far));
+            double wide = Math.abs(bad - good);
+            double first = good + (bad - good) * near;
+            double second = good + (bad - good) * far;
+            List<List<Finding>> found = look.of(first, second);
+            if (FillSweep.failure(found.get(0)) != null) {
+                bad = first;
+                high = found.get(0);
+            } else {
+                boolean both = FillSweep.failure(found.get(1)) == null;
+                good = both ? second : first;
+                low = found.get(both ? 1 : 0);
+                bad = both ? bad : second;
+                high = both ? high : found.get(1);
+            }
+            slow = !thirds && Math.abs(bad - good) > wide / 2 ? slow + 1 : 0;
         }
         return new Border(good, low, bad);
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.concurrent.FutureTask;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analyser;
@@ -142,22 +143,24 @@ final class Fullness {
             return told(most, density, limit, bands);
         }
         // What fails with an empty tank too is not for the fill to mend.
-        Set<String> always = fails == null ? Set.of() : failing(timed(full.withFill(0)));
+        List<Finding> none = fails == null ? List.of() : timed(full.withFill(0));
+        Set<String> always = failing(none);
         double fill = most;
         String stops = limit;
         List<Finding> counted = counted(filled, always);
         List<HowFull.Band> told = bands;
         List<Finding> found = counted;
+        List<Finding> empty = counted(none, always);
         for (int i = 0; i < ROUNDS && FillSweep.failure(found) != null; i++) {
             List<Check> deciding = deciding(found);
             stops = Objects.requireNonNull(FillSweep.failure(found)).named();
-            fill = Border.between(
+            fill = Border.byTwo(
                             0,
-                            List.of(),
+                            empty,
                             fill,
                             found,
                             CLOSE_IN_TIME,
-                            s -> counted(timed(full.withFill(s), deciding), always))
+                            pair(s -> counted(timed(full.withFill(s), deciding), always)))
                     .good();
             told = List.of(new HowFull.Band(fill, 1, stops));
             // with less in it another check may fail
@@ -185,14 +188,29 @@ final class Fullness {
         if (FillSweep.failure(low) != null) {
             return Double.NaN;
         }
-        return Border.between(
+        return Border.byTwo(
                         good,
                         low,
                         atRest,
                         found,
                         DENSITY_CLOSE_IN_TIME,
-                        d -> counted(timed(full.withDensity(d), deciding), always))
+                        pair(d -> counted(timed(full.withDensity(d), deciding), always)))
                 .good();
+    }
+
+    /** Two values side by side, where another thread may help; what it has begun when the first fails is of no use. */
+    private Border.Pair pair(Border.Findings look) {
+        return (first, second) -> {
+            FutureTask<List<Finding>> other = new FutureTask<>(() -> look.of(second));
+            runs.offer(other);
+            List<Finding> found = look.of(first);
+            if (FillSweep.failure(found) != null) {
+                other.cancel(false);
+                return List.of(found);
+            }
+            other.run();
+            return List.of(found, SharedTasks.answer(other));
+        };
     }
 
     /** Checks of which something fails: while a border is looked for, the others have no say. */

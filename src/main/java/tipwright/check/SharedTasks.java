@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import tipwright.analysis.CannotComputeException;
 
 /** Pieces of work that two threads may do together: each piece is done by one of them. */
 final class SharedTasks<T> {
@@ -43,6 +44,18 @@ final class SharedTasks<T> {
     /** What one of them has come to. */
     T get(int index) {
         return found(parts.get(index));
+    }
+
+    /** The same of work that may find that something cannot be computed. */
+    static <T> T answer(FutureTask<T> work) throws CannotComputeException {
+        try {
+            return found(work);
+        } catch (IllegalStateException e) {
+            if (e.getCause() instanceof CannotComputeException cannot) {
+                throw cannot;
+            }
+            throw e;
+        }
     }
 
     /** What a piece of work that has begun comes to; whatever it throws is thrown here. */

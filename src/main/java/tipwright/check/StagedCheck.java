@@ -54,7 +54,7 @@ public final class StagedCheck {
         timing = new FutureTask<>(() -> timer.apply(analysis));
         moving = new SharedRun(TIMED, analysis, () -> SharedTasks.found(timing));
         full = new FutureTask<>(
-                () -> Optional.ofNullable(Fullness.of(answer(sweep), analysis.design(), densest, runs)));
+                () -> Optional.ofNullable(Fullness.of(SharedTasks.answer(sweep), analysis.design(), densest, runs)));
     }
 
     /** Of an analysed design, for who may not ask for all stages; nothing has been worked out yet. */
@@ -94,18 +94,6 @@ public final class StagedCheck {
         }
     }
 
-    /** What a piece of work comes to that has begun; whatever it throws is thrown here. */
-    private static <T> T answer(FutureTask<T> work) throws CannotComputeException {
-        try {
-            return SharedTasks.found(work);
-        } catch (IllegalStateException e) {
-            if (e.getCause() instanceof CannotComputeException cannot) {
-                throw cannot;
-            }
-            throw e;
-        }
-    }
-
     /**
      * What the second thread does: what no other can help with as early as possible, where it is asked for, so the dump in time first
      * and then how full it may be.
@@ -137,7 +125,7 @@ public final class StagedCheck {
         SideThreads.start("check", this::help);
         sweep.run();
         return converged(() -> {
-            answer(sweep);
+            SharedTasks.answer(sweep);
             List<Finding> found = still.findings();
             return new Early(analysis, remember(found, nearer().worst(found)));
         });
@@ -196,6 +184,6 @@ public final class StagedCheck {
             SideThreads.start("check", this::howFull);
         }
         runs.help();
-        return converged(() -> known.with(answer(full).orElse(null)));
+        return converged(() -> known.with(SharedTasks.answer(full).orElse(null)));
     }
 }

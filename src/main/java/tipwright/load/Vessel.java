@@ -27,7 +27,7 @@ public final class Vessel {
     private final MadeOnce<Polyhedron> rough = new MadeOnce<>(() -> faceted(ROUGH));
     private final MadeOnce<Polyhedron> fine = new MadeOnce<>(() -> faceted(FINE));
 
-    private final Map<Object, Object> others = new ConcurrentHashMap<>();
+    private final Map<Class<?>, Map<Object, Object>> others = new ConcurrentHashMap<>();
 
     private Vessel(Interior interior) {
         this.interior = interior;
@@ -77,10 +77,12 @@ public final class Vessel {
      * What else follows from the inside alone, such as how it is seen from the side: made once for each key, and kept as long as the
      * vessel.
      *
-     * @param key what it is; equal keys are for the same
+     * @param kind what it is
+     * @param key which of its kind; equal keys are for the same
      */
-    public <T> T kept(Object key, Class<T> kind, Supplier<T> maker) {
-        return kind.cast(others.computeIfAbsent(key, unknown -> maker.get()));
+    public <T> T kept(Class<T> kind, Object key, Supplier<T> maker) {
+        Map<Object, Object> alike = others.computeIfAbsent(kind, unknown -> new ConcurrentHashMap<>());
+        return kind.cast(alike.computeIfAbsent(key, unknown -> maker.get()));
     }
 
     private Polyhedron faceted(double share) {

@@ -77,15 +77,11 @@ public final class MachineParts {
         Wall wall = tank.wall();
         double thick = wall == null ? 0 : wall.thickness();
         if (tank.outline().isEmpty()) {
-            return vessel.kept(
-                    new Swollen(thick), Form.Body.class, () -> new Form.Body(inside(solid), solid.convex(), thick));
+            return vessel.kept(Form.Body.class, thick, () -> new Form.Body(inside(solid), solid.convex(), thick));
         }
         Range across = solid.extent(Z);
         return Form.Drawn.of(tank.outline(), new ZRange(across.low() - thick, across.high() + thick));
     }
-
-    /** The inside with a wall around it, m thick: what a vessel keeps of it. */
-    private record Swollen(double wall) {}
 
     /** The inside as a mesh that is near enough to tell gaps. */
     static tipwright.geometry.Mesh inside(Solid solid) {
