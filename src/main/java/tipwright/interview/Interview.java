@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tipwright.quantity.QuantityException;
+import tipwright.quantity.UnitSystem;
 
 /** How far an interview has come; each answer gives a new one. */
 public record Interview(Answers answers) {
@@ -81,6 +82,11 @@ public record Interview(Answers answers) {
     /** The side view as far as it is known. */
     public SideSketch sketch() {
         return SideSketch.of(answers);
+    }
+
+    /** What the tape shows; inches before that is asked. */
+    public UnitSystem units() {
+        return answers.unit().equals("in") ? UnitSystem.US : UnitSystem.METRIC;
     }
 
     /** The design file; call it when nothing more is asked. */

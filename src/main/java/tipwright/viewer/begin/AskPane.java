@@ -133,6 +133,6 @@ final class AskPane extends HBox {
         answer.setPromptText("usual: " + interview.usual());
         usual.setText("Take the usual: " + interview.usual());
         back.setDisable(interview.given() == 0);
-        picture.show(interview.sketch());
+        picture.show(interview.sketch(), interview.units());
     }
 }

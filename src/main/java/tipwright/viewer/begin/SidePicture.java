@@ -13,14 +13,21 @@ import org.jspecify.annotations.Nullable;
 import tipwright.geometry.Extent;
 import tipwright.geometry.Vec2;
 import tipwright.interview.SideSketch;
+import tipwright.quantity.Marks;
+import tipwright.quantity.UnitSystem;
 import tipwright.viewer.scene.Theme;
 
 /** The side view of a machine that is being asked for, as far as it is known. */
 final class SidePicture extends Region {
+    private static final double INCH = 0.0254;
+    private static final double[] BARS_METRIC = {0.05, 0.1, 0.2, 0.5, 1};
+    private static final double[] BARS_US = {2 * INCH, 6 * INCH, 12 * INCH, 24 * INCH, 48 * INCH};
+
     private final Canvas canvas = new Canvas();
     private final Theme theme;
     private final double em;
     private @Nullable SideSketch sketch;
+    private UnitSystem units = UnitSystem.METRIC;
     private double scale;
     private Vec2 corner = Vec2.ZERO;
 
@@ -31,8 +38,10 @@ final class SidePicture extends Region {
         getChildren().add(canvas);
     }
 
-    void show(SideSketch other) {
+    /** Shows as much as is known; the scale in the units of the tape. */
+    void show(SideSketch other, UnitSystem tape) {
         sketch = other;
+        units = tape;
         StringBuilder said = new StringBuilder("side view: " + (other.isEmpty() ? "nothing known yet" : "tank"));
         other.pins().keySet().forEach(sign -> said.append(", ").append(SideSketch.meaning(sign)));
         setAccessibleText(said.toString());
@@ -78,9 +87,29 @@ final class SidePicture extends Region {
         }
         cross(g);
         known.pins().forEach((sign, p) -> pin(g, SideSketch.meaning(sign), at(p)));
+        scaleBar(g);
         g.setFill(theme.faint());
         g.setTextAlign(TextAlignment.RIGHT);
         g.fillText("it dumps this way \u2192", getWidth() - em, em);
+    }
+
+    /** A bar of a round length, with its length. */
+    private void scaleBar(GraphicsContext g) {
+        double most = getWidth() / 3 / scale;
+        double length = units == UnitSystem.US ? BARS_US[0] : BARS_METRIC[0];
+        for (double longer : units == UnitSystem.US ? BARS_US : BARS_METRIC) {
+            length = longer <= most ? longer : length;
+        }
+        double x = em;
+        double y = getHeight() - em;
+        g.setStroke(theme.faint());
+        g.setLineWidth(2);
+        g.strokeLine(x, y, x + scale * length, y);
+        g.strokeLine(x, y - em / 3, x, y + em / 3);
+        g.strokeLine(x + scale * length, y - em / 3, x + scale * length, y + em / 3);
+        g.setFill(theme.faint());
+        g.setTextAlign(TextAlignment.LEFT);
+        g.fillText(Marks.show(length, units), x + scale * length + em / 2, y);
     }
 
     private void cross(GraphicsContext g) {

@@ -13,6 +13,7 @@ import tipwright.geometry.Forms;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.outline.ActuatorShape;
+import tipwright.quantity.UnitSystem;
 import tipwright.viewer.dump.MachineState;
 
 /** Force arrows: of the actuators on the tank, and of the tank on each bearing; all to one scale. */
@@ -20,6 +21,11 @@ final class ArrowPart {
     private static final double LEAST = 0.01;
 
     private final Design design;
+    private static final double POUND_FORCE = 4.4482216152605;
+
+    /** m. */
+    static final double FOOT = 0.3048;
+
     private final double scale;
     private final double thick;
     private final List<MeshView> pushes = new ArrayList<>();
@@ -44,10 +50,17 @@ final class ArrowPart {
         all.setMouseTransparent(true);
     }
 
-    /** One, two or five times a power of ten, not above a force. */
-    static double niceForce(double most) {
-        double ten = Math.pow(10, Math.floor(Math.log10(most)));
-        return most >= 5 * ten ? 5 * ten : most >= 2 * ten ? 2 * ten : ten;
+    /**
+     * What an arrow of a metre stands for, N: of what is told, force for each metre or foot of arrow, one, two or five times a power of
+     * ten.
+     *
+     * @param most not above this, N/m
+     */
+    static double scale(double most, UnitSystem units) {
+        double unit = units == UnitSystem.US ? POUND_FORCE / FOOT : 1;
+        double ten = Math.pow(10, Math.floor(Math.log10(most / unit)));
+        double told = most / unit / ten;
+        return unit * ten * (told >= 5 ? 5 : told >= 2 ? 2 : 1);
     }
 
     private MeshView arrow(javafx.scene.paint.Color colour) {

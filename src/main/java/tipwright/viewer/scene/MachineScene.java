@@ -21,6 +21,7 @@ import tipwright.outline.MachinePart;
 import tipwright.outline.MachinePose;
 import tipwright.outline.PartKind;
 import tipwright.outline.ZRange;
+import tipwright.quantity.UnitSystem;
 import tipwright.viewer.dump.DumpStates;
 import tipwright.viewer.dump.Lying;
 import tipwright.viewer.dump.MachineState;
@@ -64,8 +65,12 @@ public final class MachineScene {
     private final double newtonsPerMetre;
     private final Group root;
 
-    /** Builds the parts; {@link #show} puts them in place. */
-    public MachineScene(DumpStates dump, String loadCase, Theme theme) {
+    /**
+     * Builds the parts; {@link #show} puts them in place.
+     *
+     * @param units in which the scale of the arrows is a round number
+     */
+    public MachineScene(DumpStates dump, String loadCase, Theme theme, UnitSystem units) {
         this.dump = dump;
         this.loadCase = dump.loadCase(loadCase).name();
         Mesh inside = inside(dump);
@@ -74,7 +79,7 @@ public final class MachineScene {
         marks = new MarkPart(machine, theme);
         room = Surroundings.of(dump, machine);
         double size = room.radius();
-        newtonsPerMetre = ArrowPart.niceForce(2.6 * Math.max(1e-3, dump.largestForce()) / size);
+        newtonsPerMetre = ArrowPart.scale(2.6 * Math.max(1e-3, dump.largestForce()) / size, units);
         lying = dump.lying(room);
         Hoses feed = Hoses.of(dump.analysis(), machine.room());
         hoses = new HosePart(feed, theme);

@@ -73,7 +73,7 @@ public final class Picture extends Pane {
 
     /** Shows a dump in a load case; keeps the camera where it is, unless it fits itself. */
     public void setDump(DumpStates dump, String loadCase) {
-        MachineScene built = new MachineScene(dump, loadCase, theme);
+        MachineScene built = new MachineScene(dump, loadCase, theme, lettering.units());
         built.mark(marks);
         built.seenFrom(camera);
         built.showHoses(hoses);
@@ -110,9 +110,15 @@ public final class Picture extends Pane {
         return hoses;
     }
 
-    /** Units of the lettering. */
+    /** Units of the lettering and of the arrows' scale. */
     public void setUnits(UnitSystem units) {
         if (lettering.setUnits(units)) {
+            MachineScene before = machine;
+            MachineState state = now;
+            if (before != null && state != null) {
+                setDump(before.dump(), before.loadCase());
+                show(state);
+            }
             letter();
         }
     }

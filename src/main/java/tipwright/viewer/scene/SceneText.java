@@ -38,7 +38,6 @@ public final class SceneText extends Pane {
     private static final double LEAST = 5e-5;
     private static final int MOST_LABELS = 4;
     private static final String MADE_UP = "only drawn, not in the file";
-    private static final double FOOT = 0.3048;
     /** From the near edge of the pit to its name, m. */
     private static final double AHEAD = 0.6;
     /** Letters by the height of the picture, which they go with in pictures without a window, pixels. */
@@ -275,7 +274,7 @@ public final class SceneText extends Pane {
         Fill fill = now.fill();
         boolean cake = fill != null && fill.stuff() == Fill.Stuff.CAKE;
         boolean us = units == UnitSystem.US;
-        double perUnit = machine.newtonsPerMetre() * (us ? FOOT : 1);
+        double perUnit = machine.newtonsPerMetre() * (us ? ArrowPart.FOOT : 1);
         String drawn = show(perUnit, Kind.FORCE) + " for each " + (us ? "foot" : "metre") + " of arrow";
         rows.add(() -> swatch(
                 all,
