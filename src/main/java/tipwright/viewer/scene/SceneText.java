@@ -52,6 +52,8 @@ public final class SceneText extends Pane {
     private static final double WIDE = 52;
     /** The same for what the picture shows that the file does not give. */
     private static final double BROAD = 90;
+    /** Share of the width of a picture that a line of the legend may take. */
+    private static final double ONE_LINE = 0.38;
 
     private Theme theme = Theme.DARK;
     private UnitSystem units = UnitSystem.METRIC;
@@ -293,9 +295,16 @@ public final class SceneText extends Pane {
         MachineScene.Sketch sketch = machine.sketch();
         if (!sketch.words().isEmpty()) {
             String what = String.join(", ", sketch.words());
-            String words = broad ? what + ": " + MADE_UP : wide ? MADE_UP + ":" : MADE_UP;
+            String line = what + ": " + MADE_UP;
+            // the metre bar lies in the middle below
+            boolean fits = broad
+                    && text(line, small, theme.ink(), FontWeight.NORMAL)
+                                    .getLayoutBounds()
+                                    .getWidth()
+                            < ONE_LINE * width;
+            String words = fits ? line : wide ? MADE_UP + ":" : MADE_UP;
             rows.add(() -> swatch(all, theme.cradle(), words, y[0], small));
-            if (wide && !broad) {
+            if (wide && !fits) {
                 rows.add(() -> beside(all, what, y[0], small));
             }
         }
