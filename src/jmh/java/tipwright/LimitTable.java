@@ -83,6 +83,11 @@ public final class LimitTable {
                 Wanted.time("six-link, 181 tilts, all cases", "MechanismBenchmark.everything", "six-link", 20_000),
                 Wanted.time("viewer: a pin dragged", "ViewerBenchmark.drag", "", 16),
                 Wanted.time("viewer: a field edited", "ViewerBenchmark.edit", "", 16),
+                Wanted.time(
+                        "viewer: a field edited, all checks that need no time",
+                        "ViewerBenchmark.verdictAtRest",
+                        "",
+                        100),
                 Wanted.time("viewer: our own work in a frame", "ViewerBenchmark.frame", "", 8),
                 Wanted.rate("search: candidates, two threads", "PlacementBenchmark.engineOnTwoThreads", 1e6),
                 Wanted.rate("the same, one thread", "PlacementBenchmark.engine", Double.NaN),

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Level;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
@@ -17,6 +18,9 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import tipwright.analysis.CannotComputeException;
+import tipwright.check.Early;
+import tipwright.check.StagedCheck;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.MeshCut;
 import tipwright.geometry.Shading;
@@ -71,6 +75,30 @@ public class ViewerBenchmark {
     public List<String> edit() {
         step++;
         return typed.write("slurry.fill", 50 + step % 30 + " %");
+    }
+
+    /** The checks of the edit before, ended, so that the next one starts from rest. */
+    @State(Scope.Benchmark)
+    public static class Rest {
+        private @Nullable StagedCheck begun;
+
+        @Setup(Level.Invocation)
+        public void end() throws CannotComputeException {
+            if (begun != null) {
+                begun.inTime();
+                begun = null;
+            }
+        }
+    }
+
+    /** From a fill that is typed to what every check finds that needs no time, over all fills: all that the window does but drawing. */
+    @Benchmark
+    public Early verdictAtRest(Rest rest) throws CannotComputeException {
+        step++;
+        typed.write("slurry.fill", 50 + step % 30 + " %");
+        StagedCheck check = StagedCheck.of(typed.solved().analysis());
+        rest.begun = check;
+        return check.atRest();
     }
 
     /** From a time to the mesh of the liquid. */

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -20,6 +21,8 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.drive.TiltRange;
+import tipwright.outline.MachinePart;
+import tipwright.outline.MachineParts;
 import tipwright.quantity.UnitSystem;
 
 /**
@@ -101,6 +104,7 @@ public class RegressionTest {
                     "" + f.verdict(),
                     f.note().metric(),
                     worked(result, f)));
+            all.add(words(result, f));
         }
         for (Clearance.Gap g : Clearance.of(result.analysis())) {
             all.add("gap | " + g.moving() + " | " + g.other() + " | " + g.rest() + " | " + g.gap() + " | " + AT
@@ -119,16 +123,36 @@ public class RegressionTest {
         return all;
     }
 
+    /** What a check says of a finding, what would mend it, and which parts it is about. */
+    private static String words(Result result, Finding finding) {
+        Check check = owner(finding);
+        List<MachinePart> parts = MachineParts.of(result.analysis());
+        return String.join(
+                " | ",
+                "words",
+                check.says(finding).metric(),
+                check.says(finding).show(UnitSystem.US),
+                check.fix(finding, result.analysis().design().limits()).metric(),
+                check.takes(finding).metric(),
+                check.trouble(finding),
+                check.shortly(finding),
+                check.part(finding),
+                check.concerned(result.analysis(), finding).among(parts).stream()
+                        .map(MachinePart::name)
+                        .collect(Collectors.joining(", ")));
+    }
+
+    private static Check owner(Finding finding) {
+        return Checks.all().stream()
+                .filter(check -> finding.id().equals(check.id()) || finding.id().startsWith(check.id() + "/"))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(finding.id()));
+    }
+
     private static String worked(Result result, Finding finding) {
-        if (finding.verdict() == Verdict.NOT_CHECKED) {
-            return "";
-        }
-        for (Check check : Checks.all()) {
-            if (finding.id().equals(check.id()) || finding.id().startsWith(check.id() + "/")) {
-                return check.worked(result.analysis(), finding, UnitSystem.METRIC);
-            }
-        }
-        throw new AssertionError(finding.id());
+        return finding.verdict() == Verdict.NOT_CHECKED
+                ? ""
+                : owner(finding).worked(result.analysis(), finding, UnitSystem.METRIC);
     }
 
     /** Words alike, numbers within a billionth. */
