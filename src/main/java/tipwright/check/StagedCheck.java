@@ -95,8 +95,8 @@ public final class StagedCheck {
     }
 
     /**
-     * What the second thread does: what no other can help with as early as possible, where it is asked for, so the dump in time first
-     * and then how full it may be.
+     * What the second thread does. Where all is asked for, what no other can help with comes as early as possible: the dump in time, then
+     * how full it may be. Else it does nothing that may not be asked for but the dump in time.
      */
     private void help() {
         if (ahead) {
@@ -106,9 +106,10 @@ public final class StagedCheck {
         fills.help();
         if (ahead) {
             howFull();
+            moving.help();
+        } else {
+            timing.run();
         }
-        timing.run();
-        moving.help();
     }
 
     private void howFull() {
@@ -151,6 +152,9 @@ public final class StagedCheck {
     List<Finding> findings() throws CannotComputeException {
         FillSweep fillings = nearer();
         timing.run();
+        if (!ahead) {
+            SideThreads.start("check", moving::help);
+        }
         return converged(() -> {
             List<Finding> found = moving.findings();
             remember(found, fillings.worst(Conditions.inTheWind(analysis, found)));
