@@ -24,7 +24,7 @@ final class ArrowPart {
     private static final double POUND_FORCE = 4.4482216152605;
 
     /** m. */
-    static final double FOOT = 0.3048;
+    private static final double FOOT = 0.3048;
 
     private final double scale;
     private final double thick;
@@ -61,6 +61,11 @@ final class ArrowPart {
         double ten = Math.pow(10, Math.floor(Math.log10(most / unit)));
         double told = most / unit / ten;
         return unit * ten * (told >= 5 ? 5 : told >= 2 ? 2 : 1);
+    }
+
+    /** Of that force for a metre of arrow, N, what is told: for a metre or for a foot, N. */
+    static double told(double perMetre, UnitSystem units) {
+        return perMetre * (units == UnitSystem.US ? FOOT : 1);
     }
 
     private MeshView arrow(javafx.scene.paint.Color colour) {

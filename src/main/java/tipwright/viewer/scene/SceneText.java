@@ -52,7 +52,7 @@ public final class SceneText extends Pane {
     private static final double WIDE = 52;
     /** The same for what the picture shows that the file does not give. */
     private static final double BROAD = 90;
-    /** Share of the width of a picture that a line of the legend may take. */
+    /** Share of the width of a picture that a line of the legend may take, or it runs into the machine or the metre bar. */
     private static final double ONE_LINE = 0.38;
 
     private Theme theme = Theme.DARK;
@@ -266,7 +266,6 @@ public final class SceneText extends Pane {
     /** Puts the legend in, every line on a plate of its own; returns the room that it takes. */
     private Rectangle legend(
             List<Node> into, MachineScene machine, MachineState now, double size, double width, double height) {
-        // a line may not run into the machine
         boolean broad = (em == 0 && wide) || width > BROAD * size;
         double row = 1.5 * size;
         double small = SMALL * size;
@@ -275,9 +274,8 @@ public final class SceneText extends Pane {
         double[] y = {0};
         Fill fill = now.fill();
         boolean cake = fill != null && fill.stuff() == Fill.Stuff.CAKE;
-        boolean us = units == UnitSystem.US;
-        double perUnit = machine.newtonsPerMetre() * (us ? ArrowPart.FOOT : 1);
-        String drawn = show(perUnit, Kind.FORCE) + " for each " + (us ? "foot" : "metre") + " of arrow";
+        String drawn = show(ArrowPart.told(machine.newtonsPerMetre(), units), Kind.FORCE)
+                + (units == UnitSystem.US ? " for each foot of arrow" : " for each metre of arrow");
         rows.add(() -> swatch(
                 all,
                 fill == null ? null : cake ? theme.cakeSurface() : theme.liquidSurface(),
@@ -295,14 +293,9 @@ public final class SceneText extends Pane {
         MachineScene.Sketch sketch = machine.sketch();
         if (!sketch.words().isEmpty()) {
             String what = String.join(", ", sketch.words());
-            String line = what + ": " + MADE_UP;
-            // the metre bar lies in the middle below
-            boolean fits = broad
-                    && text(line, small, theme.ink(), FontWeight.NORMAL)
-                                    .getLayoutBounds()
-                                    .getWidth()
-                            < ONE_LINE * width;
-            String words = fits ? line : wide ? MADE_UP + ":" : MADE_UP;
+            Text line = text(what + ": " + MADE_UP, small, theme.ink(), FontWeight.NORMAL);
+            boolean fits = broad && line.getLayoutBounds().getWidth() < ONE_LINE * width;
+            String words = fits ? line.getText() : wide ? MADE_UP + ":" : MADE_UP;
             rows.add(() -> swatch(all, theme.cradle(), words, y[0], small));
             if (wide && !fits) {
                 rows.add(() -> beside(all, what, y[0], small));
