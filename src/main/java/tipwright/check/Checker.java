@@ -94,13 +94,7 @@ public final class Checker {
             if (e.getCause() instanceof CannotComputeException cannot) {
                 throw cannot;
             }
-            if (e.getCause() instanceof Error error) {
-                throw error;
-            }
-            if (e.getCause() instanceof RuntimeException fault) {
-                throw fault;
-            }
-            throw new IllegalStateException(e.getCause());
+            throw SharedTasks.fault(e);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new CannotComputeException(design.name() + ": the check was interrupted", e);

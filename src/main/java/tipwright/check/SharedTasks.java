@@ -46,6 +46,16 @@ final class SharedTasks<T> {
         return found(parts.get(index));
     }
 
+    /** What a piece of work has thrown, to be thrown again; an error is thrown at once. */
+    static RuntimeException fault(ExecutionException thrown) {
+        if (thrown.getCause() instanceof Error error) {
+            throw error;
+        }
+        return thrown.getCause() instanceof RuntimeException fault
+                ? fault
+                : new IllegalStateException(thrown.getCause());
+    }
+
     /** The same of work that may find that something cannot be computed. */
     static <T> T answer(FutureTask<T> work) throws CannotComputeException {
         try {
@@ -69,13 +79,7 @@ final class SharedTasks<T> {
                     // the other thread is in the middle of this piece and will be done with it soon
                     interrupted = true;
                 } catch (ExecutionException e) {
-                    if (e.getCause() instanceof Error error) {
-                        throw error;
-                    }
-                    if (e.getCause() instanceof RuntimeException fault) {
-                        throw fault;
-                    }
-                    throw new IllegalStateException(e.getCause());
+                    throw fault(e);
                 }
             }
         } finally {
