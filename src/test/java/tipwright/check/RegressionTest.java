@@ -8,7 +8,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -71,39 +73,57 @@ public class RegressionTest {
         if (Boolean.getBoolean("test.write.regression")) {
             Files.write(kept, now);
         }
-        List<String> before = Files.readAllLines(kept);
+        assertSame(kept.toString(), Files.readAllLines(kept), now);
+    }
+
+    /** Fails where a line is not what it was, but for rounding. */
+    static void assertSame(String what, List<String> before, List<String> now) {
         for (int i = 0; i < Math.min(now.size(), before.size()); i++) {
             assertThat(same(before.get(i), now.get(i)))
-                    .as("%s line %s%nwas %s%nis  %s", kept, i + 1, before.get(i), now.get(i))
+                    .as("%s line %s%nwas %s%nis  %s", what, i + 1, before.get(i), now.get(i))
                     .isTrue();
         }
-        assertThat(now).hasSameSizeAs(before);
+        assertThat(now).as(what).hasSameSizeAs(before);
+    }
+
+    /** The design that a change is of. */
+    static String designOf(String change) {
+        return change.substring(0, change.indexOf(" | "));
+    }
+
+    /** The file of a design of this test. */
+    static Path file(String design) throws IOException {
+        return Path.of(designs().stream()
+                .filter(name -> name.endsWith("/" + design + ".yaml"))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(design)));
+    }
+
+    /** What is found in a design as it is filled, by the ids: a line of numbers and one of words each. */
+    static Map<String, List<String>> findings(Design design) throws CannotComputeException {
+        Result result = Checker.asFilled(coarse(design, 12));
+        Map<String, List<String>> all = new LinkedHashMap<>();
+        for (Finding f : result.findings()) {
+            all.put(f.id(), List.of(line(result, f), words(result, f), "" + f.verdict()));
+        }
+        return all;
     }
 
     /** Tilts of 5 degrees at least, to be quick. */
     public static Design coarse(Design design) {
+        return coarse(design, 5);
+    }
+
+    private static Design coarse(Design design, double degrees) {
         TiltRange t = design.tilt();
-        return design.withTilt(new TiltRange(t.from(), t.to(), Math.max(t.step(), Math.toRadians(5))));
+        return design.withTilt(new TiltRange(t.from(), t.to(), Math.max(t.step(), Math.toRadians(degrees))));
     }
 
     private static List<String> lines(Design design) throws CannotComputeException {
         Result result = Checker.check(design);
         List<String> all = new ArrayList<>();
         for (Finding f : result.findings()) {
-            all.add(String.join(
-                    " | ",
-                    f.id(),
-                    f.title(),
-                    "" + f.demand(),
-                    "" + f.capacity(),
-                    "" + f.factor(),
-                    "" + f.kind(),
-                    "" + f.utilisation(),
-                    AT + f.tilt(),
-                    "" + f.loadCase(),
-                    "" + f.verdict(),
-                    f.note().metric(),
-                    worked(result, f)));
+            all.add(line(result, f));
             all.add(words(result, f));
         }
         for (Clearance.Gap g : Clearance.of(result.analysis())) {
@@ -121,6 +141,24 @@ public class RegressionTest {
                                 + full.level() + " | " + full.densityWhenFull() + " | " + full.limit());
         all.add("verdict | " + result.verdict());
         return all;
+    }
+
+    /** What is found, its working and its note. */
+    private static String line(Result result, Finding f) {
+        return String.join(
+                " | ",
+                f.id(),
+                f.title(),
+                "" + f.demand(),
+                "" + f.capacity(),
+                "" + f.factor(),
+                "" + f.kind(),
+                "" + f.utilisation(),
+                AT + f.tilt(),
+                "" + f.loadCase(),
+                "" + f.verdict(),
+                f.note().metric(),
+                worked(result, f));
     }
 
     /** What a check says of a finding, what would mend it, and which parts it is about. */
@@ -156,7 +194,7 @@ public class RegressionTest {
     }
 
     /** Words alike, numbers within a billionth. */
-    private static boolean same(String before, String now) {
+    static boolean same(String before, String now) {
         String[] was = before.split(" \\| ", -1);
         String[] is = now.split(" \\| ", -1);
         boolean timed = TIMED.contains(was[0].split("/", 2)[0]);
