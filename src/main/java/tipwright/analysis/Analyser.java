@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
+import tipwright.design.key.Copy;
 import tipwright.geometry.NotConvergedException;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
@@ -23,6 +24,9 @@ import tipwright.load.Vessel;
 
 /** Computes a design over its whole tilt range. */
 public final class Analyser {
+    /** What of a design may change while the loads of its tank stay. */
+    private static final List<String> MOVED = List.of("pivot", "drive", "assists", "links", "fastenings", "frame");
+
     private Analyser() {}
 
     /**
@@ -109,12 +113,7 @@ public final class Analyser {
      */
     public static Analysis again(Design design, Analysis before) throws CannotComputeException {
         Design old = before.design();
-        boolean same = design.withPivot(old.pivot())
-                .withDrive(old.drive())
-                .withLinks(old.assists(), old.links())
-                .withFastenings(old.fastenings())
-                .withFrame(old.frame())
-                .equals(old);
+        boolean same = Copy.alikeBut(old, design, MOVED);
         return analyse(design, TiltGrid.of(design), true, tilts -> {
             LoadTable had = same ? loads(before, tilts) : null;
             return had == null ? LoadTable.of(design, tilts, before.vessel().in(design)) : had.about(design);

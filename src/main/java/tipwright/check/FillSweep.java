@@ -2,7 +2,6 @@
 package tipwright.check;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -95,7 +94,7 @@ final class FillSweep {
     static @Nullable Finding failure(List<Finding> findings) {
         return findings.stream()
                 .filter(f -> f.verdict() == Verdict.FAIL)
-                .max(Comparator.comparingDouble(Finding::utilisation))
+                .max((a, b) -> Double.compare(a.utilisation(), b.utilisation()))
                 .orElse(null);
     }
 

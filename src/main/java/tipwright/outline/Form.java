@@ -165,10 +165,13 @@ public interface Form {
     }
 
     /** Convex pieces that are joined. */
-    record Pieces(List<Mesh> pieces) implements Form {
+    final class Pieces implements Form {
+        private final List<Mesh> pieces;
+        private final Map<View, Geometry> made = new ConcurrentHashMap<>();
+
         /** Copies the list. */
-        public Pieces {
-            pieces = List.copyOf(pieces);
+        public Pieces(List<Mesh> pieces) {
+            this.pieces = List.copyOf(pieces);
         }
 
         @Override
@@ -184,7 +187,7 @@ public interface Form {
 
         @Override
         public Geometry within(ZRange range) {
-            return area(Vec3::xy);
+            return made.computeIfAbsent(View.SIDE, side -> area(Vec3::xy));
         }
 
         private Geometry area(Function<Vec3, Vec2> place) {

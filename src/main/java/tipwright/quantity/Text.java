@@ -67,7 +67,9 @@ public record Text(List<Piece> pieces) {
     public record Rounded(double si, Kind kind, String unit, int decimals) implements Piece {
         @Override
         public String show(UnitSystem units) {
-            boolean alike = Quantities.unit(kind, UnitSystem.METRIC).equals(Quantities.unit(kind, UnitSystem.US));
+            boolean alike = Quantities.unit(kind, UnitSystem.METRIC)
+                    .name()
+                    .equals(Quantities.unit(kind, UnitSystem.US).name());
             if (units == UnitSystem.METRIC || alike) {
                 return fixed(Quantities.unit(kind, unit).fromSi(si), decimals) + " " + unit;
             }

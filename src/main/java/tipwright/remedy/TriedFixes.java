@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.remedy;
 
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +22,9 @@ public record TriedFixes(List<TriedFix> all, boolean looked, boolean complete) {
 
     /** Copies the list, least change first. */
     public TriedFixes {
-        all = all.stream().sorted(Comparator.comparingDouble(TriedFix::change)).toList();
+        all = all.stream()
+                .sorted((a, b) -> Double.compare(a.change(), b.change()))
+                .toList();
     }
 
     /**
@@ -34,10 +35,14 @@ public record TriedFixes(List<TriedFix> all, boolean looked, boolean complete) {
         Map<String, TriedFix> byKind = new LinkedHashMap<>();
         all.stream()
                 .filter(f -> f.fixes().contains(finding.id()))
-                .sorted(Comparator.comparing((TriedFix f) -> f.close().contains(finding.id()))
-                        .thenComparing(f -> !f.everything()))
+                .sorted((a, b) -> Integer.compare(last(a, finding), last(b, finding)))
                 .forEach(f -> byKind.putIfAbsent(f.kind(), f));
         return List.copyOf(byKind.values());
+    }
+
+    /** 0 for a fix of everything that leaves the finding well clear, up to 3. */
+    private static int last(TriedFix fix, Finding finding) {
+        return (fix.close().contains(finding.id()) ? 2 : 0) + (fix.everything() ? 0 : 1);
     }
 
     /** These and others. */

@@ -2,13 +2,11 @@
 package tipwright.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CaseResult;
 import tipwright.check.HowFull;
-import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.tank.CaseName;
@@ -159,7 +157,7 @@ public final class Comparison {
     private static String fullest(Checked c) {
         return c.result().findings().stream()
                 .filter(f -> f.verdict() != Verdict.NOT_CHECKED && !Double.isNaN(f.utilisation()))
-                .max(Comparator.comparingDouble(Finding::utilisation))
+                .max((a, b) -> Double.compare(a.utilisation(), b.utilisation()))
                 .map(f -> (f.utilisation() > 9.99 ? ">999" : Long.toString(Math.round(100 * f.utilisation()))) + " % "
                         + Prose.safe(f.title()))
                 .orElse("-");

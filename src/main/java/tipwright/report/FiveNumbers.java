@@ -2,7 +2,6 @@
 package tipwright.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -155,7 +154,7 @@ public final class FiveNumbers {
                         .map(c -> c.ratesBearing(worst.bearing(), f))
                         .orElse(false))
                 .filter(f -> f.verdict() != Verdict.NOT_CHECKED)
-                .max(Comparator.comparingDouble(Finding::utilisation))
+                .max((a, b) -> Double.compare(a.utilisation(), b.utilisation()))
                 .orElse(null);
         Scale force = Scale.force(style.units());
         String load = force.show(worst.peak().value());

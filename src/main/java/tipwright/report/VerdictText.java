@@ -26,9 +26,10 @@ public final class VerdictText {
     private static final String STILL_IN = ", load still in it";
 
     /** The worst first. */
-    static final Comparator<Told> WORST_FIRST = Comparator.comparing((Told t) -> t.finding.verdict())
-            .thenComparingDouble(t -> t.finding.utilisation())
-            .reversed();
+    static final Comparator<Told> WORST_FIRST = (a, b) -> {
+        int verdicts = b.finding.verdict().compareTo(a.finding.verdict());
+        return verdicts != 0 ? verdicts : Double.compare(b.finding.utilisation(), a.finding.utilisation());
+    };
 
     private final List<String> skipped;
     private final Tank tank;

@@ -2,7 +2,6 @@
 package tipwright.time;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.hipparchus.ode.events.Action;
@@ -209,7 +208,7 @@ final class Run {
         double rest = Double.isFinite(machine.duty()) ? onTime / machine.duty() : 0;
         double perHour = complete ? 3600 / Math.max(total, rest) : 0;
         double energy = machine.powerKnown() ? end.y()[Leg.ENERGY] : Double.NaN;
-        happenings.sort(Comparator.comparingDouble(DumpEvent::time));
+        happenings.sort((a, b) -> Double.compare(a.time(), b.time()));
         return new Cycle(
                 script.load(),
                 raise,

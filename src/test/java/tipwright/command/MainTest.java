@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The program as a process of its own. */
 class MainTest {
@@ -38,10 +40,12 @@ class MainTest {
     }
 
     /** What a record brings of its own to be compared by is set up by the first that asks, which takes a hundredth of a whole check. */
-    @Test
-    void noCheckAsksForARecordsOwnComparison(@TempDir Path folder) throws IOException, InterruptedException {
+    @ParameterizedTest
+    @ValueSource(strings = {"silt-trailer", "twin-rams", "lime-barrel", "grit-hopper", "stage-tub", "wash-tub"})
+    void noCheckAsksForARecordsOwnComparison(String design, @TempDir Path folder)
+            throws IOException, InterruptedException {
         Path classes = folder.resolve("classes.txt");
-        List<String> line = new ArrayList<>(Processes.program("check", "silt-trailer"));
+        List<String> line = new ArrayList<>(Processes.program("check", design));
         line.add(1, "-Xlog:class+load:file=" + classes);
         assertThat(Processes.run(line, folder, Map.of(), null).code()).isZero();
         assertThat(Files.readString(classes))

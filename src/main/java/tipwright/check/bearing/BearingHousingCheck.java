@@ -2,7 +2,6 @@
 package tipwright.check.bearing;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -154,7 +153,7 @@ public final class BearingHousingCheck implements Check {
         }
         Vec2 base = analysis.design().pivot().bearings().get(i).base().unit();
         List<HousingStrength> figures = insert.housing().stream()
-                .sorted(Comparator.comparingDouble(HousingStrength::angle))
+                .sorted((a, b) -> Double.compare(a.angle(), b.angle()))
                 .toList();
         Findings.Rule rule = (row, b) ->
                 usage(b.bearings().get(i).xy(), base, figures, analysis.design().factors());

@@ -33,6 +33,7 @@ public final class Clearance {
     private final Motions motions;
     private final List<SwingingDoors.Swing> doors;
     private final IdentityHashMap<MachinePart, Motions.Path> swings = new IdentityHashMap<>();
+    private final IdentityHashMap<Geometry, IdentityHashMap<Vec2, Geometry>> cut = new IdentityHashMap<>();
     private final double wanted;
     private final double pinZone;
     private final List<Vec2> ways = List.of(new Vec2(0, -1), new Vec2(0, 1), new Vec2(-1, 0), new Vec2(1, 0));
@@ -107,8 +108,8 @@ public final class Clearance {
         Geometry first = a.form().within(common);
         Geometry second = b.form().within(common);
         for (Vec2 pin : shared(a, b)) {
-            first = OutlineGeometry.without(first, a.own(pin), pinZone);
-            second = OutlineGeometry.without(second, b.own(pin), pinZone);
+            first = without(first, a, pin);
+            second = without(second, b, pin);
         }
         if (first.isEmpty() || second.isEmpty()) {
             return null;
@@ -120,6 +121,12 @@ public final class Clearance {
         boolean tight = !rest && found.gap() < wanted;
         List<Move> moves = tight && !b.kind().moves() && b.kind() != PartKind.GROUND ? moves(search) : List.of();
         return new Gap(a.name(), b.name(), rest, found.gap(), motions.tilt(found.pose()), moves);
+    }
+
+    /** What is left of a part around a pin, made once: a tank is held against every member of the frame. */
+    private Geometry without(Geometry area, MachinePart part, Vec2 pin) {
+        return cut.computeIfAbsent(area, a -> new IdentityHashMap<>())
+                .computeIfAbsent(pin, p -> OutlineGeometry.without(area, part.own(p), pinZone));
     }
 
     private Motions.Path path(MachinePart part) {

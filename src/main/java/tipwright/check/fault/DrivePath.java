@@ -105,7 +105,7 @@ final class DrivePath {
         double force = balance == null ? 0 : balance.force();
         List<String> others = new ArrayList<>();
         for (Finding f : told) {
-            if (f.verdict() == Verdict.FAIL && !f.equals(worst)) {
+            if (f.verdict() == Verdict.FAIL && !f.id().equals(worst.id())) {
                 others.add(f.title());
             }
         }

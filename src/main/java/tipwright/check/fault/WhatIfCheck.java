@@ -136,7 +136,7 @@ public final class WhatIfCheck implements Check {
             return Text.join("; ", List.of(finding.allowed("it sinks at"), finding.note()));
         }
         Text numbers = finding.byWords();
-        Text note = numbers.equals(finding.note()) ? Text.NONE : finding.note();
+        Text note = numbers.metric().equals(finding.note().metric()) ? Text.NONE : finding.note();
         String what = Titles.what(finding.title());
         return Text.join(
                 "; ", List.of(Text.words(what.isEmpty() ? "" : what + ": ").plus(numbers), note));

@@ -41,18 +41,18 @@ final class WhatIfHelper {
 
     static List<Finding> find(Findings make, Analysis analysis, List<Check> rules) {
         Design design = analysis.design();
-        List<Assist> springs = design.assists().stream()
-                .filter(a -> !(a instanceof Counterweight))
-                .toList();
-        if (springs.isEmpty()) {
+        List<Assist> springs = design.assists();
+        if (springs.stream().allMatch(a -> a instanceof Counterweight)) {
             return List.of();
         }
         WhatIfHelper helper = new WhatIfHelper(make, analysis, rules);
         List<Finding> all = new ArrayList<>();
-        for (Assist lost : springs) {
-            List<Assist> left =
-                    design.assists().stream().filter(a -> !a.equals(lost)).toList();
-            all.add(helper.anew(lost.name() + " breaks", left));
+        for (int i = 0; i < springs.size(); i++) {
+            if (!(springs.get(i) instanceof Counterweight)) {
+                List<Assist> left = new ArrayList<>(springs);
+                Assist lost = left.remove(i);
+                all.add(helper.anew(lost.name() + " breaks", left));
+            }
         }
         if (springs.stream().anyMatch(a -> a instanceof GasSpring)) {
             List<Assist> weak =

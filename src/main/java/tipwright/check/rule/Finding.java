@@ -162,7 +162,9 @@ public record Finding(
         int most = 2;
         while (most < MOST_DECIMALS
                 && Math.abs(number - beside) > 1e-9 * Math.abs(number)
-                && Text.number(number, most).equals(Text.number(beside, most))) {
+                && Text.number(number, most)
+                        .metric()
+                        .equals(Text.number(beside, most).metric())) {
             most++;
         }
         return decimals(number, most);

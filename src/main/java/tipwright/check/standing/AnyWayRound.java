@@ -2,7 +2,6 @@
 package tipwright.check.standing;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -70,7 +69,7 @@ final class AnyWayRound {
         List<Stand> anew = all.stream()
                 .filter(s -> !(s.share() < FAR * worst))
                 .map(round::anew)
-                .sorted(Comparator.comparingDouble(Stand::share).reversed())
+                .sorted((a, b) -> Double.compare(b.share(), a.share()))
                 .toList();
         double near = NEAR * anew.get(0).share();
         anew.stream().filter(s -> !(s.share() < near)).forEach(round::look);

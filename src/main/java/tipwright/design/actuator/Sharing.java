@@ -44,18 +44,14 @@ public final class Sharing {
         return most;
     }
 
-    /** Whether they are cylinders that are not alike. */
+    /** Whether all are cylinders. */
     private static boolean byArea(List<PlacedActuator> all) {
-        Actuator first = all.get(0).actuator();
-        boolean alike = true;
-        for (int i = 0; i < all.size(); i++) {
-            Actuator a = all.get(i).actuator();
-            if (!(a instanceof Cylinder)) {
+        for (PlacedActuator placed : all) {
+            if (!(placed.actuator() instanceof Cylinder)) {
                 return false;
             }
-            alike &= a == first || a.equals(first);
         }
-        return !alike;
+        return true;
     }
 
     /** Place along z at which the force of all acts, m. */

@@ -78,17 +78,18 @@ final class NamedPlaces {
 
     /** Each after those that it is measured from; null with a problem noted. */
     private @Nullable List<PointSpec> ordered(Map<String, PointSpec> specs) {
-        Set<PointSpec> order = new LinkedHashSet<>();
+        Map<String, PointSpec> order = new LinkedHashMap<>();
         for (PointSpec spec : specs.values()) {
             if (!visit(spec, specs, order, new LinkedHashSet<>())) {
                 return null;
             }
         }
-        return new ArrayList<>(order);
+        return new ArrayList<>(order.values());
     }
 
-    private boolean visit(PointSpec spec, Map<String, PointSpec> specs, Set<PointSpec> order, Set<String> open) {
-        if (order.contains(spec)) {
+    private boolean visit(
+            PointSpec spec, Map<String, PointSpec> specs, Map<String, PointSpec> order, Set<String> open) {
+        if (order.containsKey(spec.name())) {
             return true;
         }
         open.add(spec.name());
@@ -114,7 +115,7 @@ final class NamedPlaces {
             }
         }
         open.remove(spec.name());
-        order.add(spec);
+        order.put(spec.name(), spec);
         return true;
     }
 

@@ -4,10 +4,9 @@ package tipwright.design.file;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** Collects what is wrong while one design is read. */
 final class Problems {
@@ -20,12 +19,14 @@ final class Problems {
 
     private static final int MOST_LINES = 8;
 
-    private final Set<Problem> all = new LinkedHashSet<>();
+    /** By all that is told of each, so that none is told twice. */
+    private final Map<String, Problem> all = new LinkedHashMap<>();
+
     private final Map<String, List<Problem>> alike = new HashMap<>();
 
     void add(Place place, String path, String message) {
         if (!full()) {
-            all.add(new Problem(place, path, message));
+            noted(new Problem(place, path, message));
         }
     }
 
@@ -36,9 +37,13 @@ final class Problems {
      */
     void addAlike(Place place, String path, String message, String sort) {
         Problem problem = new Problem(place, path, message);
-        if (!full() && all.add(problem) && !sort.isEmpty()) {
+        if (!full() && noted(problem) && !sort.isEmpty()) {
             alike.computeIfAbsent(sort, s -> new ArrayList<>()).add(problem);
         }
+    }
+
+    private boolean noted(Problem problem) {
+        return all.putIfAbsent(problem.text(), problem) == null;
     }
 
     /** Whether so many have been found that reading on helps nobody. */
@@ -52,8 +57,12 @@ final class Problems {
 
     /** In order of line and column, the files in the order in which they were met. */
     List<Problem> inOrder() {
-        List<String> files = all.stream().map(p -> p.place().file()).distinct().toList();
-        List<Problem> sorted = new ArrayList<>(all);
+        if (all.isEmpty()) {
+            return List.of();
+        }
+        List<String> files =
+                all.values().stream().map(p -> p.place().file()).distinct().toList();
+        List<Problem> sorted = new ArrayList<>(all.values());
         sorted.sort(
                 Comparator.comparingInt((Problem p) -> files.indexOf(p.place().file()))
                         .thenComparingInt(p -> p.place().line())

@@ -50,6 +50,21 @@ public final class Copy {
         return make(record, plan, values);
     }
 
+    /**
+     * Whether two records of one class are equal in every component but some.
+     *
+     * @throws IllegalArgumentException when the record has no component of one of the names
+     */
+    public static <R extends Record> boolean alikeBut(R a, R b, List<String> names) {
+        Plan plan = PLANS.get(a.getClass());
+        @Nullable Object[] first = plan.values(a);
+        @Nullable Object[] second = plan.values(b);
+        for (String name : names) {
+            second[plan.index(name)] = first[plan.index(name)];
+        }
+        return Arrays.equals(first, second);
+    }
+
     /** What a record has in a component. */
     public static @Nullable Object value(RecordComponent component, Object record) {
         try {

@@ -34,6 +34,22 @@ class CopyTest {
     }
 
     @Test
+    void tellsWhetherTwoAreAlikeButForWhatIsNamed() {
+        Anchor one = new Anchor("frame", new Vec2(1, 2));
+        assertThat(Copy.alikeBut(one, new Anchor("frame", new Vec2(1, 2)), List.of()))
+                .isTrue();
+        assertThat(Copy.alikeBut(one, new Anchor("tank", new Vec2(1, 2)), List.of()))
+                .isFalse();
+        assertThat(Copy.alikeBut(one, new Anchor("tank", new Vec2(1, 2)), List.of("body")))
+                .isTrue();
+        assertThat(Copy.alikeBut(one, new Anchor("tank", new Vec2(1, 3)), List.of("body")))
+                .isFalse();
+        assertThatThrownBy(() -> Copy.alikeBut(one, one, List.of("bodies")))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("bodies");
+    }
+
+    @Test
     void takesNull() {
         assertThat(Copy.with(FREE.pins().get(1), "at", null).at()).isNull();
     }
