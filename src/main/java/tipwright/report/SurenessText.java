@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.report;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -11,6 +14,7 @@ import tipwright.doubt.Sureness;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.Text;
+import tipwright.quantity.UnitLabel;
 import tipwright.quantity.UnitSystem;
 
 /** How sure the verdict is, in plain sentences. */
@@ -45,14 +49,14 @@ public final class SurenessText {
         if (Math.abs(1 - sure.used()) > SETTLED * sure.spread()) {
             return all;
         }
-        String now =
-                show(first.value(), first.kind(), units) + " +- " + show(COVERED * first.doubt(), first.kind(), units);
+        String now = show(first.value(), first.kind(), units) + " +- "
+                + doubt(COVERED * first.doubt(), first.kind(), units, RoundingMode.UP);
         if (Double.isNaN(sure.wanted())) {
             all.add("Measuring " + said(first.path()) + " (" + now + ") better is not enough by itself; give '"
                     + governing + "' more to spare.");
         } else if (sure.wanted() < first.doubt()) {
             all.add("Measure " + said(first.path()) + " first: now " + now + "; within +- "
-                    + show(COVERED * sure.wanted(), first.kind(), units)
+                    + doubt(COVERED * sure.wanted(), first.kind(), units, RoundingMode.DOWN)
                     + " of that it would pass in 98 of 100. " + how(first));
         }
         return all;
@@ -88,6 +92,14 @@ public final class SurenessText {
 
     private static String show(double si, Kind kind, UnitSystem units) {
         return Quantities.show(si, kind, units);
+    }
+
+    /** How much a value may be off, in the usual unit of its kind, with the two digits that mean something. */
+    private static String doubt(double si, Kind kind, UnitSystem units, RoundingMode way) {
+        UnitLabel unit = Quantities.unit(kind, units);
+        double factor = unit.toSi(1) - unit.toSi(0);
+        BigDecimal two = new BigDecimal(si / factor).round(new MathContext(2, way));
+        return two.stripTrailingZeros().toPlainString() + " " + unit.name();
     }
 
     private static String percent(double share) {
