@@ -2,6 +2,9 @@
 package tipwright.check.slurry;
 
 import java.util.List;
+import org.hipparchus.analysis.UnivariateFunction;
+import org.hipparchus.analysis.solvers.AllowedSolution;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.design.tank.Opening;
@@ -22,6 +25,13 @@ import tipwright.time.Rim;
  */
 public record Departure(Vec3 lip, double depth, double speed, double flow, List<Vec2> ways, boolean jet) {
     private static final double SLOWEST = 0.2;
+    private static final double LEVEL_CLOSE = 1e-9;
+    private static final int TRIES = 200;
+
+    /** How far over the lip a surface is looked for first, and at most, m. */
+    private static final double RISE = 0.05;
+
+    private static final double HIGHEST = 100;
 
     /** Copies the list. */
     public Departure {
@@ -57,6 +67,33 @@ public record Departure(Vec3 lip, double depth, double speed, double flow, List<
         double depth = over == null ? head : Math.min(over.depth(), head);
         List<Vec2> ways = ways(opening, out, design.site().up().xy(), lip, tilt);
         return new Departure(lip, depth, speed, flow, ways, false);
+    }
+
+    /**
+     * Level of the surface with which so much leaves through all openings together, along the direction against gravity, in the tank's
+     * axes, m.
+     *
+     * @param tilt rad
+     * @param flow m3/s
+     * @return NaN when nothing leaves or no opening is open
+     */
+    public static double level(Design design, double tilt, double flow) {
+        Vec3 up = design.site().up().tilted(-tilt);
+        List<Rim> rims = design.tank().openings().stream()
+                .map(Rim::new)
+                .filter(rim -> rim.open(tilt))
+                .toList();
+        UnivariateFunction spare =
+                level -> rims.stream().mapToDouble(rim -> rim.flow(up, level)).sum() - flow;
+        double low = -rims.stream().mapToDouble(rim -> rim.deepest(up, 0)).max().orElse(Double.NaN);
+        double high = low + RISE;
+        while (spare.value(high) < 0 && high - low < HIGHEST) {
+            high = low + 2 * (high - low);
+        }
+        return flow > 0 && spare.value(high) >= 0
+                ? new BracketingNthOrderBrentSolver(LEVEL_CLOSE, 5)
+                        .solve(TRIES, spare, low, high, AllowedSolution.ABOVE_SIDE)
+                : Double.NaN;
     }
 
     /**

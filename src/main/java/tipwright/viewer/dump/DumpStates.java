@@ -12,6 +12,7 @@ import tipwright.analysis.Extreme;
 import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
+import tipwright.check.slurry.Departure;
 import tipwright.design.Design;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec2;
@@ -19,7 +20,6 @@ import tipwright.geometry.Vec3;
 import tipwright.linkage.Skeleton;
 import tipwright.load.Contents;
 import tipwright.load.EmptyTank;
-import tipwright.load.Fill;
 
 /**
  * An analysed design as a function of tilt: the results at the steps, and between them the bodies on their way, the surface
@@ -143,7 +143,7 @@ public final class DumpStates {
                 forces(inside, tilt, 1, a.raise(), b.raise(), s),
                 forces(inside, tilt, -1, a.lower(), b.lower(), s),
                 Math.max(0, atFirst(result) - inside.volume()),
-                Pour.at(design(), tank, tilt, inside.fill(), level(inside, spot), spot.flow()));
+                Pour.at(design(), tank, tilt, inside.fill(), level(tilt, spot), spot.flow()));
     }
 
     /** What is in the tank before anything leaves, m3: of what drains all that is filled in. */
@@ -156,12 +156,9 @@ public final class DumpStates {
                         .orElse(0);
     }
 
-    /** Of the surface that drives what runs out, m: as timed, or as it lies. */
-    private static double level(Inside inside, Timeline.Spot spot) {
-        Fill fill = inside.fill();
-        return !Double.isNaN(spot.level())
-                ? spot.level()
-                : fill == null ? Double.NaN : fill.surface().level();
+    /** Of the surface that drives what runs out, m: as timed; else with which as much leaves as is shown to. */
+    private double level(double tilt, Timeline.Spot spot) {
+        return Double.isNaN(spot.level()) ? Departure.level(design(), tilt, spot.flow()) : spot.level();
     }
 
     private ShownForces forces(Inside inside, double tilt, int motion, Balance a, Balance b, double s) {

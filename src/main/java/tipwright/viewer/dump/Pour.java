@@ -2,6 +2,7 @@
 package tipwright.viewer.dump;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.BodyPosition;
@@ -45,9 +46,13 @@ public record Pour(Vec3 lip, Vec3 velocity, Vec3 gravity, double flow, double wi
             if (leaving != null) {
                 Vec2 way = leaving.ways().get(leaving.ways().size() - 1).times(leaving.speed());
                 double depth = Math.max(THINNEST, leaving.depth());
-                double width = Math.max(THINNEST, leaving.flow() / (leaving.speed() * depth));
+                double width = Math.min(wide(opening), leaving.flow() / (leaving.speed() * depth));
                 all.add(new Pour(
-                        tank.place(leaving.lip()), new Vec3(way.x(), way.y(), 0), gravity, leaving.flow(), width));
+                        tank.place(leaving.lip()),
+                        new Vec3(way.x(), way.y(), 0),
+                        gravity,
+                        leaving.flow(),
+                        Math.max(THINNEST, width)));
                 sum += leaving.flow();
             }
         }
@@ -55,6 +60,14 @@ public record Pour(Vec3 lip, Vec3 velocity, Vec3 gravity, double flow, double wi
         return all.stream()
                 .map(p -> new Pour(p.lip, p.velocity, p.gravity, share * p.flow, p.width))
                 .toList();
+    }
+
+    /** How wide an opening is across the way that its stream takes, m; of one that lies in the side view as wide as need be. */
+    private static double wide(Opening opening) {
+        DoubleSummaryStatistics across =
+                opening.rimPoints().stream().mapToDouble(Vec3::z).summaryStatistics();
+        double wide = across.getMax() - across.getMin();
+        return wide > THINNEST ? wide : Double.POSITIVE_INFINITY;
     }
 
     private static @Nullable Departure leaving(

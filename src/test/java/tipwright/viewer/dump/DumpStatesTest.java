@@ -4,12 +4,15 @@ package tipwright.viewer.dump;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
+import tipwright.analysis.Examples;
 import tipwright.analysis.Row;
 import tipwright.check.rule.Finding;
 import tipwright.check.slurry.StreamCheck;
@@ -161,5 +164,27 @@ class DumpStatesTest {
                 .get(0);
         // the check also looks at what leaves level where the opening points down, and at the top of the stream
         assertThat(least).isBetween(found.has() - 0.005, found.has() + 0.1);
+    }
+
+    /** Where nothing times the dump, the stream is as deep over its lip as the flow asks for: no wall of slurry from a surface at rest. */
+    @Test
+    void pourOfADumpThatNothingTimesIsAsDeepAsItsFlow() throws Exception {
+        String text = Files.readString(Path.of("src/test/resources/tipwright/check/regression/bare.yaml"));
+        DumpStates bare = new DumpStates(Analyser.analyse(Examples.read(text)));
+        Timeline timeline = Timeline.of(bare, "draining");
+        int shown = 0;
+        for (Timeline.Spot spot : timeline.spots()) {
+            assertThat(spot.level()).isNaN();
+            List<Pour> pours = bare.at("draining", spot).pours();
+            assertThat(pours.isEmpty()).isEqualTo(!(spot.flow() > 1e-6));
+            for (Pour pour : pours) {
+                // over a level edge 1 m wide the critical depth is (q2/g)^(1/3)
+                double critical = Math.cbrt(pour.flow() * pour.flow() / 9.80665);
+                assertThat(pour.depth()).isBetween(0.5 * critical, 1.5 * critical);
+                assertThat(pour.width()).isBetween(0.5, 1.0 + 1e-9);
+                shown++;
+            }
+        }
+        assertThat(shown).isGreaterThan(5);
     }
 }
