@@ -32,6 +32,11 @@ public final class SideView {
     private static final int FEW = 4;
     private static final double EDGE = 14;
 
+    /** Em of the note under the machine, and the most that one of its letters takes on average, mm. */
+    private static final double NOTE_HEIGHT = 3;
+
+    private static final double NOTE_LETTER = 0.55 * NOTE_HEIGHT;
+
     private final Design design;
     private final UnitSystem units;
     private final Map<String, Vec2> labels = new LinkedHashMap<>();
@@ -102,10 +107,16 @@ public final class SideView {
     private static Drawing of(Analysis analysis, UnitSystem units, double width, double height, boolean listed) {
         SideView view = new SideView(analysis, units, width, height);
         view.listed = listed && view.marking.spots().size() > FEW;
-        Vec2 a = view.at(view.low).minus(new Vec2(EDGE, EDGE));
-        Vec2 b = view.at(view.high).plus(new Vec2(EDGE, EDGE));
+        Vec2 low = view.at(view.low).minus(new Vec2(EDGE, EDGE));
+        Vec2 high = view.at(view.high).plus(new Vec2(EDGE, EDGE));
+        String note = view.note();
+        // a tall machine is narrower than what is written under it
+        double more = Math.max(0, note.length() * NOTE_LETTER + 4 - (high.x() - low.x())) / 2;
+        Vec2 a = low.minus(new Vec2(more, 0));
+        Vec2 b = high.plus(new Vec2(more, 0));
         view.board.keepLabelsOn(a, b);
         view.draw();
+        view.board.text(a.plus(new Vec2(2, 2)), NOTE_HEIGHT, -1, note, Ink.QUIET);
         return view.board.on(view.design.name() + ", side view 1:" + Quantities.number(view.scale), a, b);
     }
 
@@ -146,15 +157,13 @@ public final class SideView {
         marking.spots().forEach(this::pin);
         dimensions();
         labels.forEach((text, point) -> board.label(point, 2.8, text, Ink.TEXT));
-        board.text(
-                at(new Vec2(low.x(), low.y())).plus(new Vec2(-EDGE + 2, -EDGE + 2)),
-                3,
-                -1,
-                "scale 1:" + Quantities.number(scale) + ", dimensions in "
-                        + (units == UnitSystem.METRIC ? "mm" : "inches")
-                        + "; dashed: tipped to "
-                        + Math.round(Math.toDegrees(full.tilt())) + " deg; thin dashed: sketched",
-                Ink.QUIET);
+    }
+
+    private String note() {
+        return "scale 1:" + Quantities.number(scale) + ", dimensions in "
+                + (units == UnitSystem.METRIC ? "mm" : "inches")
+                + "; dashed: tipped to "
+                + Math.round(Math.toDegrees(full.tilt())) + " deg; thin dashed: sketched";
     }
 
     private void datum() {
