@@ -54,6 +54,8 @@ public final class SceneText extends Pane {
     private static final double BROAD = 90;
     /** Share of the width of a picture that a line of the legend may take, or it runs into the machine or the metre bar. */
     private static final double ONE_LINE = 0.38;
+    /** The same of its height; where the legend would take more, it tells only what the file does not give. */
+    private static final double LOW = 0.36;
 
     private Theme theme = Theme.DARK;
     private UnitSystem units = UnitSystem.METRIC;
@@ -301,6 +303,7 @@ public final class SceneText extends Pane {
                 rows.add(() -> beside(all, what, y[0], small));
             }
         }
+        rows.subList(0, row * rows.size() > LOW * height ? rows.size() - 1 : 0).clear();
         y[0] = height - MARGIN - row * rows.size();
         for (Runnable r : rows) {
             int first = all.size();
@@ -329,14 +332,12 @@ public final class SceneText extends Pane {
         Polygon head = new Polygon(
                 MARGIN + 0.9 * size, m - 0.4 * size, MARGIN + 1.6 * size, m, MARGIN + 0.9 * size, m + 0.4 * size);
         head.setFill(c);
-        all.add(shaft);
-        all.add(head);
+        all.addAll(List.of(shaft, head));
         beside(all, words, y, size);
     }
 
     private void dot(List<Node> all, Color c, String words, double y, double size) {
-        Circle circle = new Circle(MARGIN + 0.75 * size, y + 0.6 * size, 0.45 * size, c);
-        all.add(circle);
+        all.add(new Circle(MARGIN + 0.75 * size, y + 0.6 * size, 0.45 * size, c));
         beside(all, words, y, size);
     }
 
@@ -385,9 +386,7 @@ public final class SceneText extends Pane {
         lead.setStroke(colour);
         text.setX(x + size / 2);
         text.setY(y + 0.22 * size);
-        all.add(lead);
-        all.add(box);
-        all.add(text);
+        all.addAll(List.of(lead, box, text));
     }
 
     private static Text text(String words, double size, Color colour, FontWeight weight) {

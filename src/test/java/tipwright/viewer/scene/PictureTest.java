@@ -130,6 +130,29 @@ class PictureTest {
                 .get();
     }
 
+    /** In a small picture the legend would cover the machine: what is left of it is what nobody may take for given. */
+    @Test
+    void legendOfASmallPictureTellsOnlyWhatIsMadeUp() throws Exception {
+        WaitForAsyncUtils.asyncFx(() -> {
+                    for (int height : List.of(240, 720)) {
+                        StillCamera shooter = new StillCamera(
+                                Trial.shipped("silt-trailer"),
+                                "empty",
+                                Theme.LIGHT,
+                                UnitSystem.METRIC,
+                                Camera.Place.CORNER,
+                                height * 4 / 3,
+                                height);
+                        shooter.shoot(0);
+                        String told = madeUp(shooter.picture());
+                        assertThat(told.contains("centre of mass")).isEqualTo(height == 720);
+                        assertThat(told.contains("actuator on tank")).isEqualTo(height == 720);
+                    }
+                    return null;
+                })
+                .get();
+    }
+
     /** What the legend tells as made up, in one line or in two. */
     private static String madeUp(Picture picture) {
         List<String> all = picture.lettering().lookupAll("Text").stream()
