@@ -63,6 +63,43 @@ class SteelBehindTankTest {
         assertThat(weld(ROUND, square(x, y, z)).demand()).isCloseTo(past / 1000, within(1e-9));
     }
 
+    private static boolean untold(String fastening, String joint) throws CannotComputeException {
+        return SteelBehindCheck.untold(
+                Analyser.analyse(
+                        Examples.read(BOX + "fastenings:\n  - {joint: tank-pin, on: tank, " + fastening + "}\n")),
+                joint);
+    }
+
+    /** Who moves a bracket asks whether there is steel behind: of that bracket, by weld, seat or bolts; not of what passes or fails. */
+    @Test
+    void tellsOfWhichBracketItCannotTell() throws CannotComputeException {
+        String off = "weld: {leg: 6 mm, " + square(-400, 450, 0) + "}";
+        String on = "weld: {leg: 6 mm, " + square(-400, 496, 0) + "}";
+        String past = "weld: {leg: 6 mm, " + square(-474, 496, 0) + "}";
+        String bolts =
+                "bolts: {at: [-400 mm, 450 mm, 0 mm], positions: [[-20 mm, 0 mm], [20 mm, 0 mm]], diameter: 12 mm}";
+        assertThat(untold(off, "tank-pin")).isTrue();
+        assertThat(untold(off, "frame-pin")).isFalse();
+        assertThat(untold(on, "tank-pin")).isFalse();
+        assertThat(untold(past, "tank-pin")).isFalse();
+        assertThat(untold(bolts, "tank-pin")).isTrue();
+        assertThat(untold(bolts, "frame-pin")).isFalse();
+        String seat = "seat: {at: [-400 mm, 300 mm, 0 mm], along: 100 mm, around: 80 mm}";
+        assertThat(found(BOX, seat)).allMatch(f -> f.verdict() == Verdict.NOT_CHECKED);
+        assertThat(untold(seat, "tank-pin")).isTrue();
+        assertThat(untold(seat, "frame-pin")).isFalse();
+    }
+
+    /** What fails says by how much; what passes or cannot be told leaves that to the figures. */
+    @Test
+    void saysByHowMuchItReachesPast() {
+        SteelBehindCheck check = new SteelBehindCheck();
+        assertThat(check.says(weld(BOX, square(-474, 496, 0))).metric())
+                .contains("weld reaches past the steel by 10 mm");
+        assertThat(check.says(weld(BOX, square(-400, 496, 0))).metric()).doesNotContain("reaches past");
+        assertThat(check.says(weld(BOX, square(-400, 450, 0))).metric()).doesNotContain("reaches past");
+    }
+
     @Test
     void whatLiesOnNoWallCannotBeTold() {
         for (String tank : List.of(BOX, PRISM, ROUND)) {
