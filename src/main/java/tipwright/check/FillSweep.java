@@ -94,7 +94,7 @@ final class FillSweep {
     static @Nullable Finding failure(List<Finding> findings) {
         return findings.stream()
                 .filter(f -> f.verdict() == Verdict.FAIL)
-                .max((a, b) -> Double.compare(a.utilisation(), b.utilisation()))
+                .max(Finding.BY_USE)
                 .orElse(null);
     }
 

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.CaseResult;
 import tipwright.check.HowFull;
+import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.tank.CaseName;
@@ -157,7 +158,7 @@ public final class Comparison {
     private static String fullest(Checked c) {
         return c.result().findings().stream()
                 .filter(f -> f.verdict() != Verdict.NOT_CHECKED && !Double.isNaN(f.utilisation()))
-                .max((a, b) -> Double.compare(a.utilisation(), b.utilisation()))
+                .max(Finding.BY_USE)
                 .map(f -> (f.utilisation() > 9.99 ? ">999" : Long.toString(Math.round(100 * f.utilisation()))) + " % "
                         + Prose.safe(f.title()))
                 .orElse("-");

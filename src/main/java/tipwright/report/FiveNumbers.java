@@ -154,7 +154,7 @@ public final class FiveNumbers {
                         .map(c -> c.ratesBearing(worst.bearing(), f))
                         .orElse(false))
                 .filter(f -> f.verdict() != Verdict.NOT_CHECKED)
-                .max((a, b) -> Double.compare(a.utilisation(), b.utilisation()))
+                .max(Finding.BY_USE)
                 .orElse(null);
         Scale force = Scale.force(style.units());
         String load = force.show(worst.peak().value());

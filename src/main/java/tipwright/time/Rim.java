@@ -2,6 +2,7 @@
 package tipwright.time;
 
 import java.util.List;
+import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.AllowedSolution;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +23,12 @@ public final class Rim {
     private static final double FLAT = 1e-6;
     private static final double DEPTH_CLOSE = 1e-10;
     private static final int TRIES = 200;
+    private static final double LEVEL_CLOSE = 1e-9;
+
+    /** How far over the lip a surface is looked for first, and at most, m. */
+    private static final double RISE = 0.05;
+
+    private static final double HIGHEST = 100;
 
     private final double coefficient;
     private final double opensAt;
@@ -118,6 +125,27 @@ public final class Rim {
         double area = steep * wetArea(up, lip + depth);
         double pressed = steep * sum(up, lip + depth, Weighing.DEPTH);
         return new Overfall(depth, flow / area + Gravity.G * pressed / flow);
+    }
+
+    /**
+     * Level of the surface with which so much leaves through some openings together, along the direction against gravity, m.
+     *
+     * @param up unit vector against gravity in the tank's axes
+     * @param flow m3/s
+     * @return NaN when nothing leaves or there is no opening
+     */
+    public static double level(List<Rim> rims, Vec3 up, double flow) {
+        UnivariateFunction spare =
+                level -> rims.stream().mapToDouble(rim -> rim.flow(up, level)).sum() - flow;
+        double low = -rims.stream().mapToDouble(rim -> rim.deepest(up, 0)).max().orElse(Double.NaN);
+        double high = low + RISE;
+        while (spare.value(high) < 0 && high - low < HIGHEST) {
+            high = low + 2 * (high - low);
+        }
+        return flow > 0 && spare.value(high) >= 0
+                ? new BracketingNthOrderBrentSolver(LEVEL_CLOSE, 5)
+                        .solve(TRIES, spare, low, high, AllowedSolution.ABOVE_SIDE)
+                : Double.NaN;
     }
 
     /** The fourth root of g A^3 / T, nearly straight over the depth, less that of Q^2, (m6/s2)^(1/4): 0 at the critical depth. */

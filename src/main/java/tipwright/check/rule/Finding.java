@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check.rule;
 
+import java.util.Comparator;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Extreme;
 import tipwright.quantity.Kind;
@@ -39,6 +40,9 @@ public record Finding(
         Text note,
         @Nullable Then then,
         boolean missing) {
+    /** The least used first. Not by a key: what makes such a comparator is spun when it is first asked for, in every check anew. */
+    public static final Comparator<Finding> BY_USE = (a, b) -> Double.compare(a.utilisation, b.utilisation);
+
     /** Two figures nearer than this, as a share, are one. */
     private static final double ROUNDING = 1e-6;
 

@@ -2,9 +2,6 @@
 package tipwright.check.slurry;
 
 import java.util.List;
-import org.hipparchus.analysis.UnivariateFunction;
-import org.hipparchus.analysis.solvers.AllowedSolution;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.design.tank.Opening;
@@ -25,13 +22,6 @@ import tipwright.time.Rim;
  */
 public record Departure(Vec3 lip, double depth, double speed, double flow, List<Vec2> ways, boolean jet) {
     private static final double SLOWEST = 0.2;
-    private static final double LEVEL_CLOSE = 1e-9;
-    private static final int TRIES = 200;
-
-    /** How far over the lip a surface is looked for first, and at most, m. */
-    private static final double RISE = 0.05;
-
-    private static final double HIGHEST = 100;
 
     /** Copies the list. */
     public Departure {
@@ -83,17 +73,7 @@ public record Departure(Vec3 lip, double depth, double speed, double flow, List<
                 .map(Rim::new)
                 .filter(rim -> rim.open(tilt))
                 .toList();
-        UnivariateFunction spare =
-                level -> rims.stream().mapToDouble(rim -> rim.flow(up, level)).sum() - flow;
-        double low = -rims.stream().mapToDouble(rim -> rim.deepest(up, 0)).max().orElse(Double.NaN);
-        double high = low + RISE;
-        while (spare.value(high) < 0 && high - low < HIGHEST) {
-            high = low + 2 * (high - low);
-        }
-        return flow > 0 && spare.value(high) >= 0
-                ? new BracketingNthOrderBrentSolver(LEVEL_CLOSE, 5)
-                        .solve(TRIES, spare, low, high, AllowedSolution.ABOVE_SIDE)
-                : Double.NaN;
+        return Rim.level(rims, up, flow);
     }
 
     /**
