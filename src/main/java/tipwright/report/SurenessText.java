@@ -97,8 +97,7 @@ public final class SurenessText {
     /** How much a value may be off, in the usual unit of its kind, with the two digits that mean something. */
     private static String doubt(double si, Kind kind, UnitSystem units, RoundingMode way) {
         UnitLabel unit = Quantities.unit(kind, units);
-        double factor = unit.toSi(1) - unit.toSi(0);
-        BigDecimal two = new BigDecimal(si / factor).round(new MathContext(2, way));
+        BigDecimal two = new BigDecimal(si / unit.factor()).round(new MathContext(2, way));
         return two.stripTrailingZeros().toPlainString() + " " + unit.name();
     }
 

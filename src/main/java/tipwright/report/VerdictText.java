@@ -28,7 +28,7 @@ public final class VerdictText {
     /** The worst first. */
     static final Comparator<Told> WORST_FIRST = (a, b) -> {
         int verdicts = b.finding.verdict().compareTo(a.finding.verdict());
-        return verdicts != 0 ? verdicts : Double.compare(b.finding.utilisation(), a.finding.utilisation());
+        return verdicts != 0 ? verdicts : Finding.BY_USE.compare(b.finding, a.finding);
     };
 
     private final List<String> skipped;

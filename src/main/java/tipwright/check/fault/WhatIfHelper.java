@@ -41,20 +41,20 @@ final class WhatIfHelper {
 
     static List<Finding> find(Findings make, Analysis analysis, List<Check> rules) {
         Design design = analysis.design();
-        List<Assist> springs = design.assists();
-        if (springs.stream().allMatch(a -> a instanceof Counterweight)) {
+        List<Assist> helpers = design.assists();
+        if (helpers.stream().allMatch(a -> a instanceof Counterweight)) {
             return List.of();
         }
         WhatIfHelper helper = new WhatIfHelper(make, analysis, rules);
         List<Finding> all = new ArrayList<>();
-        for (int i = 0; i < springs.size(); i++) {
-            if (!(springs.get(i) instanceof Counterweight)) {
-                List<Assist> left = new ArrayList<>(springs);
+        for (int i = 0; i < helpers.size(); i++) {
+            if (!(helpers.get(i) instanceof Counterweight)) {
+                List<Assist> left = new ArrayList<>(helpers);
                 Assist lost = left.remove(i);
                 all.add(helper.anew(lost.name() + " breaks", left));
             }
         }
-        if (springs.stream().anyMatch(a -> a instanceof GasSpring)) {
+        if (helpers.stream().anyMatch(a -> a instanceof GasSpring)) {
             List<Assist> weak =
                     gas(design, design.site().temperature(), design.whatIf().gasLost());
             all.add(helper.anew("gas springs cold and worn", weak));

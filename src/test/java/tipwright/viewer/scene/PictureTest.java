@@ -100,18 +100,22 @@ class PictureTest {
         return Color.RGBtoHSB(c.getRed(), c.getGreen(), c.getBlue(), null)[1];
     }
 
+    private static StillCamera emptyTrailer(int width, int height) throws Exception {
+        return new StillCamera(
+                Trial.shipped("silt-trailer"),
+                "empty",
+                Theme.LIGHT,
+                UnitSystem.METRIC,
+                Camera.Place.CORNER,
+                width,
+                height);
+    }
+
     /** The cable shows, is told as made up, and goes when it is not wanted. */
     @Test
     void cableIsShownOrNot() throws Exception {
         WaitForAsyncUtils.asyncFx(() -> {
-                    StillCamera shooter = new StillCamera(
-                            Trial.shipped("silt-trailer"),
-                            "empty",
-                            Theme.LIGHT,
-                            UnitSystem.METRIC,
-                            Camera.Place.CORNER,
-                            WIDTH,
-                            HEIGHT);
+                    StillCamera shooter = emptyTrailer(WIDTH, HEIGHT);
                     shooter.shoot(0);
                     assertThat(madeUp(shooter.picture())).contains("way of the cable");
                     shooter.picture().setHoses(false);
@@ -135,14 +139,7 @@ class PictureTest {
     void legendOfASmallPictureTellsOnlyWhatIsMadeUp() throws Exception {
         WaitForAsyncUtils.asyncFx(() -> {
                     for (int height : List.of(240, 720)) {
-                        StillCamera shooter = new StillCamera(
-                                Trial.shipped("silt-trailer"),
-                                "empty",
-                                Theme.LIGHT,
-                                UnitSystem.METRIC,
-                                Camera.Place.CORNER,
-                                height * 4 / 3,
-                                height);
+                        StillCamera shooter = emptyTrailer(height * 4 / 3, height);
                         shooter.shoot(0);
                         String told = madeUp(shooter.picture());
                         assertThat(told.contains("centre of mass")).isEqualTo(height == 720);
