@@ -44,7 +44,7 @@ if "%~1"=="" set "TIPWRIGHT_COMPILER=%TIPWRIGHT_COMPILER% %TIPWRIGHT_SHORT%"
 if "%~1"=="check" set "TIPWRIGHT_COMPILER=%TIPWRIGHT_COMPILER% %TIPWRIGHT_SHORT%"
 if "%~1"=="place" set "TIPWRIGHT_COMPILER=-XX:+TieredCompilation"
 if "%~1"=="tolerance" set "TIPWRIGHT_COMPILER=-XX:+TieredCompilation"
-"%TIPWRIGHT_JAVA%" -XX:+UseSerialGC %TIPWRIGHT_COMPILER% -XX:-UsePerfData -jar "%~dp0..\tipwright.jar" %*
+"%TIPWRIGHT_JAVA%" -XX:+UseSerialGC %TIPWRIGHT_COMPILER% -XX:-UsePerfData -Dtipwright.annotations=true -jar "%~dp0..\tipwright.jar" %*
 exit /b %ERRORLEVEL%
 
 :missing

@@ -18,7 +18,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tipwright.design.file.PartsFile;
 import tipwright.design.file.Problem;
-import tipwright.design.key.Choice;
+import tipwright.design.key.Annotated;
 import tipwright.design.key.Copy;
 import tipwright.design.key.Measured;
 import tipwright.quantity.Kind;
@@ -78,7 +78,7 @@ final class PartsCommand implements Callable<Integer> {
 
     /** 'electric: closed 350 mm, stroke 300 mm, push 3 kN (a remark)'. */
     private String words(PartsFile.Part part) {
-        Choice choice = part.part().getClass().getAnnotation(Choice.class);
+        String word = Annotated.of(part.part().getClass()).word();
         List<String> figures = new ArrayList<>();
         for (RecordComponent component : part.part().getClass().getRecordComponents()) {
             Measured measured = component.getAnnotation(Measured.class);
@@ -91,7 +91,7 @@ final class PartsCommand implements Callable<Integer> {
                 }
             }
         }
-        String kind = choice == null ? "" : choice.value() + ": ";
+        String kind = word.isEmpty() ? "" : word + ": ";
         return kind + String.join(", ", figures) + (part.note().isEmpty() ? "" : " (" + Prose.safe(part.note()) + ")");
     }
 

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
-import tipwright.design.key.Choice;
+import tipwright.design.key.Annotated;
 import tipwright.design.tank.Slurry;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Quantities;
@@ -35,7 +35,7 @@ public record Job(Design design, UnitSystem units) {
 
     /** As a shop would call it. */
     private String shape() {
-        String word = word(design.tank().interior());
+        String word = Annotated.of(design.tank().interior().getClass()).word();
         return switch (word) {
             case "prism" -> "straight walls";
             case "mesh" -> "shape from a mesh file";
@@ -55,18 +55,12 @@ public record Job(Design design, UnitSystem units) {
 
     /** How what drives it reaches the tank. */
     private String way() {
-        String word = word(design.drive());
+        String word = Annotated.of(design.drive().getClass()).word();
         return switch (word) {
             case "straight" -> ", straight from frame to tank";
             case "free" -> " through a linkage of your own";
             default -> " through a " + word + " linkage";
         };
-    }
-
-    /** The keyword of a shape or drive in the design file. */
-    private static String word(Object part) {
-        Choice choice = part.getClass().getAnnotation(Choice.class);
-        return choice == null ? part.getClass().getSimpleName() : choice.value();
     }
 
     private String show(double si, Kind kind) {

@@ -19,7 +19,7 @@ import tipwright.design.drive.Drive;
 import tipwright.design.drive.Free;
 import tipwright.design.drive.LinkPart;
 import tipwright.design.joint.Fastening;
-import tipwright.design.key.Choice;
+import tipwright.design.key.Annotated;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.linkage.Skeleton;
@@ -63,9 +63,8 @@ final class PasteText {
     }
 
     private void drive(Drive moved) {
-        Choice choice = moved.getClass().getAnnotation(Choice.class);
         lines.add("drive:");
-        lines.add("  " + (choice == null ? "" : choice.value()) + ":");
+        lines.add("  " + Annotated.of(moved.getClass()).word() + ":");
         if (design.drive() instanceof Free drawn && moved instanceof Free free) {
             free(drawn, free);
         } else {

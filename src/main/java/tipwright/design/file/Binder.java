@@ -61,7 +61,7 @@ final class Binder {
             return null;
         }
         Set<String> meant = keys.unknown(shape, group, path, extra);
-        boolean good = keys.exactlyOne(type, shape, group, path, at, meant);
+        boolean good = keys.exactlyOne(shape, group, path, at, meant);
         Map<String, Object> read = new LinkedHashMap<>();
         for (Shape.Key key : shape.keys()) {
             if (key.loaded()) {
@@ -211,11 +211,11 @@ final class Binder {
         if (type == UsualSlurry.class) {
             return UsualBinder.read(reader, node, path);
         }
-        if (type.isSealed()) {
-            return choices.read(type, node, path, at, Set.of());
+        if (type.isRecord()) { // asked first: whether a class is sealed is known when all that it permits are loaded
+            return record(type, node, path, at, Set.of());
         }
-        return type.isRecord()
-                ? record(type, node, path, at, Set.of())
+        return type.isSealed()
+                ? choices.read(type, node, path, at, Set.of())
                 : words.read(type, key.mark(Counted.class), node, path);
     }
 

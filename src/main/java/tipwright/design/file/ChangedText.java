@@ -9,6 +9,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Alike;
 import tipwright.design.Design;
+import tipwright.design.key.Annotated;
 import tipwright.design.key.Choice;
 import tipwright.design.key.Copy;
 import tipwright.design.key.FromParts;
@@ -215,7 +216,7 @@ public final class ChangedText {
                 Choice choice = key.type().getAnnotation(Choice.class);
                 boolean byKey = key.type().isInterface()
                         && (choice == null || choice.value().isEmpty());
-                record(byKey ? Paths.key(path, Shape.choiceWord(before.getClass())) : path, before, after);
+                record(byKey ? Paths.key(path, Annotated.of(before.getClass()).word()) : path, before, after);
             }
         } else if (after instanceof Double number && measured != null) {
             number(path, node, number, measured);

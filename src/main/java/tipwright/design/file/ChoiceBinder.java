@@ -6,7 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.key.Choice;
+import tipwright.design.key.Annotated;
 
 /** Reads a record of a sealed interface, told apart by a key ('shape: box') or by being the only key ('straight: {...}'). */
 final class ChoiceBinder {
@@ -22,8 +22,7 @@ final class ChoiceBinder {
     @Nullable
     Object read(Class<?> type, Node node, String path, Place at, Set<String> extra) {
         Map<String, Class<?>> all = words(type);
-        Choice choice = type.getAnnotation(Choice.class);
-        String by = choice == null ? "" : choice.value();
+        String by = Annotated.of(type).word();
         String sample = all.keySet().iterator().next();
         if (!(node instanceof Node.Fields group)) {
             String keys = by.isEmpty() ? sample + ": {...}" : by + ": " + sample + ", ...";
@@ -85,7 +84,7 @@ final class ChoiceBinder {
             if (permitted.isInterface()) {
                 all.putAll(words(permitted));
             } else {
-                all.put(Shape.choiceWord(permitted), permitted);
+                all.put(Annotated.of(permitted).word(), permitted);
             }
         }
         return all;

@@ -35,7 +35,7 @@ public final class DesignFile {
      */
     public static void prepare(BooleanSupplier enough) {
         PartsShelf.prepare();
-        Shape.ahead(Design.class, enough);
+        Shape.below(Design.class, enough);
         if (!enough.getAsBoolean()) {
             Rules.prepare();
         }

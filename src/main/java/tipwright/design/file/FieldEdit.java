@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.file.FieldMeaning.Sort;
-import tipwright.design.key.ExactlyOne;
+import tipwright.design.key.Annotated;
 import tipwright.geometry.Vec2;
 
 /**
@@ -153,8 +153,7 @@ public final class FieldEdit {
         for (Map.Entry<String, String> e : needed(record).entrySet()) {
             Node.Fields group = group(at, path);
             boolean given = group.fields().containsKey(e.getKey())
-                    || Arrays.stream(record.getAnnotationsByType(ExactlyOne.class))
-                            .map(one -> List.of(one.value()))
+                    || Annotated.of(record).exactlyOne().stream()
                             .anyMatch(set ->
                                     set.contains(e.getKey()) && set.stream().anyMatch(group.fields()::containsKey));
             if (!given) {
@@ -281,8 +280,8 @@ public final class FieldEdit {
 
     /** What has to be given in a record, blank; of keys of which one is given the first. */
     private static Map<String, String> needed(Class<?> record) {
-        List<String> first = Arrays.stream(record.getAnnotationsByType(ExactlyOne.class))
-                .map(one -> one.value()[0])
+        List<String> first = Annotated.of(record).exactlyOne().stream()
+                .map(set -> set.get(0))
                 .toList();
         Map<String, String> all = new LinkedHashMap<>();
         for (Shape.Key key : Shape.of(record).keys()) {

@@ -2,7 +2,6 @@
 package tipwright.design.file;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,7 +11,7 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.design.file.FieldMeaning.Sort;
-import tipwright.design.key.ExactlyOne;
+import tipwright.design.key.Annotated;
 
 /**
  * All that a design file holds and may hold, as a tree, made from the records that the reader follows. Immutable.
@@ -162,8 +161,8 @@ public record FileFields(String text, FileField root, Map<String, FileField> byP
         }
 
         private static List<String> others(Class<?> record, String key) {
-            for (ExactlyOne one : record.getAnnotationsByType(ExactlyOne.class)) {
-                List<String> set = new ArrayList<>(Arrays.asList(one.value()));
+            for (List<String> keys : Annotated.of(record).exactlyOne()) {
+                List<String> set = new ArrayList<>(keys);
                 if (set.remove(key)) {
                     return set;
                 }

@@ -6,7 +6,6 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import tipwright.design.key.ExactlyOne;
 import tipwright.quantity.Spelling;
 
 /** Judges which keys stand in a group. */
@@ -73,10 +72,9 @@ final class KeyRules {
      *
      * @param meant keys that were most likely meant by misspelt ones
      */
-    boolean exactlyOne(Class<?> type, Shape shape, Node.Fields group, String path, Place at, Set<String> meant) {
+    boolean exactlyOne(Shape shape, Node.Fields group, String path, Place at, Set<String> meant) {
         boolean good = true;
-        for (ExactlyOne choice : type.getAnnotationsByType(ExactlyOne.class)) {
-            List<String> all = List.of(choice.value());
+        for (List<String> all : shape.exactlyOne()) {
             List<String> given = new ArrayList<>(all);
             given.retainAll(group.fields().keySet());
             good &= given.size() == 1;

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.drive.Drive;
 import tipwright.design.drive.Free;
 import tipwright.design.joint.NamedPin;
+import tipwright.design.key.Annotated;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Joint;
 import tipwright.linkage.Skeleton;
@@ -29,7 +30,7 @@ final class MechanismRules {
     }
 
     private static String path(Drive drive) {
-        return "drive." + Shape.choiceWord(drive.getClass());
+        return "drive." + Annotated.of(drive.getClass()).word();
     }
 
     static void check(Facts facts) {

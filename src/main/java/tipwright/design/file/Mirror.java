@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import tipwright.design.Design;
-import tipwright.design.key.Choice;
+import tipwright.design.key.Annotated;
 import tipwright.design.key.Measured;
 import tipwright.design.tank.BoxInterior;
 import tipwright.design.tank.MeshInterior;
@@ -153,8 +153,7 @@ public final class Mirror {
         if (!type.isSealed() || !(node instanceof Node.Fields group)) {
             return;
         }
-        Choice choice = type.getAnnotation(Choice.class);
-        String by = choice == null ? "" : choice.value();
+        String by = Annotated.of(type).word();
         for (Map.Entry<String, Class<?>> each : ChoiceBinder.words(type).entrySet()) {
             Node.Field field = group.fields().get(by.isEmpty() ? each.getKey() : by);
             if (field != null && by.isEmpty()) {

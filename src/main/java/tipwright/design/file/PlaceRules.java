@@ -7,6 +7,7 @@ import java.util.Map;
 import tipwright.design.around.PinZone;
 import tipwright.design.around.Zone;
 import tipwright.design.drive.Drive;
+import tipwright.design.key.Annotated;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
 
@@ -29,7 +30,7 @@ final class PlaceRules {
         Drive drive = facts.bound().get("drive", Drive.class);
         Vec2 pivot = facts.bound().get("pivot.at", Vec2.class);
         if (drive != null && pivot != null && MechanismRules.skeleton(facts) != null) {
-            new PlaceRules(facts, Shape.choiceWord(drive.getClass()), drive.places(pivot)).check();
+            new PlaceRules(facts, Annotated.of(drive.getClass()).word(), drive.places(pivot)).check();
         }
     }
 

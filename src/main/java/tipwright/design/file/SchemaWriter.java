@@ -10,8 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import tipwright.design.Design;
-import tipwright.design.key.Choice;
-import tipwright.design.key.ExactlyOne;
+import tipwright.design.key.Annotated;
 import tipwright.design.key.Note;
 import tipwright.quantity.Kind;
 
@@ -91,8 +90,7 @@ public final class SchemaWriter {
     }
 
     private Map<String, Object> choice(Class<?> type) {
-        Choice choice = type.getAnnotation(Choice.class);
-        String by = choice == null ? "" : choice.value();
+        String by = Annotated.of(type).word();
         List<Object> all = new ArrayList<>();
         ChoiceBinder.words(type).forEach((word, record) -> {
             if (by.isEmpty()) {
@@ -141,9 +139,9 @@ public final class SchemaWriter {
         }
         group.put("additionalProperties", false);
         List<Object> sets = new ArrayList<>();
-        for (ExactlyOne choice : record.getAnnotationsByType(ExactlyOne.class)) {
+        for (List<String> set : Annotated.of(record).exactlyOne()) {
             List<Object> each = new ArrayList<>();
-            for (String name : choice.value()) {
+            for (String name : set) {
                 each.add(Map.of("required", List.of(name)));
             }
             sets.add(Map.of("oneOf", each));

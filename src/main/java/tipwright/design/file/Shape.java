@@ -9,13 +9,13 @@ import java.lang.reflect.Type;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
-import tipwright.design.key.Choice;
+import tipwright.design.key.Annotated;
 import tipwright.design.key.Loaded;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
@@ -26,9 +26,10 @@ import tipwright.quantity.Kind;
  * A record as the file's format sees it.
  *
  * @param keys in the order of the record
+ * @param exactlyOne keys of which exactly one is given [set][key]
  * @param maker the record's constructor
  */
-record Shape(List<Key> keys, Constructor<?> maker) {
+record Shape(List<Key> keys, List<List<String>> exactlyOne, Constructor<?> maker) {
 
     /**
      * A component of a record.
@@ -99,59 +100,59 @@ record Shape(List<Key> keys, Constructor<?> maker) {
     }
 
     /**
-     * Makes the shapes of a record, of those in it and then of the choices in it, so that another thread that reads soon finds them.
+     * A record, those in it and the choices in it, each once. Makes their shapes on the way, so that another thread that reads soon
+     * finds them.
      *
      * @param enough whether to stop
      */
-    static void ahead(Class<?> record, BooleanSupplier enough) {
-        Set<Class<?>> met = new HashSet<>();
+    static Set<Class<?>> below(Class<?> record, BooleanSupplier enough) {
+        Set<Class<?>> met = new LinkedHashSet<>(Set.of(record));
         Deque<Class<?>> next = new ArrayDeque<>(List.of(record));
         while (!next.isEmpty() && !enough.getAsBoolean()) {
             Class<?> type = next.removeFirst();
-            if (type.isSealed()) {
-                next.addAll(List.of(type.getPermittedSubclasses()));
-            } else if (type.isRecord()) {
+            if (type.isRecord()) {
                 for (Key key : of(type).keys) {
-                    if (key.mark(Measured.class) == null && met.add(key.type)) {
-                        next.addLast(key.type);
-                    }
+                    meet(key.type, met, next);
+                }
+            } else {
+                for (Class<?> permitted : type.getPermittedSubclasses()) {
+                    meet(permitted, met, next);
                 }
             }
+        }
+        return met;
+    }
+
+    private static void meet(Class<?> type, Set<Class<?>> met, Deque<Class<?>> next) {
+        if ((type.isRecord() || type.isSealed()) && met.add(type)) {
+            next.addLast(type);
         }
     }
 
     private static Shape made(Class<?> record) {
         RecordComponent[] components = record.getRecordComponents();
+        Annotated marks = Annotated.of(record);
         List<Key> keys = new ArrayList<>();
         Class<?>[] types = new Class<?>[components.length];
         for (int i = 0; i < components.length; i++) {
             types[i] = components[i].getType();
-            keys.add(key(components[i]));
+            keys.add(key(components[i], marks.components().get(i)));
         }
         try {
-            return new Shape(List.copyOf(keys), record.getDeclaredConstructor(types));
+            return new Shape(List.copyOf(keys), marks.exactlyOne(), record.getDeclaredConstructor(types));
         } catch (NoSuchMethodException impossible) {
             throw new IllegalStateException(impossible);
         }
     }
 
-    private static Key key(RecordComponent component) {
-        Type type = component.getGenericType();
+    private static Key key(RecordComponent component, Annotated.OfComponent marks) {
+        Type type = component.getType() == List.class ? component.getGenericType() : component.getType();
         boolean list = type instanceof ParameterizedType generic && generic.getRawType() == List.class;
         Class<?> entry = list && type instanceof ParameterizedType generic
                 ? (Class<?>) generic.getActualTypeArguments()[0]
                 : component.getType();
-        return new Key(
-                fileWord(component.getName()),
-                entry,
-                list,
-                List.of(component.getAnnotations()),
-                component.getAnnotatedType().isAnnotationPresent(Nullable.class) || isGivenElsewhere(component));
-    }
-
-    private static boolean isGivenElsewhere(RecordComponent component) {
-        Measured measured = component.getAnnotation(Measured.class);
-        return measured != null && measured.given();
+        boolean given = marks.all().stream().anyMatch(m -> m instanceof Measured measured && measured.given());
+        return new Key(fileWord(component.getName()), entry, list, marks.all(), marks.nullable() || given);
     }
 
     /** 'framePin' as 'frame-pin'. */
@@ -167,12 +168,6 @@ record Shape(List<Key> keys, Constructor<?> maker) {
     /** An enum's constant as written in files: SEMI_ELLIPSOIDAL as 'semi-ellipsoidal'. */
     static String fileWord(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    /** The word that chooses this record of a sealed interface. */
-    static String choiceWord(Class<?> record) {
-        Choice choice = record.getAnnotation(Choice.class);
-        return choice == null ? "" : choice.value();
     }
 
     Object make(@Nullable Object[] values) {

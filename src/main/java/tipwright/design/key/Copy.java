@@ -108,8 +108,8 @@ public final class Copy {
             RecordComponent[] components = type.getRecordComponents();
             boolean[] place = new boolean[components.length];
             for (int i = 0; i < place.length; i++) {
-                Measured measured = components[i].getAnnotation(Measured.class);
-                place[i] = measured != null && measured.value() == Kind.LENGTH;
+                place[i] = Annotated.of(type).components().get(i).all().stream()
+                        .anyMatch(m -> m instanceof Measured measured && measured.value() == Kind.LENGTH);
             }
             Class<?>[] types =
                     Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
