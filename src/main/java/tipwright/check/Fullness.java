@@ -3,8 +3,10 @@ package tipwright.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.FutureTask;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -46,6 +48,11 @@ final class Fullness {
 
     private final boolean dense;
     private final OpenRuns runs;
+    /** By fill. */
+    private final Map<Double, Dump> dumps = new ConcurrentHashMap<>();
+
+    /** A dump in time. */
+    private record Dump(Analysis analysis, Timing timing) {}
 
     private Fullness(FillSweep sweep, Design design, boolean dense, OpenRuns runs) {
         this.sweep = sweep;
@@ -135,48 +142,41 @@ final class Fullness {
 
     private HowFull inTime(double most, @Nullable String limit, double atRest, List<HowFull.Band> bands)
             throws CannotComputeException {
-        Slurry full = design.slurry().withFill(1);
-        List<Finding> filled = timed(full.withFill(most));
-        Finding fails = FillSweep.failure(filled);
+        List<Finding> first = filled(most, TIMED);
+        Finding fails = FillSweep.failure(first);
         double density = atRest;
         if (fails == null && Double.isNaN(density)) {
             return told(most, density, limit, bands);
         }
         // What fails with an empty tank too is not for the fill to mend.
-        List<Finding> none = fails == null ? List.of() : timed(full.withFill(0));
+        List<Finding> none = fails == null ? List.of() : filled(0, TIMED);
         Set<String> always = failing(none);
         double fill = most;
         String stops = limit;
-        List<Finding> counted = counted(filled, always);
+        List<Finding> counted = counted(first, always);
         List<HowFull.Band> told = bands;
         List<Finding> found = counted;
         List<Finding> empty = counted(none, always);
         for (int i = 0; i < ROUNDS && FillSweep.failure(found) != null; i++) {
             List<Check> deciding = deciding(found);
             stops = Objects.requireNonNull(FillSweep.failure(found)).named();
-            fill = Border.byTwo(
-                            0,
-                            empty,
-                            fill,
-                            found,
-                            CLOSE_IN_TIME,
-                            pair(s -> counted(timed(full.withFill(s), deciding), always)))
+            fill = Border.byTwo(0, empty, fill, found, CLOSE_IN_TIME, pair(s -> counted(filled(s, deciding), always)))
                     .good();
             told = List.of(new HowFull.Band(fill, 1, stops));
             // with less in it another check may fail
-            found = counted(timed(full.withFill(fill)), always);
+            found = counted(filled(fill, TIMED), always);
         }
         fill = FillSweep.failure(found) == null ? fill : 0;
         if (!Double.isNaN(density)) {
-            density = denseInTime(full, density, most == 1 ? counted : List.of(), always);
+            density = denseInTime(density, most == 1 ? counted : List.of(), always);
         }
         return told(fill, density, stops, told);
     }
 
     /** The densest slurry with which the tank passes in time too, kg/m3. */
-    private double denseInTime(Slurry full, double atRest, List<Finding> asItIs, Set<String> always)
-            throws CannotComputeException {
-        List<Finding> found = counted(timed(full.withDensity(atRest)), always);
+    private double denseInTime(double atRest, List<Finding> asItIs, Set<String> always) throws CannotComputeException {
+        Slurry full = design.slurry().withFill(1);
+        List<Finding> found = counted(timed(dump(full.withDensity(atRest)), TIMED), always);
         if (FillSweep.failure(found) == null) {
             return atRest;
         }
@@ -184,7 +184,7 @@ final class Fullness {
         double own = full.mixtureDensity();
         boolean passes = own < atRest && !asItIs.isEmpty() && FillSweep.failure(asItIs) == null;
         double good = passes ? own : full.liquidDensity();
-        List<Finding> low = passes ? asItIs : counted(timed(full.withDensity(good), deciding), always);
+        List<Finding> low = passes ? asItIs : counted(timed(dump(full.withDensity(good)), deciding), always);
         if (FillSweep.failure(low) != null) {
             return Double.NaN;
         }
@@ -194,7 +194,7 @@ final class Fullness {
                         atRest,
                         found,
                         DENSITY_CLOSE_IN_TIME,
-                        pair(d -> counted(timed(full.withDensity(d), deciding), always)))
+                        pair(d -> counted(timed(dump(full.withDensity(d)), deciding), always)))
                 .good();
     }
 
@@ -220,18 +220,28 @@ final class Fullness {
                 .toList();
     }
 
-    private List<Finding> timed(Slurry slurry) throws CannotComputeException {
-        return timed(slurry, TIMED);
+    /** What some checks find with a fill of the slurry as it is; a dump that was worked out for fewer of them is not worked out anew. */
+    private List<Finding> filled(double fill, List<Check> rules) throws CannotComputeException {
+        Dump dump = dumps.get(fill);
+        if (dump == null) {
+            dump = dump(design.slurry().withFill(fill));
+            dumps.put(fill, dump);
+        }
+        return timed(dump, rules);
     }
 
     /** At steps that are no finer than needed. */
-    private List<Finding> timed(Slurry slurry, List<Check> rules) throws CannotComputeException {
+    private Dump dump(Slurry slurry) throws CannotComputeException {
         TiltRange t = design.tilt();
         double step = Math.max(t.step(), Math.min(COARSEST, t.to() - t.from()));
         Design there = design.withSlurry(slurry).withTilt(new TiltRange(t.from(), t.to(), step));
         Analysis analysis = Analyser.analyse(there, sweep.vessel());
-        Timing timing = CycleTimer.time(analysis);
-        return Conditions.inTheWind(analysis, runs.findings(new SharedRun(rules, analysis, () -> timing)), rules);
+        return new Dump(analysis, CycleTimer.time(analysis));
+    }
+
+    private List<Finding> timed(Dump dump, List<Check> rules) throws CannotComputeException {
+        return Conditions.inTheWind(
+                dump.analysis, runs.findings(new SharedRun(rules, dump.analysis, dump::timing)), rules);
     }
 
     private static List<Finding> counted(List<Finding> findings, Set<String> always) {
