@@ -24,6 +24,8 @@ import tipwright.time.Timing;
 /** What the coldest day does to battery and oil. */
 public final class ColdCheck implements TimedCheck {
     private static final double SAG = 0.20;
+    /** What reading '-20 degC' may lose to rounding, K. */
+    private static final double ROUNDING = 1e-9;
 
     @Override
     public String id() {
@@ -81,7 +83,7 @@ public final class ColdCheck implements TimedCheck {
             return List.of(oil(make, cold));
         }
         Battery battery = (Battery) supply;
-        if (cold.lowest() < ColdBattery.COLDEST) {
+        if (cold.lowest() < ColdBattery.COLDEST - ROUNDING) {
             return List.of(make.cannot("", "no figures for a battery below -20 C"));
         }
         if (timing.missing() != null) {
@@ -103,7 +105,7 @@ public final class ColdCheck implements TimedCheck {
         for (Cycle cycle : timing.cycles()) {
             charge = Math.max(charge, cycle.spent().energy() / battery.voltage());
         }
-        double left = ColdBattery.capacity(cold.lowest());
+        double left = ColdBattery.capacity(forTables(cold));
         return make.compare(
                 "battery",
                 charge,
@@ -121,7 +123,7 @@ public final class ColdCheck implements TimedCheck {
             return make.missing("voltage", "supply.resistance missing");
         }
         Extreme peak = timing.largest(m -> m.draw().current());
-        double more = ColdBattery.resistance(cold.lowest());
+        double more = ColdBattery.resistance(forTables(cold));
         double loop = battery.loop() + (more - 1) * battery.resistance();
         return make.compare(
                 "voltage",
@@ -131,6 +133,11 @@ public final class ColdCheck implements TimedCheck {
                 Kind.VOLTAGE,
                 peak,
                 "lost in the cold battery and its cable at the largest current");
+    }
+
+    /** The coldest day, no colder by rounding than the tables know, K. */
+    private static double forTables(Cold cold) {
+        return Math.max(cold.lowest(), ColdBattery.COLDEST);
     }
 
     private static Finding oil(Findings make, Cold cold) {

@@ -47,6 +47,18 @@ class ConcernedTest {
         assertThat(Concerned.NOTHING.among(ALL)).isEmpty();
     }
 
+    /** The moving pin is also called tank pin, unless another pin has that name. */
+    @Test
+    void aPartsOwnNameComesBeforeWhatOthersAreCalledToo() {
+        MachinePart moving = part(PartKind.PIN, "moving pin");
+        MachinePart tankPin = part(PartKind.PIN, "tank pin");
+        MachinePart lug = part(PartKind.LUG, "lug of the tank pin");
+        Concerned concerned = new Concerned(Set.of(PartKind.PIN, PartKind.LUG), "tank-pin-tear-out", true);
+        assertThat(concerned.among(List.of(FRAME_PIN, moving, lug, LUG))).containsExactly(moving, lug);
+        assertThat(concerned.among(List.of(FRAME_PIN, moving, tankPin, lug, LUG)))
+                .containsExactly(tankPin, lug);
+    }
+
     /** Where pins may and may not be is nothing that is marked. */
     @Test
     void limitsOfTheDesignAreNoParts() {

@@ -245,6 +245,8 @@ class FindingsTest {
         assertThat(Titles.part("Tank")).isEqualTo("Tank");
         assertThat(Titles.what("Tank: clearance")).isEqualTo("clearance");
         assertThat(Titles.what("Tank")).isEmpty();
+        assertThat(Titles.part(": clearance")).isEmpty();
+        assertThat(Titles.what(": clearance")).isEqualTo("clearance");
         assertThat(Titles.link("link")).isEqualTo("Link");
         assertThat(Titles.link("tie-bar")).isEqualTo("Tie bar");
     }
@@ -254,6 +256,7 @@ class FindingsTest {
     void usageIsDemandOverWhatIsAllowed() {
         assertThat(new Usage(3, 12, 2, Kind.FORCE).utilisation()).isEqualTo(0.5);
         assertThat(new Usage(3, 0, 2, Kind.FORCE).utilisation()).isEqualTo(Double.POSITIVE_INFINITY);
+        assertThat(new Usage(0, 0, 2, Kind.FORCE).utilisation()).isEqualTo(Double.POSITIVE_INFINITY);
         assertThat(new Usage(3, -1, 2, Kind.FORCE).utilisation()).isEqualTo(Double.POSITIVE_INFINITY);
     }
 }

@@ -124,17 +124,37 @@ class LandingSpotTest {
         double x = 1.1 + 0.5 * t + gx * t * t / 2;
         assertThat(new Stream.Fall(BIN, new Vec2(gx, gy)).lands(new Vec2(1.1, 1.2), new Vec2(0.5, 2)))
                 .isCloseTo((x - 1) / 2, within(1e-12));
-        // a mouth whose far edge lies lower
-        Receiver sloped = new Receiver("bin", new Vec2(0, 0), new Vec2(4, -3));
-        Vec2 along = new Vec2(0.8, -0.6);
-        Vec2 inward = new Vec2(-0.6, -0.8);
-        Vec2 from = new Vec2(0, 1);
-        double down = -from.dot(inward);
-        double pull = new Vec2(0, -G).dot(inward);
-        double time = Math.sqrt(2 * down / pull);
-        double place = (from.dot(along) + 0.6 * G * time * time / 2) / 5;
-        assertThat(new Stream.Fall(sloped, new Vec2(0, -G)).lands(from, new Vec2(0, 0)))
-                .isCloseTo(place, within(1e-12));
+    }
+
+    /** A mouth whose edges are not level: the fall is followed until it passes the line through both, found by halving. */
+    @Test
+    void theMouthMayLeanEitherWay() {
+        for (Receiver sloped : new Receiver[] {
+            new Receiver("bin", new Vec2(0.25, 0.125), new Vec2(4, -3)),
+            new Receiver("bin", new Vec2(0.25, -2), new Vec2(4, 0.5)),
+            new Receiver("bin", new Vec2(4, 0.5), new Vec2(0.25, -2))
+        }) {
+            Vec2 from = new Vec2(1.5, 1.75);
+            Vec2 velocity = new Vec2(0.75, 1.25);
+            Vec2 gravity = new Vec2(1.5, -9);
+            Vec2 mouth = sloped.far().minus(sloped.near());
+            double above = mouth.cross(from.minus(sloped.near()));
+            double early = 0;
+            double late = 10;
+            Vec2 there = from;
+            for (int i = 0; i < 100; i++) {
+                double t = (early + late) / 2;
+                there = from.plus(velocity.times(t)).plus(gravity.times(t * t / 2));
+                boolean before = mouth.cross(there.minus(sloped.near())) * above > 0;
+                early = before ? t : early;
+                late = before ? late : t;
+            }
+            double place = there.minus(sloped.near()).dot(mouth) / mouth.dot(mouth);
+            assertThat(new Stream.Fall(sloped, gravity).lands(from, velocity)).isCloseTo(place, within(1e-9));
+            Vec2 below = new Vec2(1.5, -4);
+            double under = below.minus(sloped.near()).dot(mouth) / mouth.dot(mouth);
+            assertThat(new Stream.Fall(sloped, gravity).lands(below, velocity)).isCloseTo(under, within(1e-12));
+        }
     }
 
     /** v^2 = 2 g L (sin a - tan b cos a); none where friction holds it. */
