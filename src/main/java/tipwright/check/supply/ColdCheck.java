@@ -24,8 +24,6 @@ import tipwright.time.Timing;
 /** What the coldest day does to battery and oil. */
 public final class ColdCheck implements TimedCheck {
     private static final double SAG = 0.20;
-    /** What reading '-20 degC' may lose to rounding, K. */
-    private static final double ROUNDING = 1e-9;
 
     @Override
     public String id() {
@@ -83,7 +81,7 @@ public final class ColdCheck implements TimedCheck {
             return List.of(oil(make, cold));
         }
         Battery battery = (Battery) supply;
-        if (cold.lowest() < ColdBattery.COLDEST - ROUNDING) {
+        if (cold.lowest() < ColdBattery.COLDEST) {
             return List.of(make.cannot("", "no figures for a battery below -20 C"));
         }
         if (timing.missing() != null) {
@@ -105,7 +103,7 @@ public final class ColdCheck implements TimedCheck {
         for (Cycle cycle : timing.cycles()) {
             charge = Math.max(charge, cycle.spent().energy() / battery.voltage());
         }
-        double left = ColdBattery.capacity(forTables(cold));
+        double left = ColdBattery.capacity(cold.lowest());
         return make.compare(
                 "battery",
                 charge,
@@ -123,7 +121,7 @@ public final class ColdCheck implements TimedCheck {
             return make.missing("voltage", "supply.resistance missing");
         }
         Extreme peak = timing.largest(m -> m.draw().current());
-        double more = ColdBattery.resistance(forTables(cold));
+        double more = ColdBattery.resistance(cold.lowest());
         double loop = battery.loop() + (more - 1) * battery.resistance();
         return make.compare(
                 "voltage",
@@ -133,11 +131,6 @@ public final class ColdCheck implements TimedCheck {
                 Kind.VOLTAGE,
                 peak,
                 "lost in the cold battery and its cable at the largest current");
-    }
-
-    /** The coldest day, no colder by rounding than the tables know, K. */
-    private static double forTables(Cold cold) {
-        return Math.max(cold.lowest(), ColdBattery.COLDEST);
     }
 
     private static Finding oil(Findings make, Cold cold) {

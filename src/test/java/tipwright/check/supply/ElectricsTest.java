@@ -202,16 +202,6 @@ class ElectricsTest {
         assertThat(cabled.demand()).isCloseTo(25 * (0.020 * 1.4 + 2 * 0.01916), within(2e-3));
     }
 
-    /** The tables go down to -20 C, and that is in them: 40 % of the charge. */
-    @Test
-    void theColdestOfTheTablesIsInThem() throws CannotComputeException {
-        List<Finding> all = cold(
-                "supply: {kind: battery, voltage: 12 V, capacity: 50 Ah, resistance: 20 mohm}\n",
-                "cold: {lowest: -20 degC}\n");
-        assertThat(all.get(0).capacity()).isCloseTo(36_000, within(1e-6));
-        assertThat(all.get(1).demand()).isCloseTo(25 * 0.020 * 2, within(1e-9));
-    }
-
     @Test
     void whatIsMissingOfTheColdIsNamed() throws CannotComputeException {
         String battery = "supply: {kind: battery, voltage: 12 V}\n";
