@@ -222,6 +222,20 @@ class ForcesTest {
         assertThat(push(BOX, x -> -100).note()).isEqualTo(Text.words("the actuator never pushes"));
     }
 
+    /** The same push all the way is worst where the narrower stage moves, past 950 mm: 60 mm at 160 bar and 95 %. */
+    @Test
+    void theStageThatMovesCounts() throws CannotComputeException {
+        String stages = swap(
+                BOX,
+                "kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 8 kN",
+                "kind: telescopic, closed: 800 mm, relief-pressure: 160 bar, stages: [{diameter: 80 mm, stroke: 150 mm},"
+                        + " {diameter: 60 mm, stroke: 750 mm}]");
+        Finding f = push(stages, x -> 1000);
+        double narrow = Math.PI / 4 * 0.06 * 0.06 * 160e5 * 0.95;
+        assertThat(f.capacity()).isCloseTo(narrow, within(1e-6 * narrow));
+        assertThat(f.tilt()).isPositive();
+    }
+
     @Test
     void aRopeCannotPush() throws CannotComputeException {
         Finding never = push(ROPE, x -> -1000);

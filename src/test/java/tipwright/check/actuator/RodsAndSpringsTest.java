@@ -196,6 +196,29 @@ class RodsAndSpringsTest {
         assertThat(new AssistCheck().says(f).metric()).startsWith("Side: stretch: needs 0 mm, has 119 mm");
     }
 
+    /** Pressed in by 400 mm it is 850 mm long; by 500 mm of 1500 mm, 1 m, which is nearer at the last tilt. */
+    @Test
+    void aGasSpringHasTwoEnds() throws CannotComputeException {
+        String gas = swap(
+                SPRING,
+                "extension-spring",
+                "gas-spring",
+                "free: 800 mm, rate: 2 N/mm, tension: 50 N, longest: %s",
+                "extended: %s, stroke: %s, force: 300 N, compressed-force: 400 N");
+        Finding out = new AssistCheck()
+                .run(analysis(BOX + gas.formatted("1250 mm", "400 mm")))
+                .get(0);
+        assertThat(out.utilisation()).isCloseTo(1 - (1.25 - stretched(0)) / 0.4, within(1e-9));
+        assertThat(out.tilt()).isZero();
+        Finding in = new AssistCheck()
+                .run(analysis(BOX + gas.formatted("1500 mm", "500 mm")))
+                .get(0);
+        double least = stretched(Math.toRadians(10));
+        assertThat(in.demand()).isCloseTo(least - 1, within(1e-9));
+        assertThat(in.utilisation()).isCloseTo(1 - (least - 1) / 0.5, within(1e-9));
+        assertThat(in.tilt()).isCloseTo(Math.toRadians(10), within(1e-9));
+    }
+
     @Test
     void aTorsionSpringWithoutARateHasNoRange() throws CannotComputeException {
         String coil = "assists:\n  - {kind: torsion-spring, name: coil, pin: pivot, moment: 60 N m, rate: %s%s}\n";

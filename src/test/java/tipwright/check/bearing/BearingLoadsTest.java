@@ -22,6 +22,9 @@ import tipwright.check.Dumps;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Design;
+import tipwright.design.joint.PlainBush;
+import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -184,6 +187,45 @@ class BearingLoadsTest {
         assertThat(f.note().metric()).isEqualTo("load " + off + " deg off the direction into the base");
         assertThat(f.title()).isEqualTo("Housing of bearing 1 (right): breaking");
         assertThat(new BearingHousingCheck().part(f)).isEqualTo("housing of bearing 1");
+    }
+
+    /** Growing up to four degrees and turning from the base: the worst is not the first, and not where the load is least off. */
+    @Test
+    void theWorstHousingLoadIsFoundAmongAll() throws CannotComputeException {
+        String housing = HOUSED.formatted("{angle: 0 deg, load: 40 kN}, {angle: 90 deg, load: 20 kN}");
+        Analysis analysis = loaded(swap(BOX, BALL, housing), NONE, NONE);
+        List<Row> rows = new ArrayList<>();
+        double worst = 0;
+        double at = 0;
+        for (Row r : analysis.cases().get(0).rows()) {
+            double off = 8 * r.tilt();
+            double force = 1000 + 3000 * Math.sin(24 * r.tilt());
+            Balance b = loaded(r.rest(), new Vec3(force * Math.sin(off), -force * Math.cos(off), 0), NONE);
+            rows.add(new Row(r.pose(), r.load(), r.centroid(), b, b, b));
+            double used = force / (40_000 - 20_000 * off / (Math.PI / 2));
+            at = used > worst ? r.tilt() : at;
+            worst = Math.max(worst, used);
+        }
+        assertThat(at).isPositive().isLessThan(Math.toRadians(10));
+        Finding f = new BearingHousingCheck()
+                .run(analysis.with(
+                        List.of(new CaseResult(analysis.cases().get(0).load(), rows))))
+                .get(0);
+        assertThat(f.tilt()).isEqualTo(at);
+        assertThat(f.utilisation()).isCloseTo(worst * f.factor(), within(1e-9));
+    }
+
+    /** The rules themselves, as others ask for them. */
+    @Test
+    void theRulesOfSingleLoads() {
+        Design design = Examples.read(BOX);
+        PlainBush bush = new PlainBush(0.04, 0.05, null, null, null);
+        assertThat(BushCheck.usage(new Vec2(3000, -4000), bush, 10e6, design.factors())
+                        .demand())
+                .isCloseTo(2.5e6, within(1e-3));
+        assertThat(BearingStaticCheck.usage(new Vec3(3000, -4000, 9000), 19_000, design.factors())
+                        .demand())
+                .isCloseTo(7500, within(1e-9));
     }
 
     /** One that points half a degree past the last figure is told, at the last figure itself not. */
