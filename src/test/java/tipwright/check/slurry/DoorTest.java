@@ -6,17 +6,22 @@ import static org.assertj.core.api.Assertions.within;
 import static tipwright.Swap.swap;
 
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tipwright.analysis.Analyser;
+import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
+import tipwright.analysis.Row;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.tank.Door;
+import tipwright.design.tank.Opening;
 import tipwright.geometry.Plane;
 import tipwright.geometry.Vec3;
+import tipwright.load.Fill;
 import tipwright.quantity.Text;
 
 /** Which doors are looked at, what is missing of them, and the load on any outline by a sum over small pieces. */
@@ -112,6 +117,31 @@ class DoorTest {
         assertThat(heavy.get(0).demand()).isCloseTo((latch + outward * 0.3 / 0.8) / 2, within(1e-6 * latch));
         assertThat(heavy.get(1).demand())
                 .isCloseTo(Math.hypot(hinge + outward * 0.5 / 0.8, 10 * G * Math.cos(tilt)), within(1e-6 * hinge));
+    }
+
+    /** Settled, 1000 kg/m3 over solids packed to 60 % of 2650 in water, 1990 kg/m3, straight above each point. */
+    @Test
+    void settledSolidsPressAsALiquidOfTheirWeight() throws CannotComputeException {
+        String only = "cases: {skip: [draining, held, slid, caked, heaped, empty, heel]}\n";
+        Analysis analysis = Analyser.analyse(
+                Examples.read(swap(BOX, TOP, TOP + "\n    " + swap(END, "%s", RATED), "10 deg", "5 deg") + only));
+        Opening end = analysis.design().tank().openings().get(1);
+        double most = 0;
+        int beds = 0;
+        for (Row row : analysis.cases().get(0).rows()) {
+            Fill fill = Objects.requireNonNull(row.load().fill());
+            Plane bed = fill.bed();
+            if (bed != null) {
+                beds++;
+                DoorLoad load = DoorLoad.layered(end.rimPoints(), fill.surface(), bed, 1000 * G, 1990 * G);
+                most = Math.max(
+                        most, DoorCheck.latchForce(Objects.requireNonNull(end.door()), new Vec3(1, 0, 0), load));
+            }
+        }
+        assertThat(beds).isPositive();
+        Finding latch = new DoorCheck().run(analysis).get(0);
+        assertThat(latch.loadCase()).isEqualTo("settled");
+        assertThat(latch.demand()).isCloseTo(most, within(1e-6 * most));
     }
 
     /** A force F at its middle: half of it at a latch as far beyond the middle as the hinge; about a slanted hinge line likewise. */

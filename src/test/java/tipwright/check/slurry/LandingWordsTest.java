@@ -182,6 +182,42 @@ class LandingWordsTest {
         assertThat(thick.verdict()).isEqualTo(Verdict.PASS);
     }
 
+    /** Its top flies farther: a gate of 0.5 m lets out the cake as deep as it lies over the lip, one of 0.2 m no more than its own height. */
+    @Test
+    void theTopOfACakeFliesFarther() throws CannotComputeException {
+        String near = "receiver: {near: [-5 m, -600 mm], far: [1200 mm, -600 mm]}\n";
+        double a = Math.toRadians(10);
+        double v = Math.sqrt(2 * G * (Math.sin(a) - Math.tan(Math.toRadians(3)) * Math.cos(a)));
+        double deep = 400 / 1650.0 / 0.6;
+        for (double height : new double[] {0.2, 0.5}) {
+            double high = 0.2 + Math.min(height, deep - 0.1);
+            double x = 0.4 + 0.1 * Math.cos(a) + high * Math.sin(a);
+            double y = 0.4 - 0.1 * Math.sin(a) + high * Math.cos(a);
+            double down = v * Math.sin(a);
+            double t = (-down + Math.sqrt(down * down + 2 * G * (y + 0.6))) / G;
+            String gate = height < 0.3
+                    ? GATE
+                    : swap(GATE, "height: 200 mm", "height: 500 mm", "700 mm, 0 mm", "850 mm, 0 mm");
+            assertThat(of(landing(gate, near), "cake").capacity())
+                    .isCloseTo(1.2 - x - v * Math.cos(a) * t, within(1e-6));
+        }
+    }
+
+    /** 60 % full, the open top lets out nothing before tan a = 2 x 0.4: from 39 degrees on the lip lies 0.4 m + 0.1 cos a + 1.1 sin a out. */
+    @Test
+    void nothingRunsOverBeforeTheSurfaceReachesTheLip() throws CannotComputeException {
+        String open = swap(Examples.BOX, "fill: 100 %", "fill: 60 %", "80 deg", "45 deg")
+                + "receiver: {near: [1 m, -600 mm], far: [6 m, -600 mm]}\n";
+        Finding over = of(LANDING.run(Analyser.analyse(Examples.read(open))), "running-over");
+        double a = Math.toRadians(39);
+        assertThat(over.tilt()).isCloseTo(a, within(1e-9));
+        assertThat(over.capacity()).isCloseTo(0.1 * Math.cos(a) + 1.1 * Math.sin(a) - 0.6, within(1e-9));
+        Finding any =
+                of(LANDING.run(Analyser.analyse(Examples.read(open + "cases: {skip: [draining]}\n"))), "running-over");
+        assertThat(any.tilt()).isZero();
+        assertThat(any.capacity()).isCloseTo(-0.5, within(1e-9));
+    }
+
     private static List<Finding> stays(Emptying emptying) throws CannotComputeException {
         Analysis a = analysis(GATE, "");
         return new EmptiesCheck()

@@ -344,6 +344,23 @@ class HydraulicsTest {
         assertThat(skipped.get(0).note()).isEqualTo(Text.words("cases: 'empty' is skipped"));
     }
 
+    /** A rod that pulls the tank over is pulled out on the way back, and presses on the oil in the ring. */
+    @Test
+    void theEmptyTankPressesOnTheRingOfARodThatPulls() throws CannotComputeException {
+        String yaml = PULLING + PUMP.formatted(", lowering: gravity, orifice: {diameter: 3 mm}");
+        Analysis analysis = Analyser.analyse(Examples.read(yaml));
+        double least = analysis.cases().stream()
+                .filter(c -> c.name().equals("empty"))
+                .flatMap(c -> c.rows().stream())
+                .mapToDouble(r -> -r.lower().force() / RING)
+                .min()
+                .orElseThrow();
+        assertThat(least).isPositive();
+        assertThat(new GravityReturnCheck().run(analysis).get(0).note().metric())
+                .startsWith(String.format(
+                        Locale.ROOT, "supply.return-line missing; the empty tank makes %.2f bar at ", least / 1e5));
+    }
+
     /** Past the dead centre the empty tank does not press on the oil. */
     @Test
     void aTankThatDoesNotPressStaysUp() throws CannotComputeException {
