@@ -79,10 +79,10 @@ public final class Stream {
             }
             // depth + v t + g t^2 / 2 = 0, the later of the two times.
             double speed = alongX * inward.x() + alongY * inward.y();
-            double root = speed * speed - 4 * half * depth;
-            if (!(half > 0) || root < 0) {
+            if (!(half > 0)) {
                 return Double.NaN;
             }
+            double root = speed * speed - 4 * half * depth;
             double t = (-speed + Math.sqrt(root)) / (2 * half);
             double endX = fromX + alongX * t + gravity.x() * t * t / 2;
             double endY = fromY + alongY * t + gravity.y() * t * t / 2;
