@@ -8,8 +8,8 @@ public final class ColdBattery {
     /** Temperature at which the rated values hold, K. */
     public static final double RATED = 298.15;
 
-    /** Coldest that the tables know, K (-20 C). */
-    public static final double COLDEST = 253.15;
+    /** Coldest that the tables know, K: -20 C, less what may be lost when a temperature is converted. */
+    public static final double COLDEST = 253.15 - 1e-6;
 
     private static final double ZERO = 273.15;
     private static final double[] CELSIUS = {-20, -17.8, -3.9, -1.1, 4.4, 10, 15.6, 25};

@@ -97,10 +97,13 @@ public final class PushCheck implements Check {
             return List.of(make.given(
                     "", 0, 0, 1, Kind.FORCE, 0, Extreme.NOWHERE, Verdict.PASS, "the rope is never asked to push"));
         }
-        Extreme worst = Extreme.largest(
-                analysis.cases(),
-                (row, b) ->
-                        b.force() / Ratings.push(analysis.design(), row.pose().length()));
+        // every push is infinitely many times what a rope can: the largest is told
+        Extreme worst = Ratings.byRope(analysis.design())
+                ? most
+                : Extreme.largest(
+                        analysis.cases(),
+                        (row, b) -> b.force()
+                                / Ratings.push(analysis.design(), row.pose().length()));
         Usage usage = Findings.at(
                 analysis, worst, (row, b) -> usage(b.force(), row.pose().length(), analysis.design()));
         String note = Ratings.byRope(analysis.design())

@@ -242,10 +242,12 @@ class ForcesTest {
         assertThat(never.verdict()).isEqualTo(Verdict.PASS);
         assertThat(never.worst()).isEqualTo(Extreme.NOWHERE);
         assertThat(never.note()).isEqualTo(Text.words("the rope is never asked to push"));
-        Finding slack = push(ROPE, x -> 50);
+        Finding slack = push(ROPE, x -> 50 + 10 * x);
         assertThat(slack.verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(slack.demand()).isCloseTo(250, within(1e-6));
+        assertThat(Math.toDegrees(slack.tilt())).isCloseTo(10, within(1e-9));
         assertThat(slack.note()).isEqualTo(Text.words("a rope cannot push: it goes slack and the tank falls into it"));
-        assertThat(new PushCheck().says(slack).metric()).matches("the actuator must push \\d+ N and cannot push");
+        assertThat(new PushCheck().says(slack).metric()).isEqualTo("the actuator must push 250 N and cannot push");
         assertThat(push(ROPE, x -> -100).verdict()).isEqualTo(Verdict.PASS);
     }
 

@@ -7,6 +7,7 @@ import static tipwright.Swap.swap;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tipwright.analysis.Analyser;
@@ -200,6 +201,16 @@ class ElectricsTest {
                         "cold: {lowest: 0 degC}\n")
                 .get(1);
         assertThat(cabled.demand()).isCloseTo(25 * (0.020 * 1.4 + 2 * 0.01916), within(2e-3));
+    }
+
+    /** The coldest of the tables: 40 % of the charge and twice the resistance, in either unit. */
+    @ParameterizedTest
+    @ValueSource(strings = {"-20 degC", "-4 degF", "253.15 K"})
+    void theColdestThatIsKnown(String lowest) throws CannotComputeException {
+        String battery = "supply: {kind: battery, voltage: 12 V, capacity: 50 Ah, resistance: 20 mohm}\n";
+        List<Finding> all = cold(battery, "cold: {lowest: " + lowest + "}\n");
+        assertThat(all.get(0).capacity()).isCloseTo(0.4 * 90_000, within(1e-3));
+        assertThat(all.get(1).demand()).isCloseTo(25 * 0.020 * 2, within(1e-9));
     }
 
     @Test
