@@ -242,6 +242,48 @@ class FaultPartsTest {
         assertThat(heights(OneAlone.of(analysis, both.get(1)))).containsExactly(52, 53, 55, 50, 56);
     }
 
+    /** What bears more or less when one carries all is told, with the one that is worse; what bears as much is not. */
+    @Test
+    void whatOneThatCarriesAllLoads() throws CannotComputeException {
+        Analysis analysis = analysis(TWO);
+        Check more = new Told("more", a -> List.of(used("more", a, "x", alone(a, 0.2, 0.9, 0.5))));
+        Check less = new Told("less", a -> List.of(used("less", a, "", alone(a, 0.2, 0.1, 0.5))));
+        Check same = new Told("same", a -> List.of(used("same", a, "", 0.5)));
+        Check newly =
+                new Told("newly", a -> List.of(used("newly", a, alone(a, 0, 0, 1) > 0 ? "shared" : "alone", 0.3)));
+        Check slow = new Told("slow", a -> List.of(used("slow", a, "", alone(a, 2, 3, 1))));
+        List<Finding> found = WhatIfShare.find(make(analysis), analysis, List.of(more, less, same, newly, slow));
+        assertThat(found)
+                .extracting(Finding::id)
+                .containsExactly(
+                        "what-if/one-carries-all",
+                        "what-if/more-x-when-one-carries-all",
+                        "what-if/less-when-one-carries-all",
+                        "what-if/newly-alone-when-one-carries-all",
+                        "what-if/one-runs-ahead");
+        assertThat(found.get(1).utilisation()).isEqualTo(0.9);
+        assertThat(found.get(1).title()).isEqualTo("One actuator carries everything: Told more, x");
+        assertThat(found.get(2).utilisation()).isEqualTo(0.2);
+        Check unknown = new Told("unknown", a -> List.of(of("unknown", a).missing("", "x")));
+        Check cannot = new Told("cannot", a -> List.of(of("cannot", a).cannot("", "x")));
+        Finding untold = WhatIfShare.find(make(analysis), analysis, List.of(cannot, unknown))
+                .get(1);
+        assertThat(untold.id()).isEqualTo("what-if/other-parts-when-one-carries-all");
+        assertThat(untold.note().metric()).isEqualTo("what their own checks cannot tell: told cannot; told unknown");
+        assertThat(untold.missing()).isTrue();
+        Finding none =
+                WhatIfShare.find(make(analysis), analysis, List.of(cannot)).get(1);
+        assertThat(none.missing()).isFalse();
+        Analysis single = analysis(BOX);
+        assertThat(WhatIfShare.find(make(single), single, List.of(more))).isEmpty();
+    }
+
+    /** One number where the actuator at -z is alone, another where that at +z is, a third where both share. */
+    private static double alone(Analysis analysis, double minus, double plus, double both) {
+        List<PlacedActuator> all = analysis.design().drive().actuators();
+        return all.size() > 1 ? both : all.get(0).z() < 0 ? minus : plus;
+    }
+
     private static List<Integer> heights(Analysis alone) {
         return alone.design().fastenings().stream()
                 .map(Fastening::height)

@@ -81,6 +81,30 @@ class DrawnSteelTest {
         untold(weld(ACROSS, plate("y", 0, 496.9, 0, 200, 40)), NO_FACE);
     }
 
+    /** A seam from 60 mm before to 20 mm behind the point that it is measured from ends with the wall 20 mm behind that point. */
+    @Test
+    void aSeamThatReachesFartherToOneSide() throws CannotComputeException {
+        String seam = "normal: y, at: [%s mm, 500 mm, %s mm], segments: [{from: [%s mm, %s mm], to: [%s mm, %s mm]}]";
+        for (int sign : new int[] {1, -1}) {
+            assertThat(weld(ACROSS, seam.formatted(0, sign * 480, 0, -sign * 60, 0, sign * 20))
+                            .demand())
+                    .isZero();
+            assertThat(weld(ACROSS, seam.formatted(0, sign * 485, 0, -sign * 60, 0, sign * 20))
+                            .demand())
+                    .isCloseTo(0.005, within(1e-9));
+            assertThat(weld(LENGTHWISE, seam.formatted(sign * 480, 0, -sign * 60, 0, sign * 20, 0))
+                            .demand())
+                    .isZero();
+        }
+    }
+
+    /** A pin in the plane of the plate does not tell on which side the bracket is: the wall counts. */
+    @Test
+    void aPinInThePlaneOfThePlate() throws CannotComputeException {
+        String in = swap(ACROSS, "tank-pin: [-550 mm, 400 mm]", "tank-pin: [-550 mm, 500 mm]");
+        assertThat(weld(in, plate("y", 0, 500, 0, 80, 40)).demand()).isZero();
+    }
+
     /** On the far side of the tank from the pin, beside the line where the wall is level, and across a wall that lies slanting. */
     @Test
     void whatDoesNotLieOnTheRoundWall() throws CannotComputeException {

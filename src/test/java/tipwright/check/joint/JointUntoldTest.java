@@ -21,6 +21,7 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Verdict;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
+import tipwright.quantity.UnitSystem;
 
 /** Joints that a design tells too little of, or that are out of what a rule can judge: no verdict, and why; and what is said of others. */
 class JointUntoldTest {
@@ -236,5 +237,47 @@ class JointUntoldTest {
             Finding found = One.of(BOX + frame(bolts.formatted(plate.getKey())), "prying/frame-pin");
             assertThat(found.note().metric()).isEqualTo(plate.getValue());
         }
+    }
+
+    /** Fatigue is asked of welds, and of the wall under a seat on a round tank whose wall is known. */
+    @Test
+    void whatFatigueIsAskedOf() throws CannotComputeException {
+        String use = "use: {dumps-per-hour: 2, hours-a-year: 100, years: 10}\n";
+        String bolts = "bolts: {at: [-600 mm, -550 mm, 0 mm], diameter: 12 mm, positions: [[0 mm, 0 mm]]}";
+        String seat = "fastenings:\n  - {joint: %s, seat: {at: [0 mm, 504 mm, 0 mm], along: 200 mm, around: 100 mm}}\n";
+        assertThat(One.all(BOX + frame(bolts) + use, "fatigue")).isEmpty();
+        untold(BOX + frame(WELD), "fatigue", true, "use: dumps-per-hour, hours-a-year or years missing");
+        assertThat(One.all(BOX + frame(WELD) + use, "fatigue").stream().map(Finding::id))
+                .containsExactly("fatigue/weld-frame-pin");
+        String onTank = seat.formatted("tank-pin, on: tank");
+        assertThat(One.all(BOX + onTank + use, "fatigue")).isEmpty();
+        assertThat(One.all(ROUND + onTank + use, "fatigue").stream().map(Finding::id))
+                .containsExactly("fatigue/wall-tank-pin");
+        assertThat(One.all(ROUND + seat.formatted("bearing-1") + use, "fatigue"))
+                .isEmpty();
+        String weighed = swap(ROUND, NO_WALL, "  mass: {empty: 200 kg, centre: [0 m, 1 m, 0 m]}\n");
+        assertThat(One.all(weighed + onTank + use, "fatigue")).isEmpty();
+        Finding weld = One.of(BOX + frame(WELD) + use, "fatigue/weld-frame-pin");
+        assertThat(weld.note().metric()).isEqualTo("range of stress in a dump, 2000 dumps; detail of category 36");
+    }
+
+    /** Only what was judged can be worked out by hand. */
+    @Test
+    void nothingIsWorkedOutOfAPinThatIsNotKnown() throws CannotComputeException {
+        String pin = swap(
+                BOX,
+                "    actuators:",
+                "    frame-pin-joint: {diameter: 20 mm, lug: 20 mm, cheek: 10 mm, gap: 1 mm}\n    actuators:");
+        Analysis analysis = Analyser.analyse(Examples.read(pin));
+        PinCheck check = new PinCheck();
+        List<Finding> pins = check.run(analysis);
+        assertThat(pins).extracting(Finding::id).containsExactly("pin/frame-pin", "pin/tank-pin");
+        assertThat(check.worked(analysis, pins.get(0), UnitSystem.METRIC))
+                .endsWith("combined " + pins.get(0).figure(pins.get(0).demand()).metric());
+        assertThat(check.worked(analysis, pins.get(1), UnitSystem.METRIC)).isEmpty();
+        Finding nowhere = new Findings(check, analysis.design())
+                .compare("frame pin", 1, 2, 1, Kind.PRESSURE, Extreme.NOWHERE, "");
+        assertThat(check.worked(analysis, nowhere, UnitSystem.METRIC)).isEmpty();
+        assertThat(check.title("")).isEqualTo(check.title());
     }
 }
