@@ -18,6 +18,10 @@ import tipwright.check.One;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Verdict;
+import tipwright.geometry.Vec3;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
+import tipwright.time.Cycle;
 import tipwright.time.CycleTimer;
 import tipwright.time.Moment;
 
@@ -166,5 +170,58 @@ class FallAndLandTest {
         double hard = m.draw().speed() * Math.sqrt(rod * mass);
         double peak = Math.max(0, Math.min(even, hard) - m.force());
         assertThat(new WhatIfStop(analysis).atEnd(row, m)).isCloseTo(peak, within(2e-3 * even));
+    }
+
+    /** The tank lands as fast as its point over the saddle moves: the rod's speed times that point's way over the arm. */
+    @Test
+    void howFastItLands() throws CannotComputeException {
+        String yaml = swap(BOX, "tilt: {to: 80 deg}", "tilt: {to: 5 deg, step: 0.5 deg}")
+                + "supply: {kind: pump, flow: 8 L/min}\n" + SADDLE
+                + "what-if: {saddle-stiffness: 2000 N/mm, saddle-rating: 60 kN}\n";
+        Analysis analysis = Analyser.analyse(Examples.read(yaml));
+        WhatIfStop stop = new WhatIfStop(analysis);
+        // pivot (0.4, 0.4), the saddle's middle (-0.45, 0.35) m
+        double reach = Math.hypot(0.85, 0.05);
+        double most = 0;
+        double speed = 0;
+        for (Cycle cycle : CycleTimer.time(analysis).cycles()) {
+            Moment last = cycle.moments().stream()
+                    .filter(m -> m.phase() == Moment.Phase.LOWER)
+                    .reduce((a, b) -> b)
+                    .orElseThrow();
+            Row row = new MovingMass(analysis).row(cycle.load(), last);
+            if (row == null) {
+                continue;
+            }
+            double force = stop.onSaddle(row, last, new Vec3(-0.45, 0.35, 0));
+            if (force > most) {
+                most = force;
+                speed = last.draw().speed() * reach / row.pose().arm();
+            }
+        }
+        assertThat(speed).isPositive();
+        Finding found = One.of(yaml, "what-if/lands-on-the-saddle");
+        assertThat(found.demand()).isCloseTo(most, within(1e-6 * most));
+        assertThat(found.note().metric())
+                .isEqualTo("it lands with " + Text.amount(speed, Kind.SPEED).metric());
+        untold(
+                swap(Examples.BOX, "to: 80 deg", "to: 20 deg, step: 5 deg") + SADDLE,
+                "lands-on-the-saddle",
+                true,
+                "actuator.speed missing");
+    }
+
+    /** Nothing bursts on an electric drive, and what it stops with needs its speed and what gives behind it. */
+    @Test
+    void anElectricDriveHasNoHose() throws CannotComputeException {
+        String yaml = swap(Examples.BOX, "to: 80 deg", "to: 20 deg, step: 5 deg");
+        Analysis analysis = Analyser.analyse(Examples.read(yaml));
+        assertThat(WhatIfFall.find(new Findings(new WhatIfCheck(List.of()), analysis.design()), analysis))
+                .extracting(Finding::id)
+                .containsExactly("what-if/lost-power");
+        untold(yaml, "drive-stops-on-the-way", true, "actuator.speed missing");
+        String fast =
+                swap(yaml, "pull: 12 kN}", "pull: 12 kN, voltage: 12 V, speed: {no-load: 40 mm/s, rated: 30 mm/s}}");
+        untold(fast, "drive-stops-on-the-way", true, "what-if.structure missing");
     }
 }

@@ -25,6 +25,7 @@ import tipwright.design.Factors;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.around.Site;
 import tipwright.design.joint.Fastening;
+import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
 
@@ -153,12 +154,23 @@ class FaultPartsTest {
         assertThat(WhatIfWheel.find(make(analysis), analysis, List.of(same, worse))
                         .utilisation())
                 .isCloseTo(1.5 + Math.atan(0.1), within(1e-9));
+        // what is close as it was is left out as well; what passes is not
+        Told close = new Told("close", a -> List.of(used("close", a, "", 0.9)));
+        assertThat(WhatIfWheel.find(make(analysis), analysis, List.of(close, lean))
+                        .utilisation())
+                .isCloseTo(0.5 + Math.atan(0.1), within(1e-9));
+        Told passes = new Told("passes", a -> List.of(used("passes", a, "", 0.7)));
+        assertThat(WhatIfWheel.find(make(analysis), analysis, List.of(passes, lean))
+                        .utilisation())
+                .isEqualTo(0.7);
     }
 
     /** Coarse is not finer than it was, not coarser than 5 deg where it was not, and never more than all of the way. */
     @Test
     void tiltsForAWheelAreFew() {
-        String[][] steps = {{"to: 80 deg", "5"}, {"to: 80 deg, step: 7 deg", "7"}, {"to: 3 deg", "3"}};
+        String[][] steps = {
+            {"to: 80 deg", "5"}, {"to: 80 deg, step: 7 deg", "7"}, {"to: 3 deg", "3"}, {"from: 70 deg, to: 73 deg", "3"}
+        };
         for (String[] step : steps) {
             double made = WhatIfWheel.coarse(Examples.read(swap(Examples.BOX, "to: 80 deg", step[0])))
                     .tilt()
@@ -170,7 +182,9 @@ class FaultPartsTest {
     /** Pushed and pulled by so much, without factors; the rules of bearings, shaft and other pins are not asked. */
     @Test
     void whatBearsTheDriveIsAskedAgain() throws CannotComputeException {
-        Analysis analysis = analysis(BOX);
+        String lug = "lug: {width: 60 mm, thickness: 10 mm, hole: 25 mm, end: 35 mm}";
+        Analysis analysis = analysis(BOX + "fastenings:\n  - {joint: bearing-1, " + lug + "}\n  - {joint: frame-pin, "
+                + lug + "}\n  - {joint: tank-pin, " + lug + "}\n");
         List<Analysis> shown = new ArrayList<>();
         Told rod = new Told("rod", a -> {
             shown.add(a);
@@ -189,11 +203,17 @@ class FaultPartsTest {
                 .isEqualTo("stuck, it pushes with 0 N; closest to failing then: Told pin, frame pin");
         Analysis strained = shown.get(0);
         assertThat(strained.design().factors()).isEqualTo(Factors.none());
+        assertThat(strained.design().fastenings())
+                .extracting(Fastening::joint)
+                .containsExactly("frame-pin", "tank-pin");
         assertThat(strained.cases()).hasSize(1);
         for (Row row : strained.cases().get(0).rows()) {
             assertThat(row.raise().force()).isEqualTo(100 + row.tilt());
             assertThat(row.lower().force()).isEqualTo(-50);
             assertThat(row.rest().force()).isZero();
+            assertThat(row.raise().joints())
+                    .hasSize(analysis.mechanism().joints().size())
+                    .containsOnly(Vec2.ZERO);
         }
     }
 
@@ -236,10 +256,19 @@ class FaultPartsTest {
                 "  - {joint: tank-pin, height: 50 mm, lug: {width: 60 mm, thickness: 10 mm, hole: 25 mm, end: 35 mm}}\n";
         Analysis analysis = analysis(TWO + "fastenings:\n" + weld.formatted(51, -300) + weld.formatted(52, 290)
                 + weld.formatted(53, 0) + bolts.formatted(54, -310) + bolts.formatted(55, 300) + lug
-                + weld.formatted(56, 300).replace("frame-pin", "bearing-1"));
+                + swap(weld.formatted(56, 300), "frame-pin", "bearing-1"));
         List<PlacedActuator> both = analysis.design().drive().actuators();
         assertThat(heights(OneAlone.of(analysis, both.get(0)))).containsExactly(51, 53, 54, 50, 56);
         assertThat(heights(OneAlone.of(analysis, both.get(1)))).containsExactly(52, 53, 55, 50, 56);
+        // one at -250 mm and one at 125 mm: half way is at -62.5 mm
+        String unequal = swap(
+                TWO, "{z: -300 mm, actuator", "{z: -250 mm, actuator", "{z: 300 mm, actuator", "{z: 125 mm, actuator");
+        Analysis aside = analysis(unequal + "fastenings:\n"
+                + weld.formatted(51, -500) + weld.formatted(52, -63) + weld.formatted(53, -62)
+                + weld.formatted(54, 900) + bolts.formatted(55, -62.5) + bolts.formatted(56, 0));
+        List<PlacedActuator> unlike = aside.design().drive().actuators();
+        assertThat(heights(OneAlone.of(aside, unlike.get(0)))).containsExactly(51, 52, 55);
+        assertThat(heights(OneAlone.of(aside, unlike.get(1)))).containsExactly(53, 54, 55, 56);
     }
 
     /** What bears more or less when one carries all is told, with the one that is worse; what bears as much is not. */

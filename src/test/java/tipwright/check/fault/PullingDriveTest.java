@@ -8,13 +8,21 @@ import static tipwright.Swap.swap;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
 import tipwright.analysis.Row;
 import tipwright.check.One;
+import tipwright.check.joint.PinCheck;
 import tipwright.check.rule.Finding;
+import tipwright.check.rule.Findings;
+import tipwright.geometry.Vec2;
+import tipwright.quantity.Kind;
+import tipwright.quantity.Text;
+import tipwright.time.Cycle;
 import tipwright.time.CycleTimer;
 import tipwright.time.Moment;
 
@@ -178,5 +186,100 @@ class PullingDriveTest {
         double jolt = m.draw().speed() * Math.sqrt(4e6 * mass(analysis, row));
         assertThat(new WhatIfStop(analysis).atEnd(row, m))
                 .isCloseTo(Math.max(0, jolt + m.force()), within(2e-3 * jolt));
+    }
+
+    private static List<Finding> stops(Analysis analysis) {
+        Findings make = new Findings(new WhatIfCheck(List.of()), analysis.design());
+        return WhatIfStop.find(make, analysis, CycleTimer.time(analysis), List.of(new PinCheck()));
+    }
+
+    /** Of a drive that pushes the pin is pressed most by the load that comes down, of one that pulls it is pulled most by that. */
+    @ParameterizedTest
+    @CsvSource({"2300, pulls", "-1000, pushes"})
+    void thePinBearsTheLoadThatComesDown(int y, String way) throws CannotComputeException {
+        String yaml = swap(ELECTRIC, " rod: {diameter: 25 mm},", "", "2300 mm", y + " mm")
+                + "what-if: {structure: 3000 N/mm}\n";
+        Analysis analysis = Analyser.analyse(Examples.read(yaml));
+        MovingMass moving = new MovingMass(analysis);
+        double most = 0;
+        for (Cycle cycle : CycleTimer.time(analysis).cycles()) {
+            for (Moment m : cycle.moments()) {
+                Row row = moving.row(cycle.load(), m);
+                if (m.phase() == Moment.Phase.LOWER && row != null && m.draw().speed() > 0) {
+                    double jolt = m.draw().speed() * Math.sqrt(3e6 * moving.atRod(row, m));
+                    most = Math.max(most, Math.abs(m.force()) + jolt);
+                }
+            }
+        }
+        List<Finding> found = stops(analysis);
+        assertThat(found)
+                .extracting(Finding::id)
+                .containsExactly("what-if/drive-stops-on-the-way", "what-if/drive-stops-on-the-way-other-parts");
+        assertThat(found.get(0).note().metric())
+                .isEqualTo("stopped at once, the load " + way + " with "
+                        + Text.amount(most, Kind.FORCE).metric()
+                        + "; closest to failing then: Frame pin: bending and shear");
+        assertThat(WhatIfShut.find(
+                        new Findings(new WhatIfCheck(List.of()), analysis.design()),
+                        analysis,
+                        CycleTimer.time(analysis),
+                        List.of(new PinCheck())))
+                .isEmpty();
+    }
+
+    /** A cylinder that has stroke left where the tank stops runs against no end, whichever way it goes. */
+    @Test
+    void strokeIsLeft() throws CannotComputeException {
+        String gives = "what-if: {structure: 4000 N/mm}\n";
+        for (String yaml : List.of(OIL, swap(OIL, "2300 mm", "-1000 mm"))) {
+            Analysis analysis = Analyser.analyse(Examples.read(yaml + gives));
+            assertThat(stops(analysis)).isEmpty();
+        }
+        // 0.9 mm left are none, 1.1 mm are enough
+        double shortest = Analyser.analyse(Examples.read(OIL)).lengths().low();
+        for (double left : new double[] {0.9, 1.1}) {
+            String closed = swap(OIL, "closed: 1100 mm", "closed: " + (1000 * shortest - left) + " mm") + gives;
+            assertThat(stops(Analyser.analyse(Examples.read(closed))).isEmpty()).isEqualTo(left > 1);
+        }
+    }
+
+    /** A tank 2 m long and 1 m high: m (r^2 + (2^2 + 1^2)/12), with as much in it as there is at that moment. */
+    @Test
+    void theInertiaOfALongTank() throws CannotComputeException {
+        String yaml = swap(
+                UP,
+                "size: [1 m, 1 m, 1 m]",
+                "size: [2 m, 1 m, 1 m]",
+                "width: 1 m, height: 1 m",
+                "width: 1 m, height: 2 m");
+        Analysis analysis = Analyser.analyse(Examples.read(yaml));
+        MovingMass moving = new MovingMass(analysis);
+        Row row = held(analysis, 2);
+        Moment m =
+                moment(Analyser.analyse(Examples.read(swap(yaml, DRIVE, electric()))), Moment.Phase.RAISE, row.tilt());
+        Moment less = new Moment(
+                m.phase(),
+                m.time(),
+                m.tilt(),
+                m.length(),
+                row.load().volume() - 0.5,
+                m.force(),
+                m.discharge(),
+                m.vacuum(),
+                m.level(),
+                m.draw(),
+                m.pace(),
+                m.duty());
+        double mass = row.load().mass() - 0.5 * 1400;
+        double reach = row.centroid().xy().minus(new Vec2(0.4, 0.4)).norm();
+        double inertia = mass * (reach * reach + 5 / 12.0);
+        // a way between two poses 10 deg apart is a chord of the arc
+        assertThat(moving.inertia(row, less)).isCloseTo(inertia, within(3e-3 * inertia));
+        assertThat(moving.row("empty", less).load().mass()).isCloseTo(8 * 0.004 * 7850, within(1e-6));
+        assertThat(moving.row("none of these", less)).isNull();
+    }
+
+    private static String electric() {
+        return ELECTRIC.substring(ELECTRIC.indexOf("{kind: electric"), ELECTRIC.indexOf("}}}") + 3);
     }
 }

@@ -55,7 +55,7 @@ class JointUntoldTest {
         String lug = "lug: {width: 60 mm, thickness: 10 mm, hole: 25 mm, end: 35 mm}";
         untold(BOX + frame(lug + height), "swing/frame-pin", true, "fastenings: weld or bolts missing");
         untold(BOX + frame(WELD + height), "swing/frame-pin", true, "actuator.tube missing");
-        String tank = frame(WELD + height).replace("frame-pin", "tank-pin");
+        String tank = swap(frame(WELD + height), "frame-pin", "tank-pin");
         untold(BOX + tank, "swing/tank-pin", true, "actuator.rod missing");
         String bolts = "bolts: {at: [-600 mm, -550 mm, 0 mm], diameter: 12 mm, positions: [[0 mm, 0 mm]]}" + height;
         untold(BOX + frame(bolts), "swing/frame-pin", true, "actuator.tube missing");
