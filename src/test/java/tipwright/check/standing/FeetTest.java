@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static tipwright.Swap.swap;
 
+import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
@@ -15,6 +18,7 @@ import tipwright.check.One;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.around.Footing;
+import tipwright.outline.MachinePart;
 
 /** Which of four feet bears the most and which lifts first, by hand: an empty box of 157 kg that tips on a frame of 400 kg. */
 class FeetTest {
@@ -99,16 +103,39 @@ class FeetTest {
         assertThat(stands.tips()).isZero();
     }
 
-    /** Ground that slopes down by 6 deg towards the dump end and the height of each weight move it out: the edge is named. */
-    @Test
-    void theEdgeThatItTurnsOverIsNamed() throws CannotComputeException {
-        Standing stands = standing(EMPTY + "site: {grade: 6 deg}\n");
-        assertThat(stands.worstEdge().metric()).contains("x 700 mm").doesNotContain("x -800 mm");
-        double a = Math.tan(Math.toRadians(6));
+    /** Ground that slopes down by 6 deg and the height of each weight move it out, to the dump end or to the left side: the edge is named. */
+    @ParameterizedTest
+    @CsvSource({"grade: 6 deg, 1, 0", "cross-slope: 6 deg, 0, 1"})
+    void theEdgeThatItTurnsOverIsNamed(String slope, int x, int z) throws CannotComputeException {
+        Standing stands = standing(EMPTY + "site: {" + slope + "}\n");
+        double a = Math.toRadians(6);
         double tilt = Math.toRadians(80);
         double y = 0.4 + 0.4 * Math.sin(tilt) + 0.5 * Math.cos(tilt) + 0.7;
-        double out = (400 * 0.5 + BOX * y) / KG * a / 0.75;
-        double most = KG * G * Math.cos(Math.toRadians(6)) * (1 + along(80) + out + 400 * 0.05 / KG / 0.5) / 4;
-        assertThat(stands.heaviest().value()).isCloseTo(most, within(1e-3 * most));
+        double out = (400 * 0.5 + BOX * y) / KG * Math.tan(a);
+        double share = 1 + along(80) + x * out / 0.75 + (400 * 0.05 / KG + z * out) / 0.5;
+        double most = KG * G * Math.cos(a) * share / 4;
+        assertThat(stands.heaviest().value()).isCloseTo(most, within(1e-6 * most));
+        assertThat(stands.feet()).containsExactly(2);
+        assertThat(stands.worstEdge().metric())
+                .isEqualTo(
+                        z == 0
+                                ? "from x 700 mm, z -500 mm to x 700 mm, z 500 mm"
+                                : "from x 700 mm, z 500 mm to x -800 mm, z 500 mm");
+    }
+
+    /** The foot that bears the most is shown by its number from 1; what turns nothing over says so. */
+    @Test
+    void whichFootIsShown() throws CannotComputeException {
+        TipOverCheck check = new TipOverCheck();
+        Analysis analysis = Analyser.analyse(Examples.read(swap(EMPTY, "to: 80 deg", "to: 20 deg")));
+        List<Finding> found = check.run(analysis);
+        assertThat(check.concerned(analysis, found.get(1)).words()).isEqualTo(MachinePart.support(3));
+        assertThat(found.get(0).note().metric())
+                .startsWith(
+                        "nothing turns it over on this ground; parked any way round it keeps its margin on slopes up to ");
+        assertThat(found.get(0).demand()).isZero();
+        Finding turns = One.of(EMPTY, "tip-over/as-it-stands");
+        assertThat(turns.note().metric())
+                .startsWith("over the edge from x 700 mm, z -500 mm to x 700 mm, z 500 mm; parked ");
     }
 }

@@ -65,6 +65,28 @@ class HangingTest {
         assertThat(found.tilt()).isZero();
     }
 
+    /**
+     * Half full, the surface of the slurry stays level as it leans, so that it flows to the low end: of a box 1 m wide, 0.5 m deep, the
+     * centre goes b^2 tan / (12 h) down the slope and half of that times tan up. By repetition. Source: hydrostatics (elementary).
+     */
+    @ParameterizedTest
+    @CsvSource({"50, 0", "-50, 0", "0, -50", "30, 40"})
+    void theSlurryFlowsToTheLowEnd(double x, double z) throws CannotComputeException {
+        double tanX = 0;
+        double tanZ = 0;
+        double kg = 400 + BOX + 700;
+        for (int i = 0; i < 100; i++) {
+            double rise = (tanX * tanX + tanZ * tanZ) / (24 * 0.5);
+            double under = 2 - (400 * -0.2 + BOX * 0.9 + 700 * (0.75 + rise)) / kg;
+            double offX = (400 * x / 1000 + 700 * tanX / (12 * 0.5)) / kg;
+            double offZ = (400 * z / 1000 + 700 * tanZ / (12 * 0.5)) / kg;
+            tanX = offX / under;
+            tanZ = offZ / under;
+        }
+        Finding found = One.of(swap(centre(x, z), "fill: 100 %", "fill: 50 %"), "hang/full");
+        assertThat(found.demand()).isCloseTo(Math.atan(Math.hypot(tanX, tanZ)), within(1e-6));
+    }
+
     /** An eye half a metre under the frame's own place: the centre of mass is over it. */
     @Test
     void turnsOverWhereTheEyeIsTooLow() throws CannotComputeException {

@@ -120,6 +120,13 @@ class RoadAndGroundTest {
                 swap(BOX, INSERT.formatted("500 mm"), "{z: 500 mm, bearing: {kind: bush, bore: 40 mm, length: 50 mm}}");
         assertThat(One.all(bush + "road: {loaded: no}\n", "road").stream().map(Finding::id))
                 .containsExactly("road/lift", "road/bearing-1", "road/across");
+        // a bush does not tell what it holds along the shaft
+        String first = swap(
+                BOX, INSERT.formatted("-500 mm"), "{z: -500 mm, bearing: {kind: bush, bore: 40 mm, length: 50 mm}}");
+        missing(
+                first + "road: {loaded: no}\n",
+                "road/across",
+                "what the locating bearing holds along the shaft is not known; 769.8 N push on it");
     }
 
     /** On a vehicle the road is asked for; on the ground alone it is not. */
