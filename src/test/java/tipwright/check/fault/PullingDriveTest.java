@@ -243,15 +243,15 @@ class PullingDriveTest {
         }
     }
 
-    /** A tank 2 m long and 1 m high: m (r^2 + (2^2 + 1^2)/12), with as much in it as there is at that moment. */
+    /** A tank 2 m long and 0.5 m high: m (r^2 + (2^2 + 0.5^2)/12), with as much in it as there is at that moment. */
     @Test
     void theInertiaOfALongTank() throws CannotComputeException {
         String yaml = swap(
                 UP,
                 "size: [1 m, 1 m, 1 m]",
-                "size: [2 m, 1 m, 1 m]",
-                "width: 1 m, height: 1 m",
-                "width: 1 m, height: 2 m");
+                "size: [2 m, 0.5 m, 1 m]",
+                "width: 1 m, height: 1 m, centre: [0 m, 1.5 m, 0 m]",
+                "width: 1 m, height: 2 m, centre: [0 m, 1.25 m, 0 m]");
         Analysis analysis = Analyser.analyse(Examples.read(yaml));
         MovingMass moving = new MovingMass(analysis);
         Row row = held(analysis, 2);
@@ -272,10 +272,10 @@ class PullingDriveTest {
                 m.duty());
         double mass = row.load().mass() - 0.5 * 1400;
         double reach = row.centroid().xy().minus(new Vec2(0.4, 0.4)).norm();
-        double inertia = mass * (reach * reach + 5 / 12.0);
+        double inertia = mass * (reach * reach + 4.25 / 12);
         // a way between two poses 10 deg apart is a chord of the arc
         assertThat(moving.inertia(row, less)).isCloseTo(inertia, within(3e-3 * inertia));
-        assertThat(moving.row("empty", less).load().mass()).isCloseTo(8 * 0.004 * 7850, within(1e-6));
+        assertThat(moving.row("empty", less).load().mass()).isCloseTo(5 * 0.004 * 7850, within(1e-6));
         assertThat(moving.row("none of these", less)).isNull();
     }
 
