@@ -164,10 +164,16 @@ public final class TubeWallCheck implements Check {
         if (beta >= 1) {
             return walls;
         }
-        double width = Math.min(size.across(), TubeFace.WIDEST * face);
+        double width = Math.min(size.across(), widest(face));
         double yields = rule.yielding(width, size.along(), 1);
         double share = Math.max(0, (beta - TubeFace.WIDEST) / (1 - TubeFace.WIDEST));
         double bent = yields + share * (walls - yields);
         return Math.min(bent, rule.punching(width, size.along()));
+    }
+
+    /** The widest patch, m, that the rule of a face goes for; rounding must not put it out of that rule's range. */
+    private static double widest(double face) {
+        double widest = TubeFace.WIDEST * face;
+        return widest / face > TubeFace.WIDEST ? Math.nextDown(widest) : widest;
     }
 }
