@@ -58,7 +58,7 @@ public final class PullCheck implements Check {
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return Fix.of(Fix.STRONGER, finding, limits);
+        return Fix.force("pull", finding, limits);
     }
 
     @Override

@@ -62,7 +62,7 @@ public final class PushCheck implements Check {
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return Fix.of(Fix.STRONGER, finding, limits);
+        return Fix.force("push", finding, limits);
     }
 
     @Override

@@ -106,7 +106,11 @@ public final class ClearanceCheck implements Check {
             all.add(make.cannot(door, "its hinge line is not along the pivot: its swing is not looked at"));
         }
         if (all.isEmpty()) {
-            all.add(make.cannot("", "nothing that moves overlaps anything else along the pivot"));
+            all.add(make.cannot(
+                    "",
+                    byMover.isEmpty()
+                            ? "nothing that moves overlaps anything else along the pivot"
+                            : "only what the tank may rest on is drawn, and it keeps clear of that"));
         }
         return all;
     }

@@ -25,6 +25,8 @@ import tipwright.geometry.Vec3;
  */
 final class OneAlone {
     private static final List<String> PINS = List.of(Drive.FRAME_PIN, Drive.ROD_PIN, Drive.TANK_PIN);
+    /** A bracket is half way between two actuators within this, m: then it bears each of them. */
+    private static final double MIDDLE = 1e-9;
 
     private final List<Support> supports;
     private final List<PlacedActuator> actuators;
@@ -55,7 +57,8 @@ final class OneAlone {
         double z = weld != null
                 ? weld.at().z()
                 : Objects.requireNonNull(bolts).at().z();
-        return design.drive().actuators().stream().noneMatch(a -> Math.abs(a.z() - z) < Math.abs(one.z() - z));
+        double off = Math.abs(one.z() - z) - MIDDLE;
+        return design.drive().actuators().stream().noneMatch(a -> Math.abs(a.z() - z) < off);
     }
 
     private CaseResult load(CaseResult result) {

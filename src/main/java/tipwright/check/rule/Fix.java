@@ -21,6 +21,17 @@ public final class Fix {
 
     private Fix() {}
 
+    /**
+     * A stronger actuator or a longer lever; another kind of actuator where this one cannot do it at all.
+     *
+     * @param does 'push' or 'pull'
+     */
+    public static Text force(String does, Finding f, Limits limits) {
+        return f.demand() > 0 && !(f.capacity() > 0)
+                ? Text.words("an actuator that can " + does + ", or pins so placed that it never has to")
+                : of(STRONGER, f, limits);
+    }
+
     /** What a part must be good for, where nothing better is known; nothing where no capacity decides. */
     public static Text part(Finding f, Limits limits) {
         return decides(f, limits)

@@ -248,6 +248,8 @@ class ForcesTest {
         assertThat(Math.toDegrees(slack.tilt())).isCloseTo(10, within(1e-9));
         assertThat(slack.note()).isEqualTo(Text.words("a rope cannot push: it goes slack and the tank falls into it"));
         assertThat(new PushCheck().says(slack).metric()).isEqualTo("the actuator must push 250 N and cannot push");
+        assertThat(new PushCheck().fix(slack, Examples.read(ROPE).limits()).metric())
+                .isEqualTo("an actuator that can push, or pins so placed that it never has to");
         assertThat(push(ROPE, x -> -100).verdict()).isEqualTo(Verdict.PASS);
     }
 
@@ -268,6 +270,8 @@ class ForcesTest {
         assertThat(cannot.verdict()).isEqualTo(Verdict.FAIL);
         assertThat(cannot.note()).isEqualTo(Text.words("but this cylinder cannot pull"));
         assertThat(new PullCheck().says(cannot).metric()).isEqualTo("the actuator must pull 150 N and cannot pull");
+        assertThat(new PullCheck().fix(cannot, Examples.read(SINGLE).limits()).metric())
+                .isEqualTo("an actuator that can pull, or pins so placed that it never has to");
     }
 
     @Test

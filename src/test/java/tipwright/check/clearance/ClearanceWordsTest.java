@@ -101,5 +101,10 @@ class ClearanceWordsTest {
         assertThat(aside.missing()).isFalse();
         assertThat(aside.verdict()).isEqualTo(Verdict.NOT_CHECKED);
         assertThat(aside.note().metric()).isEqualTo("nothing that moves overlaps anything else along the pivot");
+        Finding rest = found(swap(post("bed", -100, 100, 300, 490), "]]}", "]], rest: yes}"))
+                .get(0);
+        assertThat(rest.verdict()).isEqualTo(Verdict.NOT_CHECKED);
+        assertThat(rest.note().metric())
+                .isEqualTo("only what the tank may rest on is drawn, and it keeps clear of that");
     }
 }

@@ -269,6 +269,12 @@ class FaultPartsTest {
         List<PlacedActuator> unlike = aside.design().drive().actuators();
         assertThat(heights(OneAlone.of(aside, unlike.get(0)))).containsExactly(51, 52, 55);
         assertThat(heights(OneAlone.of(aside, unlike.get(1)))).containsExactly(53, 54, 55, 56);
+        // half way between -300 and 100 mm, which no binary number hits
+        Analysis tenths = analysis(
+                swap(TWO, "{z: 300 mm, actuator", "{z: 100 mm, actuator") + "fastenings:\n" + weld.formatted(51, -100));
+        for (PlacedActuator one : tenths.design().drive().actuators()) {
+            assertThat(heights(OneAlone.of(tenths, one))).containsExactly(51);
+        }
     }
 
     /** What bears more or less when one carries all is told, with the one that is worse; what bears as much is not. */
