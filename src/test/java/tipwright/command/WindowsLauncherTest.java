@@ -74,11 +74,13 @@ class WindowsLauncherTest {
     @Test
     void itStartsTheSameAsTheOther() throws IOException {
         String sh = Files.readString(DIST.resolve("tipwright"));
-        String start = "-XX:+UseSerialGC %TIPWRIGHT_COMPILER% -XX:-UsePerfData -jar \"%~dp0..\\tipwright.jar\" %*";
+        String start = "-XX:+UseSerialGC %TIPWRIGHT_COMPILER% -XX:-UsePerfData -Dtipwright.annotations=true"
+                + " -jar \"%~dp0..\\tipwright.jar\" %*";
         assertThat(lines()).contains("\"%TIPWRIGHT_JAVA%\" " + start);
         for (String both : List.of(
                 "-XX:+UseSerialGC",
                 "-XX:-UsePerfData",
+                "-Dtipwright.annotations=true",
                 "-XX:TieredStopAtLevel=1",
                 "-XX:+TieredCompilation",
                 "-XX:Tier3BackEdgeThreshold=10000 -Xmn24m -Dsun.reflect.inflationThreshold=100000",
