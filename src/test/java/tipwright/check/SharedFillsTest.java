@@ -19,7 +19,6 @@ import tipwright.analysis.Examples;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
-import tipwright.check.rule.Trait;
 import tipwright.design.Design;
 
 /** Fills that two threads look at together: each once, and what goes wrong comes out where the findings are asked for. */
@@ -33,47 +32,17 @@ class SharedFillsTest {
     }
 
     /** A rule that tells how full the tank was, after something else. */
-    private record Told(Consumer<Double> first) implements Check {
-        @Override
-        public String id() {
-            return "told";
-        }
-
-        @Override
-        public String title() {
-            return "How full";
-        }
-
-        @Override
-        public String rule() {
-            return "";
-        }
-
-        @Override
-        public String formula() {
-            return "";
-        }
-
-        @Override
-        public String source() {
-            return "";
-        }
-
-        @Override
-        public Set<Trait> traits() {
-            return Set.of();
-        }
-
-        @Override
-        public List<Finding> run(Analysis analysis) {
+    private static Check told(Consumer<Double> first) {
+        return new MadeUpCheck("told", Set.of(), analysis -> {
             double fill = analysis.design().slurry().fill();
             first.accept(fill);
-            return List.of(new Findings(this, analysis.design()).cannot("", "filled " + fill));
-        }
+            return List.of(new Findings(new MadeUpCheck("told", Set.of(), a -> List.of()), analysis.design())
+                    .cannot("", "filled " + fill));
+        });
     }
 
     private static SharedFills fills(Design rough, Consumer<Double> first) {
-        return new SharedFills(stated, rough, List.of(new Told(first)), List.of(0.0, 0.25, 1.0));
+        return new SharedFills(stated, rough, List.of(told(first)), List.of(0.0, 0.25, 1.0));
     }
 
     private static List<String> notes(List<List<Finding>> found) {

@@ -16,6 +16,7 @@ import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.Row;
+import tipwright.check.MadeUpCheck;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
@@ -40,40 +41,12 @@ class FaultPartsTest {
             "      - {z: 300 mm, actuator: {kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN}}\ntilt: {to");
 
     /** A rule that finds what it is told to. */
-    private record Told(String id, Function<Analysis, List<Finding>> found) implements Check {
-        @Override
-        public String title() {
-            return "Told " + id;
-        }
-
-        @Override
-        public String rule() {
-            return "";
-        }
-
-        @Override
-        public String formula() {
-            return "";
-        }
-
-        @Override
-        public String source() {
-            return "";
-        }
-
-        @Override
-        public Set<Trait> traits() {
-            return id.equals("slow") ? Set.of(Trait.SLOW) : Set.of(Trait.BEARS_DRIVE);
-        }
-
-        @Override
-        public List<Finding> run(Analysis analysis) {
-            return found.apply(analysis);
-        }
+    private static Check told(String id, Function<Analysis, List<Finding>> found) {
+        return new MadeUpCheck(id, id.equals("slow") ? Set.of(Trait.SLOW) : Set.of(Trait.BEARS_DRIVE), found);
     }
 
     private static Findings of(String id, Analysis analysis) {
-        return new Findings(new Told(id, a -> List.of()), analysis.design());
+        return new Findings(told(id, a -> List.of()), analysis.design());
     }
 
     private static Finding used(String id, Analysis analysis, String part, double use) {
@@ -92,11 +65,11 @@ class FaultPartsTest {
     @Test
     void aWheelSinksToEachSideAndEachEnd() throws CannotComputeException {
         List<Site> sites = new ArrayList<>();
-        Told told = new Told("told", a -> {
+        Check told = told("told", a -> {
             sites.add(a.design().site());
             return List.of();
         });
-        Told use = new Told(
+        Check use = told(
                 "use",
                 a -> List.of(used("use", a, "", 0.1 + Math.abs(a.design().site().grade()))));
         String yaml = BOX + "site: {grade: 2 deg, cross-slope: -1 deg}\n"
@@ -135,19 +108,19 @@ class FaultPartsTest {
     @Test
     void whatIsNoWorseThanBeforeIsLeftOut() throws CannotComputeException {
         Analysis analysis = analysis(BOX + "what-if: {track: 1 m, wheel-drop: 100 mm}\n");
-        Told same = new Told("same", a -> List.of(used("same", a, "", 2)));
-        Told lean = new Told(
+        Check same = told("same", a -> List.of(used("same", a, "", 2)));
+        Check lean = told(
                 "lean",
                 a -> List.of(
                         used("lean", a, "", 0.5 + Math.abs(a.design().site().crossSlope()))));
-        Told slow = new Told("slow", a -> {
+        Check slow = told("slow", a -> {
             throw new AssertionError("asked");
         });
         Finding worst = WhatIfWheel.find(make(analysis), analysis, List.of(same, lean, slow));
         assertThat(worst.utilisation()).isCloseTo(0.5 + Math.atan(0.1), within(1e-9));
         assertThat(WhatIfWheel.find(make(analysis), analysis, List.of(same)).utilisation())
                 .isEqualTo(2);
-        Told worse = new Told(
+        Check worse = told(
                 "worse",
                 a -> List.of(
                         used("worse", a, "", 1.5 + Math.abs(a.design().site().crossSlope()))));
@@ -155,11 +128,11 @@ class FaultPartsTest {
                         .utilisation())
                 .isCloseTo(1.5 + Math.atan(0.1), within(1e-9));
         // what is close as it was is left out as well; what passes is not
-        Told close = new Told("close", a -> List.of(used("close", a, "", 0.9)));
+        Check close = told("close", a -> List.of(used("close", a, "", 0.9)));
         assertThat(WhatIfWheel.find(make(analysis), analysis, List.of(close, lean))
                         .utilisation())
                 .isCloseTo(0.5 + Math.atan(0.1), within(1e-9));
-        Told passes = new Told("passes", a -> List.of(used("passes", a, "", 0.7)));
+        Check passes = told("passes", a -> List.of(used("passes", a, "", 0.7)));
         assertThat(WhatIfWheel.find(make(analysis), analysis, List.of(passes, lean))
                         .utilisation())
                 .isEqualTo(0.7);
@@ -186,14 +159,14 @@ class FaultPartsTest {
         Analysis analysis = analysis(BOX + "fastenings:\n  - {joint: bearing-1, " + lug + "}\n  - {joint: frame-pin, "
                 + lug + "}\n  - {joint: tank-pin, " + lug + "}\n");
         List<Analysis> shown = new ArrayList<>();
-        Told rod = new Told("rod", a -> {
+        Check rod = told("rod", a -> {
             shown.add(a);
             return List.of(used("rod", a, "", 0.5));
         });
-        Told pin = new Told("pin", a -> List.of(used("pin", a, "frame pin", 0.6), used("pin", a, "link pin", 9)));
+        Check pin = told("pin", a -> List.of(used("pin", a, "frame pin", 0.6), used("pin", a, "link pin", 9)));
         List<Check> others = new ArrayList<>(List.of(rod, pin));
         for (String id : List.of("bearing-static", "bush", "shaft", "slow")) {
-            others.add(new Told(id, a -> List.of(used(id, a, "", 8))));
+            others.add(told(id, a -> List.of(used(id, a, "", 8))));
         }
         List<Finding> found = new DrivePath(make(analysis), analysis, others)
                 .under("jam", "stuck, it", row -> 100 + row.tilt(), row -> 50);
@@ -221,11 +194,11 @@ class FaultPartsTest {
     @Test
     void whatFailsAndWhatIsUnknown() throws CannotComputeException {
         Analysis analysis = analysis(BOX);
-        Told fails = new Told(
+        Check fails = told(
                 "fails", a -> List.of(used("fails", a, "a", 2), used("fails", a, "b", 3), used("fails", a, "c", 1)));
-        Told unknown = new Told("unknown", a -> List.of(of("unknown", a).missing("", "no")));
-        Told cannot = new Told("cannot", a -> List.of(of("cannot", a).cannot("", "no")));
-        Told known = new Told(
+        Check unknown = told("unknown", a -> List.of(of("unknown", a).missing("", "no")));
+        Check cannot = told("cannot", a -> List.of(of("cannot", a).cannot("", "no")));
+        Check known = told(
                 "known",
                 a -> a == analysis
                         ? List.of(used("known", a, "", 0.1))
@@ -281,12 +254,11 @@ class FaultPartsTest {
     @Test
     void whatOneThatCarriesAllLoads() throws CannotComputeException {
         Analysis analysis = analysis(TWO);
-        Check more = new Told("more", a -> List.of(used("more", a, "x", alone(a, 0.2, 0.9, 0.5))));
-        Check less = new Told("less", a -> List.of(used("less", a, "", alone(a, 0.2, 0.1, 0.5))));
-        Check same = new Told("same", a -> List.of(used("same", a, "", 0.5)));
-        Check newly =
-                new Told("newly", a -> List.of(used("newly", a, alone(a, 0, 0, 1) > 0 ? "shared" : "alone", 0.3)));
-        Check slow = new Told("slow", a -> List.of(used("slow", a, "", alone(a, 2, 3, 1))));
+        Check more = told("more", a -> List.of(used("more", a, "x", alone(a, 0.2, 0.9, 0.5))));
+        Check less = told("less", a -> List.of(used("less", a, "", alone(a, 0.2, 0.1, 0.5))));
+        Check same = told("same", a -> List.of(used("same", a, "", 0.5)));
+        Check newly = told("newly", a -> List.of(used("newly", a, alone(a, 0, 0, 1) > 0 ? "shared" : "alone", 0.3)));
+        Check slow = told("slow", a -> List.of(used("slow", a, "", alone(a, 2, 3, 1))));
         List<Finding> found = WhatIfShare.find(make(analysis), analysis, List.of(more, less, same, newly, slow));
         assertThat(found)
                 .extracting(Finding::id)
@@ -299,8 +271,8 @@ class FaultPartsTest {
         assertThat(found.get(1).utilisation()).isEqualTo(0.9);
         assertThat(found.get(1).title()).isEqualTo("One actuator carries everything: Told more, x");
         assertThat(found.get(2).utilisation()).isEqualTo(0.2);
-        Check unknown = new Told("unknown", a -> List.of(of("unknown", a).missing("", "x")));
-        Check cannot = new Told("cannot", a -> List.of(of("cannot", a).cannot("", "x")));
+        Check unknown = told("unknown", a -> List.of(of("unknown", a).missing("", "x")));
+        Check cannot = told("cannot", a -> List.of(of("cannot", a).cannot("", "x")));
         Finding untold = WhatIfShare.find(make(analysis), analysis, List.of(cannot, unknown))
                 .get(1);
         assertThat(untold.id()).isEqualTo("what-if/other-parts-when-one-carries-all");

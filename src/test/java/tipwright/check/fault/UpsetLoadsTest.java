@@ -18,6 +18,7 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
 import tipwright.analysis.Extreme;
+import tipwright.check.MadeUpCheck;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
@@ -31,31 +32,8 @@ class UpsetLoadsTest {
             swap(Examples.BOX, "to: 80 deg", "to: 20 deg, step: 0.5 deg", "repose: 30 deg", "repose: 10 deg");
 
     /** A rule that finds what it is told to. */
-    private record Told(String id, Set<Trait> traits, Function<Analysis, Finding> found) implements Check {
-        @Override
-        public String title() {
-            return "Told " + id;
-        }
-
-        @Override
-        public String rule() {
-            return "";
-        }
-
-        @Override
-        public String formula() {
-            return "";
-        }
-
-        @Override
-        public String source() {
-            return "";
-        }
-
-        @Override
-        public List<Finding> run(Analysis analysis) {
-            return List.of(found.apply(analysis));
-        }
+    private static Check told(String id, Set<Trait> traits, Function<Analysis, Finding> found) {
+        return new MadeUpCheck(id, traits, a -> List.of(found.apply(a)));
     }
 
     private static Finding used(String id, Analysis analysis, double use) {
@@ -63,7 +41,7 @@ class UpsetLoadsTest {
     }
 
     private static Findings of(String id, Analysis analysis) {
-        return new Findings(new Told(id, Set.of(), a -> used(id, a, 0)), analysis.design());
+        return new Findings(told(id, Set.of(), a -> used(id, a, 0)), analysis.design());
     }
 
     private static List<Finding> find(String yaml, Check... rules) throws CannotComputeException {
@@ -72,7 +50,7 @@ class UpsetLoadsTest {
     }
 
     private static Check shown(Set<Trait> traits, List<String> told) {
-        return new Told("told", traits, a -> {
+        return told("told", traits, a -> {
             double cross = Math.toDegrees(a.design().site().crossSlope());
             assertThat(a.cases()).hasSize(1);
             told.add(a.cases().get(0).name() + String.format(Locale.ROOT, " %.1f", cross));
@@ -127,7 +105,7 @@ class UpsetLoadsTest {
     void softFeetUnderTheStuckSide() throws CannotComputeException {
         List<String> told = new ArrayList<>();
         Set<Trait> standing = Set.of(Trait.DEPENDS_ON_FILL, Trait.ABOUT_STANDING);
-        Check rule = new Told("told", standing, a -> {
+        Check rule = told("told", standing, a -> {
             List<Double> stiffness =
                     Objects.requireNonNull(a.design().supports()).stiffness();
             told.add(a.cases().get(0).name() + " " + stiffness);
@@ -149,7 +127,7 @@ class UpsetLoadsTest {
         find(swap(feet, ", FEET", ""), shown(standing, told));
         assertThat(told).hasSize(4);
         told.clear();
-        find(swap(feet, "FEET", "stiffness: [200 N/mm]"), new Told("other", Set.of(Trait.DEPENDS_ON_FILL), a -> {
+        find(swap(feet, "FEET", "stiffness: [200 N/mm]"), told("other", Set.of(Trait.DEPENDS_ON_FILL), a -> {
             told.add(a.cases().get(0).name());
             return used("other", a, 0.5);
         }));
@@ -160,7 +138,7 @@ class UpsetLoadsTest {
     @Test
     void someTiltsAreEnough() throws CannotComputeException {
         List<Double> tilts = new ArrayList<>();
-        Check rule = new Told("told", Set.of(Trait.DEPENDS_ON_FILL), a -> {
+        Check rule = told("told", Set.of(Trait.DEPENDS_ON_FILL), a -> {
             if (tilts.isEmpty()) {
                 a.poses().forEach(p -> tilts.add(Math.toDegrees(p.tilt())));
             }
@@ -178,18 +156,18 @@ class UpsetLoadsTest {
     @Test
     void anActuatorThatHoldsOnlyStalls() throws CannotComputeException {
         Set<Trait> load = Set.of(Trait.DEPENDS_ON_FILL);
-        Check push = new Told("push", load, a -> used("push", a, 3));
+        Check push = told("push", load, a -> used("push", a, 3));
         String holds = swap(BOX, "pull: 12 kN", "pull: 12 kN, hold: 40 kN");
         String weak = swap(BOX, "pull: 12 kN", "pull: 12 kN, hold: 1 kN");
         assertThat(find(holds, push)).allSatisfy(f -> assertThat(f.verdict()).isEqualTo(Verdict.CLOSE));
         for (String yaml : List.of(weak, BOX)) {
             assertThat(find(yaml, push)).allSatisfy(f -> assertThat(f.verdict()).isEqualTo(Verdict.FAIL));
         }
-        Check pull = new Told("pull", load, a -> used("pull", a, 3));
+        Check pull = told("pull", load, a -> used("pull", a, 3));
         assertThat(find(holds, pull)).allSatisfy(f -> assertThat(f.verdict()).isEqualTo(Verdict.FAIL));
-        Check light = new Told("push", load, a -> used("push", a, 0.2));
+        Check light = told("push", load, a -> used("push", a, 0.2));
         assertThat(find(holds, light)).allSatisfy(f -> assertThat(f.verdict()).isEqualTo(Verdict.PASS));
-        Check untold = new Told("push", load, a -> of("push", a).missing("", "x"));
+        Check untold = told("push", load, a -> of("push", a).missing("", "x"));
         assertThat(find(holds, untold)).isEmpty();
     }
 }
