@@ -67,6 +67,35 @@ class SaddleTest {
         assertThat(One.of(demo + soft, below.id()).demand()).isCloseTo(below.demand() / 10, within(1e-6 * tip));
     }
 
+    /** The same drum and its saddles 40 mm nearer to the dump end: each saddle's load and its way to the end count from the middle. */
+    @Test
+    void aDrumWithItsMiddleElsewhere() throws CannotComputeException {
+        String aside = swap(
+                demo + CRADLE,
+                "centre: [0 mm, 640 mm, 0 mm]",
+                "centre: [40 mm, 640 mm, 0 mm]",
+                "centre: [767 mm, 640 mm, 0 mm]",
+                "centre: [807 mm, 640 mm, 0 mm]",
+                "[[-450 mm, 255 mm], [450 mm, 255 mm]]",
+                "[[-410 mm, 255 mm], [490 mm, 255 mm]]");
+        Finding below = One.of(aside, "saddle/below-the-front-saddle");
+        double most = 0;
+        for (var result : Analyser.analyse(Examples.read(aside)).cases()) {
+            Row row = result.rows().get(0);
+            if (result.load().normalAt(row.tilt())) {
+                double x = row.load().centroid().x() - 0.040;
+                most = Math.max(most, row.load().mass() * 9.80665 * (0.45 - x) / 0.9);
+            }
+        }
+        double r = 0.3825;
+        double t = 0.005;
+        double helped = 0.1 + 1.56 * Math.sqrt(r * t);
+        assertThat(below.demand()).isCloseTo(0.760 * most / (t * helped), within(0.002 * below.demand()));
+        double k7 = 0.0529 * (1.5 * 0.2 / r - 0.5);
+        double tip = most / (4 * t * helped) + 2 * 12 * k7 * most * r / (1.3 * t * t);
+        assertThat(One.of(aside, "saddle/tip-of-the-front-saddle").demand()).isCloseTo(tip, within(0.002 * tip));
+    }
+
     /**
      * Tipped with its door shut, the weight leans on the rear saddle: by hand, what is left of it square to the drum, by the lever rule,
      * and its pull along at the height of its middle over the distance of the saddles.
