@@ -7,7 +7,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.design.actuator.ListedActuator;
-import tipwright.design.key.Choice;
+import tipwright.design.key.Annotated;
 import tipwright.design.key.Copy;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
@@ -68,9 +68,9 @@ final class InputTable {
             grid.row(path, listed.name(), "same");
             return;
         }
-        Choice choice = parts.getClass().getAnnotation(Choice.class);
-        if (choice != null && !choice.value().isEmpty()) {
-            grid.row(path.isEmpty() ? "kind" : path, choice.value(), "same");
+        String word = Annotated.of(parts.getClass()).word();
+        if (!word.isEmpty()) {
+            grid.row(path.isEmpty() ? "kind" : path, word, "same");
         }
         for (RecordComponent part : parts.getClass().getRecordComponents()) {
             Object value = Copy.value(part, parts);

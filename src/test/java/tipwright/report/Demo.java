@@ -21,6 +21,7 @@ import tipwright.check.rule.Sense;
 import tipwright.check.rule.Verdict;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
+import tipwright.design.key.Copy;
 import tipwright.load.Emptying;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -88,29 +89,11 @@ final class Demo {
     }
 
     Demo withStop(Stop stop) {
-        return withAnalysis(a -> new Analysis(
-                a.design(),
-                a.mechanism(),
-                a.poses(),
-                a.cases(),
-                a.emptying(),
-                stop,
-                a.warnings(),
-                a.wind(),
-                a.vessel()));
+        return withAnalysis(a -> Copy.with(a, "stop", stop));
     }
 
     Demo withEmptying(Emptying emptying) {
-        return withAnalysis(a -> new Analysis(
-                a.design(),
-                a.mechanism(),
-                a.poses(),
-                a.cases(),
-                emptying,
-                a.stop(),
-                a.warnings(),
-                a.wind(),
-                a.vessel()));
+        return withAnalysis(a -> Copy.with(a, "emptying", emptying));
     }
 
     /** With each row changed. */

@@ -10,7 +10,6 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.Alike;
 import tipwright.design.Design;
 import tipwright.design.key.Annotated;
-import tipwright.design.key.Choice;
 import tipwright.design.key.Copy;
 import tipwright.design.key.FromParts;
 import tipwright.design.key.Measured;
@@ -213,9 +212,8 @@ public final class ChangedText {
             if (named || node instanceof Node.Scalar || before.getClass() != after.getClass()) {
                 replace(path, values.yaml(key, after));
             } else {
-                Choice choice = key.type().getAnnotation(Choice.class);
                 boolean byKey = key.type().isInterface()
-                        && (choice == null || choice.value().isEmpty());
+                        && Annotated.of(key.type()).word().isEmpty();
                 record(byKey ? Paths.key(path, Annotated.of(before.getClass()).word()) : path, before, after);
             }
         } else if (after instanceof Double number && measured != null) {

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
-import tipwright.design.key.Choice;
+import tipwright.design.key.Annotated;
 
 /** The keys that a design file may have, with what their records note of them. */
 public final class DesignKeys {
@@ -107,8 +107,7 @@ public final class DesignKeys {
         if (type.isRecord()) {
             group(path, type);
         } else if (type.isSealed()) {
-            Choice choice = type.getAnnotation(Choice.class);
-            boolean byKey = choice != null && !choice.value().isEmpty();
+            boolean byKey = !Annotated.of(type).word().isEmpty();
             ChoiceBinder.words(type).forEach((word, record) -> group(byKey ? path : path + word + ".", record));
         }
     }

@@ -191,6 +191,14 @@ public final class AnnotationList {
         }
     }
 
+    /** An annotation as it is listed: the first interface of its record. */
+    private interface Listed extends Annotation {
+        @Override
+        default Class<? extends Annotation> annotationType() {
+            return getClass().getInterfaces()[0].asSubclass(Annotation.class);
+        }
+    }
+
     private record IsMeasured(
             Kind value,
             String preset,
@@ -202,52 +210,17 @@ public final class AnnotationList {
             boolean wire,
             boolean within,
             boolean given)
-            implements Measured {
-        @Override
-        public Class<? extends Annotation> annotationType() {
-            return Measured.class;
-        }
-    }
+            implements Measured, Listed {}
 
-    private record IsCounted(int atLeast, int atMost) implements Counted {
-        @Override
-        public Class<? extends Annotation> annotationType() {
-            return Counted.class;
-        }
-    }
+    private record IsCounted(int atLeast, int atMost) implements Counted, Listed {}
 
-    private record HasPreset(String value) implements Preset {
-        @Override
-        public Class<? extends Annotation> annotationType() {
-            return Preset.class;
-        }
-    }
+    private record HasPreset(String value) implements Preset, Listed {}
 
-    private record HasNote(String value) implements Note {
-        @Override
-        public Class<? extends Annotation> annotationType() {
-            return Note.class;
-        }
-    }
+    private record HasNote(String value) implements Note, Listed {}
 
-    private record IsFromParts(String value) implements FromParts {
-        @Override
-        public Class<? extends Annotation> annotationType() {
-            return FromParts.class;
-        }
-    }
+    private record IsFromParts(String value) implements FromParts, Listed {}
 
-    private record IsSold(String value, String usual) implements Sold {
-        @Override
-        public Class<? extends Annotation> annotationType() {
-            return Sold.class;
-        }
-    }
+    private record IsSold(String value, String usual) implements Sold, Listed {}
 
-    private record IsLoaded() implements Loaded {
-        @Override
-        public Class<? extends Annotation> annotationType() {
-            return Loaded.class;
-        }
-    }
+    private record IsLoaded() implements Loaded, Listed {}
 }

@@ -107,8 +107,9 @@ public final class Copy {
         static Plan of(Class<?> type) {
             RecordComponent[] components = type.getRecordComponents();
             boolean[] place = new boolean[components.length];
+            List<Annotated.OfComponent> said = Annotated.of(type).components();
             for (int i = 0; i < place.length; i++) {
-                place[i] = Annotated.of(type).components().get(i).all().stream()
+                place[i] = said.get(i).all().stream()
                         .anyMatch(m -> m instanceof Measured measured && measured.value() == Kind.LENGTH);
             }
             Class<?>[] types =

@@ -19,6 +19,7 @@ import tipwright.analysis.Stop;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
+import tipwright.design.key.Copy;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -235,18 +236,7 @@ class RodsAndSpringsTest {
 
     private static Finding reach(Stop stop) throws CannotComputeException {
         Analysis a = analysis(swap(BOX, "{to: 10 deg}", "{from: 2 deg, to: 10 deg}"));
-        return new ReachCheck()
-                .run(new Analysis(
-                        a.design(),
-                        a.mechanism(),
-                        a.poses(),
-                        a.cases(),
-                        a.emptying(),
-                        stop,
-                        a.warnings(),
-                        a.wind(),
-                        a.vessel()))
-                .get(0);
+        return new ReachCheck().run(Copy.with(a, "stop", stop)).get(0);
     }
 
     /** Stopped at 6 of 2 to 10 degrees, half of the way is lacking. */

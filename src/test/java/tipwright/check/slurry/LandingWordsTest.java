@@ -15,6 +15,7 @@ import tipwright.analysis.Examples;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
+import tipwright.design.key.Copy;
 import tipwright.design.tank.Opening;
 import tipwright.design.tank.Outflow;
 import tipwright.geometry.Vec3;
@@ -220,17 +221,7 @@ class LandingWordsTest {
 
     private static List<Finding> stays(Emptying emptying) throws CannotComputeException {
         Analysis a = analysis(GATE, "");
-        return new EmptiesCheck()
-                .run(new Analysis(
-                        a.design(),
-                        a.mechanism(),
-                        a.poses(),
-                        a.cases(),
-                        emptying,
-                        a.stop(),
-                        a.warnings(),
-                        a.wind(),
-                        a.vessel()));
+        return new EmptiesCheck().run(Copy.with(a, "emptying", emptying));
     }
 
     /** 2 % may stay. */
