@@ -18,6 +18,9 @@ record Border(double good, List<Finding> findings, double bad) {
     /** A try goes no nearer to an end than this share of the range, or half of what is close enough. */
     private static final double EDGE = 0.05;
 
+    /** A line that points further away than this many times what is close enough is not trusted at first. */
+    private static final double FAR = 20;
+
     private static final double THIRDS = 2.0 / 3;
 
     /** What is found with a value. */
@@ -63,8 +66,8 @@ record Border(double good, List<Finding> findings, double bad) {
     }
 
     /**
-     * The same by two values at a time, for two threads: on both sides of where the straight line points; at first, when it spans all of
-     * the range and little is known, there and half way to it; in thirds where that has not helped twice.
+     * The same by two values at a time, for two threads: on both sides of where the straight line points; at first, where it points far
+     * away and little is known, there and half way to it; in thirds where that has not helped twice.
      */
     static Border byTwo(
             double passes, List<Finding> passing, double fails, List<Finding> failing, double close, Pair look)
@@ -79,8 +82,9 @@ record Border(double good, List<Finding> findings, double bad) {
             double aside = 0.45 * close / Math.abs(bad - good);
             double edge = Math.min(0.5, Math.max(EDGE / 5, aside));
             boolean thirds = Double.isNaN(share) || slow == 2;
-            double near = thirds ? 1 - THIRDS : i == 0 ? share / 2 : share - aside;
-            double far = thirds ? THIRDS : i == 0 ? share : share + aside;
+            boolean away = i == 0 && share > FAR * aside;
+            double near = thirds ? 1 - THIRDS : away ? share / 2 : share - aside;
+            double far = thirds ? THIRDS : away ? share : share + aside;
             near = Math.max(edge, Math.min(1 - 2 * edge, near));
             far = Math.max(near + edge, Math.min(1 - edge, far));
             double wide = Math.abs(bad - good);

@@ -140,6 +140,11 @@ final class FillSweep {
         return stated.vessel();
     }
 
+    /** The fill that the design states, as a share of the interior. */
+    double stated() {
+        return fill;
+    }
+
     /** All fills that were worked out, the least first. */
     List<At> all() {
         return List.copyOf(known.values());

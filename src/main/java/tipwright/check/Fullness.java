@@ -46,6 +46,7 @@ final class Fullness {
     private final FillSweep sweep;
     private final Design design;
 
+    private final Stated stated;
     private final boolean dense;
     private final OpenRuns runs;
     /** By fill. */
@@ -54,9 +55,15 @@ final class Fullness {
     /** A dump in time. */
     private record Dump(Analysis analysis, Timing timing) {}
 
-    private Fullness(FillSweep sweep, Design design, boolean dense, OpenRuns runs) {
+    /** What the checks that look at the dump in time find with the fill that the design states. */
+    interface Stated {
+        List<Finding> findings() throws CannotComputeException;
+    }
+
+    private Fullness(FillSweep sweep, Design design, Stated stated, boolean dense, OpenRuns runs) {
         this.sweep = sweep;
         this.design = design;
+        this.stated = stated;
         this.dense = dense;
         this.runs = runs;
     }
@@ -64,12 +71,13 @@ final class Fullness {
     /**
      * The answer for a design; null when not even the empty tank passes.
      *
+     * @param stated asked only where the fullest tank fails in time: a stated fill that passes is near the answer, and known
      * @param dense whether the densest slurry is asked for too
      * @param runs where another thread may help; they end with the answer
      */
-    static @Nullable HowFull of(FillSweep sweep, Design design, boolean dense, OpenRuns runs)
+    static @Nullable HowFull of(FillSweep sweep, Design design, Stated stated, boolean dense, OpenRuns runs)
             throws CannotComputeException {
-        return new Fullness(sweep, design, dense, runs).answer();
+        return new Fullness(sweep, design, stated, dense, runs).answer();
     }
 
     private @Nullable HowFull answer() throws CannotComputeException {
@@ -148,19 +156,23 @@ final class Fullness {
         if (fails == null && Double.isNaN(density)) {
             return told(most, density, limit, bands);
         }
+        List<Finding> own = fails == null ? List.of() : asStated(most);
+        boolean near = !own.isEmpty();
         // What fails with an empty tank too is not for the fill to mend.
-        List<Finding> none = fails == null ? List.of() : filled(0, TIMED);
+        List<Finding> none = fails == null || near ? List.of() : filled(0, TIMED);
         Set<String> always = failing(none);
+        double least = near ? sweep.stated() : 0;
         double fill = most;
         String stops = limit;
         List<Finding> counted = counted(first, always);
         List<HowFull.Band> told = bands;
         List<Finding> found = counted;
-        List<Finding> empty = counted(none, always);
+        List<Finding> passing = near ? own : counted(none, always);
         for (int i = 0; i < ROUNDS && FillSweep.failure(found) != null; i++) {
             List<Check> deciding = deciding(found);
             stops = Objects.requireNonNull(FillSweep.failure(found)).named();
-            fill = Border.byTwo(0, empty, fill, found, CLOSE_IN_TIME, pair(s -> counted(filled(s, deciding), always)))
+            fill = Border.byTwo(
+                            least, passing, fill, found, CLOSE_IN_TIME, pair(s -> counted(filled(s, deciding), always)))
                     .good();
             told = List.of(new HowFull.Band(fill, 1, stops));
             // with less in it another check may fail
@@ -171,6 +183,17 @@ final class Fullness {
             density = denseInTime(density, most == 1 ? counted : List.of(), always);
         }
         return told(fill, density, stops, told);
+    }
+
+    /** What is found in time with the stated fill; empty where that is no less than another, or something fails with it. */
+    private List<Finding> asStated(double most) throws CannotComputeException {
+        if (sweep.stated() >= most) {
+            return List.of();
+        }
+        List<Finding> found = stated.findings().stream()
+                .filter(f -> TIMED.stream().anyMatch(c -> c.owns(f)))
+                .toList();
+        return FillSweep.failure(found) == null ? found : List.of();
     }
 
     /** The densest slurry with which the tank passes in time too, kg/m3. */

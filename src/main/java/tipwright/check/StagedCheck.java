@@ -34,6 +34,7 @@ public final class StagedCheck {
     private final FutureTask<FillSweep> sweep;
     private final FutureTask<Timing> timing;
     private final SharedRun moving;
+    private final FutureTask<List<Finding>> moved;
     private final OpenRuns runs = new OpenRuns();
     private final FutureTask<Optional<HowFull>> full;
     private final boolean ahead;
@@ -53,8 +54,9 @@ public final class StagedCheck {
         });
         timing = new FutureTask<>(() -> timer.apply(analysis));
         moving = new SharedRun(TIMED, analysis, () -> SharedTasks.found(timing));
-        full = new FutureTask<>(
-                () -> Optional.ofNullable(Fullness.of(SharedTasks.answer(sweep), analysis.design(), densest, runs)));
+        moved = new FutureTask<>(() -> Conditions.inTheWind(analysis, moving.findings()));
+        full = new FutureTask<>(() -> Optional.ofNullable(
+                Fullness.of(SharedTasks.answer(sweep), analysis.design(), this::inAnyWind, densest, runs)));
     }
 
     /** Of an analysed design, for who may not ask for all stages; nothing has been worked out yet. */
@@ -70,6 +72,12 @@ public final class StagedCheck {
      */
     static StagedCheck toTheEnd(Analysis analysis, Function<Analysis, Timing> timer, boolean densest) {
         return new StagedCheck(analysis, timer, true, densest);
+    }
+
+    /** What the checks find that look at the dump in time, in the wind if there is any. */
+    private List<Finding> inAnyWind() throws CannotComputeException {
+        moved.run();
+        return SharedTasks.answer(moved);
     }
 
     /** Whether what a check finds is not certain without the dump in time. */
@@ -156,8 +164,8 @@ public final class StagedCheck {
             SideThreads.start("check", moving::help);
         }
         return converged(() -> {
-            List<Finding> found = moving.findings();
-            remember(found, fillings.worst(Conditions.inTheWind(analysis, found)));
+            moving.help();
+            remember(moving.findings(), fillings.worst(inAnyWind()));
             return Checks.all().stream()
                     .flatMap(c -> (timed(c) ? moving : still).findings(c).stream())
                     .map(f -> Objects.requireNonNull(told.get(f)))

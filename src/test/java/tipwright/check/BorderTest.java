@@ -10,6 +10,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import tipwright.analysis.Analyser;
+import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
 import tipwright.analysis.Extreme;
@@ -17,6 +18,7 @@ import tipwright.check.actuator.PushCheck;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.quantity.Kind;
+import tipwright.time.CycleTimer;
 
 /** Where passing turns to failing, held against curves whose border is known. */
 class BorderTest {
@@ -77,7 +79,10 @@ class BorderTest {
         var design = Examples.read(tipwright.Swap.swap(Examples.BOX, "push: 12 kN", "push: 5.5 kN"));
         HowFull helped = Checker.check(design).howFull();
         FillSweep sweep = FillSweep.of(Analyser.analyse(design), FillSweep.fills(Analyser.analyse(design)));
-        HowFull alone = Fullness.of(sweep, design, true, new OpenRuns());
+        Analysis analysis = Analyser.analyse(design);
+        Fullness.Stated stated =
+                () -> Conditions.inTheWind(analysis, Checks.run(Fullness.TIMED, analysis, CycleTimer.time(analysis)));
+        HowFull alone = Fullness.of(sweep, design, stated, true, new OpenRuns());
         assertThat(helped).isEqualTo(alone);
     }
 }

@@ -80,7 +80,8 @@ class LauncherTest {
         assertThat(run(home, "place").out()).contains("<-XX:+TieredCompilation>");
         Files.writeString(app.resolve("tipwright.jsa"), "");
         assertThat(run(home).out())
-                .contains("<-XX:SharedArchiveFile=" + app.toRealPath() + "/tipwright.jsa>\n<-Xlog:disable>\n");
+                .contains("<-XX:SharedArchiveFile=" + app.toRealPath() + "/tipwright.jsa>\n<-Xlog:disable>\n")
+                .contains("<-XX:+UnlockDiagnosticVMOptions>\n<-XX:ArchiveRelocationMode=0>\n");
     }
 
     @Test
