@@ -11,6 +11,7 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.rule.Finding;
 import tipwright.design.Design;
+import tipwright.load.LoadTable;
 import tipwright.load.Vessel;
 
 /** Analyses a design and runs every check on it. */
@@ -35,8 +36,7 @@ public final class Checker {
     public static Result check(Design design, Early.Listener listener, boolean densest) throws CannotComputeException {
         long end = System.nanoTime() + listener.patience().toNanos();
         Vessel vessel = Vessel.of(design);
-        SideThreads.start("vessel", () -> vessel.prepare(design));
-        StagedCheck check = StagedCheck.toTheEnd(Analyser.analyse(design, vessel), listener.timer(), densest);
+        StagedCheck check = StagedCheck.toTheEnd(analysed(design, vessel), listener.timer(), densest);
         Early early = check.atRest();
         FutureTask<Result> rest = new FutureTask<>(() -> {
             check.inTime();
@@ -52,6 +52,22 @@ public final class Checker {
             return answer(rest, Long.MAX_VALUE, design);
         } catch (TimeoutException e) {
             throw new IllegalStateException(e);
+        }
+    }
+
+    /** With a second thread that makes what the loads ask for, then some of them. */
+    private static Analysis analysed(Design design, Vessel vessel) throws CannotComputeException {
+        OpenRuns loads = new OpenRuns();
+        SideThreads.start("vessel", () -> {
+            vessel.prepare(design);
+            loads.help();
+        });
+        try {
+            // what goes wrong in a task is thrown where it is asked for
+            return Analyser.analyse(
+                    design, tilts -> LoadTable.of(design, tilts, vessel, w -> loads.offer(new FutureTask<>(w, true))));
+        } finally {
+            loads.end();
         }
     }
 

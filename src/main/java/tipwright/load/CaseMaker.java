@@ -44,7 +44,7 @@ final class CaseMaker {
     }
 
     /**
-     * Cases of a normal dump, before any is skipped.
+     * Cases of a normal dump, before any is skipped, without {@link #layers}.
      *
      * @param draining the case of that name
      * @param heaped likewise; null: no solids settle
@@ -66,11 +66,18 @@ final class CaseMaker {
         all.add(settler.empty());
         if (heaped != null) {
             all.add(settler.heel(heaped));
-            Layers layers = new Layers(design, contents, weights, bed, heap.atRest(), tilts);
-            all.add(layers.settled(opens));
-            all.add(layers.slid(opens));
         }
         return new Normal(draining, heaped, all);
+    }
+
+    /** Cases of a normal dump with free water over settled solids, which come last; another thread may make them meanwhile. */
+    List<LoadCase> layers() {
+        if (!solids()) {
+            return List.of();
+        }
+        double opens = opens();
+        Layers layers = new Layers(design, contents, weights, bed, heap.atRest(), tilts);
+        return List.of(layers.settled(opens), layers.slid(opens));
     }
 
     /** Those of a list that the design does not skip. */

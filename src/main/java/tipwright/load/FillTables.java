@@ -38,6 +38,7 @@ public final class FillTables {
     /** The load cases of a normal dump with this slurry. */
     public LoadTable of(Slurry slurry) {
         CaseMaker maker = new CaseMaker(design.withSlurry(slurry), vessel, tilts);
-        return LoadTable.of(design, tilts, LoadTable.cases(maker, maker.normal()), emptying, List.of(), vessel);
+        List<LoadCase> cases = LoadTable.cases(maker, maker.normal(), maker.layers());
+        return LoadTable.of(design, tilts, cases, emptying, List.of(), vessel);
     }
 }

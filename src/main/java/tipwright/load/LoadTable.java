@@ -4,12 +4,14 @@ package tipwright.load;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.Executor;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.design.tank.CaseName;
+import tipwright.geometry.MadeOnce;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 
@@ -56,9 +58,21 @@ public record LoadTable(
      * @param tilts rad, rising, at least one
      */
     public static LoadTable of(Design design, double[] tilts, Vessel vessel) {
+        return of(design, tilts, vessel, alone -> {});
+    }
+
+    /**
+     * The same.
+     *
+     * @param helper gets a part of the work that another thread may do meanwhile; what nobody has begun is done by who asks
+     */
+    public static LoadTable of(Design design, double[] tilts, Vessel vessel, Executor helper) {
         CaseMaker maker = new CaseMaker(design, vessel, tilts);
+        MadeOnce<List<LoadCase>> layers = new MadeOnce<>(maker::layers);
+        helper.execute(layers::get);
         CaseMaker.Normal normal = maker.normal();
-        return of(design, tilts, cases(maker, normal), maker.emptying(normal), notes(design, maker), vessel);
+        Emptying emptying = maker.emptying(normal);
+        return of(design, tilts, cases(maker, normal, layers.get()), emptying, notes(design, maker), vessel);
     }
 
     /** Of a design, with cases that are known. */
@@ -137,8 +151,9 @@ public record LoadTable(
         return new LoadTable(tilts, all, emptying, notes, about, drawn, vessel);
     }
 
-    static List<LoadCase> cases(CaseMaker maker, CaseMaker.Normal normal) {
+    static List<LoadCase> cases(CaseMaker maker, CaseMaker.Normal normal, List<LoadCase> layers) {
         List<LoadCase> all = new ArrayList<>(maker.wanted(normal.all()));
+        all.addAll(maker.wanted(layers));
         all.addAll(maker.own());
         return all;
     }
