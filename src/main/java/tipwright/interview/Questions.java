@@ -40,7 +40,7 @@ final class Questions {
                     "around",
                     "How far is it around the shell?",
                     "The tape round the outside, square to the shell.",
-                    shaped("89 1/8 in", "2264 mm", "71 in", "1800 mm"),
+                    usual(Usual::around),
                     Questions::shell,
                     Measure.size()),
             ask(
@@ -54,7 +54,7 @@ final class Questions {
                     "dish",
                     "Is the front head flat, or how deep is its dish?",
                     "'flat', or the depth: a straight edge across the head, the tape from it to the weld seam.",
-                    units("4 7/8 in", "124 mm"),
+                    usual(Usual::dish),
                     Questions::round,
                     Questions::dish),
             ask(
@@ -84,42 +84,42 @@ final class Questions {
                     "tank-low",
                     "Where is the lowest line of the shell, at its front end?",
                     MARKED,
-                    shaped("5 in, 11 3/8 in", "127 mm, 289 mm", "0 in, 12 in", "0 mm, 300 mm"),
+                    usual(Usual::low),
                     Questions::shell,
                     Questions::place),
             ask(
                     "tank-high",
                     "Where is the highest line of the shell, at its dump end?",
                     BOTH,
-                    shaped("55 in, 39 3/4 in", "1397 mm, 1010 mm", "22 5/8 in, 46 5/8 in", "573 mm, 1180 mm"),
+                    usual(Usual::tankHigh),
                     Questions::shell,
                     Questions::place),
             ask(
                     "bottom-front",
                     "Where is the tub's lower corner at the front, seen from the side?",
                     MARKED,
-                    units("0 in, 12 in", "0 mm, 300 mm"),
+                    usual(Usual::low),
                     Questions::tub,
                     Questions::place),
             ask(
                     "bottom-dump",
                     "Where is its lower corner at the dump end?",
                     BOTH,
-                    units("36 in, 12 in", "900 mm, 300 mm"),
+                    usual(Usual::bottomDump),
                     Questions::tub,
                     Questions::place),
             ask(
                     "top-dump",
                     "Where is its upper corner at the dump end?",
                     BOTH,
-                    units("60 in, 36 in", "1500 mm, 900 mm"),
+                    usual(Usual::topDump),
                     Questions::tub,
                     Questions::place),
             ask(
                     "top-front",
                     "Where is its upper corner at the front?",
                     BOTH,
-                    units("0 in, 36 in", "0 mm, 900 mm"),
+                    usual(Usual::topFront),
                     Questions::tub,
                     Questions::place),
             ask(
@@ -128,7 +128,7 @@ final class Questions {
                     units(
                             "The tape straight across the hole in the dump end; 'about 38 lb' will do, a scale is better.",
                             "The tape straight across the hole in the dump end; 'about 17 kg' will do, a scale is better."),
-                    units("27 in, about 38 lb", "686 mm, about 17 kg"),
+                    usual(Usual::door),
                     Questions::round,
                     Measure.several(Kind.LENGTH, Kind.MASS)),
             ask(
@@ -151,21 +151,21 @@ final class Questions {
                     "volume",
                     "How much of it?",
                     "By buckets or by the drum; or as a share of a full tank: '80 %'.",
-                    Questions::usualVolume,
+                    usual(Usual::volume),
                     Questions::always,
                     Questions::volume),
             ask(
                     "pivot",
                     "Where is the middle of the pivot shaft?",
                     BOTH,
-                    Questions::usualPivot,
+                    usual(Usual::pivot),
                     Questions::always,
                     Questions::place),
             ask(
                     "bearings",
                     "How far apart are the two pivot bearings, across?",
                     "From the middle of one to the middle of the other.",
-                    shaped("34 in", "860 mm", "30 in", "760 mm"),
+                    usual(Usual::bearings),
                     Questions::always,
                     Measure.size()),
             ask(
@@ -193,14 +193,14 @@ final class Questions {
                     "frame-pin",
                     "Where is the pin on the frame?",
                     a -> "Middle of the pin; of a winch: where the rope leaves the sheave. " + BOTH.apply(a),
-                    Questions::usualFramePin,
+                    usual(Usual::framePin),
                     Questions::always,
                     Questions::place),
             ask(
                     "tank-pin",
                     "Where is the pin on the tank?",
                     a -> "Middle of the pin; of a winch: where the rope is hooked in. " + BOTH.apply(a),
-                    Questions::usualTankPin,
+                    usual(Usual::tankPin),
                     Questions::always,
                     Questions::place),
             ask(
@@ -209,7 +209,7 @@ final class Questions {
                     units(
                             "Two readings: '22 1/2 in, 18 in'. Of a rope: the shortest it gets, and how much of it is wound.",
                             "Two readings: '570 mm, 460 mm'. Of a rope: the shortest it gets, and how much of it is wound."),
-                    Questions::usualLengths,
+                    usual(Usual::lengths),
                     Questions::always,
                     Measure.several(Kind.LENGTH, Kind.LENGTH)),
             ask(
@@ -253,7 +253,7 @@ final class Questions {
                     "tilt",
                     "How far does it tip?",
                     "At its end stop, the angle to where it lies stowed; a level with a scale shows it.",
-                    a -> a.is("shape", "tub") ? "75 deg" : a.is("shape", "drum") ? "120 deg" : "45 deg",
+                    usual(Usual::tilt),
                     Questions::always,
                     Measure.of(Kind.ANGLE)));
 
@@ -311,53 +311,16 @@ final class Questions {
         return new Question(id, text, tape, usual, wanted, reader);
     }
 
+    private static Function<Answers, String> usual(Function<Usual, String> which) {
+        return a -> which.apply(new Usual(a));
+    }
+
     private static Function<Answers, String> units(String us, String metric) {
         return a -> a.unit().equals("in") ? us : metric;
     }
 
     private static Function<Answers, String> shaped(String us, String metric, String drumUs, String drumMetric) {
         return a -> (a.is("shape", "drum") ? units(drumUs, drumMetric) : units(us, metric)).apply(a);
-    }
-
-    private static String by(
-            Answers a, Function<Answers, String> round, Function<Answers, String> tub, Function<Answers, String> drum) {
-        return (tub(a) ? tub : drum(a) ? drum : round).apply(a);
-    }
-
-    private static String usualVolume(Answers a) {
-        return by(a, units("100 gal", "380 L"), units("130 gal", "450 L"), units("40 gal", "150 L"));
-    }
-
-    private static String usualPivot(Answers a) {
-        return by(
-                a,
-                units("54 in, 10 in", "1372 mm, 254 mm"),
-                units("46 in, 17 in", "1150 mm, 430 mm"),
-                units("25 1/4 in, 41 3/4 in", "640 mm, 1060 mm"));
-    }
-
-    private static String usualFramePin(Answers a) {
-        return by(
-                a,
-                units("36 1/4 in, -12 5/8 in", "921 mm, -320 mm"),
-                units("38 in, -15 in", "950 mm, -370 mm"),
-                units("13 1/2 in, 89 in", "340 mm, 2260 mm"));
-    }
-
-    private static String usualTankPin(Answers a) {
-        return by(
-                a,
-                units("30 in, 9 3/8 in", "762 mm, 238 mm"),
-                units("30 in, 10 in", "750 mm, 260 mm"),
-                units("0 in, 12 1/2 in", "0 mm, 320 mm"));
-    }
-
-    private static String usualLengths(Answers a) {
-        return by(
-                a,
-                units("22 1/2 in, 18 in", "570 mm, 460 mm"),
-                units("26 in, 20 1/4 in", "650 mm, 505 mm"),
-                units("8 in, 74 in", "200 mm, 1850 mm"));
     }
 
     private static String place(String typed, Answers before) throws QuantityException {

@@ -15,7 +15,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import tipwright.analysis.Analyser;
 import tipwright.check.Checker;
+import tipwright.check.Checks;
+import tipwright.check.rule.Check;
 import tipwright.check.rule.Verdict;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.NamedFiles;
@@ -54,6 +57,61 @@ class InterviewTest {
         assertThat(((Reading.Good) reading).warnings()).isEmpty();
         assertThat(Checker.check(((Reading.Good) reading).design()).findings())
                 .allMatch(f -> f.verdict() != Verdict.FAIL);
+    }
+
+    /** Whoever measured the tank alone and takes the usual answers to the rest has a machine that tips it all the way. */
+    @ParameterizedTest
+    @MethodSource("shapes")
+    void usualAnswersFollowTheTankThatWasMeasured(String unit, String shape) throws Exception {
+        Random random = new Random(20261127);
+        for (int run = 0; run < 8; run++) {
+            Interview interview = with("", unit, shape);
+            double scale = 0.5 + random.nextDouble();
+            for (Question q = interview.next(); q != null; q = interview.next()) {
+                boolean tape = Set.of("around", "length", "height", "width").contains(q.id());
+                boolean first = Set.of("tank-low", "bottom-front").contains(q.id());
+                interview = interview.answer(
+                        tape
+                                ? stretched(interview, scale * (0.9 + 0.2 * random.nextDouble()))
+                                : first ? (random.nextInt(41) - 20) + ", " + (10 + random.nextInt(20)) : "");
+            }
+            Reading reading = DesignFile.read("asked.yaml", interview.design(), NamedFiles.folder(Path.of(".")));
+            assertThat(reading).as(interview.saved() + reading).isInstanceOf(Reading.Good.class);
+            var analysis = Analyser.analyse(((Reading.Good) reading).design());
+            assertThat(analysis.stop()).as(interview.saved()).isNull();
+            List<Check> stroke =
+                    Checks.all().stream().filter(c -> c.id().equals("stroke")).toList();
+            assertThat(Checks.run(stroke, analysis))
+                    .as(interview.saved())
+                    .hasSizeGreaterThanOrEqualTo(2)
+                    .allMatch(f -> f.verdict() != Verdict.FAIL);
+        }
+    }
+
+    private static String stretched(Interview interview, double scale) {
+        Answers a = interview.answers();
+        return a.length(scale * a.metres(interview.usual()));
+    }
+
+    /** The place opposite the lowest line follows from the tape around the shell. Source: the circle's circumference, pi times across. */
+    @Test
+    void theUsualHighLineIsWhereTheTapeSaysItIs() throws Exception {
+        Interview barrel = with("", "mm", "drum", "1900", "880", "3", "120, 340");
+        assertThat(barrel.usual()).isEqualTo("725 mm, 1220 mm");
+        Interview shell = with("", "in", "round", "110", "60", "flat", "", "10, 20");
+        assertThat(shell.usual()).isEqualTo("70 in, 55 in");
+    }
+
+    /** A tub of twice the size everywhere: eight times the slurry, every place twice as far from its first corner. */
+    @Test
+    void usualPlacesOfATubOfTwiceTheSize() throws Exception {
+        Interview tub = with("", "mm", "tub", "2000", "5", "100, 50", "1900, 50", "3100, 1250");
+        assertThat(tub.usual()).isEqualTo("100 mm, 1250 mm");
+        tub = tub.answer("").answer("").answer("");
+        assertThat(tub.usual()).isEqualTo("3600 L");
+        tub = tub.answer("");
+        assertThat(tub.usual()).isEqualTo("2400 mm, 310 mm");
+        assertThat(tub.answer("").usual()).isEqualTo("1720 mm");
     }
 
     @Test
