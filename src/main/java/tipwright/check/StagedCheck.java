@@ -157,7 +157,7 @@ public final class StagedCheck {
         }
         return converged(() -> {
             List<Finding> found = moving.findings();
-            remember(found, fillings.worst(Conditions.inTheWind(analysis, found)));
+            remember(found, fillings.worst(Conditions.inTime(analysis, found)));
             return Checks.all().stream()
                     .flatMap(c -> (timed(c) ? moving : still).findings(c).stream())
                     .map(f -> Objects.requireNonNull(told.get(f)))
