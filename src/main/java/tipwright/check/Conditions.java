@@ -42,7 +42,7 @@ final class Conditions {
         double slope = design.site().anyWay();
         for (int i = 0; i < WAYS && slope > 0; i++) {
             Design there = design.withSite(sloping(design.site(), slope, 2 * Math.PI * i / WAYS));
-            slopes.put("ground down to " + DOWN[i], OtherFills.of(there, emptying, vessel));
+            slopes.put(ground(i), OtherFills.of(there, emptying, vessel));
         }
     }
 
@@ -78,22 +78,34 @@ final class Conditions {
         return calm.with(cases);
     }
 
-    /** What needs the dump in time, in the wind that blows along it too. */
-    static List<Finding> inTheWind(Analysis analysis, List<Finding> calm) throws CannotComputeException {
-        return inTheWind(analysis, calm, Fullness.TIMED);
+    /** What needs the dump in time, also in the wind that blows along it and on ground that slopes along it. */
+    static List<Finding> inTime(Analysis analysis, List<Finding> calm) throws CannotComputeException {
+        return inTime(analysis, calm, Fullness.TIMED);
     }
 
     /** The same of some of these rules. */
-    static List<Finding> inTheWind(Analysis analysis, List<Finding> calm, List<Check> rules)
+    static List<Finding> inTime(Analysis analysis, List<Finding> calm, List<Check> rules)
             throws CannotComputeException {
         List<Finding> worst = calm;
         for (Wind wind : Wind.of(analysis.design())) {
             if (wind.alongSideView()) {
-                Analysis blown = Analyser.blown(analysis, wind);
-                worst = worse(worst, Checks.run(rules, blown, CycleTimer.time(blown)), wind.words());
+                worst = worse(worst, timed(Analyser.blown(analysis, wind), rules), wind.words());
             }
         }
+        Site site = analysis.design().site();
+        for (int i = 0; i < WAYS && site.anyWay() > 0; i += WAYS / 2) {
+            Design there = analysis.design().withSite(sloping(site, site.anyWay(), 2 * Math.PI * i / WAYS));
+            worst = worse(worst, timed(Analyser.analyse(there, analysis.vessel()), rules), ground(i));
+        }
         return worst;
+    }
+
+    private static List<Finding> timed(Analysis there, List<Check> rules) {
+        return Checks.run(rules, there, CycleTimer.time(there));
+    }
+
+    private static String ground(int way) {
+        return "ground down to " + DOWN[way];
     }
 
     /** Findings, with others that are clearly worse under a condition put in their place. */

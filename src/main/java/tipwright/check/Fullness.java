@@ -263,7 +263,7 @@ final class Fullness {
     }
 
     private List<Finding> timed(Dump dump, List<Check> rules) throws CannotComputeException {
-        return Conditions.inTheWind(
+        return Conditions.inTime(
                 dump.analysis, runs.findings(new SharedRun(rules, dump.analysis, dump::timing)), rules);
     }
 

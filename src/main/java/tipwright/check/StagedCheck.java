@@ -54,9 +54,9 @@ public final class StagedCheck {
         });
         timing = new FutureTask<>(() -> timer.apply(analysis));
         moving = new SharedRun(TIMED, analysis, () -> SharedTasks.found(timing));
-        moved = new FutureTask<>(() -> Conditions.inTheWind(analysis, moving.findings()));
+        moved = new FutureTask<>(() -> Conditions.inTime(analysis, moving.findings()));
         full = new FutureTask<>(() -> Optional.ofNullable(
-                Fullness.of(SharedTasks.answer(sweep), analysis.design(), this::inAnyWind, densest, runs)));
+                Fullness.of(SharedTasks.answer(sweep), analysis.design(), this::underAll, densest, runs)));
     }
 
     /** Of an analysed design, for who may not ask for all stages; nothing has been worked out yet. */
@@ -74,8 +74,8 @@ public final class StagedCheck {
         return new StagedCheck(analysis, timer, true, densest);
     }
 
-    /** What the checks find that look at the dump in time, in the wind if there is any. */
-    private List<Finding> inAnyWind() throws CannotComputeException {
+    /** What the checks find that look at the dump in time, under all conditions. */
+    private List<Finding> underAll() throws CannotComputeException {
         moved.run();
         return SharedTasks.answer(moved);
     }
@@ -165,7 +165,7 @@ public final class StagedCheck {
         }
         return converged(() -> {
             moving.help();
-            remember(moving.findings(), fillings.worst(inAnyWind()));
+            remember(moving.findings(), fillings.worst(underAll()));
             return Checks.all().stream()
                     .flatMap(c -> (timed(c) ? moving : still).findings(c).stream())
                     .map(f -> Objects.requireNonNull(told.get(f)))

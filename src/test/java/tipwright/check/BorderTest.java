@@ -81,7 +81,7 @@ class BorderTest {
         FillSweep sweep = FillSweep.of(Analyser.analyse(design), FillSweep.fills(Analyser.analyse(design)));
         Analysis analysis = Analyser.analyse(design);
         Fullness.Stated stated =
-                () -> Conditions.inTheWind(analysis, Checks.run(Fullness.TIMED, analysis, CycleTimer.time(analysis)));
+                () -> Conditions.inTime(analysis, Checks.run(Fullness.TIMED, analysis, CycleTimer.time(analysis)));
         HowFull alone = Fullness.of(sweep, design, stated, true, new OpenRuns());
         assertThat(helped).isEqualTo(alone);
     }

@@ -263,4 +263,35 @@ class LoadsThatReachTest {
         assertThat(stated.capacity()).isCloseTo(low, within(Math.toRadians(0.05)));
         assertThat(way.capacity()).isLessThanOrEqualTo(stated.capacity() + 1e-9);
     }
+
+    /** Ground down to the far side adds height times its sine to the lever of a block of 600 kg; the current follows the force. */
+    @Test
+    void theMotorDrawsMoreOnGroundAnyWayRound() throws Exception {
+        String yaml = swap(
+                        SHUT,
+                        "hold: 60 kN",
+                        "hold: 60 kN, speed: {no-load: 20 mm/s, rated: 15 mm/s}, voltage: 24 V, current: {no-load: 4 A, rated: 60 A}",
+                        "fill: 100 %, density: 1400 kg/m3",
+                        "fill: 1 %, density: 1000 kg/m3")
+                + "supply: {kind: battery, voltage: 24 V, fuse: 80 A}\n"
+                + "cases: {add: [{name: block, mass: 600 kg, centre: [-100 mm, 1.2 m, 0 mm]}]}\n"
+                + "site: {any-way: 6 deg}\n";
+        double slope = Math.toRadians(6);
+        double most = 0;
+        for (double tilt = 0; tilt <= Math.toRadians(15); tilt += 1e-3) {
+            double r = (length(tilt + 1e-6) - length(tilt - 1e-6)) / 2e-6;
+            double moment = 0;
+            for (double[] m : new double[][] {{EMPTY, 0, 0.9}, {600, -0.1, 1.2}}) {
+                double x = Math.cos(tilt) * (m[1] - PX) + Math.sin(tilt) * (m[2] - PY);
+                double y = -Math.sin(tilt) * (m[1] - PX) + Math.cos(tilt) * (m[2] - PY);
+                moment += m[0] * G * (y * Math.sin(slope) - x * Math.cos(slope));
+            }
+            most = Math.max(most, moment / r);
+        }
+        List<Finding> all = Checker.findings(Examples.read(yaml));
+        Finding current = of(all, "electrical/current");
+        assertThat(current.demand()).isCloseTo(4 + 56 * most / 40e3, within(1e-3));
+        assertThat(current.loadCase()).isEqualTo("block, ground down to the far side");
+        assertThat(of(all, "electrical/fuse").demand()).isCloseTo(current.demand(), within(1e-9));
+    }
 }

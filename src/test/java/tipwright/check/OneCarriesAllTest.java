@@ -163,4 +163,26 @@ class OneCarriesAllTest {
         assertThat(found.get("what-if/weld-frame-pin-when-one-carries-all").utilisation())
                 .isCloseTo(new WeldCheck().run(alone).get(0).utilisation(), within(1e-9));
     }
+
+    /** Each moves 20 kN, but stopped holds no more than so many: alone on it, the tank comes down. What it needs is the most at rest. */
+    @Test
+    void theOneAloneMustHoldTheTankToo() throws CannotComputeException {
+        String yaml = swap(twice(-300, 300, ""), "push: 12 kN, pull: 12 kN", "push: 20 kN, pull: 20 kN");
+        double most = Extreme.largest(
+                        Analyser.analyse(Examples.read(yaml)).cases(),
+                        (row, b) -> Math.abs(row.rest().force()))
+                .value();
+        assertThat(most).isBetween(10e3, 19e3);
+        for (double share : new double[] {0.99, 1.01}) {
+            double hold = share * most;
+            Finding found =
+                    One.of(swap(yaml, "push: 20 kN", "push: 20 kN, hold: " + hold + " N"), "what-if/one-carries-all");
+            assertThat(found.verdict() == Verdict.FAIL).isEqualTo(share < 1);
+            if (share < 1) {
+                assertThat(found.demand()).isCloseTo(most, within(1e-6 * most));
+                assertThat(found.capacity()).isCloseTo(hold, within(1e-6 * most));
+                assertThat(found.note().metric()).contains("cannot hold the tank");
+            }
+        }
+    }
 }

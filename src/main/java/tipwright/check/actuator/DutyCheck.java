@@ -3,7 +3,9 @@ package tipwright.check.actuator;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.StrokeTime;
@@ -12,8 +14,8 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Design;
 import tipwright.design.Limits;
-import tipwright.design.actuator.Actuator;
 import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -45,7 +47,8 @@ public final class DutyCheck implements Check {
 
     @Override
     public String rule() {
-        return "The share of the time that the actuator runs, at the wanted number of dumps an hour, is within its rated duty.";
+        return "The share of the time that the actuator runs, at the wanted number of dumps an hour, is within its rated duty;"
+                + " of unlike actuators within the least.";
     }
 
     @Override
@@ -119,7 +122,7 @@ public final class DutyCheck implements Check {
                                 Text.number(dump.perHour(), 1))
                         : Text.words("the normal dump never gets through");
         List<Finding> all = new ArrayList<>(share(analysis, on, note, false));
-        if (analysis.design().drive().actuators().get(0).actuator().duty() != null) {
+        if (least(analysis.design()) != null) {
             Findings make = new Findings(this, analysis.design());
             Extreme stretch = timing.largest(Moment::duty);
             all.add(
@@ -144,8 +147,7 @@ public final class DutyCheck implements Check {
      */
     private List<Finding> share(Analysis analysis, double on, Text note, boolean missing) {
         Findings make = new Findings(this, analysis.design());
-        Actuator actuator = analysis.design().drive().actuators().get(0).actuator();
-        Double rated = actuator.duty();
+        Double rated = least(analysis.design());
         if (rated == null) {
             return List.of(make.missing("", "actuator.duty missing"));
         }
@@ -168,6 +170,21 @@ public final class DutyCheck implements Check {
                     Verdict.FAIL,
                     "it never gets through: it stalls, does not come back or does not run out"));
         }
-        return List.of(make.compare("", dumps * on / 3600, rated, 1, Kind.RATIO, Extreme.NOWHERE, note));
+        Finding found = make.compare("", dumps * on / 3600, rated, 1, Kind.RATIO, Extreme.NOWHERE, note);
+        boolean all = analysis.design().drive().actuators().stream()
+                .allMatch(p -> p.actuator().duty() != null);
+        return List.of(
+                all || found.verdict() == Verdict.FAIL
+                        ? found
+                        : make.missing("", "actuator.duty missing of one of the actuators"));
+    }
+
+    /** The least rated duty of the actuators that have one; null: none has. */
+    private static @Nullable Double least(Design design) {
+        return design.drive().actuators().stream()
+                .map(p -> p.actuator().duty())
+                .filter(Objects::nonNull)
+                .min(Double::compare)
+                .orElse(null);
     }
 }

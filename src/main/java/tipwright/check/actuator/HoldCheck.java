@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.MotionDirection;
+import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
@@ -96,29 +97,47 @@ public final class HoldCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design());
-        Double rated = rated(analysis.design());
-        if (rated == null) {
+        Extreme worst = worst(analysis);
+        if (worst == null) {
             return List.of(make.missing("", "actuator.hold missing"));
         }
-        Extreme worst = Extreme.largest(
-                analysis.cases(),
-                MotionDirection.RESTING,
-                r -> Math.abs(r.rest().force()));
-        Usage usage = usage(worst.value(), rated, analysis.design().factors());
-        return List.of(make.compare("", usage, worst, Text.words("actuator stopped with the tank on it")));
+        return List.of(
+                make.compare("", usage(analysis, worst), worst, Text.words("actuator stopped with the tank on it")));
     }
 
-    /** What all actuators hold together, N; null when it is not known of each. */
-    public static @Nullable Double rated(Design design) {
-        boolean known =
-                design.drive().actuators().stream().allMatch(p -> p.actuator().ratedHold() != null);
-        return known
-                ? Ratings.together(
-                        design,
-                        design.drive().actuators().get(0).actuator().closed(),
-                        true,
-                        a -> Objects.requireNonNull(a.ratedHold()))
+    /** Where a stopped tank asks most of what the actuators hold; null when that is not known of each. */
+    public static @Nullable Extreme worst(Analysis analysis) {
+        Design design = analysis.design();
+        return known(design)
+                ? Extreme.largest(analysis.cases(), MotionDirection.RESTING, row -> usage(row, design)
+                        .utilisation())
                 : null;
+    }
+
+    /** What is held where something is worst. */
+    public static Usage usage(Analysis analysis, Extreme worst) {
+        return usage(Objects.requireNonNull(worst.row(analysis.cases()), "a load case"), analysis.design());
+    }
+
+    private static Usage usage(Row row, Design design) {
+        double force = row.rest().force();
+        double rated = rated(design, row.pose().length(), force > 0);
+        return usage(Math.abs(force), rated, design.factors());
+    }
+
+    /** Whether it is known of each actuator what it holds. */
+    public static boolean known(Design design) {
+        return design.drive().actuators().stream().allMatch(p -> p.actuator().ratedHold() != null);
+    }
+
+    /**
+     * What all actuators hold together, N; of each it has to be known.
+     *
+     * @param length pin to pin, m
+     * @param push whether the load presses on them, else it draws
+     */
+    public static double rated(Design design, double length, boolean push) {
+        return Ratings.together(design, length, push, a -> Objects.requireNonNull(a.ratedHold(), "hold"));
     }
 
     /** Actuators that hold a force together, N. */

@@ -93,6 +93,7 @@ final class DrivePath {
         return !f.checkId().startsWith("bearing")
                 && !f.isOf("bush")
                 && !f.isOf("shaft")
+                && !f.isOf("link")
                 && (!f.isOf("pin") || PINS.contains(f.partId()));
     }
 

@@ -52,15 +52,11 @@ final class WhatIfFall {
     }
 
     private Finding held(String part, String good) {
-        Double rated = HoldCheck.rated(design);
-        if (rated == null || !(rated > 0)) {
+        Extreme worst = HoldCheck.worst(analysis);
+        if (worst == null) {
             return make.missing(part, "actuator.hold missing");
         }
-        Extreme worst = Extreme.largest(
-                analysis.cases(),
-                MotionDirection.RESTING,
-                r -> Math.abs(r.rest().force()));
-        Usage usage = HoldCheck.usage(worst.value(), rated, design.factors());
+        Usage usage = HoldCheck.usage(analysis, worst);
         String note = usage.utilisation() <= 1 ? good : "the actuator cannot hold the tank; the tank comes down";
         return make.compare(part, usage, worst, Text.words(note));
     }

@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check.fault;
 
+import java.util.ArrayList;
 import java.util.List;
 import tipwright.analysis.Analysis;
 import tipwright.check.actuator.Ratings;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
+import tipwright.design.Alike;
 import tipwright.design.Design;
+import tipwright.design.actuator.Actuator;
 import tipwright.design.actuator.Cylinder;
 import tipwright.design.actuator.ElectricActuator;
 import tipwright.design.actuator.PlacedActuator;
@@ -15,8 +18,8 @@ import tipwright.design.supply.HandWinch;
 
 /**
  * The tank is held fast, by a transport pin left in or by ice, and the drive pushes and pulls as hard as it can: cylinders with the
- * relief pressure on their whole area, electric actuators up to where they stall. What the bearings and links bear depends on where the
- * tank is held, so it is left out. Source: p = F / A; statics.
+ * relief pressure on their whole area, electric actuators up to where they stall, each of unlike ones with its own force on its own
+ * ends. What the bearings and links bear depends on where the tank is held, so it is left out. Source: p = F / A; statics.
  */
 final class WhatIfJam {
     private static final String PART = "jam";
@@ -28,12 +31,35 @@ final class WhatIfJam {
         if (design.supply() instanceof HandWinch) {
             return List.of(make.cannot(PART, "how hard the crank can be turned is not known"));
         }
+        List<Finding> all = new ArrayList<>(path(make, analysis, rules));
+        if (all.isEmpty() || !unlike(design.drive().actuators())) {
+            return all;
+        }
+        for (PlacedActuator one : design.drive().actuators()) {
+            Finding worst = all.get(0);
+            for (Finding f : path(make, OneAlone.of(analysis, one), rules)) {
+                worst = f.id().equals(worst.id()) && f.worseThan(worst) ? f : worst;
+            }
+            all.set(0, worst);
+        }
+        return all;
+    }
+
+    private static List<Finding> path(Findings make, Analysis analysis, List<Check> rules) {
+        Design design = analysis.design();
         return new DrivePath(make, analysis, rules)
                 .under(
                         PART,
                         "stuck fast, the drive",
                         row -> most(design, row.pose().length(), true),
                         row -> most(design, row.pose().length(), false));
+    }
+
+    /** Whether some push harder than their share of what all push: cylinders on one line share by their areas, others alike. */
+    private static boolean unlike(List<PlacedActuator> actuators) {
+        Actuator first = actuators.get(0).actuator();
+        return !actuators.stream().allMatch(p -> p.actuator() instanceof Cylinder)
+                && !actuators.stream().allMatch(p -> Alike.parts(p.actuator(), first));
     }
 
     /**

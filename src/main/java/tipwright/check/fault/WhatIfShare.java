@@ -15,11 +15,13 @@ import tipwright.analysis.Balance;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Row;
+import tipwright.check.actuator.HoldCheck;
 import tipwright.check.actuator.Ratings;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Trait;
+import tipwright.check.rule.Usage;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
@@ -67,7 +69,37 @@ final class WhatIfShare {
         Text twist = stiffness == null
                 ? Text.of("twists the cradle with up to {}", Text.amount(torque / 2, Kind.MOMENT, "N m", 0))
                 : Text.of("twists the cradle by up to {}", Text.degrees(torque / 2 / stiffness, 2));
-        return fault("one carries all", worst, twist);
+        String part = "one carries all";
+        return worse(
+                fault(part, worst, twist),
+                held(part, (row, i) -> Math.abs(row.rest().force()), twist));
+    }
+
+    /** Force on one of the actuators at rest, N. */
+    private interface Borne {
+        double of(Row row, int actuator);
+    }
+
+    /** An actuator that stops with that force on it; null: it is not known of each what it holds. */
+    private @Nullable Finding held(String part, Borne force, Text note) {
+        if (!HoldCheck.known(design)) {
+            return null;
+        }
+        Finding worst = null;
+        for (int i = 0; i < actuators.size(); i++) {
+            int one = i;
+            Extreme most = Extreme.largest(analysis.cases(), MotionDirection.RESTING, row -> force.of(row, one));
+            double hold = Objects.requireNonNull(actuators.get(i).actuator().ratedHold(), "hold");
+            Usage usage = HoldCheck.usage(most.value(), hold, design.factors());
+            Text slips = Text.words(usage.utilisation() <= 1 ? "" : "stopped, that actuator cannot hold the tank; ");
+            Finding f = make.compare(part, usage, most, slips.plus(note));
+            worst = worst == null || f.worseThan(worst) ? f : worst;
+        }
+        return worst;
+    }
+
+    private static Finding worse(Finding moving, @Nullable Finding held) {
+        return held != null && held.verdict() == Verdict.FAIL && held.worseThan(moving) ? held : moving;
     }
 
     /** Over its moving rating an actuator stalls, which is close; over what it holds it fails. */
@@ -187,6 +219,12 @@ final class WhatIfShare {
                 Text.amount(step, Kind.LENGTH, "mm", 1),
                 Text.degrees(step / arm, 2),
                 Text.amount(stiffness * step / (arm * arm), Kind.FORCE, "N", 0));
-        return fault(part, worst, note);
+        Borne borne = (row, i) -> {
+            double force = row.rest().force();
+            double share = Sharing.shares(actuators, row.pose().length(), force > 0)[i];
+            double lever = row.pose().arm();
+            return share * Math.abs(force) + stiffness * step / (lever * lever);
+        };
+        return worse(fault(part, worst, note), held(part, borne, note));
     }
 }

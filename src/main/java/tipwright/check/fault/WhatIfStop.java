@@ -103,34 +103,46 @@ final class WhatIfStop {
     double peak(Row row, Moment m) {
         double stiffness = moving.onRods(m.length());
         double jolt = Impact.force(moving.atRod(row, m), m.draw().speed(), stiffness);
-        double with = m.phase() == Moment.Phase.RAISE ? -way * m.force() : way * m.force();
-        return Math.max(0, with + jolt);
+        return Math.max(0, with(m) + jolt);
+    }
+
+    /** Force at the rod with which the load goes on in the way that it moves, N; negative: it holds it back. */
+    private double with(Moment m) {
+        return m.phase() == Moment.Phase.RAISE ? -way * m.force() : way * m.force();
     }
 
     private List<Finding> end(Findings make, DrivePath path, Timing timing) {
         double[] up = new double[analysis.poses().size()];
+        double[] down = new double[up.length];
         for (Cycle cycle : timing.cycles()) {
-            Moment last = last(cycle, Moment.Phase.RAISE);
-            Row row = last == null || !atEnd(last.length()) ? null : moving.row(cycle.load(), last);
-            if (last != null && row != null && last.draw().speed() > 0) {
-                int i = moving.nearest(last.tilt());
-                up[i] = Math.max(up[i], atEnd(row, last));
+            for (Moment.Phase phase : List.of(Moment.Phase.RAISE, Moment.Phase.LOWER)) {
+                Moment last = last(cycle, phase);
+                boolean raising = phase == Moment.Phase.RAISE;
+                Row row = last == null || !atEnd(last.length(), raising) ? null : moving.row(cycle.load(), last);
+                if (last != null && row != null && last.draw().speed() > 0) {
+                    double[] peaks = raising ? up : down;
+                    int i = moving.nearest(last.tilt());
+                    peaks[i] = Math.max(peaks[i], atEnd(row, last));
+                }
             }
         }
-        boolean none = Arrays.stream(up).allMatch(f -> f == 0);
-        double[] down = new double[up.length];
+        boolean none = Stream.of(up, down).flatMapToDouble(Arrays::stream).allMatch(f -> f == 0);
         if (!none && design.whatIf().structure() == null && design.whatIf().cushion() == null) {
             return List.of(make.missing(END, "what-if.cushion and what-if.structure missing"));
         }
         return none ? List.of() : under(path, END, "run against its end, the load", up, down);
     }
 
-    private boolean atEnd(double length) {
+    /** Whether an actuator is at the end that it runs to; the stowed tank lies on its saddle where there is one. */
+    private boolean atEnd(double length, boolean raising) {
+        if (!raising && !rests().isEmpty()) {
+            return false;
+        }
+        boolean out = way > 0 == raising;
         return design.drive().actuators().stream()
                 .map(PlacedActuator::actuator)
-                .anyMatch(a -> way > 0
-                        ? length > a.closed() + a.stroke() - END_OF_STROKE
-                        : length < a.closed() + END_OF_STROKE);
+                .anyMatch(a ->
+                        out ? length > a.closed() + a.stroke() - END_OF_STROKE : length < a.closed() + END_OF_STROKE);
     }
 
     /** Force at the rod when the piston runs against its end, against the motion, N: 0 or more. */
@@ -141,7 +153,7 @@ final class WhatIfStop {
         double jolt = Double.isFinite(stiffness) ? Impact.force(mass, speed, stiffness) : Double.MAX_VALUE;
         Double cushion = design.whatIf().cushion();
         double soft = cushion == null ? jolt : Math.min(jolt, mass * speed * speed / cushion);
-        return Math.max(0, soft - way * m.force());
+        return Math.max(0, soft + with(m));
     }
 
     private List<Finding> under(DrivePath path, String part, String how, double[] up, double[] down) {
@@ -151,11 +163,7 @@ final class WhatIfStop {
 
     /** The stowed tank on what it lies on; null where nothing is there, so that the drive stops it. */
     private @Nullable Finding saddle(Findings make, Timing timing) {
-        Frame frame = design.frame();
-        List<SidePart> rests = Stream.concat(
-                        frame == null ? Stream.of() : frame.members().stream(), design.obstacles().stream())
-                .filter(SidePart::rest)
-                .toList();
+        List<SidePart> rests = rests();
         WhatIf whatIf = design.whatIf();
         if (rests.isEmpty()) {
             return null;
@@ -188,6 +196,13 @@ final class WhatIfStop {
         Text note = Text.of("it lands with {}", Text.amount(fastest, Kind.SPEED));
         return make.compare(
                 SADDLE, worst.value(), whatIf.saddleRating(), design.factors().service(), Kind.FORCE, worst, note);
+    }
+
+    private List<SidePart> rests() {
+        Frame frame = design.frame();
+        return Stream.concat(frame == null ? Stream.of() : frame.members().stream(), design.obstacles().stream())
+                .filter(SidePart::rest)
+                .toList();
     }
 
     private static Vec3 contact(SidePart rest) {

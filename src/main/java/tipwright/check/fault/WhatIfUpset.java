@@ -9,7 +9,6 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Extreme;
-import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.check.actuator.HoldCheck;
@@ -140,16 +139,8 @@ final class WhatIfUpset {
 
     /** Whether the actuators are known to hold the load where it is. */
     private static boolean holds(Analysis analysis) {
-        Double rated = HoldCheck.rated(analysis.design());
-        if (rated == null) {
-            return false;
-        }
-        double worst = Extreme.largest(
-                        analysis.cases(),
-                        MotionDirection.RESTING,
-                        r -> Math.abs(r.rest().force()))
-                .value();
-        return HoldCheck.usage(worst, rated, analysis.design().factors()).utilisation() <= 1;
+        Extreme worst = HoldCheck.worst(analysis);
+        return worst != null && HoldCheck.usage(analysis, worst).utilisation() <= 1;
     }
 
     /** An actuator that is too weak for a push but holds it only stalls. */

@@ -121,29 +121,38 @@ public final class SlideCheck implements Check {
                 contents.heap(contents.start(), volume, Double.NaN).moments().centroid();
         Vec3 slid = contents.heap(tilt, volume, Double.NaN).moments().centroid();
         List<Finding> all = new ArrayList<>();
-        double most = 0;
+        double push = 0;
+        double pull = 0;
         List<Vec3> bearings = new ArrayList<>();
         for (Vec3 where : List.of(stuck, slid)) {
             double total = empty.mass() + mass;
             Vec3 centroid =
                     empty.centroid().times(empty.mass()).plus(where.times(mass)).times(1 / total);
-            most = Math.max(most, Math.abs(forces.force(at, total, centroid, 0)));
+            double force = forces.force(at, total, centroid, 0);
+            push = Math.max(push, force);
+            pull = Math.max(pull, -force);
             bearings.addAll(forces.bearings(at, total, centroid));
         }
-        Extreme worst = new Extreme(most, tilt, "one slide", MotionDirection.RESTING);
+        Extreme worst = new Extreme(Math.max(push, pull), tilt, "one slide", MotionDirection.RESTING);
         Text note =
                 Text.words("all of the cake slides at once and lands hard: its weight is taken times the shock factor");
-        Double hold = HoldCheck.rated(design);
         all.add(
-                hold == null
-                        ? make.missing("actuator", "actuator.hold missing")
-                        : make.compare("actuator", HoldCheck.usage(most, hold, design.factors()), worst, note));
+                HoldCheck.known(design)
+                        ? make.compare("actuator", held(design, forces.length(at), push, pull), worst, note)
+                        : make.missing("actuator", "actuator.hold missing"));
         Double c0 = c0(design);
         all.add(
                 c0 == null
                         ? make.missing("bearings", "bearing.c0 missing or not a ball insert")
                         : make.compare("bearings", heaviest(bearings, c0, design.factors()), worst, note));
         return all;
+    }
+
+    /** The harder to hold of a push and a pull, N. */
+    private static Usage held(Design design, double length, double push, double pull) {
+        Usage pushed = HoldCheck.usage(push, HoldCheck.rated(design, length, true), design.factors());
+        Usage pulled = HoldCheck.usage(pull, HoldCheck.rated(design, length, false), design.factors());
+        return pulled.utilisation() > pushed.utilisation() ? pulled : pushed;
     }
 
     private static Usage heaviest(List<Vec3> loads, double c0, Factors factors) {

@@ -25,15 +25,16 @@ import tipwright.load.LoadState;
 final class AnyWayRound {
     /** From one tilt that is looked at to the next, rad. */
     private static final double EVERY = Math.toRadians(15);
-    /** Slope at which tilts are compared, rad. */
+    /** Slope whose moments, beside those on level ground, tell how steep it may be while nothing in the tank shifts, rad. */
     private static final double USUAL = Math.toRadians(10);
 
-    /** Of the largest share on the usual slope; what has less than this of it is not looked at on others. */
-    private static final double NEAR = 0.8;
+    /**
+     * By how much what shifts in the tank lowers that slope at most: what has a tangent of more than this times the least that was found,
+     * and a little, is not the worst. Source: common practice, no source; held against all of them on random machines.
+     */
+    private static final double SHIFTS = 2;
 
-    /** The same with the contents as they lie on the site's ground. */
-    private static final double FAR = 0.5;
-
+    private static final double FAR = 0.05;
     private static final double CLOSE = 1e-8;
     private static final int LIMIT = 100;
 
@@ -64,15 +65,11 @@ final class AnyWayRound {
     static AnyWayRound of(
             Analysis analysis, Footprint footprint, @Nullable Vehicle vehicle, double factor, Blow blow, About about) {
         AnyWayRound round = new AnyWayRound(footprint, factor, blow, about);
-        List<Stand> all = round.stands(analysis, vehicle);
-        double worst = all.stream().mapToDouble(Stand::share).max().orElse(0);
-        List<Stand> anew = all.stream()
-                .filter(s -> !(s.share() < FAR * worst))
-                .map(round::anew)
-                .sorted((a, b) -> Double.compare(b.share(), a.share()))
-                .toList();
-        double near = NEAR * anew.get(0).share();
-        anew.stream().filter(s -> !(s.share() < near)).forEach(round::look);
+        List<Stand> all = new ArrayList<>(round.stands(analysis, vehicle));
+        all.sort((a, b) -> Double.compare(a.limit(), b.limit()));
+        for (Stand s : all) {
+            round.look(s);
+        }
         return round;
     }
 
@@ -118,7 +115,8 @@ final class AnyWayRound {
     /**
      * One load at one tilt over one edge.
      *
-     * @param share overturning over restoring on the usual slope
+     * @param limit tangent of the slope on which the factor is just kept while nothing in the tank shifts
+     * @param falls the same on which it just stands
      * @param masses of the unit, by the unit vector against gravity
      */
     private record Stand(
@@ -126,7 +124,8 @@ final class AnyWayRound {
             Pose pose,
             String name,
             double wind,
-            double share,
+            double limit,
+            double falls,
             Function<Vec3, List<Footprint.Mass>> masses) {}
 
     private Stand stand(
@@ -136,17 +135,15 @@ final class AnyWayRound {
             List<Footprint.Mass> own,
             Function<Vec3, List<Footprint.Mass>> masses) {
         double wind = blow.over(edge, pose);
-        return new Stand(edge, pose, name, wind, share(edge, own, wind), masses);
+        Slope level = new Slope(0, about.over(edge, own, Footprint.up(edge, 0), wind));
+        Slope usual = new Slope(USUAL, about.over(edge, own, Footprint.up(edge, USUAL), wind));
+        return new Stand(edge, pose, name, wind, limit(level, usual, factor), limit(level, usual, 1), masses);
     }
 
-    private double share(Footprint.Edge edge, List<Footprint.Mass> masses, double wind) {
-        return about.over(edge, masses, Footprint.up(edge, USUAL), wind).share();
-    }
-
-    /** With the contents as they lie on the usual slope. */
-    private Stand anew(Stand s) {
-        double share = share(s.edge(), s.masses().apply(Footprint.up(s.edge(), USUAL)), s.wind());
-        return new Stand(s.edge(), s.pose(), s.name(), s.wind(), share, s.masses());
+    /** Tangent of the slope that just bears: of masses that lie still what is left over is a straight line over the tangent. */
+    private static double limit(Slope level, Slope usual, double factor) {
+        double less = level.spare(factor) - usual.spare(factor);
+        return less > 0 && Double.isFinite(less) ? Math.tan(USUAL) * level.spare(factor) / less : -1;
     }
 
     private static List<Footprint.Mass> masses(WholeUnit unit, LoadState state, Pose pose, @Nullable Vehicle vehicle) {
@@ -166,17 +163,19 @@ final class AnyWayRound {
     /** Numbers of the rows to look at, the worst one first unless it is one of those at the usual tilts. */
     private List<Integer> looked(List<Row> rows, Footprint.Edge edge, List<List<Footprint.Mass>> masses) {
         List<Integer> looked = new ArrayList<>();
-        Vec3 up = Footprint.up(edge, USUAL);
         int worst = 0;
-        double most = Double.NEGATIVE_INFINITY;
+        double least = Double.POSITIVE_INFINITY;
         double last = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < rows.size(); i++) {
             Row row = rows.get(i);
-            double share = footprint
-                    .about(edge, masses.get(i), Gravity.G, up, blow.over(edge, row.pose()))
-                    .share();
-            if (share > most) {
-                most = share;
+            List<Footprint.Mass> own = masses.get(i);
+            double wind = blow.over(edge, row.pose());
+            double limit = limit(
+                    new Slope(0, footprint.about(edge, own, Gravity.G, Footprint.up(edge, 0), wind)),
+                    new Slope(USUAL, footprint.about(edge, own, Gravity.G, Footprint.up(edge, USUAL), wind)),
+                    factor);
+            if (limit < least) {
+                least = limit;
                 worst = i;
             }
             if (i == rows.size() - 1 || row.tilt() - last > EVERY - CLOSE) {
@@ -192,19 +191,18 @@ final class AnyWayRound {
     }
 
     private void look(Stand s) {
-        Slope kept = slope(s, keeps.found().value());
-        Slope stood = tips == kept.angle() ? kept : slope(s, tips);
-        boolean fails = kept.spare(factor) < 0;
-        boolean overturns = stood.spare(1) < 0;
-        if (!fails && !overturns) {
-            return;
+        double kept = keeps.found().value();
+        if (s.limit() <= SHIFTS * Math.tan(kept) + FAR) {
+            Slope there = slope(s, kept);
+            if (there.spare(factor) < 0) {
+                keeps.offer(steepest(s, factor, slope(s, 0), there), s.pose().tilt(), s.name(), null);
+            }
         }
-        Slope level = slope(s, 0);
-        if (fails) {
-            keeps.offer(steepest(s, factor, level, kept), s.pose().tilt(), s.name(), null);
-        }
-        if (overturns) {
-            tips = steepest(s, 1, level, stood);
+        if (s.falls() <= SHIFTS * Math.tan(tips) + FAR) {
+            Slope there = slope(s, tips);
+            if (there.spare(1) < 0) {
+                tips = steepest(s, 1, slope(s, 0), there);
+            }
         }
     }
 

@@ -25,10 +25,11 @@ import tipwright.design.supply.HandPump;
 import tipwright.design.supply.Pump;
 import tipwright.design.supply.ReturnLine;
 import tipwright.design.supply.Supply;
+import tipwright.design.tank.CaseName;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
-/** Whether the empty tank's own weight presses hard enough on the oil to come down against the seals. */
+/** Whether the tank's own weight presses hard enough on the oil to come down against the seals. */
 public final class GravityReturnCheck implements Check {
     @Override
     public String id() {
@@ -42,8 +43,9 @@ public final class GravityReturnCheck implements Check {
 
     @Override
     public String rule() {
-        return "Where nothing but its own weight brings the tank back, the empty tank makes at every tilt, against the friction"
-                + " of its pins, more than the pressure at which the cylinder's seals begin to move, with a margin.";
+        return "Where nothing but its own weight brings the tank back, it makes at every tilt, against the friction of its pins,"
+                + " more than the pressure at which the cylinder's seals begin to move, with a margin: empty, with what stays in it,"
+                + " and at full tilt with every load of a normal dump.";
     }
 
     @Override
@@ -58,7 +60,7 @@ public final class GravityReturnCheck implements Check {
 
     @Override
     public Set<Trait> traits() {
-        return Set.of();
+        return Set.of(Trait.DEPENDS_ON_FILL);
     }
 
     @Override
@@ -84,24 +86,33 @@ public final class GravityReturnCheck implements Check {
             return List.of();
         }
         Findings make = new Findings(this, design);
-        CaseResult empty = analysis.cases().stream()
-                .filter(c -> c.name().equals("empty"))
-                .findFirst()
-                .orElse(null);
-        if (empty == null) {
+        if (analysis.cases().stream().noneMatch(c -> CaseName.EMPTY.is(c.name()))) {
             return List.of(make.cannot("", "cases: 'empty' is skipped"));
         }
         Extreme.Search search = Extreme.Search.smallest();
         boolean out = analysis.poses().get(0).arm() > 0;
-        for (Row row : empty.rows()) {
-            search.offer(pressure(row, cylinders, out), row.tilt(), empty.name(), MotionDirection.LOWERING);
+        for (CaseResult load : analysis.cases()) {
+            for (Row row : back(load)) {
+                search.offer(pressure(row, cylinders, out), row.tilt(), load.name(), MotionDirection.LOWERING);
+            }
         }
         return List.of(one(make, search.found(), line(design.supply())));
     }
 
+    /** Where a load may begin its way back, or be on it. */
+    private static List<Row> back(CaseResult load) {
+        List<Row> rows = load.rows();
+        if (CaseName.EMPTY.is(load.name()) || CaseName.HEEL.is(load.name())) {
+            return rows;
+        }
+        Row last = rows.get(rows.size() - 1);
+        return load.load().normalAt(last.tilt()) ? List.of(last) : List.of();
+    }
+
     private static Finding one(Findings make, Extreme least, @Nullable ReturnLine line) {
+        String tank = CaseName.EMPTY.is(String.valueOf(least.loadCase())) ? "the empty tank" : "the tank";
         Text makes = Text.of(
-                "the empty tank makes {} at {}",
+                tank + " makes {} at {}",
                 Text.amount(Math.max(0, least.value()), Kind.PRESSURE, "bar", 2),
                 Text.degrees(least.tilt(), 0));
         if (!(least.value() > 0)) {
@@ -114,7 +125,7 @@ public final class GravityReturnCheck implements Check {
                     Double.POSITIVE_INFINITY,
                     least,
                     Verdict.FAIL,
-                    Text.words("the empty tank does not press on the oil there: it stays up"));
+                    Text.words(tank + " does not press on the oil there: it stays up"));
         }
         Double seals = line == null ? null : line.seals();
         if (line == null || seals == null) {

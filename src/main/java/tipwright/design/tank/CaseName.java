@@ -70,6 +70,11 @@ public enum CaseName {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
+    /** Whether it is this one that a name is of, with the condition after it or without. */
+    public boolean is(String name) {
+        return name.equals(key()) || name.startsWith(key() + ", ");
+    }
+
     /** As a person reads it. */
     public String shown() {
         return shown;

@@ -129,6 +129,33 @@ class StopTest {
         assertThat(unknown.note().metric()).contains("what-if.saddle-stiffness missing");
     }
 
+    /** A cylinder that is drawn in to its end as the tank comes to rest stops it there: the rod bears the load and the blow. */
+    @Test
+    void theOtherEndOfTheStrokeStopsTheTankThatComesDown() throws CannotComputeException {
+        String yaml = swap(OIL, "closed: 800 mm", "closed: 912 mm", "tilt: {to: 60 deg}", "tilt: {to: 30 deg}")
+                + "limits: {stroke-margin: 0 mm}\n";
+        Analysis analysis = Analyser.analyse(Examples.read(yaml + "what-if: {structure: 4000 N/mm}\n"));
+        Row row = row(analysis, "held", 0);
+        Moment m = last(analysis, "held", Moment.Phase.LOWER);
+        assertThat(m.length()).isCloseTo(Math.hypot(0.15, 0.9), within(1e-6));
+        double area = Math.PI / 4 * (0.06 * 0.06 - 0.03 * 0.03);
+        assertThat(m.draw().speed()).isCloseTo(0.016 / 60 / area, within(1e-6));
+        double rod = 205e9 * Math.PI / 4 * 0.03 * 0.03 / (m.length() - 0.912);
+        double stiffness = 1 / (1 / rod + 1 / 4e6);
+        double mass = inertia(analysis, row) / (row.pose().arm() * row.pose().arm());
+        double blow = stiffness * farthest(mass, m.draw().speed(), stiffness, 0);
+        double rests =
+                row.load().mass() * G * (0.4 - row.centroid().x()) / row.pose().arm();
+        Finding found = found(yaml + "what-if: {structure: 4000 N/mm}\n", "what-if/end-of-the-stroke");
+        // the bare rod of 30 mm is the only part that is known, as a column; the load presses on it
+        assertThat(found.demand()).isCloseTo(rests + blow, within(2e-3 * (rests + blow)));
+        assertThat(found.note().metric()).contains("run against its end, the load pushes");
+        assertThat(found(yaml, "what-if/end-of-the-stroke").verdict()).isEqualTo(Verdict.NOT_CHECKED);
+        String saddle = SADDLED.substring(SADDLED.indexOf("obstacles:"));
+        assertThat(Checker.asFilled(Examples.read(yaml + saddle)).findings())
+                .noneMatch(f -> f.id().equals("what-if/end-of-the-stroke"));
+    }
+
     @Test
     void endOfTheStrokeWithAndWithoutACushion() throws CannotComputeException {
         Analysis bare = Analyser.analyse(Examples.read(OIL + "what-if: {structure: 4000 N/mm}\n"));

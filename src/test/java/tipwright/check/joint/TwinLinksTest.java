@@ -8,6 +8,7 @@ import static tipwright.Swap.swap;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
@@ -16,8 +17,14 @@ import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
+import tipwright.check.Checks;
+import tipwright.check.fault.WhatIfCheck;
+import tipwright.check.rule.Finding;
+import tipwright.design.Design;
+import tipwright.design.actuator.PlacedActuator;
 import tipwright.geometry.Vec2;
 import tipwright.load.Gravity;
+import tipwright.time.CycleTimer;
 
 /** A tank on four links with the actuator 200 mm off the middle: forces and moments of the tank in space, link by link. */
 class TwinLinksTest {
@@ -66,6 +73,35 @@ class TwinLinksTest {
                 assertThat(twins.force(1, pose, b))
                         .isGreaterThanOrEqualTo(b.bearings().get(k).xy().norm() - 1e-6);
             }
+        }
+    }
+
+    /** Of two actuators one carries all: the links bear what they bear in the machine with that one alone. */
+    @Test
+    void linksBearTheOneThatCarriesAll() throws IOException, CannotComputeException {
+        Analysis alone = swing("300 mm");
+        Design design = alone.design();
+        PlacedActuator one = design.drive().actuators().get(0);
+        List<PlacedActuator> both = List.of(one, new PlacedActuator(-one.z(), one.actuator()));
+        Analysis two = Analyser.analyse(design.withDrive(design.drive().with(both)));
+        List<Finding> faults = Checks.all().stream()
+                .filter(c -> c instanceof WhatIfCheck)
+                .flatMap(c -> c.run(two, CycleTimer.time(two)).stream())
+                .toList();
+        for (Finding f : new LinkCheck().run(alone)) {
+            // a link that both together only press may be drawn by the one
+            double shared = new LinkCheck()
+                    .run(two).stream()
+                            .filter(g -> g.id().equals(f.id()))
+                            .mapToDouble(Finding::utilisation)
+                            .findFirst()
+                            .orElse(0);
+            assertThat(f.utilisation()).as(f.id()).isGreaterThan(1.05 * shared);
+            assertThat(faults)
+                    .filteredOn(
+                            g -> g.id().endsWith(new LinkCheck().part(f).replace(' ', '-') + "-when-one-carries-all"))
+                    .singleElement()
+                    .satisfies(g -> assertThat(g.utilisation()).isCloseTo(f.utilisation(), within(1e-9)));
         }
     }
 

@@ -10,8 +10,10 @@ import org.junit.jupiter.api.Test;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.CaseResult;
 import tipwright.analysis.Examples;
 import tipwright.analysis.Row;
+import tipwright.check.Checker;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.load.Gravity;
@@ -90,5 +92,96 @@ class ByHandAndWeightTest {
         // past the dead centre it stays up
         Analysis over = read(swap(Examples.BOX, ACTUATOR, RAM) + supply + "}\n");
         assertThat(new GravityReturnCheck().run(over).get(0).verdict()).isEqualTo(Verdict.FAIL);
+    }
+
+    private static final String LINE =
+            "supply: {kind: pump, flow: 8 L/min, orifice: {diameter: 3 mm}, return-line: {bore: 8 mm, length: 3 m, seals: 0.2 bar}}\n";
+
+    private static Finding backs(String yaml) throws CannotComputeException {
+        return Checker.findings(Examples.read(yaml + LINE + STILL)).stream()
+                .filter(f -> f.id().equals("gravity-return"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /**
+     * A tank of 1 m by 1 m at 30 degrees shows cos 30 + sin 30 in m2 to a wind along the side view, in its middle; ground that slopes 1
+     * degree down to the dump side takes its height times sin 1 from the lever. Both from moments about the pivot, by hand.
+     */
+    @Test
+    void windAndSlopeHinderTheReturn() throws CannotComputeException {
+        String yaml = swap(
+                Examples.BOX,
+                ACTUATOR,
+                RAM,
+                "tilt: {to: 80 deg}",
+                "tilt: {to: 30 deg}",
+                "fill: 100 %, density: 1400 kg/m3",
+                "fill: 1 %, density: 1000 kg/m3",
+                "centre: [0 m, 1.5 m, 0 m], normal: y",
+                "centre: [500 mm, 1 m, 0 m], normal: x");
+        Row row = read(yaml).cases().stream()
+                .filter(c -> c.name().equals("empty"))
+                .map(c -> c.rows().get(c.rows().size() - 1))
+                .findFirst()
+                .orElseThrow();
+        double area = Math.PI / 4 * 0.04 * 0.04;
+        double turn = Math.toRadians(30);
+        double x = 0.4 - row.centroid().x();
+        double y = row.centroid().y() - 0.4;
+        double weight = row.load().mass() * Gravity.G;
+        double arm = row.pose().arm();
+        double calm = weight * x / arm / area;
+        assertThat(backs(yaml).capacity()).isCloseTo(calm, within(1e-6 * calm));
+        double high = 0.4 * Math.sin(turn) + 0.6 * Math.cos(turn);
+        double blown = calm - 40 * (Math.cos(turn) + Math.sin(turn)) * high / arm / area;
+        Finding windy = backs(yaml + "site: {wind-pressure: 40 Pa}\n");
+        assertThat(windy.capacity()).isCloseTo(blown, within(1e-6 * calm));
+        assertThat(windy.loadCase()).endsWith("wind to +x");
+        double slope = Math.toRadians(1);
+        double sloping = weight * (x * Math.cos(slope) - y * Math.sin(slope)) / arm / area;
+        assertThat(backs(yaml + "site: {any-way: 1 deg}\n").capacity()).isCloseTo(sloping, within(1e-6 * calm));
+        // a gale holds it up
+        assertThat(backs(yaml + "site: {wind-pressure: 200 Pa}\n").verdict()).isEqualTo(Verdict.FAIL);
+    }
+
+    /** What stays behind a high lip lies beyond the pivot at full tilt and holds the tank up: its weight at its lever. */
+    @Test
+    void whatStaysInHindersTheReturn() throws CannotComputeException {
+        String lip =
+                "{name: end, rim: rectangle, width: 900 mm, height: 300 mm, centre: [500 mm, 1.2 m, 0 m], normal: x}";
+        String yaml = swap(
+                Examples.BOX,
+                ACTUATOR,
+                RAM,
+                "tilt: {to: 80 deg}",
+                "tilt: {to: 35 deg}",
+                "at: [400 mm, 400 mm]",
+                "at: [450 mm, 400 mm]",
+                "fill: 100 %",
+                "fill: 15 %",
+                "{name: top, rim: rectangle, width: 1 m, height: 1 m, centre: [0 m, 1.5 m, 0 m], normal: y}",
+                lip);
+        Analysis analysis = read(yaml);
+        double least = Double.POSITIVE_INFINITY;
+        double empty = Double.POSITIVE_INFINITY;
+        for (CaseResult load : analysis.cases()) {
+            for (Row row : load.rows()) {
+                double made = row.load().mass()
+                        * Gravity.G
+                        * (0.45 - row.centroid().x())
+                        / row.pose().arm();
+                boolean last =
+                        row.tilt() == load.rows().get(load.rows().size() - 1).tilt();
+                boolean back =
+                        load.name().equals("heel") || (last && load.load().normalAt(row.tilt()));
+                least = back ? Math.min(least, made) : least;
+                empty = load.name().equals("empty") ? Math.min(empty, made) : empty;
+            }
+        }
+        assertThat(least).isLessThan(0.9 * empty);
+        double pressure = least / (Math.PI / 4 * 0.04 * 0.04);
+        Finding found = new GravityReturnCheck().run(read(yaml + LINE)).get(0);
+        assertThat(found.capacity()).isCloseTo(Math.max(0, pressure), within(1e-6 * Math.abs(pressure)));
     }
 }

@@ -361,7 +361,7 @@ class HydraulicsTest {
                         Locale.ROOT, "supply.return-line missing; the empty tank makes %.2f bar at ", least / 1e5));
     }
 
-    /** Past the dead centre the empty tank does not press on the oil. */
+    /** Past the dead centre the tank does not press on the oil; what has not run out yet holds it up all the more. */
     @Test
     void aTankThatDoesNotPressStaysUp() throws CannotComputeException {
         Finding stays =
@@ -371,6 +371,6 @@ class HydraulicsTest {
         assertThat(stays.capacity()).isZero();
         assertThat(stays.utilisation()).isEqualTo(Double.POSITIVE_INFINITY);
         assertThat(new GravityReturnCheck().says(stays).metric())
-                .isEqualTo("the empty tank does not press on the oil there: it stays up");
+                .isEqualTo("the tank does not press on the oil there: it stays up");
     }
 }
