@@ -143,19 +143,25 @@ final class Fullness {
     private HowFull inTime(double most, @Nullable String limit, double atRest, List<HowFull.Band> bands)
             throws CannotComputeException {
         List<Finding> first = filled(most, TIMED);
-        Finding fails = FillSweep.failure(first);
+        Double hardest = sweep.hardestBelow(most);
+        List<Finding> less = hardest == null ? List.of() : filled(hardest, TIMED);
+        boolean fails = FillSweep.failure(first) != null || FillSweep.failure(less) != null;
         double density = atRest;
-        if (fails == null && Double.isNaN(density)) {
+        if (!fails && Double.isNaN(density)) {
             return told(most, density, limit, bands);
         }
         // What fails with an empty tank too is not for the fill to mend.
-        List<Finding> none = fails == null ? List.of() : filled(0, TIMED);
+        List<Finding> none = fails ? filled(0, TIMED) : List.of();
         Set<String> always = failing(none);
         double fill = most;
         String stops = limit;
         List<Finding> counted = counted(first, always);
         List<HowFull.Band> told = bands;
         List<Finding> found = counted;
+        if (hardest != null && FillSweep.failure(counted(less, always)) != null) {
+            fill = hardest;
+            found = counted(less, always);
+        }
         List<Finding> empty = counted(none, always);
         for (int i = 0; i < ROUNDS && FillSweep.failure(found) != null; i++) {
             List<Check> deciding = deciding(found);
@@ -240,7 +246,7 @@ final class Fullness {
     }
 
     private List<Finding> timed(Dump dump, List<Check> rules) throws CannotComputeException {
-        return Conditions.inTheWind(
+        return Conditions.inTime(
                 dump.analysis, runs.findings(new SharedRun(rules, dump.analysis, dump::timing)), rules);
     }
 
