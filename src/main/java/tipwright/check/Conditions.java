@@ -17,6 +17,8 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.around.Site;
 import tipwright.design.key.Copy;
+import tipwright.design.supply.HandPump;
+import tipwright.design.supply.Pump;
 import tipwright.design.tank.Slurry;
 import tipwright.load.Emptying;
 import tipwright.load.Vessel;
@@ -102,7 +104,10 @@ final class Conditions {
         return calm.with(cases);
     }
 
-    /** What needs the dump in time, in the wind that blows along it too, and on ground that slopes to each side and to each end. */
+    /**
+     * What needs the dump in time, in the wind that blows along it too, on ground that slopes to each side and to each end, and with the
+     * oil of the coldest and of the hottest day.
+     */
     static List<Finding> inTime(Analysis analysis, List<Finding> calm) throws CannotComputeException {
         return inTime(analysis, calm, Fullness.TIMED);
     }
@@ -116,6 +121,10 @@ final class Conditions {
         for (Wind wind : winds) {
             worst = worse(worst, timed(Analyser.blown(analysis, wind), rules), wind.words());
         }
+        for (Map.Entry<String, Double> day : days(design).entrySet()) {
+            Design then = design.withSite(Copy.with(design.site(), "temperature", day.getValue()));
+            worst = worse(worst, timed(analysis.of(then), rules), day.getKey());
+        }
         for (int i = 0; i < WAYS && design.site().anyWay() > 0; i += 2) {
             Analysis there = Analyser.analyse(sloping(design, way(i)), analysis.vessel());
             worst = worse(worst, timed(there, rules), words(i));
@@ -124,6 +133,21 @@ final class Conditions {
             }
         }
         return worst;
+    }
+
+    /** Days with other oil in the return line, thick or thin, with their temperature, K. */
+    private static Map<String, Double> days(Design design) {
+        Map<String, Double> days = new LinkedHashMap<>();
+        boolean line = (design.supply() instanceof Pump p && p.returnLine() != null)
+                || (design.supply() instanceof HandPump h && h.returnLine() != null);
+        double usual = design.site().temperature();
+        if (line && design.coldest() < usual) {
+            days.put("on the coldest day", design.coldest());
+        }
+        if (line && design.site().hottest() > usual) {
+            days.put("on the hottest day", design.site().hottest());
+        }
+        return days;
     }
 
     private static List<Finding> timed(Analysis analysis, List<Check> rules) {

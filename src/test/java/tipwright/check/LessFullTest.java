@@ -216,4 +216,26 @@ class LessFullTest {
                         .verdict())
                 .isEqualTo(Verdict.FAIL);
     }
+
+    /** Oil that is thick slows the way down, and thin oil makes the shock harder when a valve shuts: both days count. */
+    @Test
+    void oilOfTheColdestAndOfTheHottestDayCounts() throws Exception {
+        String line = swap(
+                ONE,
+                "orifice: {diameter: 3 mm}",
+                "orifice: {diameter: 3 mm}, return-line: {bore: 5 mm, length: 6 m, grade: 46, seals: 0.2 bar}",
+                "tilt: {to: 0.1 deg}",
+                "tilt: {to: 10 deg}");
+        List<Finding> all = all(line + "site: {hottest: 45 degC}\ncold: {lowest: -10 degC}\n");
+        Finding cold = of(all(line + "site: {temperature: -10 degC, hottest: -10 degC}\n"), "stall");
+        Finding warm = of(all(line + "site: {temperature: 20 degC, hottest: 20 degC}\n"), "stall");
+        Finding stall = of(all, "stall");
+        assertThat(cold.capacity()).isLessThan(0.5 * warm.capacity());
+        assertThat(stall.capacity()).isCloseTo(cold.capacity(), within(1e-6));
+        assertThat(stall.loadCase()).contains("on the coldest day");
+        String shock = "what-if/valve-shuts-on-the-way-down";
+        double hot = of(all(line + "site: {temperature: 45 degC, hottest: 45 degC}\n"), shock)
+                .utilisation();
+        assertThat(of(all, shock).utilisation()).isCloseTo(hot, within(1e-6));
+    }
 }
