@@ -49,7 +49,7 @@ public final class Analyser {
     }
 
     /**
-     * The load cases that come about only if something goes wrong, over the tilts of an analysis.
+     * The load cases that come about only if something goes wrong, over the tilts of an analysis and in its wind.
      *
      * @throws CannotComputeException when friction locks the linkage at one of these tilts
      */
@@ -65,7 +65,7 @@ public final class Analyser {
                 List.of(),
                 analysis.vessel());
         List<Configuration> configurations = linkage.sweep(tilts).configurations();
-        return balance(design, linkage, analysis.mechanism(), configurations, table, null, null)
+        return balance(design, linkage, analysis.mechanism(), configurations, table, null, analysis.wind())
                 .cases();
     }
 
@@ -107,17 +107,28 @@ public final class Analyser {
     }
 
     /**
-     * The same, with the loads of an earlier analysis where they are the same: when only the mechanism has been moved.
+     * The same in the wind of an earlier analysis, with its loads where they are the same: when only the mechanism has been moved.
      *
      * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or has no arm at the first tilt
      */
     public static Analysis again(Design design, Analysis before) throws CannotComputeException {
         Design old = before.design();
         boolean same = Copy.alikeBut(old, design, MOVED);
-        return analyse(design, TiltGrid.of(design), true, tilts -> {
+        Analysis again = analyse(design, TiltGrid.of(design), true, tilts -> {
             LoadTable had = same ? loads(before, tilts) : null;
             return had == null ? LoadTable.of(design, tilts, before.vessel().in(design)) : had.about(design);
         });
+        return blownAs(again, before);
+    }
+
+    /**
+     * A machine that is calm in the wind of another analysis, if there is any.
+     *
+     * @throws CannotComputeException when friction locks the linkage
+     */
+    public static Analysis blownAs(Analysis calm, Analysis other) throws CannotComputeException {
+        Wind wind = other.wind();
+        return wind == null ? calm : blown(calm, wind);
     }
 
     /**

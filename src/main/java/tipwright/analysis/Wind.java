@@ -13,6 +13,7 @@ import tipwright.geometry.Vec3;
  */
 public final class Wind {
     private static final double SAG_SHARE = 1.0 / 100;
+    private static final double ASIDE = 1e-9;
 
     private final WindArea area;
     private final double pressure;
@@ -50,6 +51,11 @@ public final class Wind {
     /** Whether it blows along the side view, where it does work as the tank moves. */
     public boolean alongSideView() {
         return towards.z() == 0;
+    }
+
+    /** Whether some of it blows that way, rad from +x to +z. */
+    public boolean blowsTowards(double direction) {
+        return towards.dot(new Vec3(Math.cos(direction), 0, Math.sin(direction))) > ASIDE;
     }
 
     /**

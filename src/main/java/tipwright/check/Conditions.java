@@ -13,8 +13,12 @@ import tipwright.analysis.OtherFills;
 import tipwright.analysis.Wind;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.around.Site;
+import tipwright.design.key.Copy;
+import tipwright.design.supply.HandPump;
+import tipwright.design.supply.Pump;
 import tipwright.design.tank.Slurry;
 import tipwright.load.Emptying;
 import tipwright.load.Vessel;
@@ -33,7 +37,7 @@ final class Conditions {
 
     private final OtherFills asStated;
     private final List<Wind> winds;
-    private final Map<String, OtherFills> slopes = new LinkedHashMap<>();
+    private final List<OtherFills> slopes = new ArrayList<>();
 
     /** Of a design. */
     Conditions(Design design, Emptying emptying, Vessel vessel) throws CannotComputeException {
@@ -41,9 +45,22 @@ final class Conditions {
         winds = Wind.of(design);
         double slope = design.site().anyWay();
         for (int i = 0; i < WAYS && slope > 0; i++) {
-            Design there = design.withSite(sloping(design.site(), slope, 2 * Math.PI * i / WAYS));
-            slopes.put(ground(i), OtherFills.of(there, emptying, vessel));
+            slopes.add(OtherFills.of(sloping(design, way(i)), emptying, vessel));
         }
+    }
+
+    private static double way(int i) {
+        return 2 * Math.PI * i / WAYS;
+    }
+
+    private static String words(int i) {
+        return "ground down to " + DOWN[i];
+    }
+
+    /** A design on ground that slopes as much as it may, down that way alone. */
+    private static Design sloping(Design design, double direction) {
+        Site site = design.site();
+        return design.withSite(Copy.with(sloping(site, site.anyWay(), direction), "anyWay", 0.0));
     }
 
     /** A site that slopes down by an angle towards a direction, rad from +x to +z. */
@@ -60,15 +77,24 @@ final class Conditions {
     /** What rules find with a slurry: of each finding the worst over all conditions, which it tells. */
     List<Finding> find(Slurry slurry, List<Check> rules) throws CannotComputeException {
         Analysis calm = asStated.with(slurry);
-        List<Finding> worst = Checks.run(rules, winds.isEmpty() ? calm : blown(calm));
-        for (Map.Entry<String, OtherFills> slope : slopes.entrySet()) {
-            worst = worse(worst, Checks.run(rules, slope.getValue().with(slurry)), slope.getKey());
+        List<Finding> worst = Checks.run(rules, blown(calm, winds));
+        for (int i = 0; i < slopes.size(); i++) {
+            Analysis there = blown(slopes.get(i).with(slurry), down(winds, way(i)));
+            worst = worse(worst, Checks.run(rules, there), words(i));
         }
         return worst;
     }
 
+    /** Those that blow down a slope: they push the same way as it does. */
+    private static List<Wind> down(List<Wind> winds, double direction) {
+        return winds.stream().filter(w -> w.blowsTowards(direction)).toList();
+    }
+
     /** Every load calm and in each wind: a gust may be what turns a push into a pull. */
-    private Analysis blown(Analysis calm) throws CannotComputeException {
+    private static Analysis blown(Analysis calm, List<Wind> winds) throws CannotComputeException {
+        if (winds.isEmpty()) {
+            return calm;
+        }
         List<CaseResult> cases = new ArrayList<>(calm.cases());
         for (Wind wind : winds) {
             for (CaseResult load : Analyser.blown(calm, wind).cases()) {
@@ -78,7 +104,10 @@ final class Conditions {
         return calm.with(cases);
     }
 
-    /** What needs the dump in time, also in the wind that blows along it and on ground that slopes along it. */
+    /**
+     * What needs the dump in time, in the wind that blows along it too, on ground that slopes to each side and to each end, and with the
+     * oil of the coldest and of the hottest day.
+     */
     static List<Finding> inTime(Analysis analysis, List<Finding> calm) throws CannotComputeException {
         return inTime(analysis, calm, Fullness.TIMED);
     }
@@ -86,37 +115,67 @@ final class Conditions {
     /** The same of some of these rules. */
     static List<Finding> inTime(Analysis analysis, List<Finding> calm, List<Check> rules)
             throws CannotComputeException {
+        Design design = analysis.design();
+        List<Wind> winds = Wind.of(design).stream().filter(Wind::alongSideView).toList();
         List<Finding> worst = calm;
-        for (Wind wind : Wind.of(analysis.design())) {
-            if (wind.alongSideView()) {
-                worst = worse(worst, timed(Analyser.blown(analysis, wind), rules), wind.words());
-            }
+        for (Wind wind : winds) {
+            worst = worse(worst, timed(Analyser.blown(analysis, wind), rules), wind.words());
         }
-        Site site = analysis.design().site();
-        for (int i = 0; i < WAYS && site.anyWay() > 0; i += WAYS / 2) {
-            Design there = analysis.design().withSite(sloping(site, site.anyWay(), 2 * Math.PI * i / WAYS));
-            worst = worse(worst, timed(Analyser.analyse(there, analysis.vessel()), rules), ground(i));
+        for (Map.Entry<String, Double> day : days(design).entrySet()) {
+            Design then = design.withSite(Copy.with(design.site(), "temperature", day.getValue()));
+            worst = worse(worst, timed(analysis.of(then), rules), day.getKey());
+        }
+        for (int i = 0; i < WAYS && design.site().anyWay() > 0; i += 2) {
+            Analysis there = Analyser.analyse(sloping(design, way(i)), analysis.vessel());
+            worst = worse(worst, timed(there, rules), words(i));
+            for (Wind wind : down(winds, way(i))) {
+                worst = worse(worst, timed(Analyser.blown(there, wind), rules), wind.words() + ", " + words(i));
+            }
         }
         return worst;
     }
 
-    private static List<Finding> timed(Analysis there, List<Check> rules) {
-        return Checks.run(rules, there, CycleTimer.time(there));
+    /** Days with other oil in the return line, thick or thin, with their temperature, K. */
+    private static Map<String, Double> days(Design design) {
+        Map<String, Double> days = new LinkedHashMap<>();
+        boolean line = (design.supply() instanceof Pump p && p.returnLine() != null)
+                || (design.supply() instanceof HandPump h && h.returnLine() != null);
+        double usual = design.site().temperature();
+        if (line && design.coldest() < usual) {
+            days.put("on the coldest day", design.coldest());
+        }
+        if (line && design.site().hottest() > usual) {
+            days.put("on the hottest day", design.site().hottest());
+        }
+        return days;
     }
 
-    private static String ground(int way) {
-        return "ground down to " + DOWN[way];
+    private static List<Finding> timed(Analysis analysis, List<Check> rules) {
+        return Checks.run(rules, analysis, CycleTimer.time(analysis));
     }
 
-    /** Findings, with others that are clearly worse under a condition put in their place. */
+    /**
+     * Findings, with others that are clearly worse under a condition put in their place, and behind them those of parts that are
+     * asked for under that condition alone.
+     */
     static List<Finding> worse(List<Finding> own, List<Finding> others, String condition) {
         Map<String, Finding> byId = new LinkedHashMap<>();
         others.forEach(f -> byId.putIfAbsent(f.id(), f));
         List<Finding> all = new ArrayList<>(own.size());
         for (Finding f : own) {
             Finding other = byId.get(f.id());
-            all.add(other != null && other.clearlyWorseThan(f) ? other.under(condition) : f);
+            all.add(other != null && takesOver(other, f) ? other.under(condition) : f);
         }
+        own.forEach(f -> byId.remove(f.id()));
+        byId.values().stream()
+                .filter(f -> f.verdict() != Verdict.NOT_CHECKED)
+                .forEach(f -> all.add(f.under(condition)));
         return all;
+    }
+
+    /** Whether what is found under a condition is told in place of a finding: what passes under it does not make known what is not. */
+    static boolean takesOver(Finding other, Finding own) {
+        boolean known = own.verdict() != Verdict.NOT_CHECKED || other.verdict() != Verdict.PASS;
+        return known && other.clearlyWorseThan(own);
     }
 }

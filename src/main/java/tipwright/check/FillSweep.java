@@ -10,16 +10,20 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
+import tipwright.check.fault.WhatIfCheck;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
+import tipwright.check.rule.Then;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.drive.TiltRange;
 import tipwright.design.tank.Slurry;
 import tipwright.load.Vessel;
+import tipwright.time.CycleTimer;
 
 /**
  * Every check that depends on the fill and needs no time, over fills from empty to full. What a check asks for is not monotone in
@@ -31,6 +35,8 @@ final class FillSweep {
     private static final int NEARER = 2;
     private static final double COARSEST = Math.toRadians(5);
     private static final double SAME = 1e-6;
+    private static final double ALIKE = 1.01;
+    private static final Set<String> DRIVE = Set.of("push", "pull", "hold");
     private static final List<Check> RULES = Checks.with(Trait.DEPENDS_ON_FILL).stream()
             .filter(c -> !c.traits().contains(Trait.NEEDS_TIME) && !c.traits().contains(Trait.BETTER_IN_TIME))
             .toList();
@@ -40,6 +46,9 @@ final class FillSweep {
     private final Design rough;
     private final double fill;
     private final TreeMap<Double, At> known = new TreeMap<>();
+    /** What is worst with less in the tank, by the fill. */
+    private final TreeMap<Double, List<Finding>> lesser = new TreeMap<>();
+
     private Set<String> always = Set.of();
     private @Nullable Conditions coarse;
     private @Nullable Conditions fine;
@@ -79,6 +88,21 @@ final class FillSweep {
         @Nullable
         Finding failure() {
             return FillSweep.failure(findings);
+        }
+
+        /** The worst of an id; null: there is none. */
+        @Nullable
+        Finding of(String id) {
+            Finding worst = null;
+            for (Finding f : findings) {
+                worst = f.id().equals(id) && (worst == null || f.worseThan(worst)) ? f : worst;
+            }
+            return worst;
+        }
+
+        /** How much of the actuators is used. */
+        double drive() {
+            return DRIVE.stream().mapToDouble(this::used).max().orElse(0);
         }
 
         /** How much of a check is used; 0 where it does not say. */
@@ -194,36 +218,39 @@ final class FillSweep {
     }
 
     /**
-     * Findings of the design as stated, with those put in their place that are worse in a tank that is less full, or
-     * under another condition.
+     * Findings of the design as stated, with those put in their place that are worse in a tank that is less full, or under another
+     * condition; behind them those of parts that bear something only there.
      *
      * @param asStated all findings
+     * @param made the checks that made them
      */
-    List<Finding> worst(List<Finding> asStated) throws CannotComputeException {
+    List<Finding> worst(List<Finding> asStated, List<Check> made) throws CannotComputeException {
         // the fullest first: what is the same with all of them is told of that one
         List<At> less = known.descendingMap().values().stream()
-                .filter(a -> a.fill() > SAME && a.fill() < fill + SAME)
+                .filter(a -> a.fill() > Math.min(SAME, fill - SAME) && a.fill() < fill + SAME)
                 .toList();
-        Map<String, Finding> worse = new TreeMap<>();
-        Map<Double, Finding> governing = new TreeMap<>();
-        for (Finding own : asStated) {
-            Finding worst = own;
-            At where = null;
-            for (At at : surroundings(own) ? List.<At>of() : less) {
-                for (Finding f : at.findings()) {
-                    if (f.id().equals(own.id()) && f.clearlyWorseThan(worst)) {
-                        worst = f;
-                        where = at;
-                    }
+        Map<String, Finding> own = new TreeMap<>();
+        asStated.forEach(f -> own.merge(f.id(), f, (x, y) -> y.worseThan(x) ? y : x));
+        Map<String, At> worse = new TreeMap<>();
+        for (At at : less) {
+            for (Finding f : at.findings()) {
+                At had = worse.get(f.id());
+                if (!surroundings(f)
+                        && made.stream().anyMatch(c -> c.owns(f))
+                        && isWorse(f, had == null ? own.get(f.id()) : had.of(f.id()))) {
+                    worse.put(f.id(), at);
                 }
             }
-            if (where != null) {
-                worse.put(own.id(), told(worst, where.fill()));
-                governing.merge(where.fill(), worst, (x, y) -> y.worseThan(x) ? y : x);
-            }
+        }
+        Map<Double, Finding> governing = new TreeMap<>();
+        for (Map.Entry<String, At> e : worse.entrySet()) {
+            Finding worst = Objects.requireNonNull(e.getValue().of(e.getKey()));
+            governing.merge(e.getValue().fill(), worst, (x, y) -> y.worseThan(x) ? y : x);
         }
         List<Check> asked = RULES.stream()
-                .filter(c -> worse.values().stream().anyMatch(c::owns))
+                .filter(c -> worse.entrySet().stream()
+                        .anyMatch(
+                                e -> c.owns(Objects.requireNonNull(e.getValue().of(e.getKey())))))
                 .toList();
         TreeMap<Double, At> near = new TreeMap<>(known);
         for (Map.Entry<Double, Finding> e : governing.entrySet()) {
@@ -233,20 +260,75 @@ final class FillSweep {
                 At next = at(top(best, id, near), asked, near);
                 best = next.used(id) > best.used(id) ? next : best;
             }
-            double top = best.fill();
-            At at = finely(top, asked);
+            At at = finely(best.fill(), asked);
             for (Finding f : at.findings()) {
-                Finding had = worse.get(f.id());
-                if (had != null && f.clearlyWorseThan(had)) {
-                    worse.put(f.id(), told(f, top));
+                At had = worse.get(f.id());
+                if (had != null && isWorse(f, had.of(f.id()))) {
+                    worse.put(f.id(), at);
                 }
             }
         }
+        worse.forEach((id, at) -> {
+            if (at.fill() < fill - SAME) {
+                lesser.computeIfAbsent(at.fill(), share -> new ArrayList<>()).add(Objects.requireNonNull(at.of(id)));
+            }
+        });
         List<Finding> all = new ArrayList<>();
-        for (Finding own : asStated) {
-            all.add(Objects.requireNonNullElse(worse.get(own.id()), own));
-        }
+        asStated.forEach(f -> all.add(worse.containsKey(f.id()) ? told(f.id(), worse) : f));
+        worse.keySet().stream().filter(id -> !own.containsKey(id)).forEach(id -> all.add(told(id, worse)));
         return all;
+    }
+
+    /**
+     * What is found in time and if something goes wrong, with what is worse in a tank that is less full in its place: where that asks
+     * more of the actuators, the dump in time and all that depends on it; where it asks more of something else, what becomes of that
+     * if something goes wrong. After {@link #worst} of the checks at rest.
+     *
+     * @param found with the stated fill
+     */
+    List<Finding> lessFull(List<Finding> found) throws CannotComputeException {
+        List<Finding> worst = found;
+        for (Map.Entry<Double, List<Finding>> less : lesser.entrySet()) {
+            Analysis there = Analyser.analyse(design.withSlurry(slurry(less.getKey())), stated.vessel());
+            worst = Conditions.worse(worst, lessFull(there, less.getValue()), words(less.getKey()));
+        }
+        return worst;
+    }
+
+    private List<Finding> lessFull(Analysis there, List<Finding> governing) throws CannotComputeException {
+        double most = at(fill).drive();
+        if (governing.stream().anyMatch(f -> DRIVE.contains(f.id()) && f.utilisation() > most)) {
+            return Conditions.inTime(there, Checks.run(Fullness.TIMED, there, CycleTimer.time(there)));
+        }
+        List<Check> asked =
+                RULES.stream().filter(c -> governing.stream().anyMatch(c::owns)).toList();
+        return new WhatIfCheck(asked)
+                .atRest(Worn.of(there)).stream()
+                        .filter(f -> governing.stream().noneMatch(g -> alike(f.then(), g)))
+                        .toList();
+    }
+
+    /** Whether what is worst then is hardly worse than without the trouble: that is told of the check itself. */
+    private static boolean alike(@Nullable Then then, Finding without) {
+        return then != null
+                && then.worst().id().equals(without.id())
+                && then.worst().verdict() == without.verdict()
+                && then.worst().utilisation() <= without.utilisation() * ALIKE;
+    }
+
+    /** The fill that asks most of the actuators, where it is less than one and asks clearly more than that; null: there is none. */
+    @Nullable
+    Double hardestBelow(double share) throws CannotComputeException {
+        At hardest = at(share);
+        for (At at : known.headMap(share - SAME).values()) {
+            hardest = at.drive() > hardest.drive() * (1 + SAME) ? at : hardest;
+        }
+        return hardest.fill() < share - SAME ? hardest.fill() : null;
+    }
+
+    /** Whether a finding is told in place of another, or of none. */
+    private static boolean isWorse(Finding found, @Nullable Finding had) {
+        return had == null ? found.verdict() != Verdict.NOT_CHECKED : Conditions.takesOver(found, had);
     }
 
     /** Whether it is about where the load lands: with less in it the jet comes down nearer, as is told of what runs over. */
@@ -278,8 +360,10 @@ final class FillSweep {
         return Math.rint(share * 1000) / 1000;
     }
 
-    private Finding told(Finding found, double share) {
-        return share > fill - SAME ? found : found.under(words(share));
+    private Finding told(String id, Map<String, At> worse) {
+        At at = Objects.requireNonNull(worse.get(id));
+        Finding found = Objects.requireNonNull(at.of(id));
+        return at.fill() > fill - SAME ? found : found.under(words(at.fill()));
     }
 
     private static String words(double share) {

@@ -151,15 +151,18 @@ final class Fullness {
     private HowFull inTime(double most, @Nullable String limit, double atRest, List<HowFull.Band> bands)
             throws CannotComputeException {
         List<Finding> first = filled(most, TIMED);
-        Finding fails = FillSweep.failure(first);
+        Double hardest = sweep.hardestBelow(most);
+        List<Finding> less = hardest == null ? List.of() : filled(hardest, TIMED);
+        boolean fails = FillSweep.failure(first) != null || FillSweep.failure(less) != null;
         double density = atRest;
-        if (fails == null && Double.isNaN(density)) {
+        if (!fails && Double.isNaN(density)) {
             return told(most, density, limit, bands);
         }
-        List<Finding> own = fails == null ? List.of() : asStated(most);
+        List<Finding> own =
+                fails ? asStated(FillSweep.failure(less) == null || hardest == null ? most : hardest) : List.of();
         boolean near = !own.isEmpty();
         // What fails with an empty tank too is not for the fill to mend.
-        List<Finding> none = fails == null || near ? List.of() : filled(0, TIMED);
+        List<Finding> none = !fails || near ? List.of() : filled(0, TIMED);
         Set<String> always = failing(none);
         double least = near ? sweep.stated() : 0;
         double fill = most;
@@ -168,6 +171,10 @@ final class Fullness {
         List<HowFull.Band> told = bands;
         List<Finding> found = counted;
         List<Finding> passing = near ? own : counted(none, always);
+        if (hardest != null && FillSweep.failure(counted(less, always)) != null) {
+            fill = hardest;
+            found = counted(less, always);
+        }
         for (int i = 0; i < ROUNDS && FillSweep.failure(found) != null; i++) {
             List<Check> deciding = deciding(found);
             stops = Objects.requireNonNull(FillSweep.failure(found)).named();

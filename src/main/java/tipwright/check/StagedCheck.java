@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check;
 
+import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.FutureTask;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
@@ -39,6 +41,7 @@ public final class StagedCheck {
     private final FutureTask<Optional<HowFull>> full;
     private final boolean ahead;
     private final IdentityHashMap<Finding, Finding> told = new IdentityHashMap<>();
+    private final List<Finding> behind = new ArrayList<>();
     private @Nullable FillSweep nearer;
     private @Nullable Result filled;
 
@@ -136,16 +139,19 @@ public final class StagedCheck {
         return converged(() -> {
             SharedTasks.answer(sweep);
             List<Finding> found = still.findings();
-            return new Early(analysis, remember(found, nearer().worst(found)));
+            List<Finding> worst = nearer().worst(found, AT_REST);
+            remember(found, worst);
+            behind.removeIf(f -> TIMED.stream().anyMatch(c -> c.owns(f)));
+            return new Early(analysis, worst);
         });
     }
 
-    /** Keeps what is told in place of each finding. */
-    private List<Finding> remember(List<Finding> found, List<Finding> inPlace) {
+    /** Keeps what is told in place of each finding, and what is told behind them. */
+    private void remember(List<Finding> found, List<Finding> inPlace) {
         for (int i = 0; i < found.size(); i++) {
             told.put(found.get(i), inPlace.get(i));
         }
-        return inPlace;
+        behind.addAll(inPlace.subList(found.size(), inPlace.size()));
     }
 
     private FillSweep nearer() {
@@ -165,10 +171,12 @@ public final class StagedCheck {
         }
         return converged(() -> {
             moving.help();
-            remember(moving.findings(), fillings.worst(underAll()));
+            remember(moving.findings(), fillings.worst(fillings.lessFull(underAll()), TIMED));
             return Checks.all().stream()
-                    .flatMap(c -> (timed(c) ? moving : still).findings(c).stream())
-                    .map(f -> Objects.requireNonNull(told.get(f)))
+                    .flatMap(c -> Stream.concat(
+                            (timed(c) ? moving : still)
+                                    .findings(c).stream().map(f -> Objects.requireNonNull(told.get(f))),
+                            behind.stream().filter(c::owns)))
                     .toList();
         });
     }

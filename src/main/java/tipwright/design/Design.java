@@ -99,6 +99,11 @@ public record Design(
         return Copy.with(this, "pivot", other);
     }
 
+    /** Temperature of the coldest day that it works on, K. */
+    public double coldest() {
+        return cold == null ? site.temperature() : Math.min(site.temperature(), cold.lowest());
+    }
+
     /** This design on other ground. */
     public Design withSite(Site other) {
         return Copy.with(this, "site", other);

@@ -190,6 +190,22 @@ public final class WhatIfCheck implements Check {
         all.addAll(WhatIfStop.find(make, analysis, timing, rules));
         all.addAll(WhatIfHelper.find(make, analysis, rules));
         all.addAll(WhatIfShare.find(make, analysis, rules));
+        return possible(analysis, all);
+    }
+
+    /** Those troubles that take only the load at rest, not the dump in time. */
+    public List<Finding> atRest(Analysis analysis) {
+        Findings make = new Findings(this, analysis.design());
+        List<Finding> all = new ArrayList<>(WhatIfFall.find(make, analysis));
+        all.add(WhatIfLetGo.find(make, analysis));
+        all.add(WhatIfWheel.find(make, analysis, rules));
+        all.addAll(WhatIfUpset.find(make, analysis, rules));
+        all.addAll(WhatIfHelper.find(make, analysis, rules));
+        all.addAll(WhatIfShare.find(make, analysis, rules));
+        return possible(analysis, all);
+    }
+
+    private static List<Finding> possible(Analysis analysis, List<Finding> all) {
         List<Trouble> never = analysis.design().whatIf().never();
         all.removeIf(f -> never.stream().anyMatch(t -> t.is(f.id())));
         return all;

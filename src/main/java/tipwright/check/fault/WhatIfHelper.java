@@ -55,8 +55,7 @@ final class WhatIfHelper {
             }
         }
         if (helpers.stream().anyMatch(a -> a instanceof GasSpring)) {
-            List<Assist> weak =
-                    gas(design, design.site().temperature(), design.whatIf().gasLost());
+            List<Assist> weak = gas(design, design.coldest(), design.whatIf().gasLost());
             all.add(helper.anew("gas springs cold and worn", weak));
             double hottest = Math.max(design.site().hottest(), design.site().temperature());
             all.add(helper.anew("gas springs hot and new", gas(design, hottest, 0)));

@@ -62,8 +62,7 @@ final class WhatIfUpset {
                 Site site = analysis.design().site();
                 if (side != 0 && site.anyWay() > 0) {
                     Site lower = site.leaning(site.grade(), side * Math.max(site.anyWay(), side * site.crossSlope()));
-                    Analysis there = Analyser.analyse(
-                            WhatIfWheel.coarse(analysis.design().withSite(lower)), analysis.vessel());
+                    Analysis there = WhatIfWheel.leaning(analysis.design().withSite(lower), analysis);
                     for (CaseResult same : Analyser.upsets(there)) {
                         if (same.name().equals(load.name())) {
                             found.addAll(upset.under(there, same));

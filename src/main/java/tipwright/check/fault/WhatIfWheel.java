@@ -44,7 +44,7 @@ final class WhatIfWheel {
                 Site site = design.site();
                 Site sunk = site.leaning(bounded(site.grade() + grade), bounded(site.crossSlope() + cross));
                 try {
-                    Analysis leaning = Analyser.analyse(coarse(design.withSite(sunk)), analysis.vessel());
+                    Analysis leaning = leaning(design.withSite(sunk), analysis);
                     rules.stream()
                             .filter(c -> !c.traits().contains(Trait.SLOW))
                             .forEach(c -> all.addAll(c.run(leaning)));
@@ -54,7 +54,10 @@ final class WhatIfWheel {
                 }
             }
         }
-        return WorstOfAll.of(make, PART, fromSinking(all, analysis, rules));
+        List<Finding> worse = fromSinking(all, analysis, rules);
+        return worse.isEmpty()
+                ? make.given(PART, 0, 1, 1, Kind.RATIO, 0, Extreme.NOWHERE, Verdict.PASS, "nothing gets worse by it")
+                : WorstOfAll.of(make, PART, worse);
     }
 
     /** Without what is no worse than on the ground as it was: it is told of the check itself. All, where nothing is left. */
@@ -67,7 +70,7 @@ final class WhatIfWheel {
         }
         Analysis before;
         try {
-            before = Analyser.analyse(coarse(analysis.design()), analysis.vessel());
+            before = leaning(analysis.design(), analysis);
         } catch (CannotComputeException stuck) {
             return all;
         }
@@ -78,6 +81,11 @@ final class WhatIfWheel {
                         !wrong(f) || known.stream().noneMatch(k -> k.id().equals(f.id()) && !f.clearlyWorseThan(k)))
                 .toList();
         return left.isEmpty() ? all : left;
+    }
+
+    /** A design at some of its tilts, in the wind of an analysis. */
+    static Analysis leaning(Design design, Analysis analysis) throws CannotComputeException {
+        return Analyser.blownAs(Analyser.analyse(coarse(design), analysis.vessel()), analysis);
     }
 
     private static boolean wrong(Finding finding) {

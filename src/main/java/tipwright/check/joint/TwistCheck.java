@@ -37,6 +37,8 @@ public final class TwistCheck implements Check {
 
     /** Nearer to the middle than this is in the middle, m. */
     private static final double MIDDLE = 1e-6;
+    /** Less than this twists nothing, N m. */
+    private static final double SLIGHT = 1e-3;
 
     @Override
     public String id() {
@@ -55,7 +57,7 @@ public final class TwistCheck implements Check {
 
     @Override
     public String rule() {
-        return "Where the actuators' force acts beside the middle of the two bearings, it twists the tank between the actuator's bracket and the pivot, and the frame between the frame pin and the pivot's posts; the bearings bear the couple, more on one and less on the other. The cradle's tube, or the round tank itself where its brackets sit on its wall, bears the tank's twist; a tube of the frame bears the frame's. Two actuators that are alike and as far from the middle twist nothing until one lags: then one carries all, which is looked at among what may go wrong.";
+        return "Where the actuators' force acts beside the middle of the two bearings, it twists the tank between the actuator's bracket and the pivot, and the frame between the frame pin and the pivot's posts; the bearings bear the couple, more on one and less on the other. The cradle's tube, or the round tank itself where its brackets sit on its wall, bears the tank's twist, at the pivot that of a load beside the middle too; a tube of the frame bears the frame's. Two actuators that are alike and as far from the middle twist nothing until one lags: then one carries all, which is looked at among what may go wrong.";
     }
 
     @Override
@@ -107,9 +109,13 @@ public final class TwistCheck implements Check {
         List<Support> supports = design.pivot().bearings();
         double z1 = Math.min(supports.get(0).z(), supports.get(1).z());
         double z2 = Math.max(supports.get(0).z(), supports.get(1).z());
-        Aside aside = new Aside(design.drive().actuators(), (z1 + z2) / 2);
+        Aside aside = new Aside(design.drive().actuators(), (z1 + z2) / 2, z2 - z1);
         Extreme most = Extreme.largest(analysis.cases(), (row, b) -> aside.of(row.pose(), b));
-        if (!(most.value() > MIDDLE)) {
+        boolean beside = most.value() > MIDDLE;
+        double twisted = Extreme.largest(
+                        analysis.cases(), (row, b) -> onTank(row.pose(), b, pivot(analysis, row.pose()), aside))
+                .value();
+        if (!beside && (design.twist().tank() == null || !(twisted > SLIGHT))) {
             return List.of();
         }
         Findings make = new Findings(this, design);
@@ -118,13 +124,15 @@ public final class TwistCheck implements Check {
         Text shifts =
                 Text.of("; it shifts up to {} from one bearing to the other", Text.amount(couple.value(), Kind.FORCE));
         List<Finding> all = new ArrayList<>();
-        all.add(tank(make, analysis, aside, shifts));
-        all.add(frame(make, analysis, aside));
+        all.add(tank(make, analysis, aside, beside ? shifts : Text.NONE));
+        if (beside) {
+            all.add(frame(make, analysis, aside));
+        }
         return all;
     }
 
     /** How far from the middle of the bearings the actuators' force acts, m. */
-    private record Aside(List<PlacedActuator> actuators, double middle) {
+    private record Aside(List<PlacedActuator> actuators, double middle, double span) {
         double of(Pose pose, Balance balance) {
             return Math.abs(Sharing.middle(actuators, pose.length(), balance.force() > 0) - middle);
         }
@@ -199,11 +207,21 @@ public final class TwistCheck implements Check {
         return analysis.mechanism().joints().get(analysis.mechanism().pivot()).place(pose);
     }
 
-    /** About the line from the pivot to the actuator's pin, N m. */
+    /**
+     * About the line from the pivot to the actuator's pin, N m: at the bracket what the actuators put in, at the pivot what the bearings
+     * bear of it and of a load that lies or is blown to one side.
+     */
     private static double onTank(Pose pose, Balance balance, Vec2 pivot, Aside aside) {
         Vec2 along = pose.tankPin().minus(pose.framePin()).unit();
         Vec2 line = pose.tankPin().minus(pivot);
-        return line.norm() > 0 ? Math.abs(balance.force() * along.cross(line.unit())) * aside.of(pose, balance) : 0;
+        if (!(line.norm() > 0)) {
+            return 0;
+        }
+        double atBracket = Math.abs(balance.force() * along.cross(line.unit())) * aside.of(pose, balance);
+        Vec2 differs =
+                balance.bearings().get(1).minus(balance.bearings().get(0)).xy();
+        double atPivot = Math.abs(differs.cross(line.unit())) * aside.span() / 2;
+        return Math.max(atBracket, atPivot);
     }
 
     /** About a line along the machine, N m. */

@@ -50,6 +50,14 @@ class LostHelperTest {
         assertThat(cold.utilisation()).isCloseTo(most, within(1e-6));
     }
 
+    /** The coldest day that it has to work on may be given by itself. Gay-Lussac's law. */
+    @Test
+    void coldDayMakesGasSpringsWeak() throws CannotComputeException {
+        List<Finding> mild = findings(gas("3 kN") + "cold: {lowest: -15 degC}\nwhat-if: {gas-lost: 0 %}\n");
+        double most = worst(findings(gas(3000 * 258.15 / 293.15 + " N")), mild);
+        assertThat(of(mild, "what-if/gas-springs-cold-and-worn").utilisation()).isCloseTo(most, within(1e-6));
+    }
+
     /** A new spring on the hottest day: more push by the absolute temperature, which turns the actuator's push into more pull. */
     @Test
     void hotAndNewPressesMore() throws CannotComputeException {

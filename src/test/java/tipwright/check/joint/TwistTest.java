@@ -44,6 +44,23 @@ class TwistTest {
     }
 
     /**
+     * With the actuator in the middle, 50 kg that hang 300 mm beside it twist the tank at the pivot with m g z, stowed, where the line to
+     * the pin is level. Nothing twists the frame, and without a tube of the cradle nothing is told. Source: statics; Bredt (from memory).
+     */
+    @Test
+    void loadBesideTheMiddleTwistsTheTankAtThePivot() throws CannotComputeException {
+        String hung = swap(
+                Examples.BOX,
+                "  openings:",
+                "  attached:\n    - {name: box, mass: 50 kg, centre: [0 mm, 1 m, 300 mm]}\n  openings:");
+        assertThat(One.all(hung, "twist")).isEmpty();
+        double byHand = Math.sqrt(3) * 50 * 9.80665 * 0.3 / (2 * 0.076 * 0.056 * 0.004);
+        Finding found = One.of(hung + TUBES, "twist/tank");
+        assertThat(found.demand()).isCloseTo(byHand, within(1e-6 * byHand));
+        assertThat(One.all(hung + TUBES, "twist")).hasSize(1);
+    }
+
+    /**
      * By hand, 120 mm beside the middle: the actuator's force square to the line from pivot to pin, times that, in Bredt's thin tube.
      * Source: statics; T / (2 A t) of R. Bredt (from memory).
      */
