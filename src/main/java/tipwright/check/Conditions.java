@@ -76,7 +76,16 @@ final class Conditions {
 
     /** What rules find with a slurry: of each finding the worst over all conditions, which it tells. */
     List<Finding> find(Slurry slurry, List<Check> rules) throws CannotComputeException {
-        Analysis calm = asStated.with(slurry);
+        return find(calm(slurry), slurry, rules);
+    }
+
+    /** With a slurry, on the site's own ground and in no wind. */
+    Analysis calm(Slurry slurry) throws CannotComputeException {
+        return asStated.with(slurry);
+    }
+
+    /** The same of one that is known. */
+    List<Finding> find(Analysis calm, Slurry slurry, List<Check> rules) throws CannotComputeException {
         List<Finding> worst = Checks.run(rules, blown(calm, winds));
         for (int i = 0; i < slopes.size(); i++) {
             Analysis there = blown(slopes.get(i).with(slurry), down(winds, way(i)));

@@ -2,6 +2,7 @@
 package tipwright.check;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -10,20 +11,16 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
-import tipwright.check.fault.WhatIfCheck;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
-import tipwright.check.rule.Then;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.drive.TiltRange;
 import tipwright.design.tank.Slurry;
 import tipwright.load.Vessel;
-import tipwright.time.CycleTimer;
 
 /**
  * Every check that depends on the fill and needs no time, over fills from empty to full. What a check asks for is not monotone in
@@ -35,9 +32,7 @@ final class FillSweep {
     private static final int NEARER = 2;
     private static final double COARSEST = Math.toRadians(5);
     private static final double SAME = 1e-6;
-    private static final double ALIKE = 1.01;
-    private static final Set<String> DRIVE = Set.of("push", "pull", "hold");
-    private static final List<Check> RULES = Checks.with(Trait.DEPENDS_ON_FILL).stream()
+    static final List<Check> RULES = Checks.with(Trait.DEPENDS_ON_FILL).stream()
             .filter(c -> !c.traits().contains(Trait.NEEDS_TIME) && !c.traits().contains(Trait.BETTER_IN_TIME))
             .toList();
 
@@ -48,6 +43,8 @@ final class FillSweep {
     private final TreeMap<Double, At> known = new TreeMap<>();
     /** What is worst with less in the tank, by the fill. */
     private final TreeMap<Double, List<Finding>> lesser = new TreeMap<>();
+    /** At every tilt, by the fill. */
+    private final Map<Double, Analysis> calm = new HashMap<>();
 
     private Set<String> always = Set.of();
     private @Nullable Conditions coarse;
@@ -102,7 +99,7 @@ final class FillSweep {
 
         /** How much of the actuators is used. */
         double drive() {
-            return DRIVE.stream().mapToDouble(this::used).max().orElse(0);
+            return LessFull.DRIVE.stream().mapToDouble(this::used).max().orElse(0);
         }
 
         /** How much of a check is used; 0 where it does not say. */
@@ -196,12 +193,26 @@ final class FillSweep {
     }
 
     private At finely(double share, List<Check> rules) throws CannotComputeException {
-        Conditions all = fine;
-        if (all == null) {
-            all = new Conditions(design, stated.emptying(), stated.vessel());
-            fine = all;
+        Analysis there = calm(share);
+        return new At(share, counted(fine().find(there, slurry(share), rules)));
+    }
+
+    private Conditions fine() throws CannotComputeException {
+        Conditions made = fine;
+        if (made == null) {
+            made = new Conditions(design, stated.emptying(), stated.vessel());
+            fine = made;
         }
-        return new At(share, counted(all.find(slurry(share), rules)));
+        return made;
+    }
+
+    private Analysis calm(double share) throws CannotComputeException {
+        Analysis made = calm.get(share);
+        if (made == null) {
+            made = fine().calm(slurry(share));
+            calm.put(share, made);
+        }
+        return made;
     }
 
     /** What rules find with another slurry at some of the tilts. */
@@ -280,40 +291,18 @@ final class FillSweep {
     }
 
     /**
-     * What is found in time and if something goes wrong, with what is worse in a tank that is less full in its place: where that asks
-     * more of the actuators, the dump in time and all that depends on it; where it asks more of something else, what becomes of that
-     * if something goes wrong. After {@link #worst} of the checks at rest.
+     * What is found in time and if something goes wrong, with what is worse in a tank that is less full in its place. After {@link #worst}
+     * of the checks at rest.
      *
      * @param found with the stated fill
      */
     List<Finding> lessFull(List<Finding> found) throws CannotComputeException {
-        List<Finding> worst = found;
-        for (Map.Entry<Double, List<Finding>> less : lesser.entrySet()) {
-            Analysis there = Analyser.analyse(design.withSlurry(slurry(less.getKey())), stated.vessel());
-            worst = Conditions.worse(worst, lessFull(there, less.getValue()), words(less.getKey()));
-        }
-        return worst;
-    }
-
-    private List<Finding> lessFull(Analysis there, List<Finding> governing) throws CannotComputeException {
         double most = at(fill).drive();
-        if (governing.stream().anyMatch(f -> DRIVE.contains(f.id()) && f.utilisation() > most)) {
-            return Conditions.inTime(there, Checks.run(Fullness.TIMED, there, CycleTimer.time(there)));
+        List<LessFull> all = new ArrayList<>();
+        for (Map.Entry<Double, List<Finding>> less : lesser.entrySet()) {
+            all.add(LessFull.of(stated, calm(less.getKey()), less.getValue(), most, words(less.getKey())));
         }
-        List<Check> asked =
-                RULES.stream().filter(c -> governing.stream().anyMatch(c::owns)).toList();
-        return new WhatIfCheck(asked)
-                .atRest(Worn.of(there)).stream()
-                        .filter(f -> governing.stream().noneMatch(g -> alike(f.then(), g)))
-                        .toList();
-    }
-
-    /** Whether what is worst then is hardly worse than without the trouble: that is told of the check itself. */
-    private static boolean alike(@Nullable Then then, Finding without) {
-        return then != null
-                && then.worst().id().equals(without.id())
-                && then.worst().verdict() == without.verdict()
-                && then.worst().utilisation() <= without.utilisation() * ALIKE;
+        return LessFull.worst(found, all);
     }
 
     /** The fill that asks most of the actuators, where it is less than one and asks clearly more than that; null: there is none. */

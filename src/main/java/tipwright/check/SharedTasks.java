@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import java.util.function.Supplier;
 import tipwright.analysis.CannotComputeException;
 
 /** Pieces of work that two threads may do together: each piece is done by one of them. */
@@ -41,6 +42,11 @@ final class SharedTasks<T> {
         return all();
     }
 
+    /** The same of work that may find that something cannot be computed. */
+    List<T> answersByTwo(String name) throws CannotComputeException {
+        return answer(() -> allByTwo(name));
+    }
+
     /** What one of them has come to. */
     T get(int index) {
         return found(parts.get(index));
@@ -58,8 +64,12 @@ final class SharedTasks<T> {
 
     /** The same of work that may find that something cannot be computed. */
     static <T> T answer(FutureTask<T> work) throws CannotComputeException {
+        return answer(() -> found(work));
+    }
+
+    private static <T> T answer(Supplier<T> work) throws CannotComputeException {
         try {
-            return found(work);
+            return work.get();
         } catch (IllegalStateException e) {
             if (e.getCause() instanceof CannotComputeException cannot) {
                 throw cannot;

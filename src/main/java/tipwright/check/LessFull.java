@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import tipwright.analysis.Analyser;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.CannotComputeException;
+import tipwright.check.fault.WhatIfCheck;
+import tipwright.check.rule.Check;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Then;
+import tipwright.design.Design;
+import tipwright.time.CycleTimer;
+
+/**
+ * A fill below the stated one at which something at rest is worst: where that asks more of the actuators, the dump in time and all that
+ * depends on it are looked at with it; where it asks more of something else, what becomes of that if something goes wrong.
+ *
+ * @param look what is found with it
+ * @param words the fill, as it is told
+ */
+record LessFull(Callable<List<Finding>> look, String words) {
+    /** What asks something of the actuators, by the checks' ids. */
+    static final Set<String> DRIVE = Set.of("push", "pull", "hold");
+
+    private static final double ALIKE = 1.01;
+
+    /**
+     * One of them.
+     *
+     * @param stated the design as it stands
+     * @param there the same with this fill
+     * @param governing what is worst with this fill
+     * @param most how much of the actuators is used with the stated fill
+     */
+    static LessFull of(Analysis stated, Analysis there, List<Finding> governing, double most, String words) {
+        boolean driven = governing.stream().anyMatch(f -> DRIVE.contains(f.id()) && f.utilisation() > most);
+        return new LessFull(
+                driven
+                        ? () -> inTime(stated.design().withSlurry(there.design().slurry()), stated)
+                        : () -> ifSomethingGoesWrong(there, governing),
+                words);
+    }
+
+    /** Findings with the stated fill, with what is worse with one of these in their place; a second thread helps. */
+    static List<Finding> worst(List<Finding> found, List<LessFull> all) throws CannotComputeException {
+        List<List<Finding>> looks =
+                new SharedTasks<>(all.stream().map(LessFull::look).toList()).answersByTwo("less full");
+        List<Finding> worst = found;
+        for (int i = 0; i < all.size(); i++) {
+            worst = Conditions.worse(worst, looks.get(i), all.get(i).words());
+        }
+        return worst;
+    }
+
+    private static List<Finding> inTime(Design design, Analysis stated) throws CannotComputeException {
+        Analysis there = Analyser.analyse(design, stated.vessel());
+        return Conditions.inTime(there, Checks.run(Fullness.TIMED, there, CycleTimer.time(there)));
+    }
+
+    private static List<Finding> ifSomethingGoesWrong(Analysis there, List<Finding> governing) {
+        List<Check> asked = FillSweep.RULES.stream()
+                .filter(c -> governing.stream().anyMatch(c::owns))
+                .toList();
+        List<Finding> found = new ArrayList<>(new WhatIfCheck(asked).atRest(Worn.of(there)));
+        found.removeIf(f -> governing.stream().anyMatch(g -> alike(f.then(), g)));
+        return found;
+    }
+
+    /** Whether what is worst then is hardly worse than without the trouble: that is told of the check itself. */
+    private static boolean alike(@Nullable Then then, Finding without) {
+        return then != null
+                && then.worst().id().equals(without.id())
+                && then.worst().verdict() == without.verdict()
+                && then.worst().utilisation() <= without.utilisation() * ALIKE;
+    }
+}
