@@ -9,6 +9,7 @@ import java.util.NavigableMap;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.DoublePredicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
@@ -246,7 +247,7 @@ final class FillSweep {
         for (At at : less) {
             for (Finding f : at.findings()) {
                 At had = worse.get(f.id());
-                if (!surroundings(f)
+                if (!(at.fill() < fill - SAME && surroundings(f))
                         && made.stream().anyMatch(c -> c.owns(f))
                         && isWorse(f, had == null ? own.get(f.id()) : had.of(f.id()))) {
                     worse.put(f.id(), at);
@@ -258,11 +259,7 @@ final class FillSweep {
             Finding worst = Objects.requireNonNull(e.getValue().of(e.getKey()));
             governing.merge(e.getValue().fill(), worst, (x, y) -> y.worseThan(x) ? y : x);
         }
-        List<Check> asked = RULES.stream()
-                .filter(c -> worse.entrySet().stream()
-                        .anyMatch(
-                                e -> c.owns(Objects.requireNonNull(e.getValue().of(e.getKey())))))
-                .toList();
+        List<Check> asked = owners(worse, share -> true);
         TreeMap<Double, At> near = new TreeMap<>(known);
         for (Map.Entry<Double, Finding> e : governing.entrySet()) {
             String id = e.getValue().id();
@@ -271,12 +268,11 @@ final class FillSweep {
                 At next = at(top(best, id, near), asked, near);
                 best = next.used(id) > best.used(id) ? next : best;
             }
-            At at = finely(best.fill(), asked);
-            for (Finding f : at.findings()) {
-                At had = worse.get(f.id());
-                if (had != null && isWorse(f, had.of(f.id()))) {
-                    worse.put(f.id(), at);
-                }
+            refine(finely(best.fill(), asked), worse);
+            if (best.fill() != e.getKey()) {
+                // what else is worst with that fill may not be where this one is
+                double share = e.getKey();
+                refine(finely(share, owners(worse, f -> f == share)), worse);
             }
         }
         worse.forEach((id, at) -> {
@@ -288,6 +284,25 @@ final class FillSweep {
         asStated.forEach(f -> all.add(worse.containsKey(f.id()) ? told(f.id(), worse) : f));
         worse.keySet().stream().filter(id -> !own.containsKey(id)).forEach(id -> all.add(told(id, worse)));
         return all;
+    }
+
+    /** The checks of what is worst with some fills. */
+    private static List<Check> owners(Map<String, At> worst, DoublePredicate fills) {
+        List<Finding> found = worst.entrySet().stream()
+                .filter(e -> fills.test(e.getValue().fill()))
+                .map(e -> Objects.requireNonNull(e.getValue().of(e.getKey())))
+                .toList();
+        return RULES.stream().filter(c -> found.stream().anyMatch(c::owns)).toList();
+    }
+
+    /** Puts what is worse at every tilt in place of what was found at some. */
+    private static void refine(At at, Map<String, At> worse) {
+        for (Finding f : at.findings()) {
+            At had = worse.get(f.id());
+            if (had != null && isWorse(f, had.of(f.id()))) {
+                worse.put(f.id(), at);
+            }
+        }
     }
 
     /**
@@ -320,7 +335,7 @@ final class FillSweep {
         return had == null ? found.verdict() != Verdict.NOT_CHECKED : Conditions.takesOver(found, had);
     }
 
-    /** Whether it is about where the load lands: with less in it the jet comes down nearer, as is told of what runs over. */
+    /** Whether it is about where the load lands: with less in it than stated the jet comes down nearer, as is told of what runs over. */
     private static boolean surroundings(Finding finding) {
         return Checks.of(finding)
                 .filter(c -> c.traits().contains(Trait.ABOUT_SURROUNDINGS))
@@ -341,7 +356,7 @@ final class FillSweep {
         double bend = (before - after) / (a + b);
         double shift = bend > 0 ? (before - bend * a) / (2 * bend) : 0;
         shift = Double.isFinite(shift) ? Math.max(-a, Math.min(b, shift)) : 0;
-        return rounded(Math.min(fill, worst.fill() + shift));
+        return Math.min(fill, rounded(worst.fill() + shift));
     }
 
     /** To a tenth of a percent, as it is told. */

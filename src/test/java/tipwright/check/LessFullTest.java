@@ -74,6 +74,34 @@ class LessFullTest {
             "z: 200 mm,",
             "z: 0 mm,");
 
+    /**
+     * Where the load lands on ground that slopes any way round is told, and is what the same site with that slope alone would tell; how
+     * full it may be goes with it.
+     */
+    @Test
+    void landingOnGroundThatSlopesAnyWayRoundIsTold() throws Exception {
+        String demo = swap(Files.readString(Path.of("geometry/silt-trailer.yaml")), "step: 1 deg", "step: 5 deg");
+        String level = "site: {grade: 2 deg, cross-slope: 1 deg}";
+        String id = "landing/running-over";
+        Result sloping = Checker.check(Examples.read(swap(demo, level, "site: {any-way: 3 deg}")));
+        Finding told = sloping.findings().stream()
+                .filter(f -> f.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+        Finding back = all(swap(demo, level, "site: {grade: -3 deg}")).stream()
+                .filter(f -> f.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+        assertThat(told.verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(told.loadCase()).contains("ground down to the far side");
+        assertThat(told.demand()).isEqualTo(back.demand(), within(1e-6));
+        assertThat(told.capacity()).isEqualTo(back.capacity(), within(1e-6));
+        assertThat(all(swap(demo, level, "site: {grade: 0 deg}")))
+                .filteredOn(f -> f.id().equals(id))
+                .allMatch(f -> f.verdict() != Verdict.FAIL);
+        assertThat(Objects.requireNonNull(sloping.howFull()).fill()).isLessThan(0.1);
+    }
+
     private static List<Finding> all(String yaml) throws Exception {
         return Checker.asFilled(Examples.read(yaml)).findings();
     }

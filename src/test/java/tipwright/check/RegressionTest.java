@@ -23,6 +23,7 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.drive.TiltRange;
+import tipwright.load.Contents;
 import tipwright.outline.MachinePart;
 import tipwright.outline.MachineParts;
 import tipwright.quantity.UnitSystem;
@@ -134,6 +135,12 @@ public class RegressionTest {
             }
         }
         HowFull full = result.howFull();
+        Contents contents = new Contents(design);
+        if (full == null || full.fill() < contents.slurryVolume() / contents.capacity() - 0.01) {
+            assertThat(result.findings())
+                    .as("less than is in it may be in it, so something must be told that fails")
+                    .anyMatch(f -> f.verdict() == Verdict.FAIL);
+        }
         all.add(
                 full == null
                         ? "never passes"

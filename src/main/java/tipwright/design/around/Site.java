@@ -26,7 +26,7 @@ public record Site(
         @Note("Wind pressure on the side area of tank and frame members")
                 @Measured(value = Kind.PRESSURE, preset = "0 Pa", atLeast = "0 Pa")
                 double windPressure,
-        @Note("Slope on which it may stand any way round, for actuator and bearings")
+        @Note("Slope on which it may stand any way round")
                 @Measured(value = Kind.ANGLE, preset = "0 deg", atLeast = "0 deg", atMost = "30 deg")
                 double anyWay,
         @Note("Of the coldest day that it works on: oil, gas springs")
