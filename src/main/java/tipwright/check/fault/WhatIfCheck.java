@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Concerned;
@@ -180,34 +182,47 @@ public final class WhatIfCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
-        Findings make = new Findings(this, analysis.design());
-        List<Finding> all = new ArrayList<>(WhatIfFall.find(make, analysis));
-        all.add(WhatIfLetGo.find(make, analysis));
-        all.add(WhatIfWheel.find(make, analysis, rules));
-        all.addAll(WhatIfUpset.find(make, analysis, rules));
-        all.addAll(WhatIfJam.find(make, analysis, rules));
-        all.addAll(WhatIfShut.find(make, analysis, timing, rules));
-        all.addAll(WhatIfStop.find(make, analysis, timing, rules));
-        all.addAll(WhatIfHelper.find(make, analysis, rules));
-        all.addAll(WhatIfShare.find(make, analysis, rules));
-        return possible(analysis, all);
+        return found(pieces(analysis, () -> timing));
     }
 
     /** Those troubles that take only the load at rest, not the dump in time. */
     public List<Finding> atRest(Analysis analysis) {
+        return found(kinds(analysis, null));
+    }
+
+    /** One for each kind of trouble. */
+    @Override
+    public List<Supplier<List<Finding>>> pieces(Analysis analysis, Supplier<Timing> timing) {
+        return kinds(analysis, timing);
+    }
+
+    private List<Supplier<List<Finding>>> kinds(Analysis analysis, @Nullable Supplier<Timing> timing) {
         Findings make = new Findings(this, analysis.design());
-        List<Finding> all = new ArrayList<>(WhatIfFall.find(make, analysis));
-        all.add(WhatIfLetGo.find(make, analysis));
-        all.add(WhatIfWheel.find(make, analysis, rules));
-        all.addAll(WhatIfUpset.find(make, analysis, rules));
-        all.addAll(WhatIfHelper.find(make, analysis, rules));
-        all.addAll(WhatIfShare.find(make, analysis, rules));
-        return possible(analysis, all);
+        List<Supplier<List<Finding>>> all = new ArrayList<>();
+        all.add(() -> WhatIfFall.find(make, analysis));
+        all.add(() -> List.of(WhatIfLetGo.find(make, analysis)));
+        all.add(() -> List.of(WhatIfWheel.find(make, analysis, rules)));
+        all.add(() -> WhatIfUpset.find(make, analysis, rules));
+        if (timing != null) {
+            all.add(() -> WhatIfJam.find(make, analysis, rules));
+            all.add(() -> WhatIfShut.find(make, analysis, timing.get(), rules));
+            all.add(() -> WhatIfStop.find(make, analysis, timing.get(), rules));
+        }
+        all.add(() -> WhatIfHelper.find(make, analysis, rules));
+        all.add(() -> WhatIfShare.find(make, analysis, rules));
+        return all.stream()
+                .<Supplier<List<Finding>>>map(kind -> () -> possible(analysis, kind.get()))
+                .toList();
+    }
+
+    private static List<Finding> found(List<Supplier<List<Finding>>> pieces) {
+        return pieces.stream().flatMap(p -> p.get().stream()).toList();
     }
 
     private static List<Finding> possible(Analysis analysis, List<Finding> all) {
         List<Trouble> never = analysis.design().whatIf().never();
-        all.removeIf(f -> never.stream().anyMatch(t -> t.is(f.id())));
-        return all;
+        return all.stream()
+                .filter(f -> never.stream().noneMatch(t -> t.is(f.id())))
+                .toList();
     }
 }

@@ -4,6 +4,7 @@ package tipwright.check.rule;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Supplier;
 import tipwright.analysis.Analysis;
 import tipwright.design.Limits;
 import tipwright.outline.PartKind;
@@ -130,6 +131,15 @@ public interface Check {
      */
     default String worked(Analysis analysis, Finding finding, UnitSystem units) {
         return "";
+    }
+
+    /**
+     * What {@link #run(Analysis, Timing)} finds, in pieces of work that may be done side by side: what they find, one after the other.
+     *
+     * @param timing the dump in time, asked for by a piece when it is done
+     */
+    default List<Supplier<List<Finding>>> pieces(Analysis analysis, Supplier<Timing> timing) {
+        return List.of(() -> run(analysis, timing.get()));
     }
 
     /** As {@link #run(Analysis)}, with the dump in time beside it. */
