@@ -91,8 +91,11 @@ final class WhatIfStop {
                 Row row = m.draw().speed() > 0 ? moving.row(cycle.load(), m) : null;
                 if (row != null) {
                     int i = moving.nearest(m.tilt());
-                    double[] peaks = m.phase() == Moment.Phase.RAISE ? up : down;
-                    peaks[i] = Math.max(peaks[i], peak(row, m));
+                    boolean raising = m.phase() == Moment.Phase.RAISE;
+                    double[] against = raising ? up : down;
+                    double[] back = raising ? down : up;
+                    against[i] = Math.max(against[i], peak(row, m));
+                    back[i] = Math.max(back[i], rebound(row, m));
                 }
             }
         }
@@ -101,9 +104,16 @@ final class WhatIfStop {
 
     /** Force at the rod when an electric drive stops at once, against the motion, N: 0 or more. */
     double peak(Row row, Moment m) {
-        double stiffness = moving.onRods(m.length());
-        double jolt = Impact.force(moving.atRod(row, m), m.draw().speed(), stiffness);
-        return Math.max(0, with(m) + jolt);
+        return Math.max(0, jolt(row, m) + with(m));
+    }
+
+    /** The same with the motion, when the mass swings back, N: nothing is taken off for what dampens it. */
+    double rebound(Row row, Moment m) {
+        return Math.max(0, jolt(row, m) - with(m));
+    }
+
+    private double jolt(Row row, Moment m) {
+        return Impact.force(moving.atRod(row, m), m.draw().speed(), moving.onRods(m.length()));
     }
 
     /** Force at the rod with which the load goes on in the way that it moves, N; negative: it holds it back. */

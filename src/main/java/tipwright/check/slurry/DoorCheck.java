@@ -138,8 +138,8 @@ public final class DoorCheck implements Check {
         Extreme latch = latches.found();
         Extreme hinge = hinges.found();
         return List.of(
-                part(make, opening, "latch", latch, door.latchRating(), factor),
-                part(make, opening, "hinge", hinge, door.hingeRating(), factor));
+                part(make, opening, "latch", latch, door.latchRating(), door.mass(), factor),
+                part(make, opening, "hinge", hinge, door.hingeRating(), door.mass(), factor));
     }
 
     /**
@@ -208,12 +208,19 @@ public final class DoorCheck implements Check {
     }
 
     private static Finding part(
-            Findings make, Opening opening, String what, Extreme worst, @Nullable Double rating, double factor) {
+            Findings make,
+            Opening opening,
+            String what,
+            Extreme worst,
+            @Nullable Double rating,
+            @Nullable Double mass,
+            double factor) {
         String name = opening.name() + " " + what;
         if (rating == null) {
             return make.missing(name, "door." + what + "-rating missing");
         }
         String note = "latch".equals(what) ? "load on each latch, door shut" : "load on the hinge line, door shut";
-        return make.compare(name, worst.value(), rating, factor, Kind.FORCE, worst, note);
+        String weight = mass == null ? "; without the door's own weight: door.mass missing" : "";
+        return make.compare(name, worst.value(), rating, factor, Kind.FORCE, worst, note + weight);
     }
 }

@@ -105,6 +105,43 @@ class StopTest {
         assertThat(more).isGreaterThan(0.3 * m.force());
     }
 
+    /**
+     * Stopped while it raises, the mass swings on and back: the rod bears the most when it comes back, the static force and the whole
+     * swing. Second computation: the swing in small steps of time, without damping.
+     */
+    @Test
+    void stoppedOnTheWayUpTheMassComesBackOntoItsRod() throws CannotComputeException {
+        String yaml = ELECTRIC + "what-if: {structure: 3000 N/mm}\n";
+        Analysis analysis = Analyser.analyse(Examples.read(yaml));
+        Row row = row(analysis, "held", 20);
+        Moment m = CycleTimer.time(analysis).of("held").moments().stream()
+                .filter(x -> x.phase() == Moment.Phase.RAISE)
+                .min((a, b) -> Double.compare(Math.abs(a.tilt() - row.tilt()), Math.abs(b.tilt() - row.tilt())))
+                .orElseThrow();
+        double rod = 205e9 * Math.PI / 4 * 0.025 * 0.025 / (m.length() - 0.8);
+        double stiffness = 1 / (1 / rod + 1 / 3e6);
+        double mass = inertia(analysis, row) / (row.pose().arm() * row.pose().arm());
+        double most = swing(mass, m.draw().speed(), stiffness, m.force());
+        assertThat(new WhatIfStop(analysis).rebound(row, m)).isCloseTo(most, within(2e-3 * most));
+        assertThat(most).isGreaterThan(m.force());
+        Finding told = found(yaml, "what-if/drive-stops-on-the-way");
+        assertThat(told.verdict()).isNotEqualTo(Verdict.NOT_CHECKED);
+    }
+
+    /** The largest push of a spring that bears a load and stops a mass that moves away from it, N. */
+    private static double swing(double mass, double speed, double stiffness, double load) {
+        double step = 2 * Math.PI * Math.sqrt(mass / stiffness) / 100_000;
+        double way = 0;
+        double v = speed;
+        double most = load;
+        for (int i = 0; i < 100_000; i++) {
+            v -= stiffness * way / mass * step;
+            way += v * step;
+            most = Math.max(most, load - stiffness * way);
+        }
+        return most;
+    }
+
     @Test
     void saddleTakesTheEnergyAndTheWeight() throws CannotComputeException {
         String hard = "what-if: {saddle-stiffness: 2000 N/mm, saddle-rating: 60 kN}\n";
