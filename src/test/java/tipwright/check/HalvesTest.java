@@ -112,23 +112,38 @@ class HalvesTest {
         assertThat(border.findings().get(0).utilisation()).isEqualTo(2 * asked.get(0));
     }
 
-    /** By two: half way to it and there, which passes; then 0.45 of 0.125 past it and twice as far. */
+    /** By two: 0.45 of what is close enough on either side of where the line points. */
     @Test
-    void aStraightLineTakesTwoPairs() throws CannotComputeException {
+    void aStraightLineTakesOnePairWhereItPointsNear() throws CannotComputeException {
         List<Double> asked = new ArrayList<>();
-        Border border =
-                Border.byTwo(0, List.of(used(PUSH, "", 0)), 1, List.of(used(PUSH, "", 2)), 0.125, (first, second) -> {
-                    asked.add(first);
-                    asked.add(second);
-                    return List.of(List.of(used(PUSH, "", 2 * first)), List.of(used(PUSH, "", 2 * second)));
-                });
+        Border border = byTwo(0.125, asked);
+        assertThat(asked).hasSize(2);
+        assertThat(asked.get(0)).isCloseTo(0.5 - 0.05625, within(1e-12));
+        assertThat(asked.get(1)).isCloseTo(0.5 + 0.05625, within(1e-12));
+        assertThat(border.good()).isEqualTo(asked.get(0));
+        assertThat(border.bad()).isEqualTo(asked.get(1));
+    }
+
+    /** Far away: half way to it and there, which passes; then a hundredth of what is left past it and twice as far. */
+    @Test
+    void aStraightLineTakesTwoPairsWhereItPointsFarAway() throws CannotComputeException {
+        List<Double> asked = new ArrayList<>();
+        Border border = byTwo(1 / 128.0, asked);
         assertThat(asked).hasSize(4);
         assertThat(asked.get(0)).isEqualTo(0.25);
         assertThat(asked.get(1)).isEqualTo(0.5);
-        assertThat(asked.get(2)).isCloseTo(0.55625, within(1e-12));
-        assertThat(asked.get(3)).isCloseTo(0.6125, within(1e-12));
+        assertThat(asked.get(2)).isCloseTo(0.505, within(1e-12));
+        assertThat(asked.get(3)).isCloseTo(0.51, within(1e-12));
         assertThat(border.good()).isEqualTo(0.5);
         assertThat(border.bad()).isEqualTo(asked.get(2));
+    }
+
+    private static Border byTwo(double close, List<Double> asked) throws CannotComputeException {
+        return Border.byTwo(0, List.of(used(PUSH, "", 0)), 1, List.of(used(PUSH, "", 2)), close, (first, second) -> {
+            asked.add(first);
+            asked.add(second);
+            return List.of(List.of(used(PUSH, "", 2 * first)), List.of(used(PUSH, "", 2 * second)));
+        });
     }
 
     /** Where no check tells how far it is, thirds by two and halves one by one; of two checks that fail the first to come counts. */

@@ -76,8 +76,12 @@ class DoorTest {
         assertThat(rated.get(0).capacity()).isEqualTo(50_000);
         assertThat(rated.get(1).capacity()).isEqualTo(60_000);
         assertThat(rated.get(0).title()).isEqualTo("End latch: load");
-        assertThat(rated.get(0).note()).isEqualTo(Text.words("load on each latch, door shut"));
-        assertThat(rated.get(1).note()).isEqualTo(Text.words("load on the hinge line, door shut"));
+        String weightless = "; without the door's own weight: door.mass missing";
+        assertThat(rated.get(0).note()).isEqualTo(Text.words("load on each latch, door shut" + weightless));
+        assertThat(rated.get(1).note()).isEqualTo(Text.words("load on the hinge line, door shut" + weightless));
+        Finding weighed =
+                run(TOP + "\n    " + END.formatted(RATED + ", mass: 20 kg")).get(0);
+        assertThat(weighed.note()).isEqualTo(Text.words("load on each latch, door shut"));
         List<Finding> skipped = run(
                 TOP + "\n    " + END.formatted(RATED),
                 "cases: {skip: [held, settled, slid, caked, heaped, empty, heel]}\n");
