@@ -315,7 +315,7 @@ final class FillSweep {
         double most = at(fill).drive();
         List<LessFull> all = new ArrayList<>();
         for (Map.Entry<Double, List<Finding>> less : lesser.entrySet()) {
-            all.add(LessFull.of(stated, calm(less.getKey()), less.getValue(), most, words(less.getKey())));
+            all.add(LessFull.of(calm(less.getKey()), less.getValue(), most, words(less.getKey())));
         }
         return LessFull.worst(found, all);
     }

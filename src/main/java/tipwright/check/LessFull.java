@@ -6,14 +6,12 @@ import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.fault.WhatIfCheck;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Then;
-import tipwright.design.Design;
 import tipwright.time.CycleTimer;
 
 /**
@@ -32,18 +30,13 @@ record LessFull(Callable<List<Finding>> look, String words) {
     /**
      * One of them.
      *
-     * @param stated the design as it stands
-     * @param there the same with this fill
+     * @param there the design with this fill
      * @param governing what is worst with this fill
      * @param most how much of the actuators is used with the stated fill
      */
-    static LessFull of(Analysis stated, Analysis there, List<Finding> governing, double most, String words) {
+    static LessFull of(Analysis there, List<Finding> governing, double most, String words) {
         boolean driven = governing.stream().anyMatch(f -> DRIVE.contains(f.id()) && f.utilisation() > most);
-        return new LessFull(
-                driven
-                        ? () -> inTime(stated.design().withSlurry(there.design().slurry()), stated)
-                        : () -> ifSomethingGoesWrong(there, governing),
-                words);
+        return new LessFull(driven ? () -> inTime(there) : () -> ifSomethingGoesWrong(there, governing), words);
     }
 
     /** Findings with the stated fill, with what is worse with one of these in their place; a second thread helps. */
@@ -57,8 +50,7 @@ record LessFull(Callable<List<Finding>> look, String words) {
         return worst;
     }
 
-    private static List<Finding> inTime(Design design, Analysis stated) throws CannotComputeException {
-        Analysis there = Analyser.analyse(design, stated.vessel());
+    private static List<Finding> inTime(Analysis there) throws CannotComputeException {
         return Conditions.inTime(there, Checks.run(Fullness.TIMED, there, CycleTimer.time(there)));
     }
 
