@@ -60,7 +60,7 @@ public class FillBenchmark {
         FillTables fills = new FillTables(design, tilts, emptying, Vessel.of(design));
         List<LoadTable> all = new ArrayList<>();
         for (int k = 1; k <= 10; k++) {
-            all.add(fills.of(design.slurry().withFill(fills.stated() * k / 10)));
+            all.add(fills.of(design.slurry().withFill(new Contents(design).fill() * k / 10)));
         }
         return all;
     }

@@ -52,11 +52,6 @@ public final class OtherFills {
         return new OtherFills(design, linkage, motion, emptying, vessel);
     }
 
-    /** Share of the inside that the design's own slurry fills, 0 to 1. */
-    public double stated() {
-        return tables.stated();
-    }
-
     /**
      * The machine with this slurry.
      *

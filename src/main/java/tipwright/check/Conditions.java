@@ -69,11 +69,6 @@ final class Conditions {
         return site.leaning(Math.atan(steep * Math.cos(direction)), Math.atan(steep * Math.sin(direction)));
     }
 
-    /** Share of the inside that the design's own slurry fills, 0 to 1. */
-    double stated() {
-        return asStated.stated();
-    }
-
     /** What rules find with a slurry: of each finding the worst over all conditions, which it tells. */
     List<Finding> find(Slurry slurry, List<Check> rules) throws CannotComputeException {
         return find(calm(slurry), slurry, rules);

@@ -21,6 +21,7 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.drive.TiltRange;
 import tipwright.design.tank.Slurry;
+import tipwright.load.Contents;
 import tipwright.load.Vessel;
 
 /**
@@ -130,6 +131,10 @@ final class FillSweep {
         for (int k = 0; k <= FILLS; k++) {
             shares.add((double) k / FILLS);
         }
+        double own = new Contents(design, stated.vessel()).fill();
+        if (shares.stream().noneMatch(share -> Math.abs(share - own) <= SAME)) {
+            shares.add(own);
+        }
         return new SharedFills(stated, rough, RULES, shares);
     }
 
@@ -141,7 +146,8 @@ final class FillSweep {
      */
     static FillSweep of(Analysis stated, SharedFills fills) throws CannotComputeException {
         Conditions coarse = fills.conditions();
-        FillSweep sweep = new FillSweep(stated, fills.rough(), Math.min(1, coarse.stated()));
+        double own = new Contents(stated.design(), stated.vessel()).fill();
+        FillSweep sweep = new FillSweep(stated, fills.rough(), own);
         sweep.coarse = coarse;
         List<List<Finding>> found = fills.findings(coarse);
         // What no load governs and fails empty too (where it runs over) is not for the fill to mend.
@@ -149,11 +155,10 @@ final class FillSweep {
                 .filter(f -> f.verdict() == Verdict.FAIL && f.loadCase() == null)
                 .map(Finding::id)
                 .collect(Collectors.toSet());
-        for (int k = 0; k <= FILLS; k++) {
-            double share = (double) k / FILLS;
+        for (int k = 0; k < found.size(); k++) {
+            double share = fills.shares().get(k);
             sweep.known.put(share, new At(share, sweep.counted(found.get(k))));
         }
-        sweep.at(sweep.fill);
         return sweep;
     }
 

@@ -35,6 +35,11 @@ final class SharedFills {
         shares.forEach(share -> found.add(new CompletableFuture<>()));
     }
 
+    /** Shares of the interior that are filled. */
+    List<Double> shares() {
+        return shares;
+    }
+
     /** The design with fewer tilts. */
     Design rough() {
         return rough;

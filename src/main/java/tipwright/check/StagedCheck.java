@@ -170,8 +170,8 @@ public final class StagedCheck {
             SideThreads.start("check", moving::help);
         }
         return converged(() -> {
-            moving.help();
-            remember(moving.findings(), fillings.worst(fillings.lessFull(underAll()), TIMED));
+            List<Finding> found = moving.findings();
+            remember(found, fillings.worst(fillings.lessFull(underAll()), TIMED));
             return Checks.all().stream()
                     .flatMap(c -> Stream.concat(
                             (timed(c) ? moving : still)

@@ -59,6 +59,11 @@ public final class Contents {
         return Math.min(capacity(), design.slurry().volumeIn(capacity()));
     }
 
+    /** Share of the interior that the slurry fills before anything leaves, 0 to 1. */
+    public double fill() {
+        return slurryVolume() / capacity();
+    }
+
     /** Volume of the cake that settles out of all the slurry, m3. */
     public double cakeVolume() {
         return slurryVolume() * design.slurry().cakeShare();

@@ -29,12 +29,6 @@ public final class FillTables {
         this.vessel = vessel;
     }
 
-    /** Share of the inside that the design's own slurry fills, 0 to 1. */
-    public double stated() {
-        return new Contents(design, vessel).slurryVolume()
-                / vessel.solid().whole().volume();
-    }
-
     /** The load cases of a normal dump with this slurry. */
     public LoadTable of(Slurry slurry) {
         CaseMaker maker = new CaseMaker(design.withSlurry(slurry), vessel, tilts);

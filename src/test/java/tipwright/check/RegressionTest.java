@@ -135,8 +135,7 @@ public class RegressionTest {
             }
         }
         HowFull full = result.howFull();
-        Contents contents = new Contents(design);
-        if (full == null || full.fill() < contents.slurryVolume() / contents.capacity() - 0.01) {
+        if (full == null || full.fill() < new Contents(design).fill() - 0.01) {
             assertThat(result.findings())
                     .as("less than is in it may be in it, so something must be told that fails")
                     .anyMatch(f -> f.verdict() == Verdict.FAIL);

@@ -59,7 +59,7 @@ class FillsTest {
         double[] tilts = TiltGrid.of(design);
         FillTables fills =
                 new FillTables(design, tilts, LoadTable.of(design, tilts).emptying(), Vessel.of(design));
-        assertThat(fills.stated()).isCloseTo(0.9, within(1e-9));
+        assertThat(new Contents(design).fill()).isCloseTo(0.9, within(1e-9));
         for (int k = 0; k < 5; k++) {
             Design part = design.withSlurry(design.slurry().withFill(0.9 * (k + 1) / 5));
             LoadTable alone = LoadTable.of(part, tilts);
