@@ -26,7 +26,9 @@ class FencesTest {
             Map.entry("org.ejml..", of("linkage", "strength")),
             Map.entry("org.locationtech.jts..", of("outline", "check", "placement", "geometry")),
             Map.entry("org.apache.pdfbox..", of("drawing", "report")),
-            Map.entry("org.hipparchus..", of("analysis", "time", "placement", "design.tape", "doubt", "viewer.photo")),
+            Map.entry(
+                    "org.hipparchus..",
+                    of("analysis", "check.clearance", "time", "placement", "design.tape", "doubt", "viewer.photo")),
             Map.entry("org.snakeyaml..", of("design.file")),
             Map.entry("com.fasterxml.jackson..", of("report", "design.file")),
             Map.entry("com.openhtmltopdf..", of("document")),

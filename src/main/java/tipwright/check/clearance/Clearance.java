@@ -2,9 +2,15 @@
 package tipwright.check.clearance;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.PriorityQueue;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Geometry;
 import tipwright.analysis.Analysis;
@@ -69,15 +75,24 @@ public final class Clearance {
 
     /** All pairs whose places along the pivot axis overlap. */
     public static List<Gap> of(Analysis analysis) {
-        return new Clearance(analysis).all();
+        return new Clearance(analysis).all(Integer.MAX_VALUE);
     }
 
-    private List<Gap> all() {
+    /**
+     * Of each part that moves, the pairs that are nearer than wanted and the nearest of the others; and all with what it rests on.
+     *
+     * @param each number of others
+     */
+    public static List<Gap> nearest(Analysis analysis, int each) {
+        return new Clearance(analysis).all(each);
+    }
+
+    private List<Gap> all(int each) {
         List<MachinePart> parts = new ArrayList<>();
         doors.forEach(swing -> parts.add(swing.door()));
         MachineParts.of(analysis).stream().filter(MachinePart::solid).forEach(parts::add);
         parts.addAll(ReceiverEdges.of(analysis.design()));
-        List<Gap> gaps = new ArrayList<>();
+        List<Pair> pairs = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
             for (int j = i + 1; j < parts.size(); j++) {
                 MachinePart a = parts.get(i);
@@ -85,14 +100,39 @@ public final class Clearance {
                 if (a.kind().moves()
                         && apart(a, b)
                         && a.form().z().overlaps(b.form().z())) {
-                    Gap gap = pair(a, b);
-                    if (gap != null) {
-                        gaps.add(gap);
+                    Pair pair = pair(a, b, pairs.size());
+                    if (pair != null) {
+                        pairs.add(pair);
                     }
                 }
             }
         }
-        return gaps;
+        Map<Integer, Gap> found = new TreeMap<>();
+        pairs.stream().collect(Collectors.groupingBy(pair -> pair.a().name())).values().stream()
+                .map(ofOne -> nearest(ofOne, each))
+                .forEach(found::putAll);
+        return List.copyOf(found.values());
+    }
+
+    /** What can be left out of the pairs of one part is left out: those that are sure to be further off than the nearest. */
+    private Map<Integer, Gap> nearest(List<Pair> pairs, int each) {
+        Map<Integer, Gap> found = new HashMap<>();
+        PriorityQueue<Double> near = new PriorityQueue<>(Comparator.reverseOrder());
+        for (Pair pair :
+                pairs.stream().sorted(Comparator.comparingDouble(Pair::guess)).toList()) {
+            boolean all = pair.rest() || near.size() < each;
+            Gap gap = gap(pair, all ? Double.POSITIVE_INFINITY : Math.max(wanted, near.element()));
+            if (gap != null) {
+                found.put(pair.number(), gap);
+                if (!gap.rest() && gap.gap() >= wanted) {
+                    near.add(gap.gap());
+                    if (near.size() > each) {
+                        near.remove();
+                    }
+                }
+            }
+        }
+        return found;
     }
 
     /** Whether two parts can come near each other: not one body, and not the two halves of an actuator. */
@@ -103,7 +143,9 @@ public final class Clearance {
         return a.body() != b.body();
     }
 
-    private @Nullable Gap pair(MachinePart a, MachinePart b) {
+    private record Pair(int number, MachinePart a, MachinePart b, boolean rest, GapSearch search, double guess) {}
+
+    private @Nullable Pair pair(MachinePart a, MachinePart b, int number) {
         ZRange common = a.form().z().and(b.form().z());
         Geometry first = a.form().within(common);
         Geometry second = b.form().within(common);
@@ -116,11 +158,19 @@ public final class Clearance {
         }
         boolean rest = b.kind() == PartKind.REST;
         GapSearch search = new GapSearch(motions, first, path(a), second, path(b), rest ? 0 : wanted);
-        double from = rest ? offTheRest(search) : 0;
-        GapSearch.Gap found = search.smallest(from);
-        boolean tight = !rest && found.gap() < wanted;
-        List<Move> moves = tight && !b.kind().moves() && b.kind() != PartKind.GROUND ? moves(search) : List.of();
-        return new Gap(a.name(), b.name(), rest, found.gap(), motions.tilt(found.pose()), moves);
+        return new Pair(number, a, b, rest, search, search.guess());
+    }
+
+    private @Nullable Gap gap(Pair pair, double below) {
+        double from = pair.rest() ? offTheRest(pair.search()) : 0;
+        GapSearch.Gap found = pair.search().smallest(from, below);
+        if (found == null) {
+            return null;
+        }
+        PartKind other = pair.b().kind();
+        boolean tight = !pair.rest() && found.gap() < wanted;
+        List<Move> moves = tight && !other.moves() && other != PartKind.GROUND ? moves(pair.search()) : List.of();
+        return new Gap(pair.a().name(), pair.b().name(), pair.rest(), found.gap(), motions.tilt(found.pose()), moves);
     }
 
     /** What is left of a part around a pin, made once: a tank is held against every member of the frame. */

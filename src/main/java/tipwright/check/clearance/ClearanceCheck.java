@@ -96,7 +96,7 @@ public final class ClearanceCheck implements Check {
             return List.of(make.missing("", "frame.members, obstacles and ground missing"));
         }
         Map<String, List<Clearance.Gap>> byMover = new LinkedHashMap<>();
-        for (Clearance.Gap gap : Clearance.of(analysis)) {
+        for (Clearance.Gap gap : Clearance.nearest(analysis, LISTED)) {
             byMover.computeIfAbsent(gap.moving(), m -> new ArrayList<>()).add(gap);
         }
         List<Finding> all = new ArrayList<>();

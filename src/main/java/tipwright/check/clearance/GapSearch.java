@@ -1,6 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check.clearance;
 
+import org.hipparchus.optim.MaxEval;
+import org.hipparchus.optim.nonlinear.scalar.GoalType;
+import org.hipparchus.optim.univariate.BrentOptimizer;
+import org.hipparchus.optim.univariate.SearchInterval;
+import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
+import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import tipwright.analysis.BodyPosition;
@@ -11,7 +17,7 @@ import tipwright.outline.OutlineGeometry;
  * Finds the smallest gap between two outlines that move, and where they first touch. No point of them moves by more than is known
  * between two tilts, so a stretch that cannot hold a smaller gap is left out, and the others are halved: no contact and no gap
  * that is too small can hide between two tilts. Gaps that are large enough are halved to 20 mm of motion or a tenth of the gap only; the smallest is
- * then closed in on by the golden section. Source: bound by the largest motion (Lipschitz); golden section (any text on numerics).
+ * then closed in on. Source: bound by the largest motion (Lipschitz); Brent, 'Algorithms for minimization without derivatives', 1973.
  */
 final class GapSearch {
     /** m. */
@@ -19,8 +25,9 @@ final class GapSearch {
 
     private static final double COARSE = 20e-3;
     private static final double SHARE = 0.1;
-    private static final double GOLDEN = 0.5 * (Math.sqrt(5) - 1);
-    private static final int CUTS = 18;
+    private static final double ALIKE = 1e-12;
+    private static final int MOST = 100;
+    private static final int GUESSES = 4;
 
     private final Geometry a;
     private final Geometry b;
@@ -88,15 +95,43 @@ final class GapSearch {
                 : new Geometry[] {OutlineGeometry.seenFrom(b, moved, placedA), a};
     }
 
+    /** A first guess of the smallest gap, m: by their boxes at a few tilts. */
+    double guess() {
+        double last = travel.length - 1;
+        double guess = Double.POSITIVE_INFINITY;
+        for (int i = 0; i <= GUESSES; i++) {
+            guess = Math.min(guess, boxes(placed(Math.rint(last * i / GUESSES))));
+        }
+        return guess;
+    }
+
     /** The smallest gap from one pose to the last. */
     Gap smallest(double from) {
+        Gap found = smallest(from, Double.POSITIVE_INFINITY);
+        if (found == null) {
+            throw new IllegalStateException("two outlines are endlessly far from each other");
+        }
+        return found;
+    }
+
+    /**
+     * The smallest gap from one pose to the last, as far as it matters.
+     *
+     * @param below gap from which on it does not matter, m
+     * @return null when it is not below that, or by less than what gaps are told apart by
+     */
+    @Nullable
+    Gap smallest(double from, double below) {
         double last = travel.length - 1;
-        double start = at(from);
-        double end = at(last);
-        best = Math.min(start, end);
-        where = start <= end ? from : last;
+        best = below;
+        where = Double.NaN;
+        double start = bounded(from);
+        double end = bounded(last);
+        look(from, start, last, end);
+        if (Double.isNaN(where)) {
+            return null;
+        }
         if (best > 0) {
-            look(from, start, last, end);
             closeIn(from, last);
         }
         if (best <= 0) {
@@ -122,11 +157,15 @@ final class GapSearch {
     /** The gap, or a lower bound of it that is not below the best so far. */
     private double bounded(double pose) {
         Geometry[] pair = placed(pose);
-        double boxes = pair[0].getEnvelopeInternal().distance(pair[1].getEnvelopeInternal());
+        double boxes = boxes(pair);
         return boxes >= best ? boxes : tried(pose, pair[0].distance(pair[1]));
     }
 
-    /** The golden section round the best so far, over as much as it was halved to. */
+    private static double boxes(Geometry[] pair) {
+        return pair[0].getEnvelopeInternal().distance(pair[1].getEnvelopeInternal());
+    }
+
+    /** Brent's search round the best so far, over as much as it was halved to. */
     private void closeIn(double from, double last) {
         double move = Math.max(COARSE, SHARE * best);
         double low = where;
@@ -137,25 +176,22 @@ final class GapSearch {
         while (high < last && moved(where, high) < move) {
             high = Math.min(last, high + 1);
         }
-        double left = high - GOLDEN * (high - low);
-        double right = low + GOLDEN * (high - low);
-        double atLeft = tried(left);
-        double atRight = tried(right);
-        for (int i = 0; i < CUTS && best > 0; i++) {
-            if (atLeft < atRight) {
-                high = right;
-                right = left;
-                atRight = atLeft;
-                left = high - GOLDEN * (high - low);
-                atLeft = tried(left);
-            } else {
-                low = left;
-                left = right;
-                atLeft = atRight;
-                right = low + GOLDEN * (high - low);
-                atRight = tried(right);
-            }
+        double moved = moved(low, high);
+        if (moved <= 2 * TOLERANCE) {
+            return;
         }
+        double little = TOLERANCE * (high - low) / moved;
+        double inside = Math.min(Math.max(where, low + little), high - little);
+        double atEnd = best;
+        if (inside != where && tried(inside) >= atEnd) {
+            return; // it grows from an end on
+        }
+        new BrentOptimizer(ALIKE, little)
+                .optimize(
+                        GoalType.MINIMIZE,
+                        new UnivariateObjectiveFunction(this::tried),
+                        new SearchInterval(low, high, inside),
+                        new MaxEval(MOST));
     }
 
     private double tried(double pose) {

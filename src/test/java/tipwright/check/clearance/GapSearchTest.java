@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Geometry;
 import tipwright.analysis.Analyser;
+import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.design.Design;
 import tipwright.design.drive.TiltRange;
@@ -23,10 +24,15 @@ import tipwright.outline.OutlineGeometry;
 class GapSearchTest {
     private static final int EACH = 100;
 
-    private static Motions motions(String name) throws CannotComputeException {
+    /** A shipped design, every 5 deg. */
+    static Analysis everyFive(String name) throws CannotComputeException {
         Design design = ((Reading.Good) DesignFile.shipped(name + ".yaml")).design();
         TiltRange t = design.tilt();
-        return new Motions(Analyser.analyse(design.withTilt(new TiltRange(t.from(), t.to(), Math.toRadians(5)))));
+        return Analyser.analyse(design.withTilt(new TiltRange(t.from(), t.to(), Math.toRadians(5))));
+    }
+
+    private static Motions motions(String name) throws CannotComputeException {
+        return new Motions(everyFive(name));
     }
 
     private static Geometry triangle(Random random, Vec2 middle) {
