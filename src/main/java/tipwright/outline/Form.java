@@ -10,6 +10,7 @@ import java.util.function.UnaryOperator;
 import org.locationtech.jts.geom.Geometry;
 import tipwright.geometry.Forms;
 import tipwright.geometry.Hull;
+import tipwright.geometry.MadeOnce;
 import tipwright.geometry.Mesh;
 import tipwright.geometry.Polyhedron;
 import tipwright.geometry.Range;
@@ -110,6 +111,7 @@ public interface Form {
         private final double wall;
         private final ZRange z;
         private final Map<ZRange, Geometry> made = new ConcurrentHashMap<>();
+        private final MadeOnce<WholeOutline> whole;
 
         /**
          * A body.
@@ -121,6 +123,7 @@ public interface Form {
             this.mesh = mesh;
             this.convex = convex;
             this.wall = wall;
+            whole = new MadeOnce<>(() -> WholeOutline.of(mesh));
             Range across = mesh.extent(new Vec3(0, 0, 1));
             z = new ZRange(across.low() - wall, across.high() + wall);
         }
@@ -132,8 +135,14 @@ public interface Form {
 
         @Override
         public Geometry within(ZRange range) {
-            return made.computeIfAbsent(
-                    range, r -> OutlineGeometry.thick(OutlineGeometry.silhouette(mesh, r.grown(wall), convex), wall));
+            boolean all = convex && whole.get().isIn(range.grown(wall));
+            return made.computeIfAbsent(all ? ZRange.ALL : range, r -> OutlineGeometry.thick(slice(r), wall));
+        }
+
+        private Geometry slice(ZRange range) {
+            return convex && range.equals(ZRange.ALL)
+                    ? whole.get().area()
+                    : OutlineGeometry.silhouette(mesh, range.grown(wall), convex);
         }
 
         @Override

@@ -12,6 +12,7 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.geom.util.PolygonExtracter;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 import tipwright.analysis.BodyPosition;
@@ -61,7 +62,7 @@ public final class OutlineGeometry {
     /** Without what lies within a radius of a point; itself when nothing does. */
     public static Geometry without(Geometry area, Vec2 middle, double radius) {
         boolean near = area.distance(FACTORY.createPoint(new Coordinate(middle.x(), middle.y()))) < radius;
-        return near ? area.difference(disc(middle, radius)) : area;
+        return near ? OverlayNGRobust.overlay(area, disc(middle, radius), OverlayNG.DIFFERENCE) : area;
     }
 
     /**

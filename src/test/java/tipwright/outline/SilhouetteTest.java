@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import static tipwright.Swap.swap;
 
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -114,6 +115,26 @@ class SilhouetteTest {
         assertThat(OutlineGeometry.polygon(List.of(new Vec2(0, 0), new Vec2(1, 1), new Vec2(1, 0), new Vec2(0, 1)))
                         .getArea())
                 .isCloseTo(0.5, within(1e-12));
+    }
+
+    /** A slice that shows the whole outline is told without being cut; any other is as it would be cut. */
+    @Test
+    void slicesOfBodiesAsIfEachWereCut() {
+        Random random = new Random(7);
+        int whole = 0;
+        for (int i = 0; i < 60; i++) {
+            Vec3 axis = new Vec3(random.nextDouble() - 0.5, random.nextDouble() - 0.5, i % 3 == 0 ? 0 : 1);
+            Mesh mesh = RevolvedTank.of(AT, axis, 0.8, 1.2, Head.flat(), new Head.Conical(0.3))
+                    .mesh(1e-3);
+            Form.Body body = new Form.Body(mesh, true, 0.005);
+            ZRange slice = ZRange.around(AT.z() + 0.4 * (random.nextDouble() - 0.5), 0.4 * random.nextDouble());
+            Geometry cut = OutlineGeometry.thick(OutlineGeometry.silhouette(mesh, slice.grown(0.005), true), 0.005);
+            assertThat(body.within(slice).symDifference(cut).getArea())
+                    .as("round %s", i)
+                    .isLessThan(1e-9);
+            whole += body.within(slice) == body.within(ZRange.ALL) ? 1 : 0;
+        }
+        assertThat(whole).isBetween(5, 15);
     }
 
     /** A post in the middle of the width of a hollow tub, where the tub comes down: not only its end plates are in the way. */
