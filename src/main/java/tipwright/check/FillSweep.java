@@ -2,14 +2,14 @@
 package tipwright.check;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.DoublePredicate;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
@@ -46,34 +46,49 @@ final class FillSweep {
     /** What is worst with less in the tank, by the fill. */
     private final TreeMap<Double, List<Finding>> lesser = new TreeMap<>();
     /** At every tilt, by the fill. */
-    private final Map<Double, Analysis> calm = new HashMap<>();
+    private final Map<Double, Analysis> calm;
+    /** Of a few tilts, and of all. */
+    private final Lazily coarse;
+
+    private final Lazily fine;
 
     private Set<String> always = Set.of();
-    private @Nullable Conditions coarse;
-    private @Nullable Conditions fine;
 
-    private FillSweep(Analysis stated, Design rough, double fill) {
+    private FillSweep(Analysis stated, Design rough, double fill, Map<Double, Analysis> calm) {
         this.stated = stated;
         this.design = stated.design();
         this.rough = rough;
         this.fill = fill;
+        this.calm = calm;
+        coarse = new Lazily(rough);
+        fine = new Lazily(design);
     }
 
     /** One that knows the same, for another thread. */
     FillSweep copy() {
-        FillSweep copy = new FillSweep(stated, rough, fill);
+        FillSweep copy = new FillSweep(stated, rough, fill, calm);
         copy.known.putAll(known);
         copy.always = always;
         return copy;
     }
 
-    private Conditions coarse() throws CannotComputeException {
-        Conditions made = coarse;
-        if (made == null) {
-            made = new Conditions(rough, stated.emptying(), stated.vessel());
-            coarse = made;
+    /** The conditions of a design, made when they are first asked for. */
+    private final class Lazily {
+        private final Design of;
+        private @Nullable Conditions made;
+
+        Lazily(Design of) {
+            this.of = of;
         }
-        return made;
+
+        Conditions get() throws CannotComputeException {
+            Conditions known = made;
+            if (known == null) {
+                known = new Conditions(of, stated.emptying(), stated.vessel());
+                made = known;
+            }
+            return known;
+        }
     }
 
     /**
@@ -147,8 +162,8 @@ final class FillSweep {
     static FillSweep of(Analysis stated, SharedFills fills) throws CannotComputeException {
         Conditions coarse = fills.conditions();
         double own = new Contents(stated.design(), stated.vessel()).fill();
-        FillSweep sweep = new FillSweep(stated, fills.rough(), own);
-        sweep.coarse = coarse;
+        FillSweep sweep = new FillSweep(stated, fills.rough(), own, new ConcurrentHashMap<>());
+        sweep.coarse.made = coarse;
         List<List<Finding>> found = fills.findings(coarse);
         // What no load governs and fails empty too (where it runs over) is not for the fill to mend.
         sweep.always = found.get(0).stream()
@@ -188,7 +203,7 @@ final class FillSweep {
         if (near != null && near.getKey() <= share + SAME) {
             return near.getValue();
         }
-        At made = new At(share, counted(coarse().find(slurry(share), rules)));
+        At made = new At(share, counted(coarse.get().find(slurry(share), rules)));
         kept.put(share, made);
         return made;
     }
@@ -200,22 +215,13 @@ final class FillSweep {
 
     private At finely(double share, List<Check> rules) throws CannotComputeException {
         Analysis there = calm(share);
-        return new At(share, counted(fine().find(there, slurry(share), rules)));
-    }
-
-    private Conditions fine() throws CannotComputeException {
-        Conditions made = fine;
-        if (made == null) {
-            made = new Conditions(design, stated.emptying(), stated.vessel());
-            fine = made;
-        }
-        return made;
+        return new At(share, counted(fine.get().find(there, slurry(share), rules)));
     }
 
     private Analysis calm(double share) throws CannotComputeException {
         Analysis made = calm.get(share);
         if (made == null) {
-            made = fine().calm(slurry(share));
+            made = fine.get().calm(slurry(share));
             calm.put(share, made);
         }
         return made;
@@ -223,7 +229,7 @@ final class FillSweep {
 
     /** What rules find with another slurry at some of the tilts. */
     List<Finding> with(Slurry slurry) throws CannotComputeException {
-        return counted(coarse().find(slurry, RULES));
+        return counted(coarse.get().find(slurry, RULES));
     }
 
     private List<Finding> counted(List<Finding> found) {
@@ -264,22 +270,15 @@ final class FillSweep {
             Finding worst = Objects.requireNonNull(e.getValue().of(e.getKey()));
             governing.merge(e.getValue().fill(), worst, (x, y) -> y.worseThan(x) ? y : x);
         }
-        List<Check> asked = owners(worse, share -> true);
-        TreeMap<Double, At> near = new TreeMap<>(known);
-        for (Map.Entry<Double, Finding> e : governing.entrySet()) {
-            String id = e.getValue().id();
-            At best = at(e.getKey());
-            for (int i = 0; i < NEARER; i++) {
-                At next = at(top(best, id, near), asked, near);
-                best = next.used(id) > best.used(id) ? next : best;
-            }
-            refine(finely(best.fill(), asked), worse);
-            if (best.fill() != e.getKey()) {
-                // what else is worst with that fill may not be where this one is
-                double share = e.getKey();
-                refine(finely(share, owners(worse, f -> f == share)), worse);
-            }
-        }
+        List<Check> asked = owners(worse);
+        List<Callable<List<At>>> looks = new ArrayList<>();
+        governing.forEach((share, worst) -> {
+            looks.add(() -> copy().nearer(share, worst.id(), asked));
+            // what else is worst with that fill may not be where this one is
+            looks.add(() -> List.of(copy().finely(share, asked)));
+        });
+        new SharedTasks<>(looks)
+                .answersByTwo("worst fill").stream().flatMap(List::stream).forEach(at -> refine(at, worse));
         worse.forEach((id, at) -> {
             if (at.fill() < fill - SAME) {
                 lesser.computeIfAbsent(at.fill(), share -> new ArrayList<>()).add(Objects.requireNonNull(at.of(id)));
@@ -292,12 +291,23 @@ final class FillSweep {
     }
 
     /** The checks of what is worst with some fills. */
-    private static List<Check> owners(Map<String, At> worst, DoublePredicate fills) {
+    private static List<Check> owners(Map<String, At> worst) {
         List<Finding> found = worst.entrySet().stream()
-                .filter(e -> fills.test(e.getValue().fill()))
                 .map(e -> Objects.requireNonNull(e.getValue().of(e.getKey())))
                 .toList();
         return RULES.stream().filter(c -> found.stream().anyMatch(c::owns)).toList();
+    }
+
+    /** At every tilt with the fill near one at which something is worst where it is worse still; nothing when there is none. */
+    private List<At> nearer(double share, String id, List<Check> rules) throws CannotComputeException {
+        NavigableMap<Double, At> near = new TreeMap<>(known);
+        At first = at(share);
+        At best = first;
+        for (int i = 0; i < NEARER; i++) {
+            At next = at(top(best, id, near), rules, near);
+            best = next.used(id) > best.used(id) ? next : best;
+        }
+        return best.fill() == share ? List.of() : List.of(finely(best.fill(), rules));
     }
 
     /** Puts what is worse at every tilt in place of what was found at some. */
