@@ -326,11 +326,11 @@ final class FillSweep {
      *
      * @param found with the stated fill
      */
-    List<Finding> lessFull(List<Finding> found) throws CannotComputeException {
+    LessFull.Worst lessFull(List<Finding> found) throws CannotComputeException {
         double most = at(fill).drive();
         List<LessFull> all = new ArrayList<>();
         for (Map.Entry<Double, List<Finding>> less : lesser.entrySet()) {
-            all.add(LessFull.of(calm(less.getKey()), less.getValue(), most, words(less.getKey())));
+            all.add(LessFull.of(calm(less.getKey()), less.getKey(), less.getValue(), most, words(less.getKey())));
         }
         return LessFull.worst(found, all);
     }

@@ -49,6 +49,7 @@ final class Fullness {
     private final Stated stated;
     private final boolean dense;
     private final OpenRuns runs;
+    private final double failing;
     /** By fill. */
     private final Map<Double, Dump> dumps = new ConcurrentHashMap<>();
 
@@ -60,12 +61,13 @@ final class Fullness {
         List<Finding> findings() throws CannotComputeException;
     }
 
-    private Fullness(FillSweep sweep, Design design, Stated stated, boolean dense, OpenRuns runs) {
+    private Fullness(FillSweep sweep, Design design, Stated stated, boolean dense, OpenRuns runs, double failing) {
         this.sweep = sweep;
         this.design = design;
         this.stated = stated;
         this.dense = dense;
         this.runs = runs;
+        this.failing = failing;
     }
 
     /**
@@ -74,10 +76,12 @@ final class Fullness {
      * @param stated asked only where the fullest tank fails in time: a stated fill that passes is near the answer, and known
      * @param dense whether the densest slurry is asked for too
      * @param runs where another thread may help; they end with the answer
+     * @param failing a fill with which something is known to fail in time or if something goes wrong; NaN: none is known
      */
-    static @Nullable HowFull of(FillSweep sweep, Design design, Stated stated, boolean dense, OpenRuns runs)
+    static @Nullable HowFull of(
+            FillSweep sweep, Design design, Stated stated, boolean dense, OpenRuns runs, double failing)
             throws CannotComputeException {
-        return new Fullness(sweep, design, stated, dense, runs).answer();
+        return new Fullness(sweep, design, stated, dense, runs, failing).answer();
     }
 
     private @Nullable HowFull answer() throws CannotComputeException {
@@ -151,7 +155,7 @@ final class Fullness {
     private HowFull inTime(double most, @Nullable String limit, double atRest, List<HowFull.Band> bands)
             throws CannotComputeException {
         List<Finding> first = filled(most, TIMED);
-        Double hardest = sweep.hardestBelow(most);
+        Double hardest = failing < most ? Double.valueOf(failing) : sweep.hardestBelow(most);
         List<Finding> less = hardest == null ? List.of() : filled(hardest, TIMED);
         boolean fails = FillSweep.failure(first) != null || FillSweep.failure(less) != null;
         double density = atRest;

@@ -19,9 +19,10 @@ import tipwright.time.CycleTimer;
  * depends on it are looked at with it; where it asks more of something else, what becomes of that if something goes wrong.
  *
  * @param look what is found with it
+ * @param fill share of the interior
  * @param words the fill, as it is told
  */
-record LessFull(Callable<List<Finding>> look, String words) {
+record LessFull(Callable<List<Finding>> look, double fill, String words) {
     /** What asks something of the actuators, by the checks' ids. */
     static final Set<String> DRIVE = Set.of("push", "pull", "hold");
 
@@ -31,23 +32,37 @@ record LessFull(Callable<List<Finding>> look, String words) {
      * One of them.
      *
      * @param there the design with this fill
+     * @param fill share of the interior
      * @param governing what is worst with this fill
      * @param most how much of the actuators is used with the stated fill
      */
-    static LessFull of(Analysis there, List<Finding> governing, double most, String words) {
+    static LessFull of(Analysis there, double fill, List<Finding> governing, double most, String words) {
         boolean driven = governing.stream().anyMatch(f -> DRIVE.contains(f.id()) && f.utilisation() > most);
-        return new LessFull(driven ? () -> inTime(there) : () -> ifSomethingGoesWrong(there, governing), words);
+        return new LessFull(driven ? () -> inTime(there) : () -> ifSomethingGoesWrong(there, governing), fill, words);
     }
 
-    /** Findings with the stated fill, with what is worse with one of these in their place; a second thread helps. */
-    static List<Finding> worst(List<Finding> found, List<LessFull> all) throws CannotComputeException {
+    /**
+     * What is found over several fills.
+     *
+     * @param findings with the stated fill, with what is worse with another in their place
+     * @param failing the least of the others with which something fails; NaN: there is none
+     */
+    record Worst(List<Finding> findings, double failing) {}
+
+    /** The worst with the stated fill and with these; a second thread helps. */
+    static Worst worst(List<Finding> found, List<LessFull> all) throws CannotComputeException {
         List<List<Finding>> looks =
                 new SharedTasks<>(all.stream().map(LessFull::look).toList()).answersByTwo("less full");
         List<Finding> worst = found;
+        double failing = Double.NaN;
         for (int i = 0; i < all.size(); i++) {
             worst = Conditions.worse(worst, looks.get(i), all.get(i).words());
+            if (FillSweep.failure(looks.get(i)) != null
+                    && !(failing < all.get(i).fill())) {
+                failing = all.get(i).fill();
+            }
         }
-        return worst;
+        return new Worst(worst, failing);
     }
 
     private static List<Finding> inTime(Analysis there) throws CannotComputeException {

@@ -40,14 +40,17 @@ public final class StagedCheck {
     private final OpenRuns runs = new OpenRuns();
     private final FutureTask<Optional<HowFull>> full;
     private final boolean ahead;
+    private final boolean densest;
     private final IdentityHashMap<Finding, Finding> told = new IdentityHashMap<>();
     private final List<Finding> behind = new ArrayList<>();
     private @Nullable FillSweep nearer;
     private @Nullable Result filled;
+    private double failing = Double.NaN;
 
     private StagedCheck(Analysis analysis, Function<Analysis, Timing> timer, boolean ahead, boolean densest) {
         this.analysis = analysis;
         this.ahead = ahead;
+        this.densest = densest;
         still = new SharedRun(AT_REST, analysis);
         fills = FillSweep.fills(analysis);
         sweep = new FutureTask<>(() -> {
@@ -59,7 +62,7 @@ public final class StagedCheck {
         moving = new SharedRun(TIMED, analysis, () -> SharedTasks.found(timing));
         moved = new FutureTask<>(() -> Conditions.inTime(analysis, moving.findings()));
         full = new FutureTask<>(() -> Optional.ofNullable(
-                Fullness.of(SharedTasks.answer(sweep), analysis.design(), this::underAll, densest, runs)));
+                Fullness.of(SharedTasks.answer(sweep), analysis.design(), this::underAll, densest, runs, Double.NaN)));
     }
 
     /** Of an analysed design, for who may not ask for all stages; nothing has been worked out yet. */
@@ -171,7 +174,9 @@ public final class StagedCheck {
         }
         return converged(() -> {
             List<Finding> found = moving.findings();
-            remember(found, fillings.worst(fillings.lessFull(underAll()), TIMED));
+            LessFull.Worst less = fillings.lessFull(underAll());
+            failing = less.failing();
+            remember(found, fillings.worst(less.findings(), TIMED));
             return Checks.all().stream()
                     .flatMap(c -> Stream.concat(
                             (timed(c) ? moving : still)
@@ -204,6 +209,14 @@ public final class StagedCheck {
             SideThreads.start("check", this::howFull);
         }
         runs.help();
-        return converged(() -> known.with(SharedTasks.answer(full).orElse(null)));
+        return converged(() -> known.with(howFull(SharedTasks.answer(full).orElse(null))));
+    }
+
+    /** With something that fails in a tank less full than that, which was not known when it was looked for, it is looked for anew. */
+    private @Nullable HowFull howFull(@Nullable HowFull found) throws CannotComputeException {
+        return found != null && failing < found.fill()
+                ? Fullness.of(
+                        SharedTasks.answer(sweep), analysis.design(), this::underAll, densest, new OpenRuns(), failing)
+                : found;
     }
 }

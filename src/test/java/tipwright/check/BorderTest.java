@@ -82,7 +82,7 @@ class BorderTest {
         Analysis analysis = Analyser.analyse(design);
         Fullness.Stated stated =
                 () -> Conditions.inTime(analysis, Checks.run(Fullness.TIMED, analysis, CycleTimer.time(analysis)));
-        HowFull alone = Fullness.of(sweep, design, stated, true, new OpenRuns());
+        HowFull alone = Fullness.of(sweep, design, stated, true, new OpenRuns(), Double.NaN);
         assertThat(helped).isEqualTo(alone);
     }
 }

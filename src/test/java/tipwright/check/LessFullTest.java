@@ -156,6 +156,35 @@ class LessFullTest {
         assertThat(full.fill()).isLessThan(0.191);
     }
 
+    /** At two fifths full the rams are pulled; with hot gas springs more than they can, and what fails when it is full does not tell. */
+    @Test
+    void howFullStopsBelowAFillAtWhichATroubleAloneFails() throws Exception {
+        String pulled = swap(
+                Files.readString(Path.of("geometry/twin-rams.yaml")),
+                "rod: {diameter: 30 mm, length: 560 mm}",
+                "rod: {diameter: 45.1 mm, length: 560 mm}",
+                "relief-pressure: 120 bar",
+                "relief-pressure: 20 bar",
+                "hold: 20 kN",
+                "hold: 40 kN",
+                "valve-flow: 30",
+                "valve-flow: 90",
+                "lock-valve: true,",
+                "lock-valve: true, never: [full-of-rainwater, frozen-solid],",
+                "tilt: {to: 45 deg}",
+                "tilt: {to: 45 deg, step: 5 deg}");
+        String hot = "what-if/gas-springs-hot-and-new";
+        Result result = Checker.check(Examples.read(pulled));
+        assertThat(of(result.findings(), hot).verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(of(result.findings(), hot).loadCase()).endsWith("41.8 % full");
+        double full = Objects.requireNonNull(result.howFull()).fill();
+        assertThat(full).isBetween(0.3, 0.418);
+        assertThat(of(all(swap(pulled, "fill: 80 %", "fill: " + full)), hot).verdict())
+                .isNotEqualTo(Verdict.FAIL);
+        assertThat(of(all(swap(pulled, "fill: 80 %", "fill: 41.8 %")), hot).verdict())
+                .isEqualTo(Verdict.FAIL);
+    }
+
     @Test
     void groundAnyWayRoundReachesTheOilAndWhatGoesWrong() throws Exception {
         double slope = Math.toRadians(6);

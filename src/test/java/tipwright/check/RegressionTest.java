@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,6 +36,7 @@ import tipwright.quantity.UnitSystem;
  * -Dtest=RegressionTest -Dtest.write.regression=true}.
  */
 public class RegressionTest {
+    private static final Pattern LESS = Pattern.compile("([0-9.]+) % full$");
     private static final Path OWN = Path.of("src/test/resources/tipwright/check/regression");
     private static final Path SHIPPED = Path.of("geometry");
     private static final double TIGHT = 1e-9;
@@ -120,6 +123,12 @@ public class RegressionTest {
         return design.withTilt(new TiltRange(t.from(), t.to(), Math.max(t.step(), Math.toRadians(degrees))));
     }
 
+    /** The fill with which something is found, when it is another than the stated one; NaN when it is not. */
+    private static double share(Finding finding) {
+        Matcher told = LESS.matcher(String.valueOf(finding.loadCase()));
+        return told.find() ? Double.parseDouble(told.group(1)) / 100 : Double.NaN;
+    }
+
     private static List<String> lines(Design design) throws CannotComputeException {
         Result result = Checker.check(design);
         List<String> all = new ArrayList<>();
@@ -139,6 +148,12 @@ public class RegressionTest {
             assertThat(result.findings())
                     .as("less than is in it may be in it, so something must be told that fails")
                     .anyMatch(f -> f.verdict() == Verdict.FAIL);
+        }
+        if (full != null) {
+            assertThat(result.findings())
+                    .as("what fails with less in it than may be in it")
+                    .filteredOn(f -> f.verdict() == Verdict.FAIL && share(f) < full.fill() - 0.01)
+                    .isEmpty();
         }
         all.add(
                 full == null
