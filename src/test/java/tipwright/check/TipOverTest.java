@@ -262,7 +262,7 @@ class TipOverTest {
         new WholeUnit(analysis).each(null, (loadCase, pose, masses) -> {
             if (loadCase.equals(CaseName.STUCK)) {
                 tilts.add(pose.tilt());
-                Footprint.Mass tank = masses.get(masses.size() - 1);
+                Footprint.Mass tank = masses.own().get(masses.own().size() - 1);
                 assertThat(tank.kg()).isCloseTo(settled.mass(), within(1e-9 * settled.mass()));
                 assertThat(tank.at().minus(pose.place(settled.centroid())).norm())
                         .isLessThan(1e-9);

@@ -14,8 +14,6 @@ import tipwright.design.around.Vehicle;
 import tipwright.design.tank.CaseName;
 import tipwright.geometry.Vec3;
 import tipwright.load.Gravity;
-import tipwright.load.Leaning;
-import tipwright.load.LoadState;
 
 /**
  * The steepest ground on which the unit stands, whichever way round: what is loose in the tank lies anew on each slope, so the
@@ -52,9 +50,9 @@ final class AnyWayRound {
         this.about = about;
     }
 
-    /** Moments about an edge by the unit vector against gravity on hard ground, with wind in N m. */
+    /** Moments about an edge of masses that lie as gravity has them, by the unit vector against it on hard ground, with wind in N m. */
     interface About {
-        Footprint.Moments over(Footprint.Edge edge, List<Footprint.Mass> masses, Vec3 up, double wind);
+        Footprint.Moments over(Footprint.Edge edge, Function<Vec3, List<Footprint.Mass>> masses, Vec3 up, double wind);
     }
 
     /** Moment about the ground of wind that blows straight over an edge, N m. */
@@ -77,35 +75,28 @@ final class AnyWayRound {
     private List<Stand> stands(Analysis analysis, @Nullable Vehicle vehicle) {
         List<Stand> all = new ArrayList<>();
         WholeUnit unit = new WholeUnit(analysis);
-        Leaning leaning = new Leaning(analysis.design(), analysis.vessel());
         Footprint.Mass stuck = unit.stuck();
-        List<List<List<Footprint.Mass>>> lying = new ArrayList<>();
-        for (CaseResult result : analysis.cases()) {
-            List<List<Footprint.Mass>> byRow = new ArrayList<>();
-            for (Row row : result.rows()) {
-                byRow.add(masses(unit, row.load(), row.pose(), vehicle));
-            }
-            lying.add(byRow);
+        List<CaseResult> cases = unit.loads();
+        List<List<WholeUnit.Load>> lying = new ArrayList<>();
+        for (CaseResult result : cases) {
+            lying.add(result.rows().stream()
+                    .map(row -> unit.load(result, row, vehicle))
+                    .toList());
         }
         for (Footprint.Edge edge : footprint.edges()) {
             for (int c = 0; c < lying.size(); c++) {
-                CaseResult result = analysis.cases().get(c);
+                CaseResult result = cases.get(c);
                 for (int i : looked(result.rows(), edge, lying.get(c))) {
-                    Row row = result.rows().get(i);
-                    List<Footprint.Mass> own = lying.get(c).get(i);
                     all.add(stand(
                             edge,
-                            row.pose(),
+                            result.rows().get(i).pose(),
                             result.name(),
-                            own,
-                            up -> masses(
-                                    unit, leaning.at(result.load(), row.load(), row.tilt(), up), row.pose(), vehicle)));
+                            lying.get(c).get(i)));
                 }
             }
             if (stuck != null) {
                 for (Pose pose : analysis.poses()) {
-                    List<Footprint.Mass> masses = unit.at(pose, stuck.kg(), stuck.at(), vehicle);
-                    all.add(stand(edge, pose, CaseName.STUCK, masses, up -> masses));
+                    all.add(stand(edge, pose, CaseName.STUCK, unit.load(stuck, pose, vehicle)));
                 }
             }
         }
@@ -128,26 +119,18 @@ final class AnyWayRound {
             double falls,
             Function<Vec3, List<Footprint.Mass>> masses) {}
 
-    private Stand stand(
-            Footprint.Edge edge,
-            Pose pose,
-            String name,
-            List<Footprint.Mass> own,
-            Function<Vec3, List<Footprint.Mass>> masses) {
+    private Stand stand(Footprint.Edge edge, Pose pose, String name, WholeUnit.Load load) {
         double wind = blow.over(edge, pose);
-        Slope level = new Slope(0, about.over(edge, own, Footprint.up(edge, 0), wind));
-        Slope usual = new Slope(USUAL, about.over(edge, own, Footprint.up(edge, USUAL), wind));
-        return new Stand(edge, pose, name, wind, limit(level, usual, factor), limit(level, usual, 1), masses);
+        Function<Vec3, List<Footprint.Mass>> still = up -> load.own();
+        Slope level = new Slope(0, about.over(edge, still, Footprint.up(edge, 0), wind));
+        Slope usual = new Slope(USUAL, about.over(edge, still, Footprint.up(edge, USUAL), wind));
+        return new Stand(edge, pose, name, wind, limit(level, usual, factor), limit(level, usual, 1), load.leaning());
     }
 
     /** Tangent of the slope that just bears: of masses that lie still what is left over is a straight line over the tangent. */
     private static double limit(Slope level, Slope usual, double factor) {
         double less = level.spare(factor) - usual.spare(factor);
         return less > 0 && Double.isFinite(less) ? Math.tan(USUAL) * level.spare(factor) / less : -1;
-    }
-
-    private static List<Footprint.Mass> masses(WholeUnit unit, LoadState state, Pose pose, @Nullable Vehicle vehicle) {
-        return unit.at(pose, state.mass(), state.centroid(), vehicle);
     }
 
     /** Steepest ground on which the factor is kept, rad, and where. */
@@ -161,14 +144,14 @@ final class AnyWayRound {
     }
 
     /** Numbers of the rows to look at, the worst one first unless it is one of those at the usual tilts. */
-    private List<Integer> looked(List<Row> rows, Footprint.Edge edge, List<List<Footprint.Mass>> masses) {
+    private List<Integer> looked(List<Row> rows, Footprint.Edge edge, List<WholeUnit.Load> loads) {
         List<Integer> looked = new ArrayList<>();
         int worst = 0;
         double least = Double.POSITIVE_INFINITY;
         double last = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < rows.size(); i++) {
             Row row = rows.get(i);
-            List<Footprint.Mass> own = masses.get(i);
+            List<Footprint.Mass> own = loads.get(i).own();
             double wind = blow.over(edge, row.pose());
             double limit = limit(
                     new Slope(0, footprint.about(edge, own, Gravity.G, Footprint.up(edge, 0), wind)),
@@ -225,7 +208,7 @@ final class AnyWayRound {
 
     private Slope slope(Stand s, double angle) {
         Vec3 up = Footprint.up(s.edge(), angle);
-        return new Slope(angle, about.over(s.edge(), s.masses().apply(up), up, s.wind()));
+        return new Slope(angle, about.over(s.edge(), s.masses(), up, s.wind()));
     }
 
     /** The steepest slope that bears, between a level that may and a slope that does not, rad. */

@@ -4,6 +4,7 @@ package tipwright.check.standing;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
@@ -110,34 +111,42 @@ record Standing(
             return solid.mesh(SAG_SHARE * tall.span());
         }
 
-        void at(String loadCase, Pose pose, List<Mass> masses) {
+        void at(String loadCase, Pose pose, WholeUnit.Load load) {
             for (Footprint.Edge edge : footprint.edges()) {
                 double blow = wind(edge, pose);
-                Footprint.Moments here = about(edge, masses, up, blow);
+                Footprint.Moments here = standing(edge, load, blow);
                 if (worst.offer(here.share(), pose.tilt(), loadCase, null)) {
                     moments = here;
                     worstEdge = here.overturning() > 0 ? words(edge) : Text.NONE;
                     caught = wind == null ? Text.NONE : caught(wind, edge, pose);
                 }
                 if (wind != null) {
-                    reactions(masses, edge.outward().times(blow), pose, loadCase);
+                    reactions(load, edge.outward().times(blow), pose, loadCase);
                 }
             }
             if (wind == null) {
-                reactions(masses, Vec2.ZERO, pose, loadCase);
+                reactions(load, Vec2.ZERO, pose, loadCase);
             }
         }
 
+        /** On the site's own ground. */
+        private Footprint.Moments standing(Footprint.Edge edge, WholeUnit.Load load, double blow) {
+            return springs == null
+                    ? footprint.about(edge, load.own(), Gravity.G, up, blow)
+                    : about(edge, load.leaning(), up, blow);
+        }
+
         /** On what gives: about the edge as it leans. */
-        Footprint.Moments about(Footprint.Edge edge, List<Mass> masses, Vec3 straight, double blow) {
+        Footprint.Moments about(Footprint.Edge edge, Function<Vec3, List<Mass>> masses, Vec3 straight, double blow) {
             if (springs == null) {
-                return footprint.about(edge, masses, Gravity.G, straight, blow);
+                return footprint.about(edge, masses.apply(straight), Gravity.G, straight, blow);
             }
             SpringFeet.Rest rest = springs.rest(masses, straight, edge.outward().times(blow));
-            Footprint.Moments hard = footprint.about(edge, masses, Gravity.G, straight, blow);
-            return rest != null
-                    ? footprint.about(edge, masses, Gravity.G, rest.up(), blow)
-                    : new Footprint.Moments(0, Math.max(hard.restoring(), hard.overturning()));
+            if (rest != null) {
+                return footprint.about(edge, rest.masses(), Gravity.G, rest.up(), blow);
+            }
+            Footprint.Moments hard = footprint.about(edge, masses.apply(straight), Gravity.G, straight, blow);
+            return new Footprint.Moments(0, Math.max(hard.restoring(), hard.overturning()));
         }
 
         private Text caught(WindArea tank, Footprint.Edge edge, Pose pose) {
@@ -167,10 +176,10 @@ record Standing(
         }
 
         /** What the supports bear under the weights and the wind's moment about the ground, N m along the way it blows. */
-        private void reactions(List<Mass> masses, Vec2 blow, Pose pose, String loadCase) {
+        private void reactions(WholeUnit.Load load, Vec2 blow, Pose pose, String loadCase) {
             double press = 0;
             Vec2 moment = blow;
-            for (Mass m : masses) {
+            for (Mass m : load.own()) {
                 double weight = m.kg() * Gravity.G;
                 double height = m.at().y() - y;
                 Vec2 foot = new Vec2(m.at().x() - height * up.x() / up.y(), m.at().z() - height * up.z() / up.y());
@@ -179,12 +188,12 @@ record Standing(
             }
             double[] loads = springs == null
                     ? SupportLoads.of(footing.outline(), press, moment.times(1 / press))
-                    : onSprings(springs.rest(masses, up, blow));
+                    : onSprings(springs.rest(load.leaning(), up, blow));
             boolean first = lifts == null;
             for (int i = 0; i < loads.length; i++) {
-                double load = Double.isNaN(loads[i]) ? Double.POSITIVE_INFINITY : loads[i];
-                most = heaviest.offer(load, pose.tilt(), loadCase, null) ? i : most;
-                if (load == 0 && first) {
+                double bears = Double.isNaN(loads[i]) ? Double.POSITIVE_INFINITY : loads[i];
+                most = heaviest.offer(bears, pose.tilt(), loadCase, null) ? i : most;
+                if (bears == 0 && first) {
                     lifting.add(i);
                     lifts = Text.degrees(pose.tilt(), 0).plus(" (" + CaseName.shown(loadCase, tank) + ")");
                 }

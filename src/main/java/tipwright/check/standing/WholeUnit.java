@@ -2,7 +2,11 @@
 package tipwright.check.standing;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.BodyPosition;
@@ -16,20 +20,25 @@ import tipwright.design.around.Vehicle;
 import tipwright.design.drive.Assist;
 import tipwright.design.drive.Counterweight;
 import tipwright.design.tank.CaseName;
+import tipwright.geometry.MadeOnce;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.load.Contents;
 import tipwright.load.EmptyTank;
 import tipwright.load.Heap;
+import tipwright.load.Leaning;
+import tipwright.load.LoadState;
 
 /** The masses of the whole unit: frame, vehicle, weights on the links, tank with what is in it. */
 public final class WholeUnit {
     private final Analysis analysis;
     private final Design design;
+    private final MadeOnce<Leaning> leaning;
 
     public WholeUnit(Analysis analysis) {
         this.analysis = analysis;
         this.design = analysis.design();
+        leaning = new MadeOnce<>(() -> new Leaning(analysis.design(), analysis.vessel()));
     }
 
     /** The mass of the frame with its centre; null when it is not known. */
@@ -74,27 +83,62 @@ public final class WholeUnit {
         return weight.centre();
     }
 
-    /** Mass and centroid of one load case at one tilt. */
+    /**
+     * The masses with one load at one tilt.
+     *
+     * @param own as it lies on the site's ground
+     * @param leaning as what is loose in it lies by the unit vector against gravity
+     */
+    public record Load(List<Mass> own, Function<Vec3, List<Mass>> leaning) {
+        /** Copies the list. */
+        public Load {
+            own = List.copyOf(own);
+        }
+    }
+
+    /** One load at one tilt. */
     public interface Look {
-        void at(String loadCase, Pose pose, List<Mass> masses);
+        void at(String loadCase, Pose pose, Load load);
     }
 
     /** Every case at every tilt, and the settled solids stuck where they lie. */
     public void each(@Nullable Vehicle vehicle, Look look) {
-        for (CaseResult result : analysis.cases()) {
+        for (CaseResult result : loads()) {
             for (Row row : result.rows()) {
-                look.at(
-                        result.name(),
-                        row.pose(),
-                        at(row.pose(), row.load().mass(), row.load().centroid(), vehicle));
+                look.at(result.name(), row.pose(), load(result, row, vehicle));
             }
         }
         Mass stuck = stuck();
         if (stuck != null) {
             for (Pose pose : analysis.poses()) {
-                look.at(CaseName.STUCK, pose, at(pose, stuck.kg(), stuck.at(), vehicle));
+                look.at(CaseName.STUCK, pose, load(stuck, pose, vehicle));
             }
         }
+    }
+
+    /** The cases, without those that hold the same as another, in some wind. */
+    List<CaseResult> loads() {
+        Set<List<LoadState>> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+        return analysis.cases().stream()
+                .filter(c -> seen.add(c.load().states()))
+                .toList();
+    }
+
+    /** One case at one tilt. */
+    Load load(CaseResult result, Row row, @Nullable Vehicle vehicle) {
+        return new Load(
+                masses(row.load(), row.pose(), vehicle),
+                up -> masses(leaning.get().at(result.load(), row.load(), row.tilt(), up), row.pose(), vehicle));
+    }
+
+    /** A tank of which nothing is loose, at one tilt. */
+    Load load(Mass tank, Pose pose, @Nullable Vehicle vehicle) {
+        List<Mass> masses = at(pose, tank.kg(), tank.at(), vehicle);
+        return new Load(masses, up -> masses);
+    }
+
+    private List<Mass> masses(LoadState state, Pose pose, @Nullable Vehicle vehicle) {
+        return at(pose, state.mass(), state.centroid(), vehicle);
     }
 
     /** Tank and cake as stowed; null when nothing settles, or when the design leaves the case out. */

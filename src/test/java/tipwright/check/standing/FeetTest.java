@@ -103,6 +103,46 @@ class FeetTest {
         assertThat(stands.tips()).isZero();
     }
 
+    /**
+     * Half full of liquid on soft feet: it runs after as the machine leans, by b^2 t / 12 h to the low side and b^2 t^2 / 24 h up in a
+     * box of width b with h in it where t is the tangent of the lean.
+     */
+    @Test
+    void whatIsLooseRunsAfterTheLean() throws CannotComputeException {
+        String half = swap(
+                EMPTY,
+                "fill: 100 %, density: 1400 kg/m3",
+                "fill: 50 %, density: 1400 kg/m3",
+                "[held, draining,",
+                "[empty, draining,",
+                "[[-800 mm, -500 mm], [700 mm, -500 mm], [700 mm, 500 mm], [-800 mm, 500 mm]], y: -700 mm, rating: 5 kN",
+                "[[-800 mm, -500 mm], [5 m, -500 mm], [5 m, 500 mm], [-800 mm, 500 mm]], y: -700 mm, stiffness: [90 N/mm]");
+        double slope = Math.tan(Math.toRadians(3));
+        double k = 90e3;
+        double load = 0;
+        double stiff = 0;
+        for (double loose : new double[] {0, 1}) {
+            double x = 0;
+            double z = slope;
+            for (int i = 0; i < 1000; i++) {
+                double cos = 1 / Math.sqrt(1 + x * x + z * z);
+                double up = 0.75 + loose * (x * x + z * z) / 12;
+                double fx = (BOX * x * 1.6 + 400 * x * 0.5 + 700 * (loose * x / 6 + x * (up + 0.7))) / (KG + 700) - 2.1;
+                double fz =
+                        (BOX * z * 1.6 + 400 * (0.05 + z * 0.5) + 700 * (loose * z / 6 + z * (up + 0.7))) / (KG + 700);
+                double press = (KG + 700) * G * cos;
+                x = press * fx / (4 * k * 2.9 * 2.9);
+                z = slope + press * fz / (4 * k * 0.5 * 0.5);
+                stiff = loose > 0 ? stiff : load;
+                load = press * (1 - fx / 2.9 + fz / 0.5) / 4;
+            }
+        }
+        Standing stands = standing(half + "site: {cross-slope: 3 deg}\n");
+        assertThat(load).isGreaterThan(1.005 * stiff);
+        assertThat(stands.heaviest().value()).isCloseTo(load, within(1e-5 * load));
+        assertThat(stands.heaviest().tilt()).isZero();
+    }
+
     /** Ground that slopes down by 6 deg and the height of each weight move it out, to the dump end or to the left side: the edge is named. */
     @ParameterizedTest
     @CsvSource({"grade: 6 deg, 1, 0", "cross-slope: 6 deg, 0, 1"})
