@@ -28,7 +28,7 @@ final class WhatIfJam {
 
     static List<Finding> find(Findings make, Analysis analysis, List<Check> rules) {
         Design design = analysis.design();
-        if (design.supply() instanceof HandWinch) {
+        if (design.supply() instanceof HandWinch || Ratings.byRope(design)) {
             return List.of(make.cannot(PART, "how hard the crank can be turned is not known"));
         }
         List<Finding> all = new ArrayList<>(path(make, analysis, rules));

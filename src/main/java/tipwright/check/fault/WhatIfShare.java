@@ -33,6 +33,8 @@ import tipwright.quantity.Text;
 final class WhatIfShare {
     static final String ALL = " when one carries all";
     static final String CARRIES = "One actuator carries everything: ";
+    /** In place of a rating where an actuator cannot push or pull, N. */
+    private static final double NOTHING = 1e-9;
 
     private final Findings make;
     private final Analysis analysis;
@@ -104,15 +106,18 @@ final class WhatIfShare {
 
     /** Over its moving rating an actuator stalls, which is close; over what it holds it fails. */
     private Finding fault(String part, Extreme worst, Text note) {
+        Row row = Objects.requireNonNull(worst.row(analysis.cases()), "a load case");
+        Balance there = Objects.requireNonNull(worst.balance(analysis.cases()), "a direction of motion");
         double factor = design.factors().service();
         double holds = Double.POSITIVE_INFINITY;
         for (PlacedActuator p : actuators) {
             Double hold = p.actuator().ratedHold();
-            double moving = p.actuator().ratedPush();
-            holds = Math.min(holds, hold == null ? 1 : Math.max(1, hold / moving));
+            // the stronger way, on the safe side
+            double moving = Math.max(p.actuator().ratedPush(), one(p, row, there.force()));
+            holds = Math.min(holds, hold == null || moving == NOTHING ? 1 : Math.max(1, hold / moving));
         }
         double utilisation = worst.value() * factor;
-        double moves = moves(worst);
+        double moves = one(row, there.force());
         double force = worst.value() * moves;
         if (utilisation <= 1 || utilisation > holds) {
             return make.compare(
@@ -133,21 +138,18 @@ final class WhatIfShare {
                 stalls.plus(note));
     }
 
-    /** What the weakest actuator alone moves where something is worst, N. */
-    private double moves(Extreme worst) {
-        Row row = Objects.requireNonNull(worst.row(analysis.cases()), "a load case");
-        Balance there = Objects.requireNonNull(worst.balance(analysis.cases()), "a direction of motion");
-        return one(row, there.force());
-    }
-
     /** What the weakest actuator alone bears, N. */
     private double one(Row row, double force) {
         double weakest = Double.POSITIVE_INFINITY;
         for (PlacedActuator p : actuators) {
-            weakest = Math.min(
-                    weakest, Ratings.one(design, p.actuator(), row.pose().length(), force > 0));
+            weakest = Math.min(weakest, one(p, row, force));
         }
-        return Math.max(weakest, 1e-9);
+        return weakest;
+    }
+
+    /** What an actuator moves alone that way, N. */
+    private double one(PlacedActuator placed, Row row, double force) {
+        return Math.max(Ratings.one(design, placed.actuator(), row.pose().length(), force > 0), NOTHING);
     }
 
     /**
@@ -206,9 +208,7 @@ final class WhatIfShare {
             for (int i = 0; i < shares.length; i++) {
                 for (double more : new double[] {forced, -forced}) {
                     double force = shares[i] * b.force() + more;
-                    double rated = Ratings.one(
-                            design, actuators.get(i).actuator(), row.pose().length(), force > 0);
-                    most = Math.max(most, Math.abs(force) / Math.max(rated, 1e-9));
+                    most = Math.max(most, Math.abs(force) / one(actuators.get(i), row, force));
                 }
             }
             return most;
