@@ -14,6 +14,7 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.MotionDirection;
+import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.check.actuator.HoldCheck;
 import tipwright.check.actuator.Ratings;
@@ -90,14 +91,27 @@ final class WhatIfShare {
         Finding worst = null;
         for (int i = 0; i < actuators.size(); i++) {
             int one = i;
-            Extreme most = Extreme.largest(analysis.cases(), MotionDirection.RESTING, row -> force.of(row, one));
-            double hold = Objects.requireNonNull(actuators.get(i).actuator().ratedHold(), "hold");
-            Usage usage = HoldCheck.usage(most.value(), hold, design.factors());
+            Extreme most = Extreme.largest(
+                    analysis.cases(),
+                    MotionDirection.RESTING,
+                    row -> held(force, row, one).utilisation());
+            Usage usage = held(force, Objects.requireNonNull(most.row(analysis.cases()), "a load case"), one);
             Text slips = Text.words(usage.utilisation() <= 1 ? "" : "stopped, that actuator cannot hold the tank; ");
             Finding f = make.compare(part, usage, most, slips.plus(note));
             worst = worst == null || f.worseThan(worst) ? f : worst;
         }
         return worst;
+    }
+
+    private Usage held(Borne force, Row row, int actuator) {
+        Double hold = hold(actuators.get(actuator), row, row.rest().force());
+        return HoldCheck.usage(force.of(row, actuator), Objects.requireNonNull(hold, "hold"), design.factors());
+    }
+
+    /** What an actuator holds at a row, N; null where that is not known. */
+    private @Nullable Double hold(PlacedActuator placed, Row row, double force) {
+        Pose pose = row.pose();
+        return HoldCheck.one(design, placed.actuator(), pose.length(), pose.arm(), force > 0);
     }
 
     private static Finding worse(Finding moving, @Nullable Finding held) {
@@ -111,7 +125,7 @@ final class WhatIfShare {
         double factor = design.factors().service();
         double holds = Double.POSITIVE_INFINITY;
         for (PlacedActuator p : actuators) {
-            Double hold = p.actuator().ratedHold();
+            Double hold = hold(p, row, there.force());
             // the stronger way, on the safe side
             double moving = Math.max(p.actuator().ratedPush(), one(p, row, there.force()));
             holds = Math.min(holds, hold == null || moving == NOTHING ? 1 : Math.max(1, hold / moving));
