@@ -2,6 +2,7 @@
 package tipwright.check.fault;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,6 +14,8 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.Extreme;
+import tipwright.analysis.JointPlan;
+import tipwright.analysis.Mechanism;
 import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
@@ -91,10 +94,8 @@ final class WhatIfShare {
         Finding worst = null;
         for (int i = 0; i < actuators.size(); i++) {
             int one = i;
-            Extreme most = Extreme.largest(
-                    analysis.cases(),
-                    MotionDirection.RESTING,
-                    row -> held(force, row, one).utilisation());
+            Extreme most = Extreme.largest(analysis.cases(), MotionDirection.RESTING, row -> held(force, row, one)
+                    .utilisation());
             Usage usage = held(force, Objects.requireNonNull(most.row(analysis.cases()), "a load case"), one);
             Text slips = Text.words(usage.utilisation() <= 1 ? "" : "stopped, that actuator cannot hold the tank; ");
             Finding f = make.compare(part, usage, most, slips.plus(note));
@@ -174,6 +175,7 @@ final class WhatIfShare {
         List<Finding> all = new ArrayList<>();
         Set<String> unknown = new LinkedHashSet<>();
         boolean missing = false;
+        Set<String> twisted = twisted();
         List<Analysis> alone =
                 actuators.stream().map(a -> OneAlone.of(analysis, a)).toList();
         for (Check check : rules) {
@@ -185,7 +187,7 @@ final class WhatIfShare {
                 Map<String, Finding> shared =
                         check.run(analysis).stream().collect(Collectors.toMap(Finding::id, f -> f, (a, b) -> a));
                 for (Finding f : worst.values()) {
-                    if (f.verdict() == Verdict.NOT_CHECKED) {
+                    if (f.verdict() == Verdict.NOT_CHECKED || (f.isOf("pin") && twisted.contains(f.partId()))) {
                         unknown.add(check.shortly(f));
                         missing |= f.missing();
                     } else if (differs(f, shared.get(f.id()))) {
@@ -201,6 +203,24 @@ final class WhatIfShare {
                     missing));
         }
         return all;
+    }
+
+    /** Ids of the pins of a crank that one actuator pushes beside its middle: how they bear the twist is not worked out. */
+    private Set<String> twisted() {
+        Mechanism mechanism = analysis.mechanism();
+        Set<String> pins = new HashSet<>();
+        for (int body : new int[] {mechanism.actuatorFrom(), mechanism.actuatorTo()}) {
+            for (JointPlan joint : mechanism.joints()) {
+                boolean on = joint.a() == body || joint.b() == body;
+                if (body != 0
+                        && body != mechanism.tank()
+                        && on
+                        && !design.drive().paired(joint.name())) {
+                    pins.add(joint.name().replace(' ', '-'));
+                }
+            }
+        }
+        return pins;
     }
 
     private static boolean differs(Finding f, @Nullable Finding other) {

@@ -138,7 +138,8 @@ public final class SlideCheck implements Check {
                 Text.words("all of the cake slides at once and lands hard: its weight is taken times the shock factor");
         all.add(
                 HoldCheck.known(design)
-                        ? make.compare("actuator", held(design, forces.length(at), forces.arm(at), push, pull), worst, note)
+                        ? make.compare(
+                                "actuator", held(design, forces.length(at), forces.arm(at), push, pull), worst, note)
                         : make.missing("actuator", "actuator.hold missing"));
         Double c0 = c0(design);
         all.add(
