@@ -18,7 +18,8 @@ final class StageMachine implements Machine {
     private final double flow;
     private final double relief;
     private final double efficiency;
-    private final double drive;
+    private final double pumpEfficiency;
+    private final double motorEfficiency;
     private final ReturnFlow back;
     private final double duty;
 
@@ -41,7 +42,8 @@ final class StageMachine implements Machine {
         efficiency = worst;
         duty = least;
         flow = pump == null ? own : pump.flow();
-        drive = pump == null ? 0.64 : pump.efficiency() * pump.motorEfficiency();
+        pumpEfficiency = pump == null ? 0.8 : pump.efficiency();
+        motorEfficiency = pump == null ? 0.8 : pump.motorEfficiency();
         if (!(flow > 0)) {
             throw new Machines.MissingException("supply.flow or actuator.flow missing");
         }
@@ -76,7 +78,8 @@ final class StageMachine implements Machine {
         double pressure = Math.max(0, against) / (area * efficiency);
         double given = flow * Math.min(1, Math.max(0, (relief - pressure) / (HydraulicMachine.FADE * relief)));
         double oil = Math.min(pressure, relief);
-        return new DriveState(given / area, 0, oil * flow / drive, oil, given, 0, oil * flow);
+        double shaft = oil * flow / pumpEfficiency;
+        return new DriveState(given / area, 0, shaft / motorEfficiency, oil, given, 0, shaft);
     }
 
     @Override

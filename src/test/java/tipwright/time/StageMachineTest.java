@@ -46,4 +46,18 @@ class StageMachineTest {
         assertThat(timing.missing()).isNull();
         assertThat(timing.of("held").raise()).isCloseTo(time, within(2e-3 * time));
     }
+
+    /**
+     * The pump's shaft gives p Q over the pump's efficiency, the motor draws that over its own: 10 kN on the widest stage of 75 mm.
+     * Source: P = p Q.
+     */
+    @Test
+    void theShaftGivesWhatThePumpLosesToo() throws Machines.MissingException {
+        Machine machine = Machines.of(design());
+        DriveState up = machine.draw(0.6, 10_000, true, true);
+        double pressure = 10_000 / (Math.PI / 4 * 0.075 * 0.075 * 0.95);
+        assertThat(up.pressure()).isCloseTo(pressure, within(1e-6 * pressure));
+        assertThat(up.shaft()).isCloseTo(pressure * 1e-4 / 0.8, within(1e-6 * up.shaft()));
+        assertThat(up.power()).isCloseTo(pressure * 1e-4 / 0.8 / 0.8, within(1e-6 * up.power()));
+    }
 }

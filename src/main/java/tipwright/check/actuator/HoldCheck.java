@@ -19,6 +19,9 @@ import tipwright.check.rule.WorkedFormula;
 import tipwright.design.Design;
 import tipwright.design.Factors;
 import tipwright.design.Limits;
+import tipwright.design.actuator.Actuator;
+import tipwright.design.actuator.Cylinder;
+import tipwright.design.supply.Pump;
 import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -43,7 +46,7 @@ public final class HoldCheck implements Check {
 
     @Override
     public String rule() {
-        return "Stopped anywhere, push or pull without friction is within the rated holding force.";
+        return "Stopped anywhere, push or pull without friction is within the rated holding force; over a counterbalance valve it makes no more pressure than the valve is set to, at which it opens.";
     }
 
     @Override
@@ -121,7 +124,7 @@ public final class HoldCheck implements Check {
 
     private static Usage usage(Row row, Design design) {
         double force = row.rest().force();
-        double rated = rated(design, row.pose().length(), force > 0);
+        double rated = rated(design, row.pose().length(), row.pose().arm(), force > 0);
         return usage(Math.abs(force), rated, design.factors());
     }
 
@@ -134,10 +137,27 @@ public final class HoldCheck implements Check {
      * What all actuators hold together, N; of each it has to be known.
      *
      * @param length pin to pin, m
+     * @param arm effective arm of the actuators, m
      * @param push whether the load presses on them, else it draws
      */
-    public static double rated(Design design, double length, boolean push) {
-        return Ratings.together(design, length, push, a -> Objects.requireNonNull(a.ratedHold(), "hold"));
+    public static double rated(Design design, double length, double arm, boolean push) {
+        return Ratings.together(
+                design, length, push, a -> Objects.requireNonNull(one(design, a, length, arm, push), "hold"));
+    }
+
+    /**
+     * What an actuator holds, N, with the same parameters; null where that is not known. A counterbalance valve shuts in the oil that
+     * the load presses on where it drives the tank back, up to its setting. Source: p = F / A.
+     */
+    public static @Nullable Double one(Design design, Actuator actuator, double length, double arm, boolean push) {
+        Double hold = actuator.ratedHold();
+        boolean back = push == arm > 0;
+        Double setting = design.supply() instanceof Pump pump && pump.lowering() == Pump.Lowering.COUNTERBALANCE
+                ? pump.counterbalance()
+                : null;
+        return hold != null && setting != null && back && actuator instanceof Cylinder cylinder
+                ? Double.valueOf(Math.min(hold, setting * cylinder.oilArea(length, push)))
+                : hold;
     }
 
     /** Actuators that hold a force together, N. */

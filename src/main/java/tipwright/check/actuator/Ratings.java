@@ -19,7 +19,7 @@ public final class Ratings {
     private Ratings() {}
 
     /** Whether a rope moves the tank, which cannot push. */
-    static boolean byRope(Design design) {
+    public static boolean byRope(Design design) {
         return design.drive().actuators().stream().anyMatch(p -> p.actuator() instanceof Rope);
     }
 

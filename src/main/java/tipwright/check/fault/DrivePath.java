@@ -2,6 +2,7 @@
 package tipwright.check.fault;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -10,6 +11,8 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Extreme;
+import tipwright.analysis.HeldFast;
+import tipwright.analysis.Mechanism;
 import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
@@ -28,8 +31,9 @@ import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
 /**
- * What bears the actuators' force and nothing else: rod, pins, lugs, welds and bolts at its two ends, cross member. Under a force that
- * comes once, when something goes wrong, it has to stay below yield, with no factor; each part is judged by its own check.
+ * What bears the actuators' force and nothing else: rod, pins, lugs, welds and bolts at its two ends, cross member, and the links, pins
+ * and fastenings that hand it on to the tank, as far as they bear the same wherever the tank is held. Under a force that comes once, when
+ * something goes wrong, it has to stay below yield, with no factor; each part is judged by its own check.
  */
 final class DrivePath {
     private static final Set<String> PINS = Set.of(Drive.FRAME_PIN, Drive.ROD_PIN, Drive.TANK_PIN);
@@ -37,6 +41,11 @@ final class DrivePath {
     private final Findings make;
     private final Analysis analysis;
     private final List<Check> rules;
+    private final HeldFast held;
+    /** Joints that hand on the actuators' force, and links all of whose joints do. */
+    private final Set<String> driven = new HashSet<>();
+
+    private final Set<String> links = new HashSet<>();
 
     DrivePath(Findings make, Analysis analysis, List<Check> rules) {
         this.make = make;
@@ -44,6 +53,22 @@ final class DrivePath {
         this.rules = rules.stream()
                 .filter(c -> c.traits().contains(Trait.BEARS_DRIVE))
                 .toList();
+        this.held = HeldFast.of(analysis);
+        Mechanism mechanism = analysis.mechanism();
+        for (int i = 0; i < mechanism.joints().size(); i++) {
+            if (held.driven(i)) {
+                driven.add(mechanism.joints().get(i).name());
+            }
+        }
+        for (int body = 1; body < mechanism.bodies().size(); body++) {
+            if (body != mechanism.tank() && held.drivenBody(mechanism, body)) {
+                links.add(id(mechanism.bodies().get(body)));
+            }
+        }
+    }
+
+    private static String id(String name) {
+        return name.replace(' ', '-');
     }
 
     /**
@@ -55,13 +80,13 @@ final class DrivePath {
      * @param pull greatest pull, N, 0 or more
      */
     List<Finding> under(String part, String how, ToDoubleFunction<Row> push, ToDoubleFunction<Row> pull) {
-        Analysis strained = strained(analysis, part, push, pull);
+        Analysis strained = strained(part, push, pull);
         List<Finding> told = new ArrayList<>();
         Set<String> unknown = new LinkedHashSet<>();
         boolean missing = false;
         for (Check check : rules) {
             List<Finding> found =
-                    check.run(strained).stream().filter(DrivePath::isOnIt).toList();
+                    check.run(strained).stream().filter(this::isOnIt).toList();
             for (Finding f : found) {
                 if (f.verdict() != Verdict.NOT_CHECKED) {
                     told.add(f);
@@ -89,12 +114,14 @@ final class DrivePath {
         return all.stream().anyMatch(f -> f.id().equals(id) && f.verdict() == Verdict.NOT_CHECKED);
     }
 
-    private static boolean isOnIt(Finding f) {
+    private boolean isOnIt(Finding f) {
         return !f.checkId().startsWith("bearing")
                 && !f.isOf("bush")
                 && !f.isOf("shaft")
-                && !f.isOf("link")
-                && (!f.isOf("pin") || PINS.contains(f.partId()));
+                && (!f.isOf("link") || links.stream().anyMatch(l -> (f.partId() + "-").startsWith(l + "-")))
+                && (!f.isOf("pin")
+                        || PINS.contains(f.partId())
+                        || driven.stream().anyMatch(j -> id(j).equals(f.partId())));
     }
 
     private Finding worst(String part, String how, Analysis strained, List<Finding> told) {
@@ -119,11 +146,10 @@ final class DrivePath {
     }
 
     /** The same machine under these forces alone: it pushes on its way up and pulls on its way back. */
-    private static Analysis strained(
-            Analysis analysis, String name, ToDoubleFunction<Row> push, ToDoubleFunction<Row> pull) {
+    private Analysis strained(String name, ToDoubleFunction<Row> push, ToDoubleFunction<Row> pull) {
         Design design = analysis.design();
-        List<Fastening> held = design.fastenings().stream()
-                .filter(f -> PINS.contains(f.joint()))
+        List<Fastening> fastenings = design.fastenings().stream()
+                .filter(f -> PINS.contains(f.joint()) || driven.contains(f.joint()))
                 .toList();
         CaseResult any = analysis.cases().get(0);
         List<Row> rows = any.rows().stream()
@@ -131,18 +157,18 @@ final class DrivePath {
                         row.pose(),
                         row.load(),
                         row.centroid(),
-                        at(row.rest(), 0),
-                        at(row.raise(), push.applyAsDouble(row)),
-                        at(row.lower(), -pull.applyAsDouble(row))))
+                        at(row, row.rest(), 0),
+                        at(row, row.raise(), push.applyAsDouble(row)),
+                        at(row, row.lower(), -pull.applyAsDouble(row))))
                 .toList();
         LoadCase load = any.load();
         LoadCase named = new LoadCase(name, LoadCase.NEVER, load.states(), load.contents());
         return analysis.with(List.of(new CaseResult(named, rows)))
-                .of(Copy.with(design.withFastenings(held), "factors", Factors.none()));
+                .of(Copy.with(design.withFastenings(fastenings), "factors", Factors.none()));
     }
 
-    private static Balance at(Balance b, double force) {
-        List<Vec2> none = b.joints().stream().map(j -> Vec2.ZERO).toList();
-        return new Balance(force, b.pivot(), b.bearings(), b.drive(), none, b.couples());
+    private Balance at(Row row, Balance b, double force) {
+        List<Vec2> joints = held.joints(analysis.at(row.tilt()), force);
+        return new Balance(force, b.pivot(), b.bearings(), b.drive(), joints, b.couples());
     }
 }

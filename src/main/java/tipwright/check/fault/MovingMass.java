@@ -81,11 +81,16 @@ final class MovingMass {
 
     /** How far a point of the tank, as stowed, moves for one radian, m. */
     double way(Row row, Vec3 point) {
+        return path(row, point).norm();
+    }
+
+    /** Which way a point of the tank, as stowed, goes for one radian, m: from the tilt before to the tilt after. */
+    Vec3 path(Row row, Vec3 point) {
         int i = analysis.at(row.tilt());
         Pose before = analysis.poses().get(Math.max(0, i - 1));
         Pose after = analysis.poses().get(Math.min(analysis.poses().size() - 1, i + 1));
         double turn = after.tilt() - before.tilt();
-        return turn > 0 ? after.place(point).minus(before.place(point)).norm() / turn : 0;
+        return turn > 0 ? after.place(point).minus(before.place(point)).times(1 / turn) : Vec3.ZERO;
     }
 
     /**

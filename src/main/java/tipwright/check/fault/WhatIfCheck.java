@@ -91,7 +91,7 @@ public final class WhatIfCheck implements Check {
         return "A hose bursts: a lock valve holds the load, or it sinks no faster than allowed. Power is lost: the actuator"
                 + " holds. The load lets go at once: the actuator bears the recoil. A wheel sinks: every check is made again"
                 + " on the slope that follows, and what is no worse there than before is told of that check alone. The tank jams: whatever carries the actuator's force takes its hardest push and"
-                + " pull without yielding, and so it does when a valve shuts at once on the way down, when an electric drive stops at once, and"
+                + " pull without yielding, and so it does when a valve shuts at once on the way down, when an electric drive or a winch stops at once, and"
                 + " when the cylinder runs against its end. The saddle bears the tank that lands on it. A spring that helps"
                 + " breaks, or gas springs are cold and have lost gas, or hot and new: every check is made again. The slurry is frozen"
                 + " solid, rain has filled the tank, the load hangs up on the way, or half of the cake stays stuck along one side:"
@@ -101,7 +101,7 @@ public final class WhatIfCheck implements Check {
 
     @Override
     public String formula() {
-        return "burst: v = Cd a sqrt(2 p / rho) / A, sinking at v F / W; let go: F = 2 F_empty - F_loaded; wheel:"
+        return "burst: v = Cd a sqrt(2 p / rho) / A, sinking at v (dh/dtilt) / (dL/dtilt) or v F / W; let go: F = 2 F_empty - F_loaded; wheel:"
                 + " slope = atan(drop / track); jam: F = relief x area, or where the motor stalls; stops: F + v sqrt(k m),"
                 + " on a saddle F + sqrt(F^2 + k m v^2);"
                 + " ahead by s: F/n + k s / r^2 with r = dL/dtilt and twist stiffness k";

@@ -32,11 +32,13 @@ final class WhatIfFall {
     private final Findings make;
     private final Analysis analysis;
     private final Design design;
+    private final MovingMass moving;
 
     private WhatIfFall(Findings make, Analysis analysis) {
         this.make = make;
         this.analysis = analysis;
         this.design = analysis.design();
+        this.moving = new MovingMass(analysis);
     }
 
     static List<Finding> find(Findings make, Analysis analysis) {
@@ -80,17 +82,20 @@ final class WhatIfFall {
     }
 
     /**
-     * Speed at which the load sinks, m/s: what the rod does times force over weight, and no faster than it could fall freely down
-     * to where the linkage begins or ends.
+     * Speed at which the load sinks, m/s: what the rod does times the rise of the load over the way of the rod, since springs and wind
+     * that bear some of the load do not slow it down as they ease the rod; or times force over weight, where it is they that drive the
+     * rod. No faster than it could fall freely down to where the linkage begins or ends.
      */
     private double sinking(List<Row> rows, int at) {
         Row row = rows.get(at);
-        double weight = row.load().mass() * Gravity.G;
         double force = row.rest().force();
         Row end = force * row.pose().arm() > 0 ? rows.get(0) : rows.get(rows.size() - 1);
         double height = design.site().up().dot(row.centroid().minus(end.centroid()));
         double free = Math.sqrt(2 * Gravity.G * Math.max(0, height));
-        return weight > 0 ? Math.min(free, rodSpeed(row) * Math.abs(force) / weight) : 0;
+        double weight = row.load().mass() * Gravity.G;
+        double rise = design.site().up().dot(moving.path(row, row.load().centroid()));
+        double ratio = Math.max(Math.abs(rise / row.pose().arm()), Math.abs(force) / weight);
+        return weight > 0 ? Math.min(free, rodSpeed(row) * ratio) : 0;
     }
 
     /** The load that sinks fastest, m/s. */

@@ -19,7 +19,8 @@ import tipwright.design.supply.HandWinch;
 /**
  * The tank is held fast, by a transport pin left in or by ice, and the drive pushes and pulls as hard as it can: cylinders with the
  * relief pressure on their whole area, electric actuators up to where they stall, each of unlike ones with its own force on its own
- * ends. What the bearings and links bear depends on where the tank is held, so it is left out. Source: p = F / A; statics.
+ * ends. What the bearings and the links that carry the tank bear depends on where it is held, so it is left out. Source: p = F / A;
+ * statics.
  */
 final class WhatIfJam {
     private static final String PART = "jam";
@@ -28,7 +29,7 @@ final class WhatIfJam {
 
     static List<Finding> find(Findings make, Analysis analysis, List<Check> rules) {
         Design design = analysis.design();
-        if (design.supply() instanceof HandWinch) {
+        if (design.supply() instanceof HandWinch || Ratings.byRope(design)) {
             return List.of(make.cannot(PART, "how hard the crank can be turned is not known"));
         }
         List<Finding> all = new ArrayList<>(path(make, analysis, rules));

@@ -2,6 +2,7 @@
 package tipwright.check.fault;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,7 +14,10 @@ import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.Extreme;
+import tipwright.analysis.JointPlan;
+import tipwright.analysis.Mechanism;
 import tipwright.analysis.MotionDirection;
+import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.check.actuator.HoldCheck;
 import tipwright.check.actuator.Ratings;
@@ -33,6 +37,8 @@ import tipwright.quantity.Text;
 final class WhatIfShare {
     static final String ALL = " when one carries all";
     static final String CARRIES = "One actuator carries everything: ";
+    /** In place of a rating where an actuator cannot push or pull, N. */
+    private static final double NOTHING = 1e-9;
 
     private final Findings make;
     private final Analysis analysis;
@@ -88,14 +94,25 @@ final class WhatIfShare {
         Finding worst = null;
         for (int i = 0; i < actuators.size(); i++) {
             int one = i;
-            Extreme most = Extreme.largest(analysis.cases(), MotionDirection.RESTING, row -> force.of(row, one));
-            double hold = Objects.requireNonNull(actuators.get(i).actuator().ratedHold(), "hold");
-            Usage usage = HoldCheck.usage(most.value(), hold, design.factors());
+            Extreme most = Extreme.largest(analysis.cases(), MotionDirection.RESTING, row -> held(force, row, one)
+                    .utilisation());
+            Usage usage = held(force, Objects.requireNonNull(most.row(analysis.cases()), "a load case"), one);
             Text slips = Text.words(usage.utilisation() <= 1 ? "" : "stopped, that actuator cannot hold the tank; ");
             Finding f = make.compare(part, usage, most, slips.plus(note));
             worst = worst == null || f.worseThan(worst) ? f : worst;
         }
         return worst;
+    }
+
+    private Usage held(Borne force, Row row, int actuator) {
+        Double hold = hold(actuators.get(actuator), row, row.rest().force());
+        return HoldCheck.usage(force.of(row, actuator), Objects.requireNonNull(hold, "hold"), design.factors());
+    }
+
+    /** What an actuator holds at a row, N; null where that is not known. */
+    private @Nullable Double hold(PlacedActuator placed, Row row, double force) {
+        Pose pose = row.pose();
+        return HoldCheck.one(design, placed.actuator(), pose.length(), pose.arm(), force > 0);
     }
 
     private static Finding worse(Finding moving, @Nullable Finding held) {
@@ -104,15 +121,18 @@ final class WhatIfShare {
 
     /** Over its moving rating an actuator stalls, which is close; over what it holds it fails. */
     private Finding fault(String part, Extreme worst, Text note) {
+        Row row = Objects.requireNonNull(worst.row(analysis.cases()), "a load case");
+        Balance there = Objects.requireNonNull(worst.balance(analysis.cases()), "a direction of motion");
         double factor = design.factors().service();
         double holds = Double.POSITIVE_INFINITY;
         for (PlacedActuator p : actuators) {
-            Double hold = p.actuator().ratedHold();
-            double moving = p.actuator().ratedPush();
-            holds = Math.min(holds, hold == null ? 1 : Math.max(1, hold / moving));
+            Double hold = hold(p, row, there.force());
+            // the stronger way, on the safe side
+            double moving = Math.max(p.actuator().ratedPush(), one(p, row, there.force()));
+            holds = Math.min(holds, hold == null || moving == NOTHING ? 1 : Math.max(1, hold / moving));
         }
         double utilisation = worst.value() * factor;
-        double moves = moves(worst);
+        double moves = one(row, there.force());
         double force = worst.value() * moves;
         if (utilisation <= 1 || utilisation > holds) {
             return make.compare(
@@ -133,21 +153,18 @@ final class WhatIfShare {
                 stalls.plus(note));
     }
 
-    /** What the weakest actuator alone moves where something is worst, N. */
-    private double moves(Extreme worst) {
-        Row row = Objects.requireNonNull(worst.row(analysis.cases()), "a load case");
-        Balance there = Objects.requireNonNull(worst.balance(analysis.cases()), "a direction of motion");
-        return one(row, there.force());
-    }
-
     /** What the weakest actuator alone bears, N. */
     private double one(Row row, double force) {
         double weakest = Double.POSITIVE_INFINITY;
         for (PlacedActuator p : actuators) {
-            weakest = Math.min(
-                    weakest, Ratings.one(design, p.actuator(), row.pose().length(), force > 0));
+            weakest = Math.min(weakest, one(p, row, force));
         }
-        return Math.max(weakest, 1e-9);
+        return weakest;
+    }
+
+    /** What an actuator moves alone that way, N. */
+    private double one(PlacedActuator placed, Row row, double force) {
+        return Math.max(Ratings.one(design, placed.actuator(), row.pose().length(), force > 0), NOTHING);
     }
 
     /**
@@ -158,6 +175,7 @@ final class WhatIfShare {
         List<Finding> all = new ArrayList<>();
         Set<String> unknown = new LinkedHashSet<>();
         boolean missing = false;
+        Set<String> twisted = twisted();
         List<Analysis> alone =
                 actuators.stream().map(a -> OneAlone.of(analysis, a)).toList();
         for (Check check : rules) {
@@ -169,7 +187,7 @@ final class WhatIfShare {
                 Map<String, Finding> shared =
                         check.run(analysis).stream().collect(Collectors.toMap(Finding::id, f -> f, (a, b) -> a));
                 for (Finding f : worst.values()) {
-                    if (f.verdict() == Verdict.NOT_CHECKED) {
+                    if (f.verdict() == Verdict.NOT_CHECKED || (f.isOf("pin") && twisted.contains(f.partId()))) {
                         unknown.add(check.shortly(f));
                         missing |= f.missing();
                     } else if (differs(f, shared.get(f.id()))) {
@@ -185,6 +203,24 @@ final class WhatIfShare {
                     missing));
         }
         return all;
+    }
+
+    /** Ids of the pins of a crank that one actuator pushes beside its middle: how they bear the twist is not worked out. */
+    private Set<String> twisted() {
+        Mechanism mechanism = analysis.mechanism();
+        Set<String> pins = new HashSet<>();
+        for (int body : new int[] {mechanism.actuatorFrom(), mechanism.actuatorTo()}) {
+            for (JointPlan joint : mechanism.joints()) {
+                boolean on = joint.a() == body || joint.b() == body;
+                if (body != 0
+                        && body != mechanism.tank()
+                        && on
+                        && !design.drive().paired(joint.name())) {
+                    pins.add(joint.name().replace(' ', '-'));
+                }
+            }
+        }
+        return pins;
     }
 
     private static boolean differs(Finding f, @Nullable Finding other) {
@@ -206,9 +242,7 @@ final class WhatIfShare {
             for (int i = 0; i < shares.length; i++) {
                 for (double more : new double[] {forced, -forced}) {
                     double force = shares[i] * b.force() + more;
-                    double rated = Ratings.one(
-                            design, actuators.get(i).actuator(), row.pose().length(), force > 0);
-                    most = Math.max(most, Math.abs(force) / Math.max(rated, 1e-9));
+                    most = Math.max(most, Math.abs(force) / one(actuators.get(i), row, force));
                 }
             }
             return most;

@@ -17,6 +17,7 @@ import tipwright.design.Design;
 import tipwright.design.actuator.Cylinder;
 import tipwright.design.actuator.ElectricActuator;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.actuator.Rope;
 import tipwright.design.around.Frame;
 import tipwright.design.around.SidePart;
 import tipwright.design.around.WhatIf;
@@ -30,8 +31,9 @@ import tipwright.time.Moment;
 import tipwright.time.Timing;
 
 /**
- * What stops the moving tank: an electric drive that stops at once, anywhere; the end of the cylinder's stroke, with a cushion or
- * without; the saddle that the stowed tank lies on. Its energy goes into the springs behind the stop.
+ * What stops the moving tank: an electric drive or a winch that stops at once, anywhere; the end of the cylinder's stroke, with a
+ * cushion or without; the saddle that the stowed tank lies on. Its energy goes into the springs behind the stop. A rope goes slack
+ * where it would be pushed, and bears the tank that falls back into it as one that swings back.
  *
  * <p>Peak v sqrt(k m) beside the static force at the rod, a cushion's at most m v^2 / s (twice the even one of m v^2 / 2 s: common
  * practice, no source); F + sqrt(F^2 + k m v^2) on the saddle, with the weight going on to push. Source: energy of the mass goes into
@@ -60,7 +62,7 @@ final class WhatIfStop {
         WhatIfStop stop = new WhatIfStop(analysis);
         List<Finding> all = new ArrayList<>();
         DrivePath path = new DrivePath(make, analysis, rules);
-        if (stop.all(ElectricActuator.class)) {
+        if (stop.all(ElectricActuator.class) || stop.all(Rope.class)) {
             all.addAll(stop.off(make, path, timing));
         } else if (stop.all(Cylinder.class) && timing.missing() == null) {
             all.addAll(stop.end(make, path, timing));
@@ -98,6 +100,9 @@ final class WhatIfStop {
                     back[i] = Math.max(back[i], rebound(row, m));
                 }
             }
+        }
+        if (all(Rope.class)) {
+            Arrays.fill(way > 0 ? down : up, 0);
         }
         return under(path, OFF, "stopped at once, the load", up, down);
     }

@@ -12,6 +12,7 @@ import tipwright.analysis.Extreme;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.check.actuator.HoldCheck;
+import tipwright.check.actuator.Ratings;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
@@ -125,7 +126,7 @@ final class WhatIfUpset {
 
     private List<Finding> under(Analysis analysis, CaseResult load) {
         Analysis only = alone(analysis, load);
-        boolean holds = holds(only);
+        boolean holds = !Ratings.byRope(analysis.design()) && holds(only);
         return rules.stream()
                 .flatMap(c -> c.run(only).stream())
                 .map(f -> holds ? stalled(f) : f)
@@ -142,7 +143,7 @@ final class WhatIfUpset {
         return worst != null && HoldCheck.usage(analysis, worst).utilisation() <= 1;
     }
 
-    /** An actuator that is too weak for a push but holds it only stalls. */
+    /** An actuator that is too weak for a push but holds it only stalls; a rope that would have to push holds nothing. */
     private static Finding stalled(Finding f) {
         if (f.verdict() != Verdict.FAIL || !f.id().equals("push")) {
             return f;

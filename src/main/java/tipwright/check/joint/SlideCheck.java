@@ -138,7 +138,8 @@ public final class SlideCheck implements Check {
                 Text.words("all of the cake slides at once and lands hard: its weight is taken times the shock factor");
         all.add(
                 HoldCheck.known(design)
-                        ? make.compare("actuator", held(design, forces.length(at), push, pull), worst, note)
+                        ? make.compare(
+                                "actuator", held(design, forces.length(at), forces.arm(at), push, pull), worst, note)
                         : make.missing("actuator", "actuator.hold missing"));
         Double c0 = c0(design);
         all.add(
@@ -149,9 +150,9 @@ public final class SlideCheck implements Check {
     }
 
     /** The harder to hold of a push and a pull, N. */
-    private static Usage held(Design design, double length, double push, double pull) {
-        Usage pushed = HoldCheck.usage(push, HoldCheck.rated(design, length, true), design.factors());
-        Usage pulled = HoldCheck.usage(pull, HoldCheck.rated(design, length, false), design.factors());
+    private static Usage held(Design design, double length, double arm, double push, double pull) {
+        Usage pushed = HoldCheck.usage(push, HoldCheck.rated(design, length, arm, true), design.factors());
+        Usage pulled = HoldCheck.usage(pull, HoldCheck.rated(design, length, arm, false), design.factors());
         return pulled.utilisation() > pushed.utilisation() ? pulled : pushed;
     }
 

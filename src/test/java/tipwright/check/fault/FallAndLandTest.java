@@ -89,6 +89,35 @@ class FallAndLandTest {
                         time));
     }
 
+    /**
+     * A spring that bears most of the load eases the rod, and the oil runs out the more slowly, yet the load sinks with the rod: its
+     * speed is that of the rod times the level way from pivot to centre over the rod's own arm, whatever else bears it. Second
+     * computation: moments about the pivot at 5 deg, the arm of the rod from its pins. Source: statics and orifice equation.
+     */
+    @Test
+    void aSpringThatHelpsDoesNotSlowDownHowTheLoadSinksWithTheRod() throws CannotComputeException {
+        String yaml = swap(BOX, "tilt: {to: 80 deg}", "tilt: {to: 20 deg, step: 5 deg}")
+                + LEAK
+                + "assists: [{kind: torsion-spring, name: helper, pin: pivot, moment: 3 kN m, rate: 1 N m/rad}]\n";
+        Row row = Analyser.analyse(Examples.read(yaml)).cases().get(0).rows().get(1);
+        double turn = Math.toRadians(5);
+        // from the pivot at (0.4, 0.4) m: the rod's pins, the lower of which stays
+        double fromX = -1;
+        double fromY = -0.9;
+        double toX = -0.85 * Math.cos(turn);
+        double toY = 0.85 * Math.sin(turn);
+        double arm = (fromX * toY - fromY * toX) / Math.hypot(toX - fromX, toY - fromY);
+        double weight = row.load().mass() * G;
+        double level = 0.4 - row.centroid().x();
+        double force = (weight * level - 3000) / Math.abs(arm);
+        assertThat(row.rest().force()).isCloseTo(force, within(1e-3 * force));
+        double area = Math.PI / 4 * 0.06 * 0.06;
+        double rod = 0.62 * Math.PI / 4 * 0.0002 * 0.0002 * Math.sqrt(2 * force / area / 870) / area;
+        double sinks = rod * level / Math.abs(arm);
+        assertThat(burst(yaml).demand()).isGreaterThan(0.998 * sinks);
+        assertThat(sinks).isGreaterThan(1.5 * rod * force / weight);
+    }
+
     /** A single-acting cylinder has no oil on the rod's side: the hose bears nothing where the load only pulls. */
     @Test
     void whereNothingPushesTheRodInNothingSinks() throws CannotComputeException {

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static tipwright.Swap.swap;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -17,6 +19,7 @@ import tipwright.analysis.Examples;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.Row;
 import tipwright.check.MadeUpCheck;
+import tipwright.check.One;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
@@ -315,5 +318,23 @@ class FaultPartsTest {
             double reach = Math.hypot(0.9, 0.2);
             assertThat(moving.way(row, new Vec3(-0.5, 0.6, 0.3))).isCloseTo(reach, within(1e-3 * reach));
         }
+    }
+
+    /**
+     * Two actuators on one crank: if one of them carries all, it pushes 200 mm beside the crank's own pins, whose share in that twist
+     * nobody works out. They are not told, where they stood as bearing no more than before.
+     */
+    @Test
+    void thePinsOfACrankThatOnePushesAsideAreNotTold() throws Exception {
+        String yaml = Files.readString(Path.of("geometry", "crank-cart.yaml"));
+        int from = yaml.indexOf("      - {z: 0 mm, actuator: ");
+        int to = yaml.indexOf("    pins:", from);
+        String one = yaml.substring(from, to);
+        String two = swap(yaml, one, swap(one, "z: 0 mm", "z: -200 mm") + swap(one, "z: 0 mm", "z: 200 mm"));
+        Finding found = One.of(two, "what-if/other-parts-when-one-carries-all");
+        assertThat(found.verdict()).isEqualTo(Verdict.NOT_CHECKED);
+        assertThat(found.note().metric()).contains("crank pivot; link pin;");
+        assertThat(One.all(two, "what-if").stream().map(Finding::id))
+                .doesNotContain("what-if/crank-pivot-when-one-carries-all");
     }
 }

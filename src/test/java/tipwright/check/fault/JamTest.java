@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static tipwright.Swap.swap;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import tipwright.analysis.Analyser;
@@ -13,8 +15,10 @@ import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
 import tipwright.analysis.Pose;
 import tipwright.check.Checker;
+import tipwright.check.One;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
+import tipwright.geometry.Vec2;
 
 /** A tank held fast: by hand from p A, Euler's column and a pin in double shear. */
 class JamTest {
@@ -63,6 +67,31 @@ class JamTest {
         // the straight line from 10 to 4 mm/s ends at 10/6 of the rating
         String line = yaml.replace("push: 12 kN", "speed: {no-load: 10 mm/s, rated: 4 mm/s}, push: 12 kN");
         assertThat(jam(line).get(0).demand() / found.get(0).demand()).isCloseTo(10.0 / 12, within(1e-9));
+    }
+
+    /**
+     * The link of a bell crank bears the motor's 24 kN by the levers of its crank, 47.7 kN stowed: two bars of 40 x 9 mm buckle, which a
+     * normal dump does not ask. Second computation: moments about the crank's pivot, Euler's column. Source: statics.
+     */
+    @Test
+    void aLinkThatHandsThePushOnBuckles() throws Exception {
+        String yaml = swap(
+                Files.readString(Path.of("geometry", "crank-cart.yaml")),
+                "section: {shape: flat-bar, width: 60 mm, thickness: 12 mm}",
+                "section: {shape: flat-bar, width: 40 mm, thickness: 9 mm}");
+        Vec2 crank = new Vec2(-0.25, -0.05);
+        Vec2 rod = new Vec2(-0.48, -0.45);
+        Vec2 pin = new Vec2(-0.05, -0.29);
+        Vec2 link = new Vec2(0, 0.24).minus(pin);
+        Vec2 push = rod.minus(new Vec2(-1.19, -0.29)).unit();
+        double bears = 24_000 * rod.minus(crank).cross(push) / pin.minus(crank).cross(link.unit());
+        double euler = 2 * Math.PI * Math.PI * 205e9 * 0.04 * Math.pow(0.009, 3) / 12 / link.dot(link);
+        Finding found = One.of(yaml, "what-if/jam");
+        assertThat(found.demand()).isCloseTo(Math.abs(bears), within(1.0));
+        assertThat(found.capacity()).isCloseTo(euler, within(1e-3 * euler));
+        assertThat(found.verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(found.note().metric()).contains("Link: buckling");
+        assertThat(One.all(yaml, "link").stream().map(Finding::verdict)).doesNotContain(Verdict.FAIL);
     }
 
     /** What a crank gives is not known: no pass. */
