@@ -147,7 +147,10 @@ class InThePictureTest {
                     () -> corner.fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", way, false, false, true, false)));
         }
         waitFor(() -> !text().equals(moved));
-        waitFor(() -> robot.lookup("#zone-foot-pin-3").tryQuery().filter(Node::isFocused).isPresent());
+        waitFor(() -> robot.lookup("#zone-foot-pin-3")
+                .tryQuery()
+                .filter(Node::isFocused)
+                .isPresent());
         press(robot, "#take-out-foot-pin");
         waitFor(() -> !text().contains("pin: foot-pin, zone"));
         press(robot, "#draw-knee");
