@@ -80,9 +80,12 @@ public final class WhatIfCheck implements Check {
                     case "gas springs cold and worn" -> "Gas springs cold and worn: worst check then";
                     default -> part.endsWith(WhatIfShare.ALL)
                             ? WhatIfShare.CARRIES + part.substring(0, part.length() - WhatIfShare.ALL.length())
-                            : part.endsWith(" breaks")
-                                    ? "Spring breaks: " + part.substring(0, part.length() - " breaks".length())
-                                    : Text.capital(part) + ": worst check then";
+                            : part.endsWith(WhatIfShare.AHEAD)
+                                    ? WhatIfShare.AHEAD_OF
+                                            + part.substring(0, part.length() - WhatIfShare.AHEAD.length())
+                                    : part.endsWith(" breaks")
+                                            ? "Spring breaks: " + part.substring(0, part.length() - " breaks".length())
+                                            : Text.capital(part) + ": worst check then";
                 };
     }
 
@@ -96,7 +99,8 @@ public final class WhatIfCheck implements Check {
                 + " breaks, or gas springs are cold and have lost gas, or hot and new: every check is made again. The slurry is frozen"
                 + " solid, rain has filled the tank, the load hangs up on the way, or half of the cake stays stuck along one side:"
                 + " every check of the load is made again; an actuator that is too weak but holds it is close. With several"
-                + " actuators, one takes the whole load, or gets ahead of the others: it must stay within its rating.";
+                + " actuators, one takes the whole load, or gets ahead of the others: it must stay within its rating, and what bears it"
+                + " within its own.";
     }
 
     @Override
