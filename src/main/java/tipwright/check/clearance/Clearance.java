@@ -3,7 +3,9 @@ package tipwright.check.clearance;
 
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Geometry;
@@ -77,7 +79,7 @@ public final class Clearance {
         doors.forEach(swing -> parts.add(swing.door()));
         MachineParts.of(analysis).stream().filter(MachinePart::solid).forEach(parts::add);
         parts.addAll(ReceiverEdges.of(analysis.design()));
-        List<Gap> gaps = new ArrayList<>();
+        Map<List<Object>, Gap> gaps = new LinkedHashMap<>();
         for (int i = 0; i < parts.size(); i++) {
             for (int j = i + 1; j < parts.size(); j++) {
                 MachinePart a = parts.get(i);
@@ -87,12 +89,14 @@ public final class Clearance {
                         && a.form().z().overlaps(b.form().z())) {
                     Gap gap = pair(a, b);
                     if (gap != null) {
-                        gaps.add(gap);
+                        // a door may be there twice, once for each way that it swings
+                        Object moves = a.kind() == PartKind.DOOR ? a.name() : i;
+                        gaps.merge(List.of(moves, j), gap, (p, q) -> q.gap() < p.gap() ? q : p);
                     }
                 }
             }
         }
-        return gaps;
+        return List.copyOf(gaps.values());
     }
 
     /** Whether two parts can come near each other: not one body, and not the two halves of an actuator. */
