@@ -62,7 +62,7 @@ public final class ElectricalCheck implements TimedCheck {
 
     @Override
     public String rule() {
-        return "The largest current is within the actuators' rated current and the fuse; the cable loses no more than 10 % of"
+        return "The largest current is within the actuators' rated current, of unlike ones each within its own, and the fuse; the cable loses no more than 10 % of"
                 + " the voltage; the fuse, or the current where there is none, is within what the cable may carry; the"
                 + " battery has the charge for at least one dump.";
     }
