@@ -39,6 +39,11 @@ public final class Alike {
         return true;
     }
 
+    /** Whether all are the same part. */
+    public static boolean all(List<?> parts) {
+        return parts.stream().allMatch(p -> parts(p, parts.get(0)));
+    }
+
     private static boolean lists(List<?> p, List<?> q) {
         return p.size() == q.size() && IntStream.range(0, p.size()).allMatch(i -> parts(p.get(i), q.get(i)));
     }

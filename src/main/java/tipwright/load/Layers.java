@@ -8,9 +8,11 @@ import tipwright.geometry.Filled;
 
 /**
  * Settled solids with the liquid still on top, the outlet shut: stuck where they settled, or run against the dump end. Pore water
- * belongs to the cake. A cake that has run stands at its angle of repose; under water that is {@link #WET} or the given one,
- * whichever weighs more about the pivot at that tilt. Source: sand filled with water stands at 15 to 30 degrees (a table of
- * angles of repose); both ends are looked at.
+ * belongs to the cake. A cake that has run stands at its angle of repose; under water that is {@link #WET} or the given one. Both ends
+ * are looked at: as flat as that it weighs most to the dump side, which is the case slid; the steeper it stands the less, down to the
+ * cake that has not run, and the case settled has it stuck, and from its release on at the given angle. Where the design leaves that case out,
+ * slid is whichever of the two weighs more about the pivot at that tilt. Source: sand filled with water stands at 15 to 30 degrees (a
+ * table of angles of repose).
  */
 final class Layers {
     /** The flattest that wet solids come to rest at, rad. */
@@ -49,12 +51,13 @@ final class Layers {
     LoadCase slid(double normalTo) {
         double steep = design.slurry().repose();
         double flat = Math.min(WET, steep);
+        boolean both = design.cases().skip().contains("settled");
         Guess guess = new Guess();
         Guess other = new Guess();
         List<LoadState> states = new ArrayList<>(tilts.length);
         for (double tilt : tilts) {
             LoadState one = at(tilt, run(tilt, flat, guess), guess);
-            if (tilt - contents.start() > flat) {
+            if (both && tilt - contents.start() > flat) {
                 LoadState two = at(tilt, run(tilt, steep, other), other);
                 one = LoadState.worse(one, two, design.pivot().at(), contents.up(tilt));
             }

@@ -8,9 +8,10 @@ import tipwright.design.tank.Door;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Forms;
 import tipwright.geometry.Mesh;
+import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 
-/** How a door stands: shut until its opening opens; then one that hinges above hangs free, any other stands open. */
+/** How a door stands: shut until its opening opens; then one that hinges above hangs free, or a little further out, any other stands open. */
 public final class DoorSwing {
     private static final double AJAR = Math.toRadians(14);
     private static final double WIDE = Math.toRadians(105);
@@ -51,16 +52,29 @@ public final class DoorSwing {
 
     /** The same for many places of the tank. */
     public static ToDoubleFunction<BodyPosition> opener(Opening opening, Door door) {
+        return opener(opening, door, AJAR);
+    }
+
+    /** The same of a door that hangs plumb where it hangs. */
+    public static ToDoubleFunction<BodyPosition> plumb(Opening opening, Door door) {
+        return opener(opening, door, 0);
+    }
+
+    private static ToDoubleFunction<BodyPosition> opener(Opening opening, Door door, double ajar) {
         Vec3 hinge = door.hinge();
         Vec3 middle = opening.middle();
         Vec3 out = opening.areaVector().unit();
         // which way about the hinge axis moves the middle outwards
         double sense = Math.signum(door.hingeAxis().cross(middle.minus(hinge)).dot(out));
         boolean level = Math.abs(door.hingeAxis().z()) > LEVEL;
+        Vec2 down = middle.minus(hinge).xy();
+        // square to the shut door in the side view, outwards
+        Vec2 square = new Vec2(-down.y(), down.x());
+        Vec2 outwards = square.dot(out.xy()) < 0 ? square.times(-1) : square;
         return tank -> {
-            boolean above = level
-                    && tank.place(hinge.xy()).y() > tank.place(middle.xy()).y();
-            return sense * (above ? tank.turn() + AJAR : WIDE);
+            Vec2 lies = down.tilted(tank.turn());
+            double plumb = Math.atan2(-outwards.tilted(tank.turn()).y(), -lies.y());
+            return sense * (level && lies.y() < 0 ? Math.max(0, plumb) + ajar : WIDE);
         };
     }
 

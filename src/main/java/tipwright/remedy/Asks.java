@@ -26,7 +26,7 @@ final class Asks {
     }
 
     private static boolean ofTime(Finding f) {
-        return f.isOf("stall") || f.isOf("duty") || f.isOf("cycle-time") || f.id().equals("electrical/current");
+        return f.isOf("stall") || f.isOf("duty") || f.isOf("cycle-time") || f.id().startsWith("electrical/current");
     }
 
     private static boolean has(Finding f, Trait trait) {

@@ -21,7 +21,7 @@ import tipwright.check.rule.Verdict;
  * @param parts ids of the checks of one pin or weld; empty for series that the ids of checks tell
  */
 record SizeChecks(String series, Set<String> parts) {
-    private static final String ALONE = "-when-one-carries-all";
+    private static final List<String> UNEVEN = List.of("-when-one-carries-all", "-when-one-runs-ahead");
     private static final List<String> OF_ACTUATOR = List.of(
             "stroke",
             "push",
@@ -104,14 +104,14 @@ record SizeChecks(String series, Set<String> parts) {
             case "fuse" -> id.equals("electrical/fuse") || id.equals("electrical/cable");
             default -> parts.contains(id)
                     || (series.equals("pin") && id.equals(PLAY))
-                    || (id.endsWith(ALONE) && parts.stream().anyMatch(p -> id.equals(alone(p))));
+                    || UNEVEN.stream().anyMatch(end -> parts.stream().anyMatch(p -> id.equals(uneven(p) + end)));
         };
     }
 
-    private static String alone(String id) {
+    private static String uneven(String id) {
         String part = id.startsWith("pin/") ? id.substring("pin/".length()) : id.replace('/', '-');
         boolean moving = part.equals("tank-pin") || part.equals("rod-pin");
-        return "what-if/" + (moving ? "moving-pin" : part) + ALONE;
+        return "what-if/" + (moving ? "moving-pin" : part);
     }
 
     /**

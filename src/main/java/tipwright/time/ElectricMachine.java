@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.time;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tipwright.design.Alike;
 import tipwright.design.actuator.ElectricActuator;
 import tipwright.design.supply.Battery;
 
@@ -22,6 +24,7 @@ final class ElectricMachine implements Machine {
     private final List<ElectricActuator> actuators;
     private final @Nullable Battery battery;
     private final boolean currentKnown;
+    private final boolean alike;
     private final double duty;
 
     private ElectricMachine(List<ElectricActuator> actuators, @Nullable Battery battery) {
@@ -35,6 +38,7 @@ final class ElectricMachine implements Machine {
             least = Math.min(least, share == null ? Double.POSITIVE_INFINITY : share);
         }
         currentKnown = known;
+        alike = Alike.all(actuators);
         duty = least;
     }
 
@@ -52,8 +56,13 @@ final class ElectricMachine implements Machine {
     public DriveState draw(double against, boolean out, boolean raising) {
         double share = against / actuators.size();
         double current = 0;
+        List<Double> each = alike ? List.of() : new ArrayList<>(actuators.size());
         for (ElectricActuator a : actuators) {
-            current += current(a, share, out);
+            double own = current(a, share, out);
+            current += own;
+            if (!alike) {
+                each.add(own);
+            }
         }
         double sag = battery == null ? 0 : current * battery.loop();
         double speed = Double.POSITIVE_INFINITY;
@@ -65,7 +74,7 @@ final class ElectricMachine implements Machine {
             speed = Math.min(speed, speed(a, share, out, nominal > 0 ? (at - sag) / nominal : 1));
             source = Math.max(source, at);
         }
-        return new DriveState(speed, current, source * current, 0, 0, 0, 0);
+        return new DriveState(speed, current, source * current, 0, 0, 0, 0, each);
     }
 
     private static double rated(ElectricActuator a, boolean out) {
@@ -108,8 +117,22 @@ final class ElectricMachine implements Machine {
         return duty;
     }
 
+    /** Of unlike ones that which uses up its own duty fastest; a current that passes from one to another counts in full. */
     @Override
     public double heating(DriveState draw) {
+        if (!alike && currentKnown) {
+            double most = 0;
+            for (int i = 0; i < actuators.size(); i++) {
+                ElectricActuator a = actuators.get(i);
+                ElectricActuator.Current c = a.current();
+                Double own = a.duty();
+                if (c != null && own != null && c.rated() > 0) {
+                    double share = draw.current(i) / c.rated();
+                    most = Math.max(most, share * share * duty / own);
+                }
+            }
+            return most;
+        }
         double rated = 0;
         for (ElectricActuator a : actuators) {
             ElectricActuator.Current c = a.current();

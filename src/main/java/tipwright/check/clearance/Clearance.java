@@ -93,6 +93,7 @@ public final class Clearance {
         MachineParts.of(analysis).stream().filter(MachinePart::solid).forEach(parts::add);
         parts.addAll(ReceiverEdges.of(analysis.design()));
         List<Pair> pairs = new ArrayList<>();
+        Map<List<Object>, Integer> numbers = new HashMap<>();
         for (int i = 0; i < parts.size(); i++) {
             for (int j = i + 1; j < parts.size(); j++) {
                 MachinePart a = parts.get(i);
@@ -100,7 +101,9 @@ public final class Clearance {
                 if (a.kind().moves()
                         && apart(a, b)
                         && a.form().z().overlaps(b.form().z())) {
-                    Pair pair = pair(a, b, pairs.size());
+                    // a door may be there twice, once for each way that it swings
+                    Object moves = a.kind() == PartKind.DOOR ? a.name() : i;
+                    Pair pair = pair(a, b, numbers.computeIfAbsent(List.of(moves, j), k -> numbers.size()));
                     if (pair != null) {
                         pairs.add(pair);
                     }
@@ -123,8 +126,10 @@ public final class Clearance {
             boolean all = pair.rest() || near.size() < each;
             Gap gap = gap(pair, all ? Double.POSITIVE_INFINITY : Math.max(wanted, near.element()));
             if (gap != null) {
-                found.put(pair.number(), gap);
-                if (!gap.rest() && gap.gap() >= wanted) {
+                Gap had = found.put(pair.number(), gap);
+                if (had != null) {
+                    found.put(pair.number(), gap.gap() < had.gap() ? gap : had);
+                } else if (!gap.rest() && gap.gap() >= wanted) {
                     near.add(gap.gap());
                     if (near.size() > each) {
                         near.remove();

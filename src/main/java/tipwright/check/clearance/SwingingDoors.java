@@ -19,7 +19,7 @@ import tipwright.outline.PartKind;
 
 /**
  * Doors that swing in the side view. A door that opens swings from shut to where it hangs or
- * stands open at that tilt; every place on its way counts.
+ * stands open at that tilt; every place on its way counts. One that hangs is looked at plumb, and swung out by what runs past it.
  */
 final class SwingingDoors {
     private static final double LEVEL = 1e-6;
@@ -30,7 +30,7 @@ final class SwingingDoors {
     /** A door and its way. */
     record Swing(MachinePart door, Motions.Path path) {}
 
-    /** The doors that hinge along the pivot. */
+    /** The doors that hinge along the pivot; one that hangs has two ways. */
     static List<Swing> doors(Analysis analysis, Motions motions) {
         List<Swing> all = new ArrayList<>();
         int body = analysis.mechanism().tank();
@@ -38,8 +38,10 @@ final class SwingingDoors {
             Door door = opening.door();
             if (door != null && alongPivot(door)) {
                 Form form = new Form.Pieces(List.of(DoorSwing.plate(opening)));
-                MachinePart part = new MachinePart(PartKind.DOOR, name(opening), body, Basis.LEAST, form);
-                all.add(new Swing(part, swing(motions, body, opening, door)));
+                for (ToDoubleFunction<BodyPosition> opener : openers(analysis, opening, door)) {
+                    MachinePart part = new MachinePart(PartKind.DOOR, name(opening), body, Basis.LEAST, form);
+                    all.add(new Swing(part, swing(motions, body, opening, door, opener)));
+                }
             }
         }
         return all;
@@ -66,10 +68,21 @@ final class SwingingDoors {
         return opening.name().endsWith("door") ? opening.name() : opening.name() + " door";
     }
 
-    private static Motions.Path swing(Motions motions, int body, Opening opening, Door door) {
+    /** How it swings open: swung out a little and, where it hangs at some tilt, plumb as well. */
+    private static List<ToDoubleFunction<BodyPosition>> openers(Analysis analysis, Opening opening, Door door) {
+        ToDoubleFunction<BodyPosition> out = DoorSwing.opener(opening, door);
+        ToDoubleFunction<BodyPosition> plumb = DoorSwing.plumb(opening, door);
+        int body = analysis.mechanism().tank();
+        boolean hangs = analysis.poses().stream()
+                .map(pose -> pose.bodies().get(body))
+                .anyMatch(tank -> out.applyAsDouble(tank) != plumb.applyAsDouble(tank));
+        return hangs ? List.of(out, plumb) : List.of(out);
+    }
+
+    private static Motions.Path swing(
+            Motions motions, int body, Opening opening, Door door, ToDoubleFunction<BodyPosition> opener) {
         Motions.Path tank = motions.body(body);
         double opens = opening.opensAt();
-        ToDoubleFunction<BodyPosition> opener = DoorSwing.opener(opening, door);
         return pose -> {
             int i = (int) Math.min(pose, motions.last());
             BodyPosition before = swung(tank.at(i), opener, door, i > 0 && motions.tilt(i) >= opens - NEARLY);

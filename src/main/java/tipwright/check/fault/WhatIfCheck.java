@@ -76,13 +76,17 @@ public final class WhatIfCheck implements Check {
                     case WhatIfStop.END -> "Runs against the end of the stroke: shock";
                     case WhatIfStop.END + " other parts" -> "Runs against the end of the stroke: other parts";
                     case WhatIfStop.SADDLE -> "Tank lands on its saddle: force";
+                    case WhatIfStop.PRESSED -> "Drive goes on when the tank is down: force on its saddle";
                     case "gas springs hot and new" -> "Gas springs hot and new: worst check then";
                     case "gas springs cold and worn" -> "Gas springs cold and worn: worst check then";
                     default -> part.endsWith(WhatIfShare.ALL)
                             ? WhatIfShare.CARRIES + part.substring(0, part.length() - WhatIfShare.ALL.length())
-                            : part.endsWith(" breaks")
-                                    ? "Spring breaks: " + part.substring(0, part.length() - " breaks".length())
-                                    : Text.capital(part) + ": worst check then";
+                            : part.endsWith(WhatIfShare.AHEAD)
+                                    ? WhatIfShare.AHEAD_OF
+                                            + part.substring(0, part.length() - WhatIfShare.AHEAD.length())
+                                    : part.endsWith(" breaks")
+                                            ? "Spring breaks: " + part.substring(0, part.length() - " breaks".length())
+                                            : Text.capital(part) + ": worst check then";
                 };
     }
 
@@ -92,11 +96,12 @@ public final class WhatIfCheck implements Check {
                 + " holds. The load lets go at once: the actuator bears the recoil. A wheel sinks: every check is made again"
                 + " on the slope that follows, and what is no worse there than before is told of that check alone. The tank jams: whatever carries the actuator's force takes its hardest push and"
                 + " pull without yielding, and so it does when a valve shuts at once on the way down, when an electric drive or a winch stops at once, and"
-                + " when the cylinder runs against its end. The saddle bears the tank that lands on it. A spring that helps"
+                + " when the cylinder runs against its end. The saddle bears the tank that lands on it, and a drive that goes on there. A spring that helps"
                 + " breaks, or gas springs are cold and have lost gas, or hot and new: every check is made again. The slurry is frozen"
                 + " solid, rain has filled the tank, the load hangs up on the way, or half of the cake stays stuck along one side:"
                 + " every check of the load is made again; an actuator that is too weak but holds it is close. With several"
-                + " actuators, one takes the whole load, or gets ahead of the others: it must stay within its rating.";
+                + " actuators, one takes the whole load, or gets ahead of the others: it must stay within its rating, and what bears it"
+                + " within its own.";
     }
 
     @Override
@@ -167,6 +172,8 @@ public final class WhatIfCheck implements Check {
             case "drive-stops-on-the-way" -> Text.words("a slower actuator, or a stronger part where it is worst");
             case "end-of-the-stroke" -> Text.words(
                     "a cylinder with a cushion (what-if.cushion), more stroke, or a slower flow");
+            case "drive-goes-on-when-the-tank-is-down" -> Text.words(
+                    "a stronger saddle, nearer to the actuator's pin, or a lower relief setting");
             case "lands-on-the-saddle" -> Text.words("softer pads, a stronger saddle, or let it down more slowly");
             case "wheel-sinks", "frozen-solid", "full-of-rainwater", "outlet-blocks-on-the-way" -> Text.words(
                     "same as under the check that is named");

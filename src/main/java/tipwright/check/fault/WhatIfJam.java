@@ -32,13 +32,14 @@ final class WhatIfJam {
         if (design.supply() instanceof HandWinch || Ratings.byRope(design)) {
             return List.of(make.cannot(PART, "how hard the crank can be turned is not known"));
         }
-        List<Finding> all = new ArrayList<>(path(make, analysis, rules));
-        if (all.isEmpty() || !unlike(design.drive().actuators())) {
+        List<Finding> all = new ArrayList<>(path(make, analysis, rules, "the drive"));
+        List<PlacedActuator> actuators = design.drive().actuators();
+        if (all.isEmpty() || !unlike(actuators)) {
             return all;
         }
-        for (PlacedActuator one : design.drive().actuators()) {
+        for (int i = 0; i < actuators.size(); i++) {
             Finding worst = all.get(0);
-            for (Finding f : path(make, OneAlone.of(analysis, one), rules)) {
+            for (Finding f : path(make, OneAlone.of(analysis, actuators.get(i)), rules, "actuator " + (i + 1))) {
                 worst = f.id().equals(worst.id()) && f.worseThan(worst) ? f : worst;
             }
             all.set(0, worst);
@@ -46,12 +47,13 @@ final class WhatIfJam {
         return all;
     }
 
-    private static List<Finding> path(Findings make, Analysis analysis, List<Check> rules) {
+    /** What bears the actuators of an analysis, told under the name of what pushes. */
+    private static List<Finding> path(Findings make, Analysis analysis, List<Check> rules, String pushes) {
         Design design = analysis.design();
         return new DrivePath(make, analysis, rules)
                 .under(
                         PART,
-                        "stuck fast, the drive",
+                        "stuck fast, " + pushes,
                         row -> most(design, row.pose().length(), true),
                         row -> most(design, row.pose().length(), false));
     }

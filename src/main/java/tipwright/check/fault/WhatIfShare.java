@@ -30,6 +30,7 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.actuator.Sharing;
+import tipwright.design.around.Trouble;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -39,6 +40,9 @@ final class WhatIfShare {
     static final String CARRIES = "One actuator carries everything: ";
     /** In place of a rating where an actuator cannot push or pull, N. */
     private static final double NOTHING = 1e-9;
+    static final String AHEAD = " when one runs ahead";
+    static final String AHEAD_OF = "One actuator gets ahead of the other: ";
+    private static final String TWIST = "twist";
 
     private final Findings make;
     private final Analysis analysis;
@@ -59,8 +63,14 @@ final class WhatIfShare {
         }
         List<Finding> all = new ArrayList<>();
         all.add(share.carriesAll());
-        all.addAll(share.parts(rules));
+        List<Check> bear = rules.stream()
+                .filter(check -> check.traits().contains(Trait.BEARS_DRIVE))
+                .toList();
+        all.addAll(share.parts(bear));
         all.add(share.ahead());
+        if (share.design.whatIf().torsion() != null) {
+            all.addAll(share.partsAhead(bear));
+        }
         return all;
     }
 
@@ -173,36 +183,92 @@ final class WhatIfShare {
      */
     private List<Finding> parts(List<Check> rules) {
         List<Finding> all = new ArrayList<>();
-        Set<String> unknown = new LinkedHashSet<>();
-        boolean missing = false;
-        Set<String> twisted = twisted();
-        List<Analysis> alone =
-                actuators.stream().map(a -> OneAlone.of(analysis, a)).toList();
+        Untold untold = new Untold();
         for (Check check : rules) {
-            if (check.traits().contains(Trait.BEARS_DRIVE)) {
-                Map<String, Finding> worst = new LinkedHashMap<>();
-                for (Analysis one : alone) {
-                    check.run(one).forEach(f -> worst.merge(f.id(), f, (a, b) -> b.worseThan(a) ? b : a));
-                }
-                Map<String, Finding> shared =
-                        check.run(analysis).stream().collect(Collectors.toMap(Finding::id, f -> f, (a, b) -> a));
-                for (Finding f : worst.values()) {
-                    if (f.verdict() == Verdict.NOT_CHECKED || (f.isOf("pin") && twisted.contains(f.partId()))) {
-                        unknown.add(check.shortly(f));
-                        missing |= f.missing();
-                    } else if (differs(f, shared.get(f.id()))) {
-                        all.add(make.of(check.part(f) + ALL, CARRIES + f.title(), f));
-                    }
+            Map<String, Finding> shared = shared(check);
+            for (Finding f : alone(check).values()) {
+                if (!untold.takes(check, f) && differs(f, shared.get(f.id()))) {
+                    all.add(make.of(check.part(f) + ALL, CARRIES + f.title(), f));
                 }
             }
         }
-        if (!unknown.isEmpty()) {
-            all.add(make.untold(
-                    "other parts" + ALL,
-                    Text.words("what their own checks cannot tell: " + String.join("; ", unknown)),
-                    missing));
+        all.addAll(untold.told(ALL));
+        return all;
+    }
+
+    private Map<String, Finding> alone(Check check) {
+        return worst(
+                check, actuators.stream().map(a -> OneAlone.of(analysis, a)).toList());
+    }
+
+    private Map<String, Finding> shared(Check check) {
+        return check.run(analysis).stream().collect(Collectors.toMap(Finding::id, f -> f, (a, b) -> a));
+    }
+
+    private static Map<String, Finding> worst(Check check, List<Analysis> each) {
+        Map<String, Finding> worst = new LinkedHashMap<>();
+        for (Analysis one : each) {
+            check.run(one).forEach(f -> worst.merge(f.id(), f, (a, b) -> b.worseThan(a) ? b : a));
+        }
+        return worst;
+    }
+
+    /**
+     * The same with each of them ahead or behind in turn: what bears more then than when one carries all, or than when all share where
+     * that cannot happen.
+     */
+    private List<Finding> partsAhead(List<Check> rules) {
+        boolean never = design.whatIf().never().contains(Trouble.ONE_CARRIES_ALL);
+        List<Analysis> ahead = new ArrayList<>();
+        List<Analysis> twisted = new ArrayList<>();
+        for (PlacedActuator one : actuators) {
+            for (int way : new int[] {1, -1}) {
+                OneAlone.Excess excess = (pose, force, share) -> way * forced(pose);
+                ahead.add(OneAlone.with(analysis, one, excess));
+                twisted.add(OneAlone.twisted(analysis, one, excess));
+            }
+        }
+        List<Finding> all = new ArrayList<>();
+        Untold untold = new Untold();
+        for (Check check : rules) {
+            Map<String, Finding> before = never ? shared(check) : alone(check);
+            for (Finding f :
+                    worst(check, check.id().equals(TWIST) ? twisted : ahead).values()) {
+                Finding had = before.get(f.id());
+                if (!untold.takes(check, f) && (had == null || f.clearlyWorseThan(had))) {
+                    all.add(make.of(check.part(f) + AHEAD, AHEAD_OF + f.title(), f));
+                }
+            }
+        }
+        if (never) {
+            all.addAll(untold.told(AHEAD));
         }
         return all;
+    }
+
+    /** Parts that their own check cannot tell, and the pins of a crank that is twisted. */
+    private final class Untold {
+        private final Set<String> parts = new LinkedHashSet<>();
+        private final Set<String> twisted = twisted();
+        private boolean missing;
+
+        boolean takes(Check check, Finding f) {
+            boolean untold = f.verdict() == Verdict.NOT_CHECKED || (f.isOf("pin") && twisted.contains(f.partId()));
+            if (untold) {
+                parts.add(check.shortly(f));
+                missing |= f.missing();
+            }
+            return untold;
+        }
+
+        List<Finding> told(String end) {
+            return parts.isEmpty()
+                    ? List.of()
+                    : List.of(make.untold(
+                            "other parts" + end,
+                            Text.words("what their own checks cannot tell: " + String.join("; ", parts)),
+                            missing));
+        }
     }
 
     /** Ids of the pins of a crank that one actuator pushes beside its middle: how they bear the twist is not worked out. */
@@ -227,16 +293,20 @@ final class WhatIfShare {
         return other == null || f.clearlyWorseThan(other) || other.clearlyWorseThan(f);
     }
 
+    /** What goes from one actuator to another at a pose when one is ahead, N. */
+    private double forced(Pose pose) {
+        double stiffness = Objects.requireNonNull(design.whatIf().torsion(), "torsion");
+        return stiffness * design.whatIf().runsAhead() / (pose.arm() * pose.arm());
+    }
+
     private Finding ahead() {
         String part = "one runs ahead";
-        Double stiffness = design.whatIf().torsion();
-        if (stiffness == null) {
+        if (design.whatIf().torsion() == null) {
             return make.missing(part, "what-if.torsion missing; with a stiff cradle one carries all");
         }
         double step = design.whatIf().runsAhead();
         Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> {
-            double arm = row.pose().arm();
-            double forced = stiffness * step / (arm * arm);
+            double forced = forced(row.pose());
             double[] shares = Sharing.shares(actuators, row.pose().length(), b.force() > 0);
             double most = 0;
             for (int i = 0; i < shares.length; i++) {
@@ -247,17 +317,16 @@ final class WhatIfShare {
             }
             return most;
         });
-        double arm = Math.abs(worst.pose(analysis).arm());
+        Pose where = worst.pose(analysis);
         Text note = Text.of(
                 "{} ahead twists the cradle by {} and shifts {} from one to the other",
                 Text.amount(step, Kind.LENGTH, "mm", 1),
-                Text.degrees(step / arm, 2),
-                Text.amount(stiffness * step / (arm * arm), Kind.FORCE, "N", 0));
+                Text.degrees(step / Math.abs(where.arm()), 2),
+                Text.amount(forced(where), Kind.FORCE, "N", 0));
         Borne borne = (row, i) -> {
             double force = row.rest().force();
             double share = Sharing.shares(actuators, row.pose().length(), force > 0)[i];
-            double lever = row.pose().arm();
-            return share * Math.abs(force) + stiffness * step / (lever * lever);
+            return share * Math.abs(force) + forced(row.pose());
         };
         return worse(fault(part, worst, note), held(part, borne, note));
     }

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
+import tipwright.analysis.CaseResult;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.Row;
 import tipwright.check.rule.Check;
@@ -21,6 +22,7 @@ import tipwright.design.actuator.Rope;
 import tipwright.design.around.Frame;
 import tipwright.design.around.SidePart;
 import tipwright.design.around.WhatIf;
+import tipwright.design.supply.HandWinch;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
@@ -33,16 +35,19 @@ import tipwright.time.Timing;
 /**
  * What stops the moving tank: an electric drive or a winch that stops at once, anywhere; the end of the cylinder's stroke, with a
  * cushion or without; the saddle that the stowed tank lies on. Its energy goes into the springs behind the stop. A rope goes slack
- * where it would be pushed, and bears the tank that falls back into it as one that swings back.
+ * where it would be pushed, and bears the tank that falls back into it as one that swings back. And a drive that goes on at the saddle,
+ * because its switch fails, up to where it stalls or its relief valve opens.
  *
  * <p>Peak v sqrt(k m) beside the static force at the rod, a cushion's at most m v^2 / s (twice the even one of m v^2 / 2 s: common
- * practice, no source); F + sqrt(F^2 + k m v^2) on the saddle, with the weight going on to push. Source: energy of the mass goes into
+ * practice, no source); F + sqrt(F^2 + k m v^2) on the saddle, with the weight going on to push; (Fdrive + F) r / a under a drive that goes on, by moments
+ * about the pivot. Source: energy of the mass goes into
  * the springs (worked examples on public pages, read).
  */
 final class WhatIfStop {
     static final String OFF = "drive stops on the way";
     static final String END = "end of the stroke";
     static final String SADDLE = "lands on the saddle";
+    static final String PRESSED = "drive goes on when the tank is down";
     private static final double NEARLY = 1e-6;
     private static final double END_OF_STROKE = 0.001;
 
@@ -70,6 +75,10 @@ final class WhatIfStop {
         Finding saddle = stop.saddle(make, timing);
         if (saddle != null) {
             all.add(saddle);
+        }
+        Finding pressed = stop.pressed(make);
+        if (pressed != null) {
+            all.add(pressed);
         }
         return all;
     }
@@ -211,6 +220,32 @@ final class WhatIfStop {
         Text note = Text.of("it lands with {}", Text.amount(fastest, Kind.SPEED));
         return make.compare(
                 SADDLE, worst.value(), whatIf.saddleRating(), design.factors().service(), Kind.FORCE, worst, note);
+    }
+
+    /** What the stowed tank lies on under a drive that pushes it down as hard as it can; null where none can. */
+    private @Nullable Finding pressed(Findings make) {
+        double hardest = WhatIfJam.most(design, analysis.poses().get(0).length(), way < 0);
+        if (rests().isEmpty() || !(hardest > 0)) {
+            return null;
+        }
+        if (design.supply() instanceof HandWinch) {
+            return make.cannot(PRESSED, "how hard the crank can be turned is not known");
+        }
+        Double rating = design.whatIf().saddleRating();
+        if (rating == null) {
+            return make.missing(PRESSED, "what-if.saddle-rating missing");
+        }
+        Extreme.Search most = Extreme.Search.above(0);
+        for (CaseResult load : analysis.cases()) {
+            Row row = load.rows().get(0);
+            for (SidePart rest : rests()) {
+                double ratio = Math.abs(row.pose().arm()) / moving.way(row, contact(rest));
+                most.offer((hardest + way * row.rest().force()) * ratio, row.tilt(), load.name(), null);
+            }
+        }
+        Text note = Text.of("the drive with {}, and the tank", Text.amount(hardest, Kind.FORCE));
+        Extreme worst = most.found();
+        return make.compare(PRESSED, worst.value(), rating, design.factors().service(), Kind.FORCE, worst, note);
     }
 
     private List<SidePart> rests() {

@@ -11,6 +11,7 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.TimedCheck;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Alike;
 import tipwright.design.Design;
 import tipwright.design.Limits;
 import tipwright.design.actuator.ElectricActuator;
@@ -26,6 +27,7 @@ import tipwright.time.Timing;
 /** Current, voltage drop, fuse, cable and battery of electric actuators. */
 public final class ElectricalCheck implements TimedCheck {
     private static final double DROP = 0.10;
+    private static final String ONE = "current of actuator ";
 
     @Override
     public String id() {
@@ -47,7 +49,9 @@ public final class ElectricalCheck implements TimedCheck {
                     case "cable" -> "Cable: heat";
                     case "voltage drop" -> "Cable: voltage drop";
                     case "battery" -> "Battery: charge";
-                    default -> "Electrics: " + part;
+                    default -> part.startsWith(ONE)
+                            ? Text.capital(part.substring("current of ".length())) + ": current"
+                            : "Electrics: " + part;
                 };
     }
 
@@ -58,7 +62,7 @@ public final class ElectricalCheck implements TimedCheck {
 
     @Override
     public String rule() {
-        return "The largest current is within the actuators' rated current and the fuse; the cable loses no more than 10 % of"
+        return "The largest current is within the actuators' rated current, of unlike ones each within its own, and the fuse; the cable loses no more than 10 % of"
                 + " the voltage; the fuse, or the current where there is none, is within what the cable may carry; the"
                 + " battery has the charge for at least one dump.";
     }
@@ -81,7 +85,9 @@ public final class ElectricalCheck implements TimedCheck {
             case "cable" -> Fix.of("a thicker cable{}, or a smaller fuse", finding, limits);
             case "voltage-drop" -> Text.words("a thicker or shorter cable");
             case "battery" -> Text.words("a bigger battery, or charge it more often");
-            default -> Text.words("a thicker or shorter cable, the right fuse, or a larger supply");
+            default -> finding.partId().startsWith("current-of-")
+                    ? Text.words("a stronger actuator there, " + Fix.ARM + ", or less in the tank")
+                    : Text.words("a thicker or shorter cable, the right fuse, or a larger supply");
         };
     }
 
@@ -113,10 +119,26 @@ public final class ElectricalCheck implements TimedCheck {
         Extreme peak = timing.largest(m -> m.draw().current());
         List<Finding> all = new ArrayList<>(figures(make, actuators, supply));
         all.add(make.compare("current", peak.value(), rated, 1, Kind.CURRENT, peak, "all actuators added up"));
+        all.addAll(each(make, actuators, timing));
         if (supply instanceof Battery battery) {
             supply(make, battery, peak, timing, all);
         } else {
             all.add(make.missing("supply", "supply missing (battery, cable, fuse)"));
+        }
+        return all;
+    }
+
+    /** The current of each of unlike actuators against its own rating. */
+    private static List<Finding> each(Findings make, List<ElectricActuator> actuators, Timing timing) {
+        List<Finding> all = new ArrayList<>();
+        for (int i = 0; i < actuators.size(); i++) {
+            int one = i;
+            ElectricActuator.Current current = actuators.get(i).current();
+            if (current != null && !Alike.all(actuators)) {
+                Extreme peak = timing.largest(m -> m.draw().current(one));
+                all.add(make.compare(
+                        ONE + (i + 1), peak.value(), current.rated(), 1, Kind.CURRENT, peak, "its own current"));
+            }
         }
         return all;
     }

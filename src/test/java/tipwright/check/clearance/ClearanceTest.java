@@ -212,7 +212,7 @@ public class ClearanceTest {
         return p.minus(a.plus(along.times(share))).norm();
     }
 
-    /** The door's plate, 16 to 28 mm out and 3 % larger all round, shut to 20 deg, then swung up to 14 deg beyond the vertical and hanging. */
+    /** The door's plate, 16 to 28 mm out and 3 % larger all round, shut to 20 deg, then hanging plumb and up to 14 deg beyond. */
     @Test
     void doorOnItsSwing() throws CannotComputeException {
         List<Vec2> post = List.of(new Vec2(2.2, 0.5), new Vec2(2.3, 0.5), new Vec2(2.3, 0.7), new Vec2(2.2, 0.7));
@@ -226,9 +226,11 @@ public class ClearanceTest {
             for (int k = 0; k <= (opening ? 400 : 0); k++) {
                 double wide = tilt + Math.toRadians(14);
                 double swung = tilt < Math.toRadians(20) - 1e-9 ? 0 : opening ? wide * k / 400 : wide;
-                for (double out : new double[] {0.516, 0.528}) {
-                    Vec2 top = about(about(new Vec2(out, 1.515), hinge, -swung), PIVOT, tilt);
-                    Vec2 bottom = about(about(new Vec2(out, 0.485), hinge, -swung), PIVOT, tilt);
+                for (int n = 0; n < 4; n++) {
+                    double out = n % 2 == 0 ? 0.516 : 0.528;
+                    double hangs = n < 2 ? swung : Math.min(swung, tilt);
+                    Vec2 top = about(about(new Vec2(out, 1.515), hinge, -hangs), PIVOT, tilt);
+                    Vec2 bottom = about(about(new Vec2(out, 0.485), hinge, -hangs), PIVOT, tilt);
                     for (Vec2 corner : post) {
                         best = Math.min(best, toSegment(corner, top, bottom));
                     }
@@ -243,6 +245,43 @@ public class ClearanceTest {
         }
         assertThat(found.gap()).isCloseTo(best, within(1e-3));
         assertThat(best).isGreaterThan(0.01);
+    }
+
+    /**
+     * A gate in the lower half of an end wall that leans out by 45 deg: it hangs plumb under its hinge, so it swings from the wall by the
+     * tilt and those 45 deg, and at the full tilt its lower edge is nearest to the ground, and to a post that stands under the hinge.
+     */
+    @Test
+    void aDoorOnASlopingWallHangsPlumb() throws CannotComputeException {
+        String yaml = swap(
+                Examples.BOX,
+                "shape: box, size: [1 m, 1 m, 1 m], centre: [0 m, 1 m, 0 m]",
+                "shape: prism, width: 1 m, outline: [[-500 mm, 500 mm], [0 mm, 500 mm], [1 m, 1500 mm], [-500 mm, 1500 mm]]",
+                "- {name: top, rim: rectangle, width: 1 m, height: 1 m, centre: [0 m, 1.5 m, 0 m], normal: y}",
+                "- {name: gate, rim: rectangle, width: 1 m, height: 800 mm, centre: [500 mm, 1 m, 0 mm], normal: [1, -1, 0],"
+                        + " opens-at: 5 deg, door: {hinge: [790 mm, 1290 mm, 0 mm], latch: [200 mm, 700 mm, 0 mm]}}",
+                "80 deg",
+                "40 deg");
+        List<Clearance.Gap> found = gaps(yaml + "ground: {y: -600 mm}\n");
+        Vec2 hinge = new Vec2(0.79, 1.29);
+        Vec2 square = new Vec2(1, -1).unit();
+        Vec2 along = new Vec2(-1, -1).unit();
+        double lowest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i <= 4000; i++) {
+            double tilt = Math.toRadians(40) * i / 4000;
+            // shut it points 45 deg back from straight down, and the tilt carries it further back
+            double plumb = tilt + Math.toRadians(45);
+            for (int k = 0; k <= 20; k++) {
+                double swung = tilt < Math.toRadians(5) ? 0 : plumb + Math.toRadians(14.0 * k / 20);
+                for (double out : new double[] {0.016, 0.028}) {
+                    Vec2 end = new Vec2(0.5, 1).plus(along.times(0.4 * 1.03)).plus(square.times(out));
+                    lowest = Math.min(
+                            lowest,
+                            about(about(end, hinge, -swung), PIVOT, tilt).y());
+                }
+            }
+        }
+        assertThat(gap(found, "gate door", "ground").gap()).isCloseTo(lowest + 0.6, within(1e-3));
     }
 
     /** The front edge of the box goes round the pivot past the near edge of a bin. */

@@ -179,6 +179,33 @@ class FallAndLandTest {
         untold(end, "end-of-the-stroke", true, "what-if.cushion and what-if.structure missing");
     }
 
+    /**
+     * The relief pressure on the rod's side pulls the stowed tank onto its saddle at (-450, 350) mm, and the full box, its centre 400 mm
+     * before the pivot, lies on it: by moments about the pivot at (400, 400) mm.
+     */
+    @Test
+    void aDriveThatGoesOnPressesTheTankOnItsSaddle() throws CannotComputeException {
+        String both = "what-if: {saddle-stiffness: 2000 N/mm, saddle-rating: 60 kN}\n";
+        Analysis analysis = Analyser.analyse(Examples.read(BOX));
+        Row row = analysis.cases().get(0).rows().get(0);
+        double pull = 160e5 * Math.PI / 4 * (0.06 * 0.06 - 0.035 * 0.035);
+        // the lever of the line from (-600, -500) to (-450, 400) mm
+        double lever = Math.abs(0.15 * (0.4 + 0.5) - 0.9 * (0.4 + 0.6)) / Math.hypot(0.15, 0.9);
+        double moment = pull * lever + row.load().mass() * G * 0.4;
+        Finding found = One.of(BOX + SADDLE + both, "what-if/drive-goes-on-when-the-tank-is-down");
+        assertThat(found.demand()).isCloseTo(moment / Math.hypot(0.85, 0.05), within(0.01 * found.demand()));
+        assertThat(found.verdict()).isEqualTo(Verdict.PASS);
+        assertThat(One.of(BOX + SADDLE + swap(both, "60 kN", "30 kN"), "what-if/drive-goes-on-when-the-tank-is-down")
+                        .verdict())
+                .isEqualTo(Verdict.FAIL);
+        untold(BOX + SADDLE, "drive-goes-on-when-the-tank-is-down", true, "what-if.saddle-rating missing");
+        // nothing pulls with oil on one side alone
+        String single = swap(BOX, "relief-pressure", "acting: single, relief-pressure") + SADDLE + both;
+        assertThat(One.all(single, "what-if"))
+                .extracting(Finding::id)
+                .doesNotContain("what-if/drive-goes-on-when-the-tank-is-down");
+    }
+
     /** On the cushion alone, where nothing else gives: at most m v^2 / s, less what the load takes off. */
     @Test
     void aCushionAtTheEndOfTheStroke() throws CannotComputeException {

@@ -101,4 +101,16 @@ class JamTest {
                 .hasSize(1)
                 .allMatch(f -> f.verdict() == Verdict.NOT_CHECKED);
     }
+
+    /** Two unlike motors, the second with 40 kN by itself on a bare rod of 22 mm that Euler's column lets go: it is told which one. */
+    @Test
+    void theOneOfTwoUnlikeThatIsWorstIsNamed() throws CannotComputeException {
+        String strong = swap(ACTUATOR, "push: 12 kN, pull: 12 kN", "push: 20 kN, pull: 12 kN, rod: {diameter: 22 mm}");
+        String weak = swap(ACTUATOR, "pull: 12 kN", "pull: 12 kN, rod: {diameter: 60 mm}");
+        String first = swap(Examples.BOX, "{z: 0 mm, actuator: " + ACTUATOR, "{z: -300 mm, actuator: " + weak);
+        String yaml = swap(first, "tilt: {to", "      - {z: 300 mm, actuator: " + strong + "\ntilt: {to");
+        Finding found = jam(yaml).get(0);
+        assertThat(found.demand()).isCloseTo(40_000, within(1e-6));
+        assertThat(found.note().metric()).startsWith("stuck fast, actuator 2 pushes with 40 kN");
+    }
 }
