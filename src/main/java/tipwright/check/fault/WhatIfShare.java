@@ -40,6 +40,7 @@ final class WhatIfShare {
     static final String CARRIES = "One actuator carries everything: ";
     /** In place of a rating where an actuator cannot push or pull, N. */
     private static final double NOTHING = 1e-9;
+
     static final String AHEAD = " when one runs ahead";
     static final String AHEAD_OF = "One actuator gets ahead of the other: ";
     private static final String TWIST = "twist";
