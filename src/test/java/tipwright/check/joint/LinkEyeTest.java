@@ -80,7 +80,7 @@ class LinkEyeTest {
         double[] most = most(yaml, "link");
         assertThat(most[1]).isNegative();
         Finding found = One.of(yaml, "link/link-eye");
-        double pressed = most[0] / (2 * 0.035 * 0.015);
+        double pressed = most[0] / (2 * 0.04 * 0.02);
         assertThat(found.demand()).isCloseTo(pressed, within(1e-9 * pressed));
         assertThat(found.note().metric()).isEqualTo("the pin pressing in its hole");
         assertThat(One.all(yaml, "link").stream().map(Finding::id)).containsExactly("link/link", "link/link-eye");

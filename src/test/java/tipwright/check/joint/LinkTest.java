@@ -143,7 +143,7 @@ class LinkTest {
     /** A long thin link by hand: pi^2 E I / L^2 about the weaker axis of two bars. */
     @Test
     void eulerByHand() throws CannotComputeException, IOException {
-        String yaml = swap(text("rail-pusher"), "thickness: 15 mm", "thickness: 10 mm");
+        String yaml = swap(text("rail-pusher"), "width: 80 mm, thickness: 20 mm}", "width: 60 mm, thickness: 10 mm}");
         Finding f = find(yaml, "link/link");
         // Pins at [-540, -390] and [140, 240] mm.
         double length = Math.hypot(0.680, 0.630);
