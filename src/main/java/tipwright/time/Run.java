@@ -11,6 +11,8 @@ import tipwright.time.DumpEvent.Kind;
 final class Run {
     /** Share of the load at which the tank counts as dry: a rim that reaches below the inside would drain it past nothing. */
     private static final double NOTHING = 1e-6;
+    /** A break is stopped at when it is just over, so that what holds beyond it is told from its very beginning, rad. */
+    private static final double PAST = 1e-8;
 
     private final Machine machine;
     private final LinkageCurve mechanism;
@@ -72,7 +74,7 @@ final class Run {
         for (double at : script.breaks()) {
             if (at > from.tilt() && at < script.end()) {
                 watches.add(new Watch(
-                        y -> y[Leg.TILT] - at, true, pace / 20, (time, y) -> Action.RESET_DERIVATIVES, effort));
+                        y -> y[Leg.TILT] - at - PAST, true, pace / 20, (time, y) -> Action.RESET_DERIVATIVES, effort));
             }
         }
         watches.add(watch(y -> leg.pace(y) - CycleTimer.STALL, false, Kind.STALLED, Action.CONTINUE));

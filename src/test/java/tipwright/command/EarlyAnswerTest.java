@@ -102,7 +102,7 @@ class EarlyAnswerTest {
         String early = text.substring(0, text.indexOf(WORKING));
         assertThat(early)
                 .contains("No verdict yet", "Push         9.14 kN of 12 kN", "Stroke left  17 mm before it is closed")
-                .contains("Bearing      bearing 2 (left): 5.24 kN of 9.5 kN")
+                .contains("Bearing      bearing 2 (left): 5.34 kN of 9.5 kN")
                 .doesNotContain("VERDICT", "Time ");
         assertThat(early.lines()).hasSizeLessThan(15);
         assertThat(text.substring(text.indexOf(WORKING)))

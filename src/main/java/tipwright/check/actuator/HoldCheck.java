@@ -146,11 +146,15 @@ public final class HoldCheck implements Check {
     }
 
     /**
-     * What an actuator holds, N, with the same parameters; null where that is not known. A counterbalance valve shuts in the oil that
-     * the load presses on where it drives the tank back, up to its setting. Source: p = F / A.
+     * What an actuator holds, N, with the same parameters; null where that is not known. One that cannot push or pull at all holds nothing
+     * that way: a rope goes slack, and oil on one side of a piston holds one way. A counterbalance valve shuts in the oil that the load
+     * presses on where it drives the tank back, up to its setting. Source: p = F / A.
      */
     public static @Nullable Double one(Design design, Actuator actuator, double length, double arm, boolean push) {
         Double hold = actuator.ratedHold();
+        if (hold != null && !((push ? actuator.ratedPush(length) : actuator.ratedPull()) > 0)) {
+            return 0.0;
+        }
         boolean back = push == arm > 0;
         Double setting = design.supply() instanceof Pump pump && pump.lowering() == Pump.Lowering.COUNTERBALANCE
                 ? pump.counterbalance()

@@ -2,7 +2,6 @@
 package tipwright.check.clearance;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -10,7 +9,6 @@ import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Geometry;
 import tipwright.analysis.Analysis;
@@ -110,19 +108,21 @@ public final class Clearance {
                 }
             }
         }
+        Map<String, List<Pair>> byMover = new HashMap<>();
+        pairs.forEach(pair ->
+                byMover.computeIfAbsent(pair.a().name(), m -> new ArrayList<>()).add(pair));
         Map<Integer, Gap> found = new TreeMap<>();
-        pairs.stream().collect(Collectors.groupingBy(pair -> pair.a().name())).values().stream()
-                .map(ofOne -> nearest(ofOne, each))
-                .forEach(found::putAll);
+        byMover.values().forEach(ofOne -> found.putAll(nearest(ofOne, each)));
         return List.copyOf(found.values());
     }
 
     /** What can be left out of the pairs of one part is left out: those that are sure to be further off than the nearest. */
     private Map<Integer, Gap> nearest(List<Pair> pairs, int each) {
         Map<Integer, Gap> found = new HashMap<>();
-        PriorityQueue<Double> near = new PriorityQueue<>(Comparator.reverseOrder());
-        for (Pair pair :
-                pairs.stream().sorted(Comparator.comparingDouble(Pair::guess)).toList()) {
+        PriorityQueue<Double> near = new PriorityQueue<>((a, b) -> Double.compare(b, a));
+        List<Pair> nearFirst = new ArrayList<>(pairs);
+        nearFirst.sort((a, b) -> Double.compare(a.guess(), b.guess()));
+        for (Pair pair : nearFirst) {
             boolean all = pair.rest() || near.size() < each;
             Gap gap = gap(pair, all ? Double.POSITIVE_INFINITY : Math.max(wanted, near.element()));
             if (gap != null) {

@@ -75,6 +75,21 @@ class RopeFaultsTest {
         assertThat(One.of(below, "what-if/one-carries-all").verdict()).isEqualTo(Verdict.FAIL);
     }
 
+    /** A rope holds what draws on it, and nothing of what presses on it. */
+    @Test
+    void aRopeHoldsNothingThatPresses() throws CannotComputeException {
+        Finding drawn = One.of(WOUND, "hold");
+        assertThat(drawn.verdict()).isEqualTo(Verdict.PASS);
+        assertThat(drawn.capacity()).isEqualTo(14_000);
+        String below = swap(WOUND, "[-500 mm, 3000 mm]", "[-600 mm, -500 mm]");
+        for (String id : new String[] {"hold", "what-if/lost-power"}) {
+            Finding pressed = One.of(below, id);
+            assertThat(pressed.verdict()).isEqualTo(Verdict.FAIL);
+            assertThat(pressed.capacity()).isZero();
+            assertThat(pressed.note().metric()).doesNotContain("stays");
+        }
+    }
+
     /** What a rope would have to push when the load is frozen is no stall: it holds nothing that way. */
     @Test
     void aLoadThatWouldHaveToBePushedFailsWhateverTheRopeHolds() throws CannotComputeException {
