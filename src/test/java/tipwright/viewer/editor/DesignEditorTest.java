@@ -27,13 +27,18 @@ class DesignEditorTest {
 
     private final List<DesignEditor> opened = new ArrayList<>();
 
-    private DesignEditor editor() {
-        DesignEditor made = new DesignEditor("trial.yaml", null, Trial.text(), Recovery.of(folder, "trial.yaml"));
+    /** Ended when the test is over: what keeps its work writes into the folder. */
+    private DesignEditor opened(String name, String text) {
+        DesignEditor made = new DesignEditor(name, null, text, Recovery.of(folder, name));
         opened.add(made);
         return made;
     }
 
     /** Nothing is still to be written when the folder goes. */
+    private DesignEditor editor() {
+        return opened("trial.yaml", Trial.text());
+    }
+
     @AfterEach
     void end() {
         opened.forEach(DesignEditor::end);
@@ -59,7 +64,7 @@ class DesignEditorTest {
                 swap(Trial.text(), "[-120 mm, 230 mm]", "camera"),
                 "tipwright: 1",
                 "tipwright: 1\npoints:\n  camera: [-120 mm, 230 mm]");
-        DesignEditor named = new DesignEditor("trial.yaml", null, text, Recovery.of(folder, "trial.yaml"));
+        DesignEditor named = opened("trial.yaml", text);
         assertThat(named.handles()).extracting(Handle::label).containsExactly("pivot", "frame pin");
         assertThat(named.byTape())
                 .containsExactly(
@@ -90,7 +95,7 @@ class DesignEditorTest {
     }
 
     private DesignEditor trailer(String text) {
-        return new DesignEditor("trailer.yaml", null, text, Recovery.of(folder, "trailer.yaml"));
+        return opened("trailer.yaml", text);
     }
 
     /** A pin that is dragged takes its bracket along, while it is dragged and in the text, in one step. */
