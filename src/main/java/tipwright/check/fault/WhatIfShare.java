@@ -2,6 +2,7 @@
 package tipwright.check.fault;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -49,12 +50,18 @@ final class WhatIfShare {
     private final Analysis analysis;
     private final Design design;
     private final List<PlacedActuator> actuators;
+    private final List<Analysis> carrying;
+    /** What each check finds when one carries all, by its id. */
+    private final Map<String, Map<String, Finding>> alone = new HashMap<>();
 
     private WhatIfShare(Findings make, Analysis analysis) {
         this.make = make;
         this.analysis = analysis;
         this.design = analysis.design();
         this.actuators = design.drive().actuators();
+        carrying = actuators.size() < 2
+                ? List.of()
+                : actuators.stream().map(a -> OneAlone.of(analysis, a)).toList();
     }
 
     static List<Finding> find(Findings make, Analysis analysis, List<Check> rules) {
@@ -198,8 +205,7 @@ final class WhatIfShare {
     }
 
     private Map<String, Finding> alone(Check check) {
-        return worst(
-                check, actuators.stream().map(a -> OneAlone.of(analysis, a)).toList());
+        return alone.computeIfAbsent(check.id(), id -> worst(check, carrying));
     }
 
     private Map<String, Finding> shared(Check check) {

@@ -34,11 +34,11 @@ class DesignEditorTest {
         return made;
     }
 
-    /** Nothing is still to be written when the folder goes. */
     private DesignEditor editor() {
         return opened("trial.yaml", Trial.text());
     }
 
+    /** Nothing is still to be written when the folder goes. */
     @AfterEach
     void end() {
         opened.forEach(DesignEditor::end);
