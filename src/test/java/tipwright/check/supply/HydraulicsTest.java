@@ -31,15 +31,15 @@ import tipwright.time.Timing;
 
 /** Pressure, flow and hand's work of made-up dumps, and which tanks come back by their own weight. Bore 60 mm, rod 35 mm. */
 class HydraulicsTest {
-    private static final double BORE = Math.PI / 4 * 0.06 * 0.06;
-    private static final double RING = Math.PI / 4 * (0.06 * 0.06 - 0.035 * 0.035);
+    static final double BORE = Math.PI / 4 * 0.06 * 0.06;
+    static final double RING = Math.PI / 4 * (0.06 * 0.06 - 0.035 * 0.035);
     private static final String ELECTRIC = "kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN";
     private static final String CYLINDER =
             "kind: hydraulic, bore: 60 mm, rod: {diameter: 35 mm}, closed: 800 mm, stroke: 900 mm, relief-pressure: 160 bar";
-    private static final String PLAIN = swap(Examples.BOX, "80 deg", "10 deg");
-    private static final String BOX = swap(PLAIN, ELECTRIC, CYLINDER);
+    static final String PLAIN = swap(Examples.BOX, "80 deg", "10 deg");
+    static final String BOX = swap(PLAIN, ELECTRIC, CYLINDER);
     /** The rod pulls the tank over. */
-    private static final String PULLING = swap(
+    static final String PULLING = swap(
             BOX,
             "frame-pin: [-600 mm, -500 mm]",
             "frame-pin: [1800 mm, 600 mm]",
@@ -48,7 +48,7 @@ class HydraulicsTest {
             "stroke: 900 mm",
             "stroke: 1500 mm");
 
-    private static final String PUMP = "supply: {kind: pump, flow: 8 L/min%s}\n";
+    static final String PUMP = "supply: {kind: pump, flow: 8 L/min%s}\n";
 
     private static Moment at(Moment.Phase phase, double tilt, double force, double bar, double flow) {
         return Dumps.driven(
