@@ -23,6 +23,7 @@ final class CaseMaker {
     private final Heap heap;
     private final Weights weights;
     private final CaseSolver settler;
+    private final OpenDoors doors;
 
     CaseMaker(Design design, Vessel vessel, double[] tilts) {
         this.design = design;
@@ -33,6 +34,7 @@ final class CaseMaker {
         this.heap = new Heap(design, contents);
         this.weights = new Weights(design, contents, empty);
         this.settler = new CaseSolver(design, contents, heap, weights, tilts);
+        this.doors = new OpenDoors(design);
     }
 
     boolean solids() {
@@ -67,7 +69,12 @@ final class CaseMaker {
         if (heaped != null) {
             all.add(settler.heel(heaped));
         }
+        all.replaceAll(this::opened);
         return new Normal(draining, heaped, all);
+    }
+
+    private LoadCase opened(LoadCase shut) {
+        return doors.in(shut, tilts);
     }
 
     /** Cases of a normal dump with free water over settled solids, which come last; another thread may make them meanwhile. */
@@ -93,7 +100,7 @@ final class CaseMaker {
             double mass = empty.mass() + own.mass();
             Vec3 first = empty.centroid().times(empty.mass()).plus(own.centre().times(own.mass()));
             LoadState state = new LoadState(mass, mass > 0 ? first.times(1 / mass) : own.centre(), null, 0);
-            all.add(new LoadCase(own.name(), LoadCase.ALWAYS, Collections.nCopies(tilts.length, state), 0));
+            all.add(opened(new LoadCase(own.name(), LoadCase.ALWAYS, Collections.nCopies(tilts.length, state), 0)));
         }
         return all;
     }
@@ -116,6 +123,7 @@ final class CaseMaker {
         if (bridged != null) {
             all.add(bridged);
         }
+        all.replaceAll(this::opened);
         return all;
     }
 

@@ -3,6 +3,7 @@ package tipwright.load;
 
 import tipwright.design.Design;
 import tipwright.design.tank.Attached;
+import tipwright.design.tank.DoorMass;
 import tipwright.design.tank.Opening;
 import tipwright.design.tank.Tank;
 import tipwright.design.tank.Wall;
@@ -21,7 +22,7 @@ import tipwright.geometry.Vec3;
 public record EmptyTank(double mass, Vec3 centroid) {
     /**
      * Weight of the empty tank: as weighed, or from the wall's thickness over the real surface of the interior less the openings;
-     * plus the attached parts. The wall is taken as thin: its area is that of the interior.
+     * plus the attached parts and any door that is not among them. The wall is taken as thin: its area is that of the interior.
      *
      * Where a hook scale has held it, the centre is moved so that the moments about the pivot are those that were measured.
      *
@@ -31,6 +32,11 @@ public record EmptyTank(double mass, Vec3 centroid) {
         EmptyTank drawn = drawn(design.tank(), interior);
         return HookScale.corrected(
                 drawn, design.tank().weighed(), design.pivot().at());
+    }
+
+    /** With so much more first moment of its mass, kg m. */
+    EmptyTank with(Vec3 moved) {
+        return mass > 0 ? new EmptyTank(mass, centroid.plus(moved.times(1 / mass))) : this;
     }
 
     /** How far the pulls of a hook scale move its centre from where wall and parts put it, m, stowed; nothing where there are none. */
@@ -60,6 +66,13 @@ public record EmptyTank(double mass, Vec3 centroid) {
                 double cut = perArea * opening.areaVector().norm();
                 mass -= cut;
                 first = first.minus(opening.middle().times(cut));
+            }
+        }
+        for (Opening opening : tank.openings()) {
+            DoorMass door = DoorMass.of(tank, opening);
+            if (door != null && !door.counted()) {
+                mass += door.mass();
+                first = first.plus(door.centre().times(door.mass()));
             }
         }
         for (Attached part : tank.attached()) {

@@ -18,6 +18,7 @@ public final class Leaning {
     private final EmptyTank empty;
     private final Weights weights;
     private final Bed bed;
+    private final OpenDoors doors;
 
     /**
      * For the contents of a design.
@@ -30,6 +31,7 @@ public final class Leaning {
         this.empty = vessel.empty(design);
         this.weights = new Weights(design, contents, empty);
         this.bed = new Bed(vessel);
+        this.doors = new OpenDoors(design);
     }
 
     /**
@@ -42,18 +44,25 @@ public final class Leaning {
      *     ground, z along the pivot)
      */
     public LoadState at(LoadCase load, LoadState own, double tilt, Vec3 up) {
+        Vec3 inTank = up.tilted(-tilt);
+        LoadState inside = inside(load, own, tilt, inTank);
+        Vec3 hung = doors.moved(load.name(), tilt, inTank);
+        return inside == null ? own.moved(hung.minus(doors.moved(load.name(), tilt))) : inside.moved(hung);
+    }
+
+    /** Tank and contents, its doors shut; null: nothing in it moves. */
+    private @Nullable LoadState inside(LoadCase load, LoadState own, double tilt, Vec3 inTank) {
         Fill fill = own.fill();
         if (fill == null) {
-            return own;
+            return null;
         }
-        Vec3 inTank = up.tilted(-tilt);
         if (fill.bed() != null) {
             return layers(load, fill, fill.bed(), tilt, inTank);
         }
         if (fill.stuff() == Fill.Stuff.CAKE) {
             return fill.slope() == null && loose(load, tilt)
                     ? cake(fill, inTank, design.slurry().repose())
-                    : own;
+                    : null;
         }
         double density = (own.mass() - empty.mass()) / fill.volume();
         if (load.name().equals("draining")) {

@@ -51,6 +51,11 @@ public record LoadState(double mass, Vec3 centroid, @Nullable Fill fill, double 
         return mass > 0 ? new LoadState(mass, centroid.plus(by.times(part / mass)), fill, volume, less) : this;
     }
 
+    /** With so much more first moment of its mass, kg m. */
+    LoadState moved(Vec3 by) {
+        return by.equals(Vec3.ZERO) ? this : shifted(1, by);
+    }
+
     /** With another mass in kg at a place in m. */
     LoadState plus(double more, Vec3 at) {
         double sum = mass + more;

@@ -8,15 +8,14 @@ import tipwright.design.tank.Door;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Forms;
 import tipwright.geometry.Mesh;
-import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
+import tipwright.load.HungDoor;
 
 /** How a door stands: shut until its opening opens; then one that hinges above hangs free, or a little further out, any other stands open. */
 public final class DoorSwing {
+    private static final Vec3 UP = new Vec3(0, 1, 0);
     private static final double AJAR = Math.toRadians(14);
-    private static final double WIDE = Math.toRadians(105);
     private static final double HAIR = 1e-9;
-    private static final double LEVEL = 0.7;
     private static final double LAP = 1.03;
     private static final double OFF = 0.022;
     private static final double PLATE = 0.012;
@@ -61,31 +60,7 @@ public final class DoorSwing {
     }
 
     private static ToDoubleFunction<BodyPosition> opener(Opening opening, Door door, double ajar) {
-        Vec3 hinge = door.hinge();
-        Vec3 middle = opening.middle();
-        Vec3 out = opening.areaVector().unit();
-        // which way about the hinge axis moves the middle outwards
-        double sense = Math.signum(door.hingeAxis().cross(middle.minus(hinge)).dot(out));
-        boolean level = Math.abs(door.hingeAxis().z()) > LEVEL;
-        Vec2 down = middle.minus(hinge).xy();
-        // square to the shut door in the side view, outwards
-        Vec2 square = new Vec2(-down.y(), down.x());
-        Vec2 outwards = square.dot(out.xy()) < 0 ? square.times(-1) : square;
-        return tank -> {
-            Vec2 lies = down.tilted(tank.turn());
-            double plumb = Math.atan2(-outwards.tilted(tank.turn()).y(), -lies.y());
-            return sense * (level && lies.y() < 0 ? Math.max(0, plumb) + ajar : WIDE);
-        };
-    }
-
-    /** A point of the shut door after the swing. Source: Rodrigues' rotation formula (from memory). */
-    static Vec3 swung(Vec3 p, Door door, double angle) {
-        Vec3 k = door.hingeAxis().unit();
-        Vec3 v = p.minus(door.hinge());
-        double c = Math.cos(angle);
-        return door.hinge()
-                .plus(v.times(c))
-                .plus(k.cross(v).times(Math.sin(angle)))
-                .plus(k.times(k.dot(v) * (1 - c)));
+        HungDoor hung = HungDoor.of(opening, door, opening.middle());
+        return tank -> hung.angle(UP.tilted(-tank.turn()), ajar);
     }
 }

@@ -22,6 +22,7 @@ import tipwright.geometry.Solid;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.load.Fill;
+import tipwright.load.HungDoor;
 import tipwright.outline.MachinePart.Basis;
 
 /** The outlines of a machine at any tilt, from the side, from above and from the dump end. Owned by one caller. */
@@ -196,9 +197,10 @@ public final class MachineOutline {
                 continue;
             }
             double angle = DoorSwing.angle(opening, door, body, now);
+            HungDoor hung = HungDoor.of(opening, door, opening.middle());
             Form plate = new Form.Pieces(List.of(DoorSwing.plate(opening)));
             MachinePart part = new MachinePart(PartKind.DOOR, opening.name() + " door", body, Basis.SKETCHED, plate);
-            List<Contour> lines = plate.seen(view, p -> now.place(part, DoorSwing.swung(p, door, angle)), across);
+            List<Contour> lines = plate.seen(view, p -> now.place(part, hung.swung(p, angle)), across);
             all.add(new Seen(part.kind(), part.name(), body, part.basis(), lines));
         }
     }

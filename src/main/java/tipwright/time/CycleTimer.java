@@ -19,6 +19,7 @@ import tipwright.geometry.Bisection;
 import tipwright.geometry.NotConvergedException;
 import tipwright.load.Contents;
 import tipwright.load.LoadState;
+import tipwright.load.OpenDoors;
 
 /** Times the dump of an analysed design. */
 public final class CycleTimer {
@@ -101,7 +102,7 @@ public final class CycleTimer {
             scripts.add(still(
                     listed.name(),
                     Listed.of(listed, r -> r.raise().force()),
-                    Listed.back(mechanism, left(listed, end)),
+                    back(design, mechanism, listed, end),
                     listed.load().contents(),
                     breaks,
                     end,
@@ -130,12 +131,15 @@ public final class CycleTimer {
     }
 
     /** What a load case still has in the tank at a tilt, rad, and so takes back with it. */
-    private static LoadState left(CaseResult result, double tilt) {
-        LoadState left = result.rows().get(0).load();
+    private static Listed back(Design design, LinkageCurve mechanism, CaseResult result, double tilt) {
+        Row last = result.rows().get(0);
         for (Row row : result.rows()) {
-            left = row.tilt() <= tilt + 1e-9 ? row.load() : left;
+            last = row.tilt() <= tilt + 1e-9 ? row : last;
         }
-        return left;
+        LoadState left = last.load();
+        double from = last.tilt();
+        OpenDoors doors = new OpenDoors(design);
+        return Listed.back(mechanism, t -> doors.lowered(result.name(), left, from, t));
     }
 
     private static @Nullable CaseResult find(Analysis analysis, String name) {

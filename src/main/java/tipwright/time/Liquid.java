@@ -3,10 +3,12 @@ package tipwright.time;
 
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
+import tipwright.design.tank.CaseName;
 import tipwright.geometry.Filled;
 import tipwright.geometry.Vec3;
 import tipwright.load.Contents;
 import tipwright.load.EmptyTank;
+import tipwright.load.OpenDoors;
 
 /**
  * Slurry with a level surface that runs out through the openings as fast as they let it, while the tank tips.
@@ -19,6 +21,8 @@ final class Liquid implements Load {
 
     private final Contents contents;
     private final EmptyTank empty;
+    private final OpenDoors doors;
+    private final String name;
     private final double density;
     private final LinkageCurve mechanism;
     private final @Nullable Outlet outlet;
@@ -38,6 +42,8 @@ final class Liquid implements Load {
         this.mechanism = mechanism;
         this.outlet = outlet;
         empty = EmptyTank.of(design, contents.solid());
+        doors = new OpenDoors(design);
+        name = (outlet == null ? CaseName.HELD : CaseName.DRAINING).key();
         density = design.slurry().mixtureDensity();
         start = contents.slurryVolume();
         Grid grid = mechanism.grid();
@@ -56,7 +62,7 @@ final class Liquid implements Load {
 
     private double friction(int i, double volume) {
         double tilt = mechanism.grid().tilt(i);
-        Weight w = weight(contents.liquid(tilt, volume, guess));
+        Weight w = raised(tilt, contents.liquid(tilt, volume, guess));
         double moving = mechanism.forces().force(i, w.mass(), w.centroid(), 1);
         double rest = mechanism.forces().force(i, w.mass(), w.centroid(), 0);
         return Double.isFinite(moving) ? moving - rest : 0;
@@ -65,11 +71,19 @@ final class Liquid implements Load {
     /** Tank and contents. */
     private record Weight(double mass, Vec3 centroid) {}
 
-    private Weight weight(Filled filled) {
+    private Weight raised(double tilt, Filled filled) {
+        return weight(doors.raised(name, empty, tilt), filled);
+    }
+
+    private Weight lowered(double tilt, Filled filled) {
+        return weight(doors.lowered(name, empty, tilt), filled);
+    }
+
+    private Weight weight(EmptyTank alone, Filled filled) {
         guess = filled.plane().level();
-        double mass = empty.mass() + density * filled.moments().volume();
-        Vec3 first = empty.centroid()
-                .times(empty.mass())
+        double mass = alone.mass() + density * filled.moments().volume();
+        Vec3 first = alone.centroid()
+                .times(alone.mass())
                 .plus(filled.moments().first().times(density));
         return new Weight(mass, mass > 0 ? first.times(1 / mass) : Vec3.ZERO);
     }
@@ -104,7 +118,7 @@ final class Liquid implements Load {
     public Standing at(double tilt, double volume) {
         double left = Math.max(0, volume);
         Filled filled = contents.liquid(tilt, left, guess);
-        Weight w = weight(filled);
+        Weight w = raised(tilt, filled);
         double rest = mechanism.rest(tilt, w.mass(), w.centroid());
         Outlet.Flow flow = outlet == null || dry
                 ? Outlet.Flow.NONE
@@ -133,7 +147,7 @@ final class Liquid implements Load {
         double[] rest = new double[grid.size()];
         double[] volumes = new double[grid.size()];
         for (int i = 0; i < grid.size(); i++) {
-            Weight w = weight(contents.liquid(grid.tilt(i), volume, guess));
+            Weight w = lowered(grid.tilt(i), contents.liquid(grid.tilt(i), volume, guess));
             rest[i] = mechanism.forces().force(i, w.mass(), w.centroid(), 0);
             double moving = mechanism.forces().force(i, w.mass(), w.centroid(), -1);
             force[i] = Double.isFinite(moving) ? moving : rest[i];

@@ -2,6 +2,7 @@
 package tipwright.time;
 
 import java.util.List;
+import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
 import tipwright.analysis.Balance;
 import tipwright.analysis.CaseResult;
@@ -32,13 +33,18 @@ record Listed(Grid grid, double[] force, double[] rest, double[] volumes) implem
                 values(rows, r -> r.load().volume()));
     }
 
-    /** A load that stays as it is on the way back. */
-    static Listed back(LinkageCurve mechanism, LoadState state) {
+    /**
+     * A load of which nothing leaves on the way back.
+     *
+     * @param at the load at a tilt, rad
+     */
+    static Listed back(LinkageCurve mechanism, DoubleFunction<LoadState> at) {
         Grid grid = mechanism.grid();
         double[] force = new double[grid.size()];
         double[] rest = new double[grid.size()];
         double[] volumes = new double[grid.size()];
         for (int i = 0; i < grid.size(); i++) {
+            LoadState state = at.apply(grid.tilt(i));
             rest[i] = mechanism.forces().force(i, state.mass(), state.centroid(), 0);
             double moving = mechanism.forces().force(i, state.mass(), state.centroid(), -1);
             force[i] = Double.isFinite(moving) ? moving : rest[i];

@@ -16,7 +16,9 @@ import tipwright.check.rule.Fix;
 import tipwright.check.rule.Trait;
 import tipwright.design.Design;
 import tipwright.design.Limits;
+import tipwright.design.tank.CaseName;
 import tipwright.design.tank.Door;
+import tipwright.design.tank.DoorMass;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Plane;
 import tipwright.geometry.Vec3;
@@ -115,7 +117,7 @@ public final class DoorCheck implements Check {
 
     /** Liquid that has nowhere to go: held, under it settled solids or not, or rainwater. */
     static boolean pressesOnAShutDoor(CaseResult load) {
-        return !load.name().equals("draining")
+        return !load.name().equals(CaseName.DRAINING.key())
                 && load.rows().stream().anyMatch(r -> {
                     Fill fill = r.load().fill();
                     return fill != null && fill.stuff() == Fill.Stuff.LIQUID;
@@ -138,25 +140,25 @@ public final class DoorCheck implements Check {
         Extreme latch = latches.found();
         Extreme hinge = hinges.found();
         return List.of(
-                part(make, opening, "latch", latch, door.latchRating(), door.mass(), factor),
-                part(make, opening, "hinge", hinge, door.hingeRating(), door.mass(), factor));
+                part(make, opening, "latch", latch, door.latchRating(), closed.mass(), factor),
+                part(make, opening, "hinge", hinge, door.hingeRating(), closed.mass(), factor));
     }
 
     /**
      * A door that is shut.
      *
      * @param design whose door it is
+     * @param mass of the door; null: not told
      * @param outline of the opening under it, m
      * @param normal of the outline, unit vector
      * @param out unit vector outward
-     * @param middle of the opening, m
      */
-    private record Shut(Design design, Door door, List<Vec3> outline, Vec3 normal, Vec3 out, Vec3 middle) {
+    private record Shut(Design design, Door door, @Nullable DoorMass mass, List<Vec3> outline, Vec3 normal, Vec3 out) {
         static Shut of(Design design, Opening opening, Door door) {
             Vec3 normal = opening.areaVector().unit();
             Vec3 given = opening.normal();
             Vec3 out = given != null && normal.dot(given) < 0 ? normal.times(-1) : normal;
-            return new Shut(design, door, opening.rimPoints(), normal, out, opening.middle());
+            return new Shut(design, door, DoorMass.of(design.tank(), opening), opening.rimPoints(), normal, out);
         }
 
         /** On each latch, and on the hinge line, N. */
@@ -164,14 +166,13 @@ public final class DoorCheck implements Check {
             DoorLoad load = load(row);
             double latch = latchForce(door, normal, load);
             double hinge = load.force() - latch;
-            Double mass = door.mass();
             if (mass == null) {
                 return new double[] {Math.abs(latch) / door.latches(), Math.abs(hinge)};
             }
             double turn = row.pose().bodies().get(row.pose().tank()).turn();
-            Vec3 weight = design.site().up().tilted(-turn).times(-mass * Gravity.G);
+            Vec3 weight = design.site().up().tilted(-turn).times(-mass.mass() * Gravity.G);
             double outward = weight.dot(out);
-            Vec3 moment = middle.times(outward);
+            Vec3 moment = mass.centre().times(outward);
             double held = latchForce(door, normal, new DoorLoad(outward, moment));
             double along = weight.minus(normal.times(weight.dot(normal))).norm();
             return new double[] {Math.abs(latch + held) / door.latches(), Math.hypot(hinge + outward - held, along)};
@@ -213,7 +214,7 @@ public final class DoorCheck implements Check {
             String what,
             Extreme worst,
             @Nullable Double rating,
-            @Nullable Double mass,
+            @Nullable DoorMass mass,
             double factor) {
         String name = opening.name() + " " + what;
         if (rating == null) {

@@ -28,16 +28,19 @@ import tipwright.load.EmptyTank;
 import tipwright.load.Heap;
 import tipwright.load.Leaning;
 import tipwright.load.LoadState;
+import tipwright.load.OpenDoors;
 
 /** The masses of the whole unit: frame, vehicle, weights on the links, tank with what is in it. */
 public final class WholeUnit {
     private final Analysis analysis;
     private final Design design;
+    private final OpenDoors doors;
     private final MadeOnce<Leaning> leaning;
 
     public WholeUnit(Analysis analysis) {
         this.analysis = analysis;
         this.design = analysis.design();
+        this.doors = new OpenDoors(design);
         leaning = new MadeOnce<>(() -> new Leaning(analysis.design(), analysis.vessel()));
     }
 
@@ -131,9 +134,10 @@ public final class WholeUnit {
                 up -> masses(leaning.get().at(result.load(), row.load(), row.tilt(), up), row.pose(), vehicle));
     }
 
-    /** A tank of which nothing is loose, at one tilt. */
-    Load load(Mass tank, Pose pose, @Nullable Vehicle vehicle) {
-        List<Mass> masses = at(pose, tank.kg(), tank.at(), vehicle);
+    /** The settled solids stuck where they lie, at one tilt: nothing is loose. */
+    Load load(Mass stuck, Pose pose, @Nullable Vehicle vehicle) {
+        Vec3 moved = doors.moved(CaseName.STUCK, pose.tilt());
+        List<Mass> masses = at(pose, stuck.kg(), stuck.at().plus(moved.times(1 / stuck.kg())), vehicle);
         return new Load(masses, up -> masses);
     }
 
@@ -141,7 +145,7 @@ public final class WholeUnit {
         return at(pose, state.mass(), state.centroid(), vehicle);
     }
 
-    /** Tank and cake as stowed; null when nothing settles, or when the design leaves the case out. */
+    /** Tank and cake as stowed, the doors shut; null when nothing settles, or when the design leaves the case out. */
     @Nullable
     Mass stuck() {
         if (analysis.cases().stream().noneMatch(c -> c.name().equals("caked"))) {

@@ -18,7 +18,7 @@ import tipwright.quantity.Kind;
  * @param latches how many share the load
  * @param latchRating N, each
  * @param hingeRating N, the whole hinge line
- * @param mass kg, its centre in the middle of the opening; null: its weight is left out
+ * @param mass kg; null: see {@link DoorMass}
  */
 public record Door(
         @Note("A point on the hinge line, tank stowed") @Measured(Kind.LENGTH) Vec3 hinge,
@@ -28,4 +28,7 @@ public record Door(
         @Note("Rated load of one latch") @Measured(value = Kind.FORCE, above = "0 N") @Nullable Double latchRating,
         @Note("What all hinges together bear") @Measured(value = Kind.FORCE, above = "0 N") @Nullable
                 Double hingeRating,
-        @Note("What the door weighs") @Measured(value = Kind.MASS, above = "0 kg") @Nullable Double mass) {}
+        @Note("What the door weighs; left out: what the attached part of the opening's name weighs")
+                @Measured(value = Kind.MASS, above = "0 kg")
+                @Nullable
+                Double mass) {}

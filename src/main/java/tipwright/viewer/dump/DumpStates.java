@@ -20,6 +20,7 @@ import tipwright.geometry.Vec3;
 import tipwright.linkage.Skeleton;
 import tipwright.load.Contents;
 import tipwright.load.EmptyTank;
+import tipwright.load.OpenDoors;
 
 /**
  * An analysed design as a function of tilt: the results at the steps, and between them the bodies on their way, the surface
@@ -33,6 +34,7 @@ public final class DumpStates {
     private final Skeleton skeleton;
     private final double[] tilts;
     private final EmptyTank empty;
+    private final OpenDoors doors;
     private final EquilibriumSolver probe;
 
     /** The dump of an analysis. */
@@ -43,6 +45,7 @@ public final class DumpStates {
         this.skeleton =
                 analysis.design().drive().skeleton(analysis.design().pivot().at());
         this.empty = EmptyTank.of(analysis.design(), contents.solid());
+        this.doors = new OpenDoors(analysis.design());
         try {
             this.probe = new EquilibriumSolver(analysis.design());
         } catch (CannotComputeException e) {
@@ -126,7 +129,10 @@ public final class DumpStates {
                 placed.get(skeleton.actuator().b()).place(skeleton.actuator().onB());
         Inside inside = Inside.between(contents, a, b, s, tilt);
         if (!Double.isNaN(spot.volume())) {
-            inside = Inside.liquid(contents, empty, design().slurry().mixtureDensity(), tilt, spot.volume());
+            EmptyTank alone = spot.motion() < 0
+                    ? doors.lowered(result.name(), empty, tilt)
+                    : doors.raised(result.name(), empty, tilt);
+            inside = Inside.liquid(contents, alone, design().slurry().mixtureDensity(), tilt, spot.volume());
         }
         return new MachineState(
                 tilt,

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.load;
+
+import tipwright.design.tank.Door;
+import tipwright.design.tank.Opening;
+import tipwright.geometry.Vec2;
+import tipwright.geometry.Vec3;
+
+/**
+ * How a door stands that is open: one that hinges above hangs from its hinge, any other stands a little further open than square to
+ * its wall.
+ *
+ * @param door whose hinge it is
+ * @param sense which way about the hinge axis moves its middle outwards, 1 or -1
+ * @param hangs whether the hinge axis lies near to level along the pivot
+ * @param down from the hinge to the middle of the shut door, which comes to lie under it, in the side view, m, stowed
+ * @param outwards square to that, out of the tank
+ */
+public record HungDoor(Door door, double sense, boolean hangs, Vec2 down, Vec2 outwards) {
+    private static final double WIDE = Math.toRadians(105);
+    private static final double LEVEL = 0.7;
+
+    /**
+     * The door over an opening.
+     *
+     * @param middle what comes to lie straight under the hinge, m, stowed
+     */
+    public static HungDoor of(Opening opening, Door door, Vec3 middle) {
+        Vec3 hinge = door.hinge();
+        Vec3 out = opening.areaVector().unit();
+        double sense = Math.signum(door.hingeAxis().cross(middle.minus(hinge)).dot(out));
+        boolean level = Math.abs(door.hingeAxis().z()) > LEVEL;
+        Vec2 down = middle.minus(hinge).xy();
+        Vec2 square = new Vec2(-down.y(), down.x());
+        return new HungDoor(door, sense, level, down, square.dot(out.xy()) < 0 ? square.times(-1) : square);
+    }
+
+    /**
+     * How far it has swung about its hinge axis, rad.
+     *
+     * @param up against gravity, in the tank's axes
+     * @param ajar how far it is kept out of plumb where it hangs, rad
+     */
+    public double angle(Vec3 up, double ajar) {
+        double below = -down.dot(up.xy());
+        double plumb = Math.atan2(-outwards.dot(up.xy()), below);
+        return sense * (hangs && below > 0 ? Math.max(0, plumb) + ajar : WIDE);
+    }
+
+    /** A point of the shut door after a swing, m, stowed. Source: Rodrigues' rotation formula (from memory). */
+    public Vec3 swung(Vec3 p, double angle) {
+        Vec3 k = door.hingeAxis().unit();
+        Vec3 v = p.minus(door.hinge());
+        double c = Math.cos(angle);
+        return door.hinge()
+                .plus(v.times(c))
+                .plus(k.cross(v).times(Math.sin(angle)))
+                .plus(k.times(k.dot(v) * (1 - c)));
+    }
+}
