@@ -122,8 +122,10 @@ final class DesignText {
         if (is("round")) {
             line("  openings:");
             line("    # opens-at: the tilt at which you open the door.");
+            line("    # The hinge line and the latch are taken to be on the edge of the opening; measure yours.");
             line("    - {name: door, rim: circle, diameter: " + value("door", 0) + ", centre: " + dumpEnd()
-                    + ", normal: x, opens-at: 0 deg}");
+                    + ", normal: x, opens-at: 0 deg,");
+            line("       door: " + hinged() + "}");
         } else {
             line("  # No wall there; the load leaves over its rim.");
             line("  open: top");
@@ -131,7 +133,23 @@ final class DesignText {
     }
 
     private static String dumpEnd() {
-        return "{above: {tank-middle: 0 mm}, towards-dump: {tank-high: 0 mm}, z: 0 mm}";
+        return dumpEnd("0 mm", "0 mm");
+    }
+
+    private static String dumpEnd(String above, String z) {
+        return "{above: {tank-middle: " + above + "}, towards-dump: {tank-high: 0 mm}, z: " + z + "}";
+    }
+
+    /** The door: its latch is opposite its hinge, across the opening. */
+    private String hinged() {
+        String half = a.length(a.metres(a.part("door", 0)) / 2);
+        if (a.part("door", 2).equals("side")) {
+            return "{hinge: " + dumpEnd("0 mm", half) + ", hinge-axis: y, latch: " + dumpEnd("0 mm", "-" + half) + "}";
+        }
+        String top = dumpEnd(half, "0 mm");
+        String bottom = dumpEnd("-" + half, "0 mm");
+        boolean below = a.part("door", 2).equals("below");
+        return "{hinge: " + (below ? bottom : top) + ", latch: " + (below ? top : bottom) + "}";
     }
 
     private void slurry() {

@@ -124,13 +124,13 @@ final class Questions {
                     Questions::place),
             ask(
                     "door",
-                    "How wide is the door's opening across, and what does the door weigh?",
+                    "How wide is the door's opening across, what does the door weigh, and does it hinge above, at the side or below?",
                     units(
                             "The tape straight across the hole in the dump end; 'about 38 lb' will do, a scale is better.",
                             "The tape straight across the hole in the dump end; 'about 17 kg' will do, a scale is better."),
                     usual(Usual::door),
                     Questions::round,
-                    Measure.several(Kind.LENGTH, Kind.MASS)),
+                    Questions::door),
             ask(
                     "carried",
                     "What else turns with the tank, and what does it weigh?",
@@ -325,6 +325,16 @@ final class Questions {
 
     private static String place(String typed, Answers before) throws QuantityException {
         return TapePlace.read(typed, before).kept();
+    }
+
+    /** Across, weight and, unless it hinges above, where it hinges. */
+    private static String door(String typed, Answers before) throws QuantityException {
+        int last = typed.lastIndexOf(',');
+        if (last < 0 || typed.indexOf(',') == last) {
+            return Measure.several(Kind.LENGTH, Kind.MASS).read(typed, before) + ", above";
+        }
+        String hinge = Measure.word("above", "side", "below").read(typed.substring(last + 1), before);
+        return Measure.several(Kind.LENGTH, Kind.MASS).read(typed.substring(0, last), before) + ", " + hinge;
     }
 
     private static String dish(String typed, Answers before) throws QuantityException {

@@ -166,7 +166,7 @@ final class Usual {
         String[] parts = sample.door.split("[, ]+");
         double across = metres(parts[0] + " " + parts[1]) * thicker();
         long weight = Math.max(1, Math.round(Double.parseDouble(parts[3]) * Math.pow(thicker(), 2)));
-        return Marks.show(across, units) + ", about " + weight + " " + parts[4];
+        return Marks.show(across, units) + ", about " + weight + " " + parts[4] + ", above";
     }
 
     /** The corner that is asked for first. */

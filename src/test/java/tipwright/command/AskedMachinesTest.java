@@ -7,16 +7,23 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tipwright.check.Checker;
 import tipwright.check.Result;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Design;
 import tipwright.design.file.DesignFile;
 import tipwright.design.file.Reading;
+import tipwright.design.tank.Door;
+import tipwright.design.tank.DoorMass;
+import tipwright.design.tank.Opening;
+import tipwright.geometry.Vec3;
 
 /** Three machines given by tape, scale and plates alone, question by question: not one number was worked out by hand. */
 class AskedMachinesTest {
@@ -161,6 +168,35 @@ class AskedMachinesTest {
         assertThat(result.verdict()).isIn(Verdict.PASS, Verdict.CLOSE);
         assertThat(of(result, "push").needs()).isZero();
         assertThat(of(result, "pull").needs()).isCloseTo(934 / 0.660, within(0.03 * 1415));
+    }
+
+    /** The door by where it hinges: on top unless told; it is named as its opening, so its weight goes with it. */
+    @Test
+    void doorHingesWhereItIsTold() throws Exception {
+        double half = 17 * 0.0254;
+        Map<String, Vec3> answers = Map.of(
+                "34, about 55 lb",
+                new Vec3(0, half, 0),
+                "34, about 55 lb, below",
+                new Vec3(0, -half, 0),
+                "34, about 55 lb, side",
+                new Vec3(0, 0, half));
+        for (Map.Entry<String, Vec3> told : answers.entrySet()) {
+            List<String> typed = new ArrayList<>(TRAILER);
+            typed.set(9, told.getKey());
+            Told machine =
+                    ask("door-" + told.getValue().hashCode() + typed.get(9).length() + ".yaml", typed);
+            assertThat(machine.outcome().err()).isEmpty();
+            Design design = ((Reading.Good) DesignFile.read(machine.file())).design();
+            Opening opening = design.tank().openings().get(0);
+            Door door = Objects.requireNonNull(opening.door());
+            Vec3 off = door.hinge().minus(opening.middle());
+            assertThat(door.latch().minus(opening.middle()).plus(off).norm()).isLessThan(1e-9);
+            assertThat(off.minus(told.getValue()).norm()).isLessThan(1e-9);
+            assertThat(Objects.requireNonNull(DoorMass.of(design.tank(), opening))
+                            .mass())
+                    .isCloseTo(55 * 0.45359237, within(1e-6));
+        }
     }
 
     @Test
