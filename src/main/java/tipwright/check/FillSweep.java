@@ -292,9 +292,8 @@ final class FillSweep {
 
     /** The checks of what is worst with some fills. */
     private static List<Check> owners(Map<String, At> worst) {
-        List<Finding> found = worst.entrySet().stream()
-                .map(e -> Objects.requireNonNull(e.getValue().of(e.getKey())))
-                .toList();
+        List<Finding> found = new ArrayList<>();
+        worst.forEach((id, at) -> found.add(Objects.requireNonNull(at.of(id))));
         return RULES.stream().filter(c -> found.stream().anyMatch(c::owns)).toList();
     }
 

@@ -71,8 +71,7 @@ public final class Leaning {
                 return weights.liquid(lip, density);
             }
         }
-        return weights.liquid(
-                contents.level(inTank, fill.volume(), fill.surface().level()), density);
+        return weights.liquid(contents.level(inTank, fill.volume(), turned(fill.surface(), inTank)), density);
     }
 
     private boolean loose(LoadCase load, double tilt) {
@@ -96,8 +95,14 @@ public final class Leaning {
             cake = lying(surface, cake.moments().volume(), up, Math.max(now, Layers.WET));
         }
         double water = Math.max(0, fill.volume() - cake.moments().volume());
-        Filled over = bed.water(cake, up, water, fill.surface().level());
+        Filled over = bed.water(cake, up, water, turned(fill.surface(), up));
         return weights.layers(cake, over, design.slurry().liquidDensity());
+    }
+
+    /** Where a surface comes to lie, nearly, that turns about its point next to the middle of the tank: its level, m. */
+    private double turned(Plane surface, Vec3 normal) {
+        Vec3 middle = contents.solid().whole().centroid();
+        return normal.dot(middle.minus(surface.normal().times(surface.height(middle))));
     }
 
     /** Solids under their surface, made as flat as they must be. */
@@ -105,7 +110,7 @@ public final class Leaning {
         Vec3 normal = flattened(surface.normal(), up, steepest);
         return normal == null
                 ? new Filled(surface, contents.solid().below(surface))
-                : contents.level(normal, volume, surface.level());
+                : contents.level(normal, volume, turned(surface, normal));
     }
 
     /** The normal turned towards up until it stands no steeper; null: it does not as it is. */

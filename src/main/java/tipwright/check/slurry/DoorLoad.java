@@ -34,24 +34,42 @@ public record DoorLoad(double force, Vec3 moment) {
         double x = 0;
         double y = 0;
         double z = 0;
-        Vec3 a = wet.isEmpty() ? Vec3.ZERO : wet.get(0);
-        double atA = pressure(surface, a, weight);
-        for (int i = 1; i + 1 < wet.size(); i++) {
-            Vec3 b = wet.get(i);
-            Vec3 c = wet.get(i + 1);
+        if (wet.size() > 2) {
+            Vec3 a = wet.get(0);
+            Vec3 b = wet.get(1);
+            double atA = pressure(surface, a, weight);
             double atB = pressure(surface, b, weight);
-            double atC = pressure(surface, c, weight);
-            double area = b.minus(a).cross(c.minus(a)).norm() / 2;
-            double sum = atA + atB + atC;
-            force += area * sum / 3;
-            double onA = area / 12 * (sum + atA);
-            double onB = area / 12 * (sum + atB);
-            double onC = area / 12 * (sum + atC);
-            x += onA * a.x() + onB * b.x() + onC * c.x();
-            y += onA * a.y() + onB * b.y() + onC * c.y();
-            z += onA * a.z() + onB * b.z() + onC * c.z();
+            for (int i = 2; i < wet.size(); i++) {
+                Vec3 c = wet.get(i);
+                double atC = pressure(surface, c, weight);
+                double area = area(a, b, c);
+                double sum = atA + atB + atC;
+                force += area * sum / 3;
+                double onA = area / 12 * (sum + atA);
+                double onB = area / 12 * (sum + atB);
+                double onC = area / 12 * (sum + atC);
+                x += onA * a.x() + onB * b.x() + onC * c.x();
+                y += onA * a.y() + onB * b.y() + onC * c.y();
+                z += onA * a.z() + onB * b.z() + onC * c.z();
+                b = c;
+                atB = atC;
+            }
         }
         return new DoorLoad(force, new Vec3(x, y, z));
+    }
+
+    /** Of a triangle, m2; written out, since it is asked for at every edge of a round rim, for every load and tilt. */
+    private static double area(Vec3 a, Vec3 b, Vec3 c) {
+        double ux = b.x() - a.x();
+        double uy = b.y() - a.y();
+        double uz = b.z() - a.z();
+        double vx = c.x() - a.x();
+        double vy = c.y() - a.y();
+        double vz = c.z() - a.z();
+        double x = uy * vz - uz * vy;
+        double y = uz * vx - ux * vz;
+        double z = ux * vy - uy * vx;
+        return Math.sqrt(x * x + y * y + z * z) / 2;
     }
 
     /** At a point, N/m2. */

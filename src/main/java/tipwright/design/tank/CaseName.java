@@ -4,7 +4,9 @@ package tipwright.design.tank;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The built-in load cases: what the file and the JSON call them, and what a person reads. */
 public enum CaseName {
@@ -49,6 +51,10 @@ public enum CaseName {
     /** What it is, in a sentence. */
     public static final String ABOUT_NEVER = "The grit stays stuck up to full tilt.";
 
+    private static final Map<String, CaseName> BY_KEY =
+            Arrays.stream(values()).collect(Collectors.toMap(CaseName::key, c -> c));
+
+    private final String key;
     private final String shown;
     private final String about;
     private final String poured;
@@ -59,6 +65,7 @@ public enum CaseName {
     }
 
     CaseName(String shown, String about, String poured, String aboutPoured) {
+        this.key = name().toLowerCase(Locale.ROOT).replace('_', '-');
         this.shown = shown;
         this.about = about;
         this.poured = poured;
@@ -67,7 +74,7 @@ public enum CaseName {
 
     /** As in the design file and in the JSON. */
     public String key() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return key;
     }
 
     /** Whether it is this one that a name is of, with the condition after it or without. */
@@ -110,7 +117,7 @@ public enum CaseName {
 
     /** The case of a name of the design file; empty: one of the design's own. */
     public static Optional<CaseName> of(String key) {
-        return Arrays.stream(values()).filter(c -> c.key().equals(key)).findFirst();
+        return Optional.ofNullable(BY_KEY.get(key));
     }
 
     /** What a person reads for a name, and for the condition after it; the design's own cases keep theirs. */
