@@ -39,11 +39,20 @@ public record SampledShare(double low, double high) {
 
     /** 'between 2.1 and 4.2 %, 95 % sure'. */
     public String words() {
-        return "between " + percent(low) + " and " + percent(high) + " %, 95 % sure";
+        return "between " + percent(low, Math.floor(1e4 * low)) + " and " + percent(high, Math.ceil(1e4 * high))
+                + " %, 95 % sure";
     }
 
-    private static String percent(double share) {
+    /**
+     * To a tenth of a per cent; where that would read as none or all, to the hundredth further out.
+     *
+     * @param hundredths of a per cent, rounded outwards
+     */
+    private static String percent(double share, double hundredths) {
         double tenths = Math.round(1000 * share) / 10.0;
-        return tenths == Math.rint(tenths) ? Long.toString(Math.round(tenths)) : Double.toString(tenths);
+        boolean none = tenths == 0 && share > 0;
+        boolean all = tenths == 100 && share < 1;
+        double shown = none || all ? hundredths / 100 : tenths;
+        return shown == Math.rint(shown) ? Long.toString(Math.round(shown)) : Double.toString(shown);
     }
 }

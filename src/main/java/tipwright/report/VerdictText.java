@@ -102,7 +102,9 @@ public final class VerdictText {
         String trouble = Checks.of(f).map(c -> c.trouble(f)).orElse("");
         if (!trouble.isEmpty()) {
             boolean same = load.equalsIgnoreCase(trouble);
-            String there = same ? tilt(f) : where;
+            // a load of that name may say more, such as how full
+            boolean more = load.regionMatches(true, 0, trouble + ", ", 0, trouble.length() + 2);
+            String there = same ? tilt(f) : more ? where.substring(trouble.length() + 2) : where;
             return trouble + (there.isEmpty() ? "" : " (" + there + ")") + ": " + said;
         }
         if (!load.isEmpty() && said.regionMatches(true, 0, load + ": ", 0, load.length() + 2)) {

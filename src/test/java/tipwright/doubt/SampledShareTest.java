@@ -41,6 +41,9 @@ class SampledShareTest {
     void neverSeenIsNotNever() {
         assertThat(SampledShare.of(0.0, 1000).high()).isCloseTo(1 - Math.pow(0.025, 1e-3), within(1e-9));
         assertThat(SampledShare.of(0, 1000).words()).isEqualTo("between 0 and 0.4 %, 95 % sure");
+        // 1 - 0.025^(1/10000) = 0.0369 %
+        assertThat(SampledShare.of(0, 10_000).words()).isEqualTo("between 0 and 0.04 %, 95 % sure");
+        assertThat(SampledShare.of(10_000, 10_000).words()).isEqualTo("between 99.96 and 100 %, 95 % sure");
         assertThatThrownBy(() -> SampledShare.of(3, 2)).hasMessageContaining("from 0 to samples");
     }
 

@@ -45,6 +45,14 @@ class ShortReportTest {
                 .contains("Never go under a raised tank");
     }
 
+    /** The name of a trouble is not said twice where its load says more than the name. */
+    @Test
+    void aTroubleIsNamedOnce() throws CannotComputeException {
+        String text = ShortReport.of(ShippedResults.checked("crank-cart"), Style.PLAIN);
+        assertThat(text.replaceAll("\\s+", " "))
+                .contains("Outlet blocks on the way (41.8 % full, at 45 deg): the tank");
+    }
+
     @Test
     void saysNothingOfFixesThatWereNotTried() throws CannotComputeException {
         assertThat(ShortReport.of(ShippedResults.checked("too-small"), Style.PLAIN))
