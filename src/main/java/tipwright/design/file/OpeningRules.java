@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import tipwright.design.tank.Attached;
 import tipwright.design.tank.Door;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Range;
@@ -42,6 +43,7 @@ final class OpeningRules {
                 rim(facts, opening.path(), opening.value(), facts.solid());
             }
             door(facts, opening.path(), opening.value().door());
+            weighedTwice(facts, opening.path(), opening.value());
             Double to = facts.number("tilt.to");
             if (Facts.is(to, t -> opening.value().opensAt() > t)) {
                 facts.odd(opening.path() + ".opens-at", "past the end of the tilt range: it never opens");
@@ -127,6 +129,23 @@ final class OpeningRules {
                     key,
                     "the rim reaches " + Facts.say(worst, Kind.LENGTH)
                             + " out of the tank; an opening lies on the tank's wall");
+        }
+    }
+
+    /** A door that tells its weight and is an attached part too must weigh the same both times. */
+    private static void weighedTwice(Facts facts, String path, Opening opening) {
+        Double told = opening.door() == null ? null : opening.door().mass();
+        if (told == null) {
+            return;
+        }
+        for (Bound.Found<Attached> part : facts.bound().all(Attached.class)) {
+            double other = part.value().mass();
+            if (part.value().name().equals(opening.name()) && Math.abs(told - other) > FAR * other) {
+                facts.odd(
+                        path + ".door.mass",
+                        "the attached part of that name weighs " + Facts.say(other, Kind.MASS)
+                                + "; it is this door, so make both the same");
+            }
         }
     }
 
