@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import tipwright.design.tank.Attached;
 import tipwright.design.tank.Door;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Range;
@@ -13,13 +14,14 @@ import tipwright.geometry.Solid;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
 
-/** Each opening needs the keys of its rim, must lie on the tank, and its latches must not sit on the hinge. */
+/** Each opening needs the keys of its rim, must lie on the tank, its latches must not sit on the hinge, and its door weighs one thing. */
 final class OpeningRules {
     private static final Map<Opening.Rim, List<String>> NEEDED = needed();
     private static final List<String> RIM_KEYS = List.of("diameter", "width", "height", "centre", "normal", "points");
     private static final double FAR = 0.1;
     private static final double FLAT = 0.02;
     private static final double ON_THE_HINGE = 1e-3;
+    private static final double ALIKE = 0.01;
 
     private OpeningRules() {}
 
@@ -42,6 +44,7 @@ final class OpeningRules {
                 rim(facts, opening.path(), opening.value(), facts.solid());
             }
             door(facts, opening.path(), opening.value().door());
+            weighed(facts, opening.path(), opening.value());
             Double to = facts.number("tilt.to");
             if (Facts.is(to, t -> opening.value().opensAt() > t)) {
                 facts.odd(opening.path() + ".opens-at", "past the end of the tilt range: it never opens");
@@ -127,6 +130,22 @@ final class OpeningRules {
                     key,
                     "the rim reaches " + Facts.say(worst, Kind.LENGTH)
                             + " out of the tank; an opening lies on the tank's wall");
+        }
+    }
+
+    /** What a door weighs may be told twice, but not in two ways: one of them would be lost. */
+    private static void weighed(Facts facts, String path, Opening opening) {
+        Door door = opening.door();
+        Double told = door == null ? null : door.mass();
+        for (Attached part : facts.bound().list("tank.attached", Attached.class)) {
+            if (told != null
+                    && part.name().equals(opening.name())
+                    && Math.abs(told - part.mass()) > ALIKE * Math.max(told, part.mass())) {
+                facts.wrong(
+                        path + ".door.mass",
+                        "the attached part of this name has a mass of " + Facts.say(part.mass(), Kind.MASS)
+                                + "; give the mass of the door once, or give the part another name");
+            }
         }
     }
 
