@@ -29,7 +29,7 @@ public record HungDoor(Door door, double sense, boolean hangs, Vec2 down, Vec2 o
         Vec3 hinge = door.hinge();
         Vec3 out = opening.areaVector().unit();
         double sense = Math.signum(door.hingeAxis().cross(middle.minus(hinge)).dot(out));
-        boolean level = Math.abs(door.hingeAxis().z()) > LEVEL;
+        boolean level = Math.abs(door.hingeAxis().unit().z()) > LEVEL;
         Vec2 down = middle.minus(hinge).xy();
         Vec2 square = new Vec2(-down.y(), down.x());
         return new HungDoor(door, sense, level, down, square.dot(out.xy()) < 0 ? square.times(-1) : square);

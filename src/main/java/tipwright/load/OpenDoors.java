@@ -13,7 +13,8 @@ import tipwright.geometry.Vec3;
 
 /**
  * Where the weight of doors goes when they swing open: one that hinges above hangs plumb, so that it pulls straight down at its hinge.
- * A door opens with its opening; once the tank is empty it stays open all the way back. A door whose weight is not told stays out of it.
+ * A door opens with its opening; once the tank is empty it stays open all the way back. One that opens past the end of the tilt range
+ * stays shut, and one whose weight is not told stays out of it.
  */
 public final class OpenDoors {
     private static final double HAIR = 1e-9;
@@ -30,7 +31,9 @@ public final class OpenDoors {
         for (Opening opening : tank.openings()) {
             Door door = opening.door();
             DoorMass mass = DoorMass.of(tank, opening);
-            if (door != null && mass != null) {
+            if (door != null
+                    && mass != null
+                    && opening.opensAt() <= design.tilt().to() + HAIR) {
                 weights.add(new Weight(HungDoor.of(opening, door, mass.centre()), mass, opening.opensAt()));
             }
         }
@@ -43,7 +46,7 @@ public final class OpenDoors {
      * @param tilt up to which they have been opened, rad
      * @param against gravity, in the tank's axes
      */
-    Vec3 moved(String load, double tilt, Vec3 against) {
+    public Vec3 moved(String load, double tilt, Vec3 against) {
         CaseName name = CaseName.of(load).orElse(null);
         if (weights.isEmpty() || (name != null && name.outletShut())) {
             return Vec3.ZERO;
@@ -61,7 +64,7 @@ public final class OpenDoors {
     }
 
     /** The same on the design's own ground. */
-    public Vec3 moved(String load, double tilt) {
+    Vec3 moved(String load, double tilt) {
         return moved(load, tilt, up.tilted(-tilt));
     }
 

@@ -179,6 +179,31 @@ class OpenDoorTest {
         assertThat(moved.z()).isCloseTo(KG * 0.5 * (1 - Math.cos(angle)), within(1e-9));
     }
 
+    /** The hinge line may be told by a direction of any length: one that lies half across hangs, one that stands does not. */
+    @ParameterizedTest
+    @CsvSource({"'[0, 0, 0.5]', '[0, 0, 1]'", "'[0, 0, -7]', '[0, 0, -1]'", "'[0, 5, 1]', '[0, 1, 0.2]'"})
+    void hingeLineIsTheSameHoweverLongItsDirection(String one, String other) {
+        double tilt = Math.toRadians(30);
+        Vec3 moved = new OpenDoors(Examples.read(hinged(one))).moved("draining", tilt);
+        Vec3 same = new OpenDoors(Examples.read(hinged(other))).moved("draining", tilt);
+        assertThat(moved.norm()).isGreaterThan(1);
+        assertThat(moved.minus(same).norm()).isLessThan(1e-9);
+    }
+
+    private static String hinged(String axis) {
+        return swap(BOX, "1500 mm, 0 mm], latch:", "1500 mm, 0 mm], hinge-axis: " + axis + ", latch:");
+    }
+
+    /** A door that opens past the end of the tilt range is shut all the way, up and back. */
+    @Test
+    void doorThatNeverOpensStaysShut() {
+        Design never = Examples.read(swap(BOX, "opens-at: 20 deg", "opens-at: 170 deg"));
+        Design last = Examples.read(swap(BOX, "opens-at: 20 deg", "opens-at: 80 deg"));
+        double tilt = Math.toRadians(50);
+        assertThat(new OpenDoors(never).moved("empty", tilt).norm()).isZero();
+        assertThat(new OpenDoors(last).moved("empty", tilt).norm()).isPositive();
+    }
+
     /** Back down it stays open, so it comes back later than a lump that is fixed, if at all, and the drive holds more. */
     @Test
     void staysOpenOnTheWayBack() {

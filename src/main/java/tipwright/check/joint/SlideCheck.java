@@ -23,10 +23,12 @@ import tipwright.design.Design;
 import tipwright.design.Factors;
 import tipwright.design.Limits;
 import tipwright.design.joint.BallInsert;
+import tipwright.design.tank.CaseName;
 import tipwright.design.tank.Dump;
 import tipwright.geometry.Vec3;
 import tipwright.load.Contents;
 import tipwright.load.EmptyTank;
+import tipwright.load.OpenDoors;
 import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -116,7 +118,8 @@ public final class SlideCheck implements Check {
         int at = forces.count() - 1;
         double volume = contents.cakeVolume();
         double mass = volume * design.slurry().cakeDensity() * design.dump().shock();
-        EmptyTank empty = EmptyTank.of(design, contents.solid());
+        EmptyTank shut = EmptyTank.of(design, contents.solid());
+        EmptyTank empty = new OpenDoors(design).raised(CaseName.CAKED.key(), shut, tilt);
         Vec3 stuck =
                 contents.heap(contents.start(), volume, Double.NaN).moments().centroid();
         Vec3 slid = contents.heap(tilt, volume, Double.NaN).moments().centroid();

@@ -134,11 +134,14 @@ public final class WholeUnit {
                 up -> masses(leaning.get().at(result.load(), row.load(), row.tilt(), up), row.pose(), vehicle));
     }
 
-    /** The settled solids stuck where they lie, at one tilt: nothing is loose. */
+    /** The settled solids stuck where they lie, at one tilt: nothing is loose but the doors that hang. */
     Load load(Mass stuck, Pose pose, @Nullable Vehicle vehicle) {
-        Vec3 moved = doors.moved(CaseName.STUCK, pose.tilt());
-        List<Mass> masses = at(pose, stuck.kg(), stuck.at().plus(moved.times(1 / stuck.kg())), vehicle);
-        return new Load(masses, up -> masses);
+        return new Load(hung(stuck, pose, design.site().up(), vehicle), up -> hung(stuck, pose, up, vehicle));
+    }
+
+    private List<Mass> hung(Mass stuck, Pose pose, Vec3 up, @Nullable Vehicle vehicle) {
+        Vec3 moved = doors.moved(CaseName.STUCK, pose.tilt(), up.tilted(-pose.tilt()));
+        return at(pose, stuck.kg(), stuck.at().plus(moved.times(1 / stuck.kg())), vehicle);
     }
 
     private List<Mass> masses(LoadState state, Pose pose, @Nullable Vehicle vehicle) {

@@ -14,13 +14,14 @@ import tipwright.geometry.Solid;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
 
-/** Each opening needs the keys of its rim, must lie on the tank, and its latches must not sit on the hinge. */
+/** Each opening needs the keys of its rim, must lie on the tank, its latches must not sit on the hinge, and its door weighs one thing. */
 final class OpeningRules {
     private static final Map<Opening.Rim, List<String>> NEEDED = needed();
     private static final List<String> RIM_KEYS = List.of("diameter", "width", "height", "centre", "normal", "points");
     private static final double FAR = 0.1;
     private static final double FLAT = 0.02;
     private static final double ON_THE_HINGE = 1e-3;
+    private static final double ALIKE = 0.01;
 
     private OpeningRules() {}
 
@@ -43,7 +44,7 @@ final class OpeningRules {
                 rim(facts, opening.path(), opening.value(), facts.solid());
             }
             door(facts, opening.path(), opening.value().door());
-            weighedTwice(facts, opening.path(), opening.value());
+            weighed(facts, opening.path(), opening.value());
             Double to = facts.number("tilt.to");
             if (Facts.is(to, t -> opening.value().opensAt() > t)) {
                 facts.odd(opening.path() + ".opens-at", "past the end of the tilt range: it never opens");
@@ -132,19 +133,18 @@ final class OpeningRules {
         }
     }
 
-    /** A door that tells its weight and is an attached part too must weigh the same both times. */
-    private static void weighedTwice(Facts facts, String path, Opening opening) {
-        Double told = opening.door() == null ? null : opening.door().mass();
-        if (told == null) {
-            return;
-        }
-        for (Bound.Found<Attached> part : facts.bound().all(Attached.class)) {
-            double other = part.value().mass();
-            if (part.value().name().equals(opening.name()) && Math.abs(told - other) > FAR * other) {
-                facts.odd(
+    /** What a door weighs may be told twice, but not in two ways: one of them would be lost. */
+    private static void weighed(Facts facts, String path, Opening opening) {
+        Door door = opening.door();
+        Double told = door == null ? null : door.mass();
+        for (Attached part : facts.bound().list("tank.attached", Attached.class)) {
+            if (told != null
+                    && part.name().equals(opening.name())
+                    && Math.abs(told - part.mass()) > ALIKE * Math.max(told, part.mass())) {
+                facts.wrong(
                         path + ".door.mass",
-                        "the attached part of that name weighs " + Facts.say(other, Kind.MASS)
-                                + "; it is this door, so make both the same");
+                        "the attached part of this name has a mass of " + Facts.say(part.mass(), Kind.MASS)
+                                + "; give the mass of the door once, or give the part another name");
             }
         }
     }

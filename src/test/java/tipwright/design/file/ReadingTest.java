@@ -2,7 +2,6 @@
 package tipwright.design.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static tipwright.Swap.swap;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -149,18 +148,6 @@ class ReadingTest {
                 .extracting(Problem::text)
                 .containsExactly(
                         "silt.yaml:16:17: tank.openings[1].opens-at: past the end of the tilt range: it never opens");
-        assertThat(edited("latches: 2", "latches: 2, mass: 24 kg").warnings()).isEmpty();
-        assertThat(good(swap(
-                                ErrorTextTest.resource("silt.yaml"),
-                                "end door",
-                                "hose",
-                                "latches: 2",
-                                "latches: 2, mass: 24 kg"))
-                        .warnings())
-                .extracting(Problem::text)
-                .containsExactly(
-                        "silt.yaml:16:95: tank.openings[1].door.mass: the attached part of that name weighs 6 kg;"
-                                + " it is this door, so make both the same");
         assertThat(edited("frame-pin: [-100 mm, -350 mm]", "frame-pin: [-100 in, -350 in]")
                         .warnings())
                 .extracting(Problem::text)
