@@ -32,7 +32,10 @@ public record Opening(
         @Note("Tilt at which it is open; 0 deg: from the start")
                 @Measured(value = Kind.ANGLE, preset = "0 deg", atLeast = "0 deg")
                 double opensAt,
-        @Note("The door that closes it, to check hinge and latches") @Nullable Door door,
+        @Note(
+                        "The door that closes it: hinge and latches are checked, and its weight hangs from the hinge once it is open")
+                @Nullable
+                Door door,
         @Note("How freely slurry leaves it") @Preset Outflow outflow) {
 
     /** The form of the outline. */
