@@ -112,8 +112,8 @@ final class WhatIfShare {
         Finding worst = null;
         for (int i = 0; i < actuators.size(); i++) {
             int one = i;
-            Extreme most = Extreme.largest(analysis.cases(), MotionDirection.RESTING, row -> held(force, row, one)
-                    .utilisation());
+            Extreme most = Usage.worst(figure -> Extreme.largest(
+                    analysis.cases(), MotionDirection.RESTING, row -> figure.applyAsDouble(held(force, row, one))));
             Usage usage = held(force, Objects.requireNonNull(most.row(analysis.cases()), "a load case"), one);
             Text slips = Text.words(usage.utilisation() <= 1 ? "" : "stopped, that actuator cannot hold the tank; ");
             Finding f = make.compare(part, usage, most, slips.plus(note));
