@@ -42,9 +42,25 @@ public record HungDoor(Door door, double sense, boolean hangs, Vec2 down, Vec2 o
      * @param ajar how far it is kept out of plumb where it hangs, rad
      */
     public double angle(Vec3 up, double ajar) {
-        double below = -down.dot(up.xy());
-        double plumb = Math.atan2(-outwards.dot(up.xy()), below);
-        return sense * (hangs && below > 0 ? Math.max(0, plumb) + ajar : WIDE);
+        return sense * (hangsAt(up) ? plumb(up) + ajar : WIDE);
+    }
+
+    /**
+     * How far it swings at most where it is let go shut, rad: one that hangs goes as far beyond plumb as it was before it. Source:
+     * energy of a pendulum without friction (from memory).
+     *
+     * @param up against gravity, in the tank's axes
+     */
+    public double letGo(Vec3 up) {
+        return sense * (hangsAt(up) ? 2 * plumb(up) : WIDE);
+    }
+
+    private boolean hangsAt(Vec3 up) {
+        return hangs && -down.dot(up.xy()) > 0;
+    }
+
+    private double plumb(Vec3 up) {
+        return Math.max(0, Math.atan2(-outwards.dot(up.xy()), -down.dot(up.xy())));
     }
 
     /** A point of the shut door after a swing, m, stowed. Source: Rodrigues' rotation formula (from memory). */

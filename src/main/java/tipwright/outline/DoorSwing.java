@@ -46,21 +46,28 @@ public final class DoorSwing {
 
     /** How far it has swung about its hinge axis when it is open, rad. */
     public static double open(Opening opening, Door door, BodyPosition tank) {
-        return opener(opening, door).applyAsDouble(tank);
+        return opener(opening, door, UP).applyAsDouble(tank);
     }
 
-    /** The same for many places of the tank. */
-    public static ToDoubleFunction<BodyPosition> opener(Opening opening, Door door) {
-        return opener(opening, door, AJAR);
+    /** The same for many places of the tank, where up is against gravity. */
+    public static ToDoubleFunction<BodyPosition> opener(Opening opening, Door door, Vec3 up) {
+        HungDoor hung = hung(opening, door);
+        return tank -> hung.angle(up.tilted(-tank.turn()), AJAR);
     }
 
     /** The same of a door that hangs plumb where it hangs. */
-    public static ToDoubleFunction<BodyPosition> plumb(Opening opening, Door door) {
-        return opener(opening, door, 0);
+    public static ToDoubleFunction<BodyPosition> plumb(Opening opening, Door door, Vec3 up) {
+        HungDoor hung = hung(opening, door);
+        return tank -> hung.angle(up.tilted(-tank.turn()), 0);
     }
 
-    private static ToDoubleFunction<BodyPosition> opener(Opening opening, Door door, double ajar) {
-        HungDoor hung = HungDoor.of(opening, door, opening.middle());
-        return tank -> hung.angle(UP.tilted(-tank.turn()), ajar);
+    /** How far it swings at most where it is let go shut, rad. */
+    public static ToDoubleFunction<BodyPosition> letGo(Opening opening, Door door, Vec3 up) {
+        HungDoor hung = hung(opening, door);
+        return tank -> hung.letGo(up.tilted(-tank.turn()));
+    }
+
+    private static HungDoor hung(Opening opening, Door door) {
+        return HungDoor.of(opening, door, opening.middle());
     }
 }

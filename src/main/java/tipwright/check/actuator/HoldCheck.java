@@ -112,8 +112,8 @@ public final class HoldCheck implements Check {
     public static @Nullable Extreme worst(Analysis analysis) {
         Design design = analysis.design();
         return known(design)
-                ? Extreme.largest(analysis.cases(), MotionDirection.RESTING, row -> usage(row, design)
-                        .utilisation())
+                ? Usage.worst(figure -> Extreme.largest(
+                        analysis.cases(), MotionDirection.RESTING, row -> figure.applyAsDouble(usage(row, design))))
                 : null;
     }
 

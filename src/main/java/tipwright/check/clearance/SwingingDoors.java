@@ -4,9 +4,11 @@ package tipwright.check.clearance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.BodyPosition;
 import tipwright.design.Design;
+import tipwright.design.around.Site;
 import tipwright.design.tank.Door;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec2;
@@ -19,7 +21,8 @@ import tipwright.outline.PartKind;
 
 /**
  * Doors that swing in the side view. A door that opens swings from shut to where it hangs or
- * stands open at that tilt; every place on its way counts. One that hangs is looked at plumb, and swung out by what runs past it.
+ * stands open at that tilt; every place on its way counts. One that hangs is looked at plumb, swung out by what runs past it, and
+ * as far as it swings when it is let go. It stays open all the way back.
  */
 final class SwingingDoors {
     private static final double LEVEL = 1e-6;
@@ -30,7 +33,7 @@ final class SwingingDoors {
     /** A door and its way. */
     record Swing(MachinePart door, Motions.Path path) {}
 
-    /** The doors that hinge along the pivot; one that hangs has two ways. */
+    /** The doors that hinge along the pivot, each once for every way that it swings. */
     static List<Swing> doors(Analysis analysis, Motions motions) {
         List<Swing> all = new ArrayList<>();
         int body = analysis.mechanism().tank();
@@ -38,9 +41,12 @@ final class SwingingDoors {
             Door door = opening.door();
             if (door != null && alongPivot(door)) {
                 Form form = new Form.Pieces(List.of(DoorSwing.plate(opening)));
-                for (ToDoubleFunction<BodyPosition> opener : openers(analysis, opening, door)) {
-                    MachinePart part = new MachinePart(PartKind.DOOR, name(opening), body, Basis.LEAST, form);
-                    all.add(new Swing(part, swing(motions, body, opening, door, opener)));
+                int opens = opens(motions, opening);
+                for (Vec3 up : ups(analysis.design().site())) {
+                    for (Way way : ways(motions, body, opening, door, opens, up)) {
+                        MachinePart part = new MachinePart(PartKind.DOOR, name(opening), body, Basis.LEAST, form);
+                        all.add(new Swing(part, swing(motions, body, door, way)));
+                    }
                 }
             }
         }
@@ -68,39 +74,76 @@ final class SwingingDoors {
         return opening.name().endsWith("door") ? opening.name() : opening.name() + " door";
     }
 
-    /** How it swings open: swung out a little and, where it hangs at some tilt, plumb as well. */
-    private static List<ToDoubleFunction<BodyPosition>> openers(Analysis analysis, Opening opening, Door door) {
-        ToDoubleFunction<BodyPosition> out = DoorSwing.opener(opening, door);
-        ToDoubleFunction<BodyPosition> plumb = DoorSwing.plumb(opening, door);
-        int body = analysis.mechanism().tank();
-        boolean hangs = analysis.poses().stream()
-                .map(pose -> pose.bodies().get(body))
-                .anyMatch(tank -> out.applyAsDouble(tank) != plumb.applyAsDouble(tank));
-        return hangs ? List.of(out, plumb) : List.of(out);
+    /**
+     * How it stands, shut before a pose.
+     *
+     * @param from the pose from which on it is open
+     * @param first how far it has swung there, rad
+     * @param then the same at later poses
+     */
+    private record Way(int from, ToDoubleFunction<BodyPosition> first, ToDoubleFunction<BodyPosition> then) {
+        double angle(int pose, BodyPosition tank) {
+            return pose < from ? 0 : pose == from ? first.applyAsDouble(tank) : then.applyAsDouble(tank);
+        }
     }
 
-    private static Motions.Path swing(
-            Motions motions, int body, Opening opening, Door door, ToDoubleFunction<BodyPosition> opener) {
+    /** Against gravity on the ground as stated and, where it may stand any way round, on what slopes most to either end. */
+    private static List<Vec3> ups(Site site) {
+        double most = site.anyWay();
+        return most > 0
+                ? List.of(
+                        site.up(),
+                        site.leaning(most, 0).up(),
+                        site.leaning(-most, 0).up())
+                : List.of(site.up());
+    }
+
+    /** The pose at which it has opened, or past the last. */
+    private static int opens(Motions motions, Opening opening) {
+        int i = 1;
+        while (i <= motions.last() && motions.tilt(i) < opening.opensAt() - NEARLY) {
+            i++;
+        }
+        return i;
+    }
+
+    private static List<Way> ways(Motions motions, int body, Opening opening, Door door, int opens, Vec3 up) {
+        ToDoubleFunction<BodyPosition> out = DoorSwing.opener(opening, door, up);
+        ToDoubleFunction<BodyPosition> plumb = DoorSwing.plumb(opening, door, up);
+        ToDoubleFunction<BodyPosition> letGo = DoorSwing.letGo(opening, door, up);
         Motions.Path tank = motions.body(body);
-        double opens = opening.opensAt();
+        List<Way> ways = new ArrayList<>(List.of(new Way(opens, out, out)));
+        if (IntStream.rangeClosed(0, motions.last())
+                .mapToObj(tank::at)
+                .anyMatch(t -> out.applyAsDouble(t) != plumb.applyAsDouble(t))) {
+            ways.add(new Way(opens, plumb, plumb));
+        }
+        if (opens > 1 && opens <= motions.last()) {
+            ways.add(new Way(0, plumb, plumb));
+        }
+        if (opens <= motions.last()) {
+            BodyPosition there = tank.at(opens);
+            if (Math.abs(letGo.applyAsDouble(there)) > Math.abs(out.applyAsDouble(there))) {
+                ways.add(new Way(opens, letGo, plumb));
+            }
+        }
+        return ways;
+    }
+
+    private static Motions.Path swing(Motions motions, int body, Door door, Way way) {
+        Motions.Path tank = motions.body(body);
         return pose -> {
             int i = (int) Math.min(pose, motions.last());
-            BodyPosition before = swung(tank.at(i), opener, door, i > 0 && motions.tilt(i) >= opens - NEARLY);
-            if (!(pose > i)) {
-                return before;
-            }
-            boolean open = motions.tilt(i + 1) >= opens - NEARLY;
-            return before.towards(swung(tank.at(i + 1), opener, door, open), pose - i);
+            BodyPosition before = swung(tank.at(i), door, way.angle(i, tank.at(i)));
+            return pose > i
+                    ? before.towards(swung(tank.at(i + 1), door, way.angle(i + 1, tank.at(i + 1))), pose - i)
+                    : before;
         };
     }
 
-    private static BodyPosition swung(
-            BodyPosition tank, ToDoubleFunction<BodyPosition> opener, Door door, boolean open) {
-        if (!open) {
-            return tank;
-        }
+    private static BodyPosition swung(BodyPosition tank, Door door, double angle) {
         // the hinge axis points to the reader or away; a swing about it is the other way round than a tilt
-        double turn = tank.turn() - Math.signum(door.hingeAxis().z()) * opener.applyAsDouble(tank);
+        double turn = tank.turn() - Math.signum(door.hingeAxis().z()) * angle;
         Vec2 hinge = door.hinge().xy();
         return new BodyPosition(tank.body(), tank.place(hinge).minus(hinge.tilted(turn)), turn);
     }

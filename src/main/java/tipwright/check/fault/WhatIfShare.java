@@ -32,6 +32,7 @@ import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.actuator.Sharing;
 import tipwright.design.around.Trouble;
+import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -45,6 +46,8 @@ final class WhatIfShare {
     static final String AHEAD = " when one runs ahead";
     static final String AHEAD_OF = "One actuator gets ahead of the other: ";
     private static final String TWIST = "twist";
+    /** Two pins that are nearer than this are one, m. */
+    private static final double SAME_PIN = 1e-6;
 
     private final Findings make;
     private final Analysis analysis;
@@ -112,8 +115,8 @@ final class WhatIfShare {
         Finding worst = null;
         for (int i = 0; i < actuators.size(); i++) {
             int one = i;
-            Extreme most = Extreme.largest(analysis.cases(), MotionDirection.RESTING, row -> held(force, row, one)
-                    .utilisation());
+            Extreme most = Usage.worst(figure -> Extreme.largest(
+                    analysis.cases(), MotionDirection.RESTING, row -> figure.applyAsDouble(held(force, row, one))));
             Usage usage = held(force, Objects.requireNonNull(most.row(analysis.cases()), "a load case"), one);
             Text slips = Text.words(usage.utilisation() <= 1 ? "" : "stopped, that actuator cannot hold the tank; ");
             Finding f = make.compare(part, usage, most, slips.plus(note));
@@ -253,14 +256,13 @@ final class WhatIfShare {
         return all;
     }
 
-    /** Parts that their own check cannot tell, and the pins of a crank that is twisted. */
+    /** Parts that their own check cannot tell, and links that are twisted, with their pins. */
     private final class Untold {
         private final Set<String> parts = new LinkedHashSet<>();
-        private final Set<String> twisted = twisted();
         private boolean missing;
 
         boolean takes(Check check, Finding f) {
-            boolean untold = f.verdict() == Verdict.NOT_CHECKED || (f.isOf("pin") && twisted.contains(f.partId()));
+            boolean untold = f.verdict() == Verdict.NOT_CHECKED || isTwisted(f);
             if (untold) {
                 parts.add(check.shortly(f));
                 missing |= f.missing();
@@ -278,22 +280,53 @@ final class WhatIfShare {
         }
     }
 
-    /** Ids of the pins of a crank that one actuator pushes beside its middle: how they bear the twist is not worked out. */
-    private Set<String> twisted() {
+    /**
+     * Whether a finding is about a link, or a pin of one, that one actuator pushes beside its middle: how they bear the twist is not
+     * worked out.
+     */
+    private boolean isTwisted(Finding f) {
         Mechanism mechanism = analysis.mechanism();
-        Set<String> pins = new HashSet<>();
-        for (int body : new int[] {mechanism.actuatorFrom(), mechanism.actuatorTo()}) {
+        for (int body : twisted()) {
+            String link = mechanism.bodies().get(body).replace(' ', '-');
+            if (f.isOf("link") && (f.partId().equals(link) || f.partId().startsWith(link + "-"))) {
+                return true;
+            }
             for (JointPlan joint : mechanism.joints()) {
+                String pin = joint.name().replace(' ', '-');
                 boolean on = joint.a() == body || joint.b() == body;
-                if (body != 0
-                        && body != mechanism.tank()
-                        && on
-                        && !design.drive().paired(joint.name())) {
-                    pins.add(joint.name().replace(' ', '-'));
+                if (on
+                        && !design.drive().paired(joint.name())
+                        && f.isOf("pin")
+                        && f.partId().equals(pin)) {
+                    return true;
                 }
             }
         }
-        return pins;
+        return false;
+    }
+
+    /** Numbers of the links that the actuators are pinned to, and of those that share that pin. */
+    private Set<Integer> twisted() {
+        Mechanism mechanism = analysis.mechanism();
+        Pose stowed = analysis.poses().get(0);
+        Set<Integer> links = new HashSet<>();
+        for (boolean moving : new boolean[] {false, true}) {
+            int body = moving ? mechanism.actuatorTo() : mechanism.actuatorFrom();
+            Vec2 pin = stowed.bodies().get(body).stowed(moving ? stowed.tankPin() : stowed.framePin());
+            links.add(body);
+            for (JointPlan joint : mechanism.joints()) {
+                boolean on = joint.a() == body || joint.b() == body;
+                if (on
+                        && body != 0
+                        && body != mechanism.tank()
+                        && joint.at().minus(pin).norm() < SAME_PIN) {
+                    links.add(joint.a());
+                    links.add(joint.b());
+                }
+            }
+        }
+        links.removeAll(Set.of(0, mechanism.tank()));
+        return links;
     }
 
     private static boolean differs(Finding f, @Nullable Finding other) {

@@ -274,7 +274,10 @@ public record Finding(
         return Math.abs(ratio - utilisation) <= ROUNDING * Math.max(1, Math.abs(ratio));
     }
 
-    /** Whether this is worse than another: by the verdict, then by the utilisation; what was not checked is worse than nothing. */
+    /**
+     * Whether this is worse than another: by the verdict, then by the utilisation, and of one check that has nothing, by what it
+     * needs; what was not checked is worse than nothing.
+     */
     public boolean worseThan(Finding other) {
         if (verdict == Verdict.NOT_CHECKED) {
             return false;
@@ -282,7 +285,14 @@ public record Finding(
         int verdicts = verdict.compareTo(other.verdict);
         return other.verdict == Verdict.NOT_CHECKED
                 || verdicts > 0
-                || (verdicts == 0 && utilisation > other.utilisation);
+                || (verdicts == 0 && (utilisation > other.utilisation || needsMore(other)));
+    }
+
+    private boolean needsMore(Finding other) {
+        return utilisation == Double.POSITIVE_INFINITY
+                && other.utilisation == Double.POSITIVE_INFINITY
+                && id.equals(other.id)
+                && needs() > other.needs();
     }
 
     /** The same by more than rounding; of what is used up alike, by what it asks for. */

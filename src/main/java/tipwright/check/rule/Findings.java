@@ -59,8 +59,8 @@ public final class Findings {
 
     /** A rule where it is worst over loads, tilts and directions of motion. */
     public Finding worst(String part, Analysis analysis, Rule rule, Text note) {
-        Extreme worst =
-                Extreme.largest(analysis.cases(), (row, b) -> rule.of(row, b).utilisation());
+        Extreme worst = Usage.worst(
+                figure -> Extreme.largest(analysis.cases(), (row, b) -> figure.applyAsDouble(rule.of(row, b))));
         return compare(part, at(analysis, worst, rule), worst, note);
     }
 

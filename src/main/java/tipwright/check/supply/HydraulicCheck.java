@@ -46,7 +46,7 @@ public final class HydraulicCheck implements TimedCheck {
     public String rule() {
         return "The largest pressure stays under the relief valve's setting; the pump's motor has the power for it; valve and"
                 + " hoses take the flow either way; a counterbalance valve is set to 1.3 times what the load makes; a load"
-                + " that helps on the way back needs a valve or throttle to hold it.";
+                + " that helps on its way, up or back, needs a valve or throttle to hold it.";
     }
 
     @Override
@@ -87,10 +87,15 @@ public final class HydraulicCheck implements TimedCheck {
         Text note = Text.of("relief valve at {}", Text.amount(relief, Kind.PRESSURE, "bar", 0));
         all.add(make.compare("pressure", pressure.value(), relief, 1, Kind.PRESSURE, pressure, note));
         if (supply instanceof Pump pump) {
-            pump(make, pump, analysis, timing, cylinders, all);
+            pump(make, pump, timing, all);
         } else if (supply == null) {
             all.add(make.missing("supply", "supply missing (pump, motor, valve)"));
+            return all;
         }
+        if (!GravityReturnCheck.byGravity(supply, cylinders)) {
+            helped(make, Moment.Phase.LOWER, supply, analysis, timing, cylinders, all);
+        }
+        helped(make, Moment.Phase.RAISE, supply, analysis, timing, cylinders, all);
         return all;
     }
 
@@ -103,8 +108,7 @@ public final class HydraulicCheck implements TimedCheck {
         return own == null ? least : Math.min(least, own);
     }
 
-    private static void pump(
-            Findings make, Pump pump, Analysis analysis, Timing timing, List<Cylinder> cylinders, List<Finding> all) {
+    private static void pump(Findings make, Pump pump, Timing timing, List<Finding> all) {
         Extreme shaft = timing.largest(m -> m.draw().shaft());
         Double motor = pump.motorPower();
         all.add(
@@ -118,46 +122,51 @@ public final class HydraulicCheck implements TimedCheck {
                 valve == null
                         ? make.missing("valve", "supply.valve-flow missing")
                         : make.compare("valve", flow.value(), valve, 1, Kind.FLOW, flow, "largest flow, out or back"));
-        Extreme helping = helping(analysis, timing);
-        boolean gravity = GravityReturnCheck.byGravity(pump, cylinders);
-        if (helping.value() > 0 && !gravity) {
-            all.add(lowering(make, pump, helping, cylinders, analysis));
-        }
     }
 
-    private static Finding lowering(
-            Findings make, Pump pump, Extreme helping, List<Cylinder> cylinders, Analysis analysis) {
-        boolean out = analysis.poses().get(0).arm() > 0;
+    /** What holds back a load that drives the rod on; one that the oil does not bear at all is told of elsewhere. */
+    private static void helped(
+            Findings make,
+            Moment.Phase phase,
+            Supply supply,
+            Analysis analysis,
+            Timing timing,
+            List<Cylinder> cylinders,
+            List<Finding> all) {
+        boolean back = phase == Moment.Phase.LOWER;
+        boolean out = back == analysis.poses().get(0).arm() > 0;
         double area = 0;
         for (Cylinder h : cylinders) {
             area += h.oilArea(analysis.poses().get(0).length(), out);
         }
-        Double setting = pump.counterbalance();
-        if (setting == null || pump.lowering() != Pump.Lowering.COUNTERBALANCE) {
-            return make.given(
-                    "lowering",
-                    helping.value() / area,
-                    0,
-                    1,
-                    Kind.PRESSURE,
-                    1,
-                    helping,
-                    Verdict.CLOSE,
-                    "the load drives the rod back and can run ahead of the pump: fit a counterbalance valve or a throttle");
+        Extreme helping = timing.largest(m -> m.phase() == phase ? (out ? 1 : -1) * m.force() : 0);
+        if (!(helping.value() > 0 && area > 0)) {
+            return;
         }
-        return make.compare(
-                "counterbalance",
+        Double setting = back && supply instanceof Pump pump && pump.lowering() == Pump.Lowering.COUNTERBALANCE
+                ? pump.counterbalance()
+                : null;
+        if (setting != null) {
+            all.add(make.compare(
+                    "counterbalance",
+                    helping.value() / area,
+                    setting,
+                    OVER_LOAD,
+                    Kind.PRESSURE,
+                    helping,
+                    "pressure that the load makes on its way back against the valve's setting over 1.3"));
+            return;
+        }
+        all.add(make.given(
+                back ? "lowering" : "raising",
                 helping.value() / area,
-                setting,
-                OVER_LOAD,
+                0,
+                1,
                 Kind.PRESSURE,
+                1,
                 helping,
-                "pressure that the load makes on its way back against the valve's setting over 1.3");
-    }
-
-    /** Largest force with which the load drives the rod on the way back, N. */
-    private static Extreme helping(Analysis analysis, Timing timing) {
-        int way = analysis.poses().get(0).arm() > 0 ? 1 : -1;
-        return timing.largest(m -> m.phase() == Moment.Phase.LOWER ? way * m.force() : 0);
+                Verdict.CLOSE,
+                "the load drives the rod " + (back ? "back" : "on")
+                        + " and can run ahead of the pump: fit a counterbalance valve or a throttle"));
     }
 }

@@ -301,4 +301,20 @@ class ForcesTest {
         assertThat(Ratings.setting(Examples.read(SINGLE))).isNull();
         assertThat(Ratings.pull(Examples.read(BOX))).isEqualTo(8000);
     }
+
+    /**
+     * Of what a cylinder of oil on one side cannot hold at all, the most is told, not the first: it draws 100 N at 1 deg and, on a
+     * straight line, 1 kN at 10 deg. Source: p = F / A with no oil on the ring.
+     */
+    @Test
+    void ofWhatCannotBeHeldTheMostIsTold() throws CannotComputeException {
+        String rated = swap(SINGLE, "acting: single", "acting: single, hold: 20 kN");
+        Finding hold = new HoldCheck()
+                .run(forced(rated, x -> 50 - 50 * x, x -> -100 * x))
+                .get(0);
+        assertThat(hold.verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(hold.has()).isZero();
+        assertThat(hold.needs()).isCloseTo(1000, within(1e-6));
+        assertThat(hold.tilt()).isCloseTo(Math.toRadians(10), within(1e-9));
+    }
 }

@@ -337,4 +337,23 @@ class FaultPartsTest {
         assertThat(One.all(two, "what-if").stream().map(Finding::id))
                 .doesNotContain("what-if/crank-pivot-when-one-carries-all");
     }
+
+    /**
+     * Of a knee both links meet the actuators at one pin: if one of them carries all, it pushes 150 mm beside them, 10 kN on that arm
+     * make 1.5 kN m out of their plane. Neither link nor any pin of them is told as bearing no more than before.
+     */
+    @Test
+    void theLinksOfAKneeThatOnePushesAsideAreNotTold() throws Exception {
+        String yaml = Files.readString(Path.of("geometry", "knee-stand.yaml"));
+        int from = yaml.indexOf("      - {z: 0 mm, actuator: ");
+        int to = yaml.indexOf("    pins:", from);
+        String one = yaml.substring(from, to);
+        String two = swap(yaml, one, swap(one, "z: 0 mm", "z: -150 mm") + swap(one, "z: 0 mm", "z: 150 mm"));
+        String told =
+                One.of(two, "what-if/other-parts-when-one-carries-all").note().metric();
+        assertThat(told).contains("foot pin; knee; tank pin; lower; upper;");
+        assertThat(One.all(two, "what-if").stream().map(Finding::id))
+                .contains("what-if/frame-pin-when-one-carries-all")
+                .doesNotContain("what-if/tank-pin-when-one-carries-all");
+    }
 }

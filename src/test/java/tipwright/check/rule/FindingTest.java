@@ -279,6 +279,19 @@ class FindingTest {
                 .isTrue();
     }
 
+    /** Where there is nothing at all, the one that needs more is worse. */
+    @Test
+    void ofWhatHasNothingTheOneThatNeedsMoreIsWorse() {
+        assertThat(force(300, 0, 1, Verdict.FAIL).worseThan(force(200, 0, 1, Verdict.FAIL)))
+                .isTrue();
+        assertThat(force(200, 0, 1, Verdict.FAIL).worseThan(force(300, 0, 1, Verdict.FAIL)))
+                .isFalse();
+        assertThat(force(300, 0, 1, Verdict.FAIL).worseThan(force(300, 0, 1, Verdict.FAIL)))
+                .isFalse();
+        assertThat(force(300, 0, 1, Verdict.FAIL).worseThan(force(900, 10, 1, Verdict.FAIL)))
+                .isTrue();
+    }
+
     /** By more than a millionth of the share; where the shares are the same, of the demand. */
     @Test
     void roundingMakesNothingClearlyWorse() {

@@ -14,10 +14,13 @@ import tipwright.analysis.CaseResult;
 import tipwright.analysis.Examples;
 import tipwright.analysis.Row;
 import tipwright.check.Checker;
+import tipwright.check.Dumps;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.load.Gravity;
 import tipwright.time.CycleTimer;
+import tipwright.time.Moment;
+import tipwright.time.Timing;
 
 /** Cranks, pump handles and tanks that come down by their own weight, by hand. */
 class ByHandAndWeightTest {
@@ -183,5 +186,40 @@ class ByHandAndWeightTest {
         double pressure = least / (Math.PI / 4 * 0.04 * 0.04);
         Finding found = new GravityReturnCheck().run(read(yaml + LINE)).get(0);
         assertThat(found.capacity()).isCloseTo(Math.max(0, pressure), within(1e-6 * Math.abs(pressure)));
+    }
+
+    /**
+     * A hand pump on oil on both sides of the piston has no valve that throttles what the load drives back: 9 kN on the bore on the way
+     * down, 4 kN on the ring once the tank has gone over on the way up. With a release valve it comes down through that. Source: p = F / A.
+     */
+    @Test
+    void whatRunsAheadOfAHandPumpIsTold() throws CannotComputeException {
+        Timing timing = Dumps.draining(
+                driven(Moment.Phase.RAISE, 0, 20_000),
+                driven(Moment.Phase.RAISE, 0.125, -4000),
+                driven(Moment.Phase.LOWER, 0.125, -4000),
+                driven(Moment.Phase.LOWER, 0.0625, 9000));
+        String pump = "supply: {kind: hand-pump, per-stroke: 0.02 L}\n";
+        List<Finding> all = new HydraulicCheck().run(read(HydraulicsTest.BOX + pump), timing);
+        assertThat(all)
+                .extracting(Finding::id)
+                .containsExactly("hydraulic/pressure", "hydraulic/lowering", "hydraulic/raising");
+        assertThat(all.get(1).demand()).isCloseTo(9000 / HydraulicsTest.BORE, within(1e-6));
+        assertThat(all.get(1).verdict()).isEqualTo(Verdict.CLOSE);
+        assertThat(all.get(2).demand()).isCloseTo(4000 / HydraulicsTest.RING, within(1e-6));
+        assertThat(all.get(2).tilt()).isEqualTo(0.125);
+        assertThat(all.get(2).verdict()).isEqualTo(Verdict.CLOSE);
+        String released = swap(pump, "0.02 L", "0.02 L, orifice: {diameter: 3 mm}");
+        assertThat(new HydraulicCheck().run(read(HydraulicsTest.BOX + released), timing))
+                .extracting(Finding::id)
+                .containsExactly("hydraulic/pressure", "hydraulic/raising");
+        String single = swap(HydraulicsTest.BOX, "relief-pressure", "acting: single, relief-pressure");
+        assertThat(new HydraulicCheck().run(read(single + pump), timing))
+                .extracting(Finding::id)
+                .containsExactly("hydraulic/pressure");
+    }
+
+    private static Moment driven(Moment.Phase phase, double tilt, double force) {
+        return Dumps.driven(phase, tilt, force, Dumps.STILL);
     }
 }
