@@ -109,8 +109,8 @@ final class Conditions {
     }
 
     /**
-     * What needs the dump in time, in the wind that blows along it too, on ground that slopes to each side and to each end, and with the
-     * oil of the coldest and of the hottest day.
+     * What needs the dump in time, in the wind that blows along it too, on ground that slopes to each side and to each end, and on each
+     * ground and in each wind with the oil of the coldest and of the hottest day too.
      */
     static List<Finding> inTime(Analysis analysis, List<Finding> calm) throws CannotComputeException {
         return inTime(analysis, calm, Fullness.TIMED);
@@ -121,20 +121,36 @@ final class Conditions {
             throws CannotComputeException {
         Design design = analysis.design();
         List<Wind> winds = Wind.of(design).stream().filter(Wind::alongSideView).toList();
-        List<Finding> worst = calm;
-        for (Wind wind : winds) {
-            worst = worse(worst, timed(Analyser.blown(analysis, wind), rules), wind.words());
-        }
-        for (Map.Entry<String, Double> day : days(design).entrySet()) {
-            Design then = design.withSite(Copy.with(design.site(), "temperature", day.getValue()));
-            worst = worse(worst, timed(analysis.of(then), rules), day.getKey());
-        }
+        List<Finding> worst = onItsDays(calm, analysis, winds, rules, "");
         for (int i = 0; i < WAYS && design.site().anyWay() > 0; i += 2) {
             Analysis there = Analyser.analyse(sloping(design, way(i)), analysis.vessel());
             worst = worse(worst, timed(there, rules), words(i));
-            for (Wind wind : down(winds, way(i))) {
-                worst = worse(worst, timed(Analyser.blown(there, wind), rules), wind.words() + ", " + words(i));
-            }
+            worst = onItsDays(worst, there, down(winds, way(i)), rules, ", " + words(i));
+        }
+        return worst;
+    }
+
+    /** On one ground: in each wind, on the coldest and on the hottest day, and in each wind of such a day. */
+    private static List<Finding> onItsDays(
+            List<Finding> known, Analysis ground, List<Wind> winds, List<Check> rules, String where)
+            throws CannotComputeException {
+        List<Finding> worst = blown(known, ground, winds, rules, where);
+        Design design = ground.design();
+        for (Map.Entry<String, Double> day : days(design).entrySet()) {
+            Design then = design.withSite(Copy.with(design.site(), "temperature", day.getValue()));
+            String words = day.getKey() + where;
+            worst = worse(worst, timed(ground.of(then), rules), words);
+            worst = blown(worst, ground.of(then), winds, rules, ", " + words);
+        }
+        return worst;
+    }
+
+    private static List<Finding> blown(
+            List<Finding> known, Analysis calm, List<Wind> winds, List<Check> rules, String where)
+            throws CannotComputeException {
+        List<Finding> worst = known;
+        for (Wind wind : winds) {
+            worst = worse(worst, timed(Analyser.blown(calm, wind), rules), wind.words() + where);
         }
         return worst;
     }

@@ -27,7 +27,7 @@ public record HungDoor(Door door, double sense, boolean hangs, Vec2 down, Vec2 o
      */
     public static HungDoor of(Opening opening, Door door, Vec3 middle) {
         Vec3 hinge = door.hinge();
-        Vec3 out = opening.areaVector().unit();
+        Vec3 out = opening.outward();
         double sense = Math.signum(door.hingeAxis().cross(middle.minus(hinge)).dot(out));
         boolean level = Math.abs(door.hingeAxis().unit().z()) > LEVEL;
         Vec2 down = middle.minus(hinge).xy();

@@ -274,6 +274,30 @@ class LessFullTest {
                 .isEqualTo(Verdict.FAIL);
     }
 
+    /** A cold or a hot day may find it on any of the slopes: what it does there is what it does on that ground on that day. */
+    @Test
+    void daysCountOnEveryGround() throws Exception {
+        String line = swap(
+                ONE,
+                "orifice: {diameter: 3 mm}",
+                "orifice: {diameter: 3 mm}, return-line: {bore: 5 mm, length: 6 m, grade: 46, seals: 0.2 bar}",
+                "tilt: {to: 0.1 deg}",
+                "tilt: {to: 10 deg}");
+        List<Finding> all = all(line + "site: {any-way: 6 deg, hottest: 45 degC}\ncold: {lowest: -10 degC}\n");
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        String shock = "what-if/valve-shuts-on-the-way-down";
+        for (String ground : List.of("grade: 6 deg", "grade: -6 deg", "cross-slope: 6 deg", "cross-slope: -6 deg")) {
+            String site = "site: {" + ground + ", temperature: %s degC, hottest: %s degC}\n";
+            least = Math.min(
+                    least, of(all(line + site.formatted(-10, -10)), "stall").capacity());
+            most = Math.max(most, of(all(line + site.formatted(45, 45)), shock).utilisation());
+        }
+        assertThat(of(all, "stall").capacity()).isCloseTo(least, within(1e-6 * least));
+        assertThat(of(all, "stall").loadCase()).contains("on the coldest day, ground down to ");
+        assertThat(of(all, shock).utilisation()).isCloseTo(most, within(1e-6 * most));
+    }
+
     /** Oil that is thick slows the way down, and thin oil makes the shock harder when a valve shuts: both days count. */
     @Test
     void oilOfTheColdestAndOfTheHottestDayCounts() throws Exception {

@@ -194,6 +194,27 @@ class OpenDoorTest {
         return swap(BOX, "1500 mm, 0 mm], latch:", "1500 mm, 0 mm], hinge-axis: " + axis + ", latch:");
     }
 
+    /** Corners of a rim may be told either way round: its door swings out of the tank. */
+    @ParameterizedTest
+    @CsvSource({"z, 40", "z, 5"})
+    void doorSwingsOutWhicheverWayRoundItsRimIsTold(String axis, double tilt) {
+        String corners =
+                "[500 mm, 1500 mm, 500 mm], [500 mm, 1500 mm, -500 mm], [500 mm, 500 mm, -500 mm], [500 mm, 500 mm, 500 mm]";
+        String round =
+                "[500 mm, 500 mm, 500 mm], [500 mm, 500 mm, -500 mm], [500 mm, 1500 mm, -500 mm], [500 mm, 1500 mm, 500 mm]";
+        double at = Math.toRadians(tilt);
+        Vec3 moved = new OpenDoors(Examples.read(hinged(axis))).moved("empty", at);
+        assertThat(moved.norm()).isPositive();
+        for (String points : List.of(corners, round)) {
+            Design told = Examples.read(swap(
+                    hinged(axis),
+                    "rim: rectangle, width: 1 m, height: 1 m, centre: [500 mm, 1 m, 0 mm], normal: x",
+                    "rim: polygon, points: [" + points + "]"));
+            assertThat(new OpenDoors(told).moved("empty", at).minus(moved).norm())
+                    .isLessThan(1e-9);
+        }
+    }
+
     /** A door that opens past the end of the tilt range is shut all the way, up and back. */
     @Test
     void doorThatNeverOpensStaysShut() {

@@ -150,15 +150,12 @@ public final class DoorCheck implements Check {
      * @param design whose door it is
      * @param mass of the door; null: not told
      * @param outline of the opening under it, m
-     * @param normal of the outline, unit vector
-     * @param out unit vector outward
+     * @param normal of the outline, unit vector outward
      */
-    private record Shut(Design design, Door door, @Nullable DoorMass mass, List<Vec3> outline, Vec3 normal, Vec3 out) {
+    private record Shut(Design design, Door door, @Nullable DoorMass mass, List<Vec3> outline, Vec3 normal) {
         static Shut of(Design design, Opening opening, Door door) {
             Vec3 normal = opening.areaVector().unit();
-            Vec3 given = opening.normal();
-            Vec3 out = given != null && normal.dot(given) < 0 ? normal.times(-1) : normal;
-            return new Shut(design, door, DoorMass.of(design.tank(), opening), opening.rimPoints(), normal, out);
+            return new Shut(design, door, DoorMass.of(design.tank(), opening), opening.rimPoints(), normal);
         }
 
         /** On each latch, and on the hinge line, N. */
@@ -171,7 +168,7 @@ public final class DoorCheck implements Check {
             }
             double turn = row.pose().bodies().get(row.pose().tank()).turn();
             Vec3 weight = design.site().up().tilted(-turn).times(-mass.mass() * Gravity.G);
-            double outward = weight.dot(out);
+            double outward = weight.dot(normal);
             Vec3 moment = mass.centre().times(outward);
             double held = latchForce(door, normal, new DoorLoad(outward, moment));
             double along = weight.minus(normal.times(weight.dot(normal))).norm();

@@ -37,7 +37,7 @@ public final class SkidCheck implements Check {
 
     @Override
     public String rule() {
-        return "On the steeper of the site's ground and the slope asked for, the friction of feet or braked wheels on wet ground holds the machine; full or empty makes no difference. Wheels that are not braked hold nothing. Wind is not in it.";
+        return "On the steepest of the site's ground, the slope on which it may stand any way round and the slope asked for, the friction of feet or braked wheels on wet ground holds the machine; full or empty makes no difference. Wheels that are not braked hold nothing. Wind is not in it.";
     }
 
     @Override
@@ -84,7 +84,8 @@ public final class SkidCheck implements Check {
         Vec3 up = design.site().up();
         double ground = Math.hypot(up.x(), up.z()) / up.y();
         Double asked = footing.slope();
-        double slope = Math.max(ground, asked == null ? 0 : Math.tan(asked));
+        double any = Math.tan(design.site().anyWay());
+        double slope = Math.max(Math.max(ground, any), asked == null ? 0 : Math.tan(asked));
         Usage usage = usage(slope, footing.friction(), design.factors().skid());
         return List.of(make.compare(
                 "",

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.tank.Attached;
 import tipwright.design.tank.Door;
 import tipwright.design.tank.Opening;
+import tipwright.geometry.Plane;
 import tipwright.geometry.Range;
 import tipwright.geometry.Solid;
 import tipwright.geometry.Vec3;
@@ -21,6 +22,7 @@ final class OpeningRules {
     private static final double FAR = 0.1;
     private static final double FLAT = 0.02;
     private static final double ON_THE_HINGE = 1e-3;
+    private static final double BEHIND = 0.25;
     private static final double ALIKE = 0.01;
 
     private OpeningRules() {}
@@ -112,6 +114,16 @@ final class OpeningRules {
         }
         if (solid != null) {
             onTheTank(facts, key, points, solid);
+            outOfTheTank(facts, path, opening, solid);
+        }
+    }
+
+    /** Nearly all of the inside lies before a normal that points inwards; of a tank with a bend some may lie before any. */
+    private static void outOfTheTank(Facts facts, String path, Opening opening, Solid solid) {
+        Plane plane = Plane.through(opening.middle(), opening.outward());
+        if (opening.rim() != Opening.Rim.POLYGON
+                && solid.below(plane).volume() < BEHIND * solid.whole().volume()) {
+            facts.wrong(path + ".normal", "the tank lies on that side; the direction is straight out of the tank");
         }
     }
 

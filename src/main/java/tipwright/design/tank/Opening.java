@@ -8,6 +8,9 @@ import tipwright.design.key.Counted;
 import tipwright.design.key.Measured;
 import tipwright.design.key.Note;
 import tipwright.design.key.Preset;
+import tipwright.geometry.Plane;
+import tipwright.geometry.ShapeException;
+import tipwright.geometry.Solid;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
 
@@ -15,7 +18,7 @@ import tipwright.quantity.Kind;
  * An opening: a planar outline on the tank's wall.
  *
  * @param centre m, stowed
- * @param normal points out of the tank; any length
+ * @param normal points out of the tank; any length; of a polygon its tank tells it
  * @param opensAt tilt at which it is open, rad; 0: from the start
  * @param points the outline when rim is polygon, m, stowed
  */
@@ -37,6 +40,23 @@ public record Opening(
                 @Nullable
                 Door door,
         @Note("How freely slurry leaves it") @Preset Outflow outflow) {
+
+    /** The same of a tank: a polygon, whichever way round its corners are told, faces the side with less of the inside. */
+    Opening of(Interior interior) {
+        Vec3 across = rim == Rim.POLYGON ? areaVector() : Vec3.ZERO;
+        if (!(across.norm() > 0)) {
+            return this;
+        }
+        try {
+            Solid solid = interior.solid();
+            double behind = solid.below(Plane.through(middle(), across.unit())).volume();
+            Vec3 out = across.times(behind < solid.whole().volume() / 2 ? -1 : 1);
+            return new Opening(name, rim, diameter, width, height, points, centre, out, opensAt, door, outflow);
+        } catch (ShapeException wrong) {
+            // the rules of the file tell what is wrong with the inside
+            return this;
+        }
+    }
 
     /** The form of the outline. */
     public enum Rim {
@@ -143,20 +163,19 @@ public record Opening(
         return low;
     }
 
-    /** Area vector of the outline, m2 (length: its area). */
+    /** Area vector of the outline, m2 (length: its area), on the side of its normal, if it has one. */
     public Vec3 areaVector() {
         List<Vec3> rimPoints = rimPoints();
         Vec3 sum = Vec3.ZERO;
         for (int i = 0; i < rimPoints.size(); i++) {
             sum = sum.plus(rimPoints.get(i).cross(rimPoints.get((i + 1) % rimPoints.size())));
         }
-        return sum.times(0.5);
+        return sum.times(normal != null && sum.dot(normal) < 0 ? -0.5 : 0.5);
     }
 
     /** Unit vector square out of the opening, tank stowed; on the side of its normal, if it has one. */
     public Vec3 outward() {
-        Vec3 area = areaVector().unit();
-        return normal == null || area.dot(normal) >= 0 ? area : area.times(-1);
+        return areaVector().unit();
     }
 
     /** Middle of the rim's points, m, stowed. */

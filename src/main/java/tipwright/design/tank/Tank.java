@@ -76,7 +76,7 @@ public record Tank(
 
     /**
      * Takes the wall off sizes that are outside, and away from the open side; the mouth of an open drawing is the opening where none
-     * is given.
+     * is given. Each opening faces out of the tank.
      */
     public Tank {
         if (openings.isEmpty() && !interior.mouth().isEmpty()) {
@@ -101,6 +101,8 @@ public record Tank(
             openings = List.copyOf(all);
             open = null;
         }
+        Interior closed = interior;
+        openings = openings.stream().map(o -> o.of(closed)).toList();
     }
 
     /** With its sizes inside. */

@@ -159,6 +159,20 @@ class RoadAndGroundTest {
                 .isEqualTo(stands.demand());
     }
 
+    /** Where it may stand any way round, it stands straight down that slope too. */
+    @Test
+    void skiddingOnTheSlopeAnyWayRound() throws CannotComputeException {
+        String feet = "supports: {" + FEET + ", friction: 0.5%s}\n";
+        String site = "site: {grade: 3 deg, cross-slope: 4 deg, any-way: 19 deg}\n";
+        for (String asked : new String[] {"", ", slope: 10 deg"}) {
+            Finding any = One.of(BOX + feet.formatted(asked) + site, "skid");
+            assertThat(any.demand()).isCloseTo(Math.tan(Math.toRadians(19)), within(1e-12));
+            assertThat(any.verdict()).isEqualTo(Verdict.FAIL);
+        }
+        Finding steeper = One.of(BOX + feet.formatted(", slope: 25 deg") + site, "skid");
+        assertThat(steeper.demand()).isCloseTo(Math.tan(Math.toRadians(25)), within(1e-12));
+    }
+
     @Test
     void whatOverturningNeedsToKnow() throws CannotComputeException {
         missing(BOX, "tip-over", "supports missing");
