@@ -19,6 +19,7 @@ import tipwright.geometry.Vec3;
 public record HungDoor(Door door, double sense, boolean hangs, Vec2 down, Vec2 outwards) {
     private static final double WIDE = Math.toRadians(105);
     private static final double LEVEL = 0.7;
+    private static final double STEEP = 0.7;
 
     /**
      * The door over an opening.
@@ -52,11 +53,13 @@ public record HungDoor(Door door, double sense, boolean hangs, Vec2 down, Vec2 o
      * @param up against gravity, in the tank's axes
      */
     public double letGo(Vec3 up) {
-        return sense * (hangsAt(up) ? 2 * plumb(up) : WIDE);
+        return sense * (hangsAt(up) ? Math.min(Math.PI, 2 * plumb(up)) : WIDE);
     }
 
+    /** One in an upright wall that hinges above hangs at every tilt; any other does where its hinge has come to lie above. */
     private boolean hangsAt(Vec3 up) {
-        return hangs && -down.dot(up.xy()) > 0;
+        boolean above = down.y() < -STEEP * down.norm();
+        return hangs && (above || -down.dot(up.xy()) > 0);
     }
 
     private double plumb(Vec3 up) {

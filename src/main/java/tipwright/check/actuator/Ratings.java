@@ -16,6 +16,9 @@ import tipwright.design.supply.Supply;
 
 /** Ratings of actuators that share the load. */
 public final class Ratings {
+    /** In place of a rating where an actuator cannot push or pull, so that the largest share can be told, N. */
+    public static final double NOTHING = 1e-9;
+
     private Ratings() {}
 
     /** Whether a rope moves the tank, which cannot push. */

@@ -24,8 +24,6 @@ import tipwright.quantity.Text;
  */
 final class WhatIfLetGo {
     private static final String PART = "load let go at once";
-    /** In place of a rating where it cannot push or pull, so that the largest is told, N. */
-    private static final double NOTHING = 1e-9;
 
     private WhatIfLetGo() {}
 
@@ -40,7 +38,7 @@ final class WhatIfLetGo {
             for (Row row : load.rows()) {
                 double recoil = recoil(empty, row);
                 double rated = rated(design, row, recoil > 0);
-                double share = Math.abs(recoil) / (rated > 0 ? rated : NOTHING);
+                double share = Math.abs(recoil) / (rated > 0 ? rated : Ratings.NOTHING);
                 search.offer(share, row.tilt(), load.name(), MotionDirection.RESTING);
             }
         }

@@ -40,9 +40,6 @@ import tipwright.quantity.Text;
 final class WhatIfShare {
     static final String ALL = " when one carries all";
     static final String CARRIES = "One actuator carries everything: ";
-    /** In place of a rating where an actuator cannot push or pull, N. */
-    private static final double NOTHING = 1e-9;
-
     static final String AHEAD = " when one runs ahead";
     static final String AHEAD_OF = "One actuator gets ahead of the other: ";
     private static final String TWIST = "twist";
@@ -150,7 +147,7 @@ final class WhatIfShare {
             Double hold = hold(p, row, there.force());
             // the stronger way, on the safe side
             double moving = Math.max(p.actuator().ratedPush(), one(p, row, there.force()));
-            holds = Math.min(holds, hold == null || moving == NOTHING ? 1 : Math.max(1, hold / moving));
+            holds = Math.min(holds, hold == null || moving == Ratings.NOTHING ? 1 : Math.max(1, hold / moving));
         }
         double utilisation = worst.value() * factor;
         double moves = one(row, there.force());
@@ -185,7 +182,7 @@ final class WhatIfShare {
 
     /** What an actuator moves alone that way, N. */
     private double one(PlacedActuator placed, Row row, double force) {
-        return Math.max(Ratings.one(design, placed.actuator(), row.pose().length(), force > 0), NOTHING);
+        return Math.max(Ratings.one(design, placed.actuator(), row.pose().length(), force > 0), Ratings.NOTHING);
     }
 
     /**
