@@ -37,7 +37,7 @@ public final class SkidCheck implements Check {
 
     @Override
     public String rule() {
-        return "On the steepest of the site's ground, the slope on which it may stand any way round and the slope asked for, the friction of feet or braked wheels on wet ground holds the machine; full or empty makes no difference. Wheels that are not braked hold nothing. Wind is not in it.";
+        return "On the site's ground, on the slope on which it may stand any way round and on the slope asked for, whichever slopes most, the friction of feet or braked wheels on wet ground holds the machine; full or empty makes no difference. Wheels that are not braked hold nothing. Wind is not in it.";
     }
 
     @Override
