@@ -15,7 +15,7 @@ import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
-import tipwright.design.around.Site;
+import tipwright.design.around.GroundSlope;
 import tipwright.design.key.Copy;
 import tipwright.design.supply.HandPump;
 import tipwright.design.supply.Pump;
@@ -29,44 +29,17 @@ import tipwright.time.CycleTimer;
  * where the site says that it may stand any way round, ground that slopes each way and half way between. A workspace.
  */
 final class Conditions {
-    private static final int WAYS = 8;
-    private static final String[] DOWN = {
-        "the dump side", "the dump side and +z", "+z", "the far side and +z",
-        "the far side", "the far side and -z", "-z", "the dump side and -z"
-    };
-
     private final OtherFills asStated;
     private final List<Wind> winds;
-    private final List<OtherFills> slopes = new ArrayList<>();
+    private final Map<GroundSlope, OtherFills> slopes = new LinkedHashMap<>();
 
     /** Of a design. */
     Conditions(Design design, Emptying emptying, Vessel vessel) throws CannotComputeException {
         asStated = OtherFills.of(design, emptying, vessel);
         winds = Wind.of(design);
-        double slope = design.site().anyWay();
-        for (int i = 0; i < WAYS && slope > 0; i++) {
-            slopes.add(OtherFills.of(sloping(design, way(i)), emptying, vessel));
+        for (GroundSlope ground : GroundSlope.anyWay(design.site())) {
+            slopes.put(ground, OtherFills.of(design.withSite(ground.site()), emptying, vessel));
         }
-    }
-
-    private static double way(int i) {
-        return 2 * Math.PI * i / WAYS;
-    }
-
-    private static String words(int i) {
-        return "ground down to " + DOWN[i];
-    }
-
-    /** A design on ground that slopes as much as it may, down that way alone. */
-    private static Design sloping(Design design, double direction) {
-        Site site = design.site();
-        return design.withSite(Copy.with(sloping(site, site.anyWay(), direction), "anyWay", 0.0));
-    }
-
-    /** A site that slopes down by an angle towards a direction, rad from +x to +z. */
-    static Site sloping(Site site, double slope, double direction) {
-        double steep = Math.tan(slope);
-        return site.leaning(Math.atan(steep * Math.cos(direction)), Math.atan(steep * Math.sin(direction)));
     }
 
     /** What rules find with a slurry: of each finding the worst over all conditions, which it tells. */
@@ -82,16 +55,17 @@ final class Conditions {
     /** The same of one that is known. */
     List<Finding> find(Analysis calm, Slurry slurry, List<Check> rules) throws CannotComputeException {
         List<Finding> worst = Checks.run(rules, blown(calm, winds));
-        for (int i = 0; i < slopes.size(); i++) {
-            Analysis there = blown(slopes.get(i).with(slurry), down(winds, way(i)));
-            worst = worse(worst, Checks.run(rules, there), words(i));
+        for (Map.Entry<GroundSlope, OtherFills> slope : slopes.entrySet()) {
+            GroundSlope ground = slope.getKey();
+            Analysis there = blown(slope.getValue().with(slurry), down(winds, ground));
+            worst = worse(worst, Checks.run(rules, there), ground.words());
         }
         return worst;
     }
 
     /** Those that blow down a slope: they push the same way as it does. */
-    private static List<Wind> down(List<Wind> winds, double direction) {
-        return winds.stream().filter(w -> w.blowsTowards(direction)).toList();
+    private static List<Wind> down(List<Wind> winds, GroundSlope ground) {
+        return winds.stream().filter(w -> w.blowsTowards(ground.direction())).toList();
     }
 
     /** Every load calm and in each wind: a gust may be what turns a push into a pull. */
@@ -122,10 +96,12 @@ final class Conditions {
         Design design = analysis.design();
         List<Wind> winds = Wind.of(design).stream().filter(Wind::alongSideView).toList();
         List<Finding> worst = onItsDays(calm, analysis, winds, rules, "");
-        for (int i = 0; i < WAYS && design.site().anyWay() > 0; i += 2) {
-            Analysis there = Analyser.analyse(sloping(design, way(i)), analysis.vessel());
-            worst = worse(worst, timed(there, rules), words(i));
-            worst = onItsDays(worst, there, down(winds, way(i)), rules, ", " + words(i));
+        List<GroundSlope> grounds = GroundSlope.anyWay(design.site());
+        for (int i = 0; i < grounds.size(); i += 2) {
+            GroundSlope ground = grounds.get(i);
+            Analysis there = Analyser.analyse(design.withSite(ground.site()), analysis.vessel());
+            worst = worse(worst, timed(there, rules), ground.words());
+            worst = onItsDays(worst, there, down(winds, ground), rules, ", " + ground.words());
         }
         return worst;
     }

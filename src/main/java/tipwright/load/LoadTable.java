@@ -75,6 +75,12 @@ public record LoadTable(
         return of(design, tilts, cases(maker, normal, layers.get()), emptying, notes(design, maker), vessel);
     }
 
+    /** What stays behind in a design's tank, by the tilts of a dump, rad, rising. */
+    public static Emptying emptying(Design design, double[] tilts, Vessel vessel) {
+        CaseMaker maker = new CaseMaker(design, vessel, tilts);
+        return maker.emptying(maker.normal());
+    }
+
     /** Of a design, with cases that are known. */
     public static LoadTable of(
             Design design, double[] tilts, List<LoadCase> cases, Emptying emptying, List<String> notes, Vessel vessel) {

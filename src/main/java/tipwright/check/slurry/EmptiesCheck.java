@@ -6,13 +6,16 @@ import java.util.List;
 import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
+import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
+import tipwright.design.around.GroundSlope;
 import tipwright.load.Emptying;
+import tipwright.load.LoadTable;
 import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -37,7 +40,7 @@ public final class EmptiesCheck implements Check {
     @Override
     public String rule() {
         return "At full tilt no more than the allowed share of the slurry is left, as liquid and as settled solids at their"
-                + " angle of repose.";
+                + " angle of repose, on each ground on which it may stand.";
     }
 
     @Override
@@ -89,9 +92,25 @@ public final class EmptiesCheck implements Check {
         if (analysis.design().tank().openings().isEmpty()) {
             return List.of(make.missing("", "tank.openings missing: nothing can leave"));
         }
+        List<Finding> all = of(make, analysis, analysis.emptying());
+        for (GroundSlope ground : GroundSlope.anyWay(analysis.design().site())) {
+            Emptying there = LoadTable.emptying(
+                    analysis.design().withSite(ground.site()),
+                    analysis.poses().stream().mapToDouble(Pose::tilt).toArray(),
+                    analysis.vessel());
+            List<Finding> more = of(make, analysis, there);
+            for (int i = 0; i < all.size(); i++) {
+                Finding worse = more.get(i);
+                all.set(i, worse.clearlyWorseThan(all.get(i)) ? worse.under(ground.words()) : all.get(i));
+            }
+        }
+        return all;
+    }
+
+    private static List<Finding> of(Findings make, Analysis analysis, Emptying emptying) {
         List<Finding> all = new ArrayList<>();
-        all.add(one(make, analysis, "liquid", analysis.emptying().liquid()));
-        Emptying.Residue cake = analysis.emptying().cake();
+        all.add(one(make, analysis, "liquid", emptying.liquid()));
+        Emptying.Residue cake = emptying.cake();
         if (cake != null) {
             all.add(one(make, analysis, "settled solids", cake));
         }
