@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.BodyPosition;
 import tipwright.design.Design;
+import tipwright.design.around.GroundSlope;
 import tipwright.design.around.Site;
 import tipwright.design.tank.Door;
 import tipwright.design.tank.Opening;
@@ -89,13 +90,13 @@ final class SwingingDoors {
 
     /** Against gravity on the ground as stated and, where it may stand any way round, on what slopes most to either end. */
     private static List<Vec3> ups(Site site) {
-        double most = site.anyWay();
-        return most > 0
-                ? List.of(
-                        site.up(),
-                        site.leaning(most, 0).up(),
-                        site.leaning(-most, 0).up())
-                : List.of(site.up());
+        List<Vec3> ups = new ArrayList<>(List.of(site.up()));
+        for (GroundSlope ground : GroundSlope.anyWay(site)) {
+            if (Math.abs(Math.sin(ground.direction())) < LEVEL) {
+                ups.add(ground.site().up());
+            }
+        }
+        return ups;
     }
 
     /** The pose at which it has opened, or past the last. */
