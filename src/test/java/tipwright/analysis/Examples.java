@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.analysis;
 
+import static tipwright.Swap.swap;
+
 import java.nio.file.Path;
 import tipwright.design.Design;
 import tipwright.design.file.DesignFile;
@@ -33,6 +35,17 @@ public final class Examples {
                   - {z: 0 mm, actuator: {kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN}}
             tilt: {to: 80 deg}
             """;
+
+    /** The same with a door in its dump end, hinged on top, that weighs 150 kg; by a NAME other than 'end' the weight is fixed. */
+    public static final String DOOR_BOX = swap(
+            BOX,
+            "{name: top, rim: rectangle, width: 1 m, height: 1 m, centre: [0 m, 1.5 m, 0 m], normal: y}",
+            "{name: end, rim: rectangle, width: 1 m, height: 1 m, centre: [500 mm, 1 m, 0 mm], normal: x, opens-at: 20 deg,"
+                    + " door: {hinge: [500 mm, 1500 mm, 0 mm], latch: [510 mm, 500 mm, 0 mm]}}",
+            "openings:",
+            "attached: [{name: NAME, mass: 150 kg, centre: [500 mm, 1 m, 0 mm]}]\n  openings:",
+            "repose: 30 deg",
+            "repose: 30 deg, release: 60 deg");
 
     private Examples() {}
 

@@ -274,24 +274,27 @@ class LessFullTest {
                 .isEqualTo(Verdict.FAIL);
     }
 
+    private static final String WITH_LINE = swap(
+            ONE,
+            "orifice: {diameter: 3 mm}",
+            "orifice: {diameter: 3 mm}, return-line: {bore: 5 mm, length: 6 m, grade: 46, seals: 0.2 bar}",
+            "tilt: {to: 0.1 deg}",
+            "tilt: {to: 10 deg}");
+
     /** A cold or a hot day may find it on any of the slopes: what it does there is what it does on that ground on that day. */
     @Test
     void daysCountOnEveryGround() throws Exception {
-        String line = swap(
-                ONE,
-                "orifice: {diameter: 3 mm}",
-                "orifice: {diameter: 3 mm}, return-line: {bore: 5 mm, length: 6 m, grade: 46, seals: 0.2 bar}",
-                "tilt: {to: 0.1 deg}",
-                "tilt: {to: 10 deg}");
-        List<Finding> all = all(line + "site: {any-way: 6 deg, hottest: 45 degC}\ncold: {lowest: -10 degC}\n");
+        List<Finding> all = all(WITH_LINE + "site: {any-way: 6 deg, hottest: 45 degC}\ncold: {lowest: -10 degC}\n");
         double least = Double.POSITIVE_INFINITY;
         double most = 0;
         String shock = "what-if/valve-shuts-on-the-way-down";
         for (String ground : List.of("grade: 6 deg", "grade: -6 deg", "cross-slope: 6 deg", "cross-slope: -6 deg")) {
             String site = "site: {" + ground + ", temperature: %s degC, hottest: %s degC}\n";
             least = Math.min(
-                    least, of(all(line + site.formatted(-10, -10)), "stall").capacity());
-            most = Math.max(most, of(all(line + site.formatted(45, 45)), shock).utilisation());
+                    least,
+                    of(all(WITH_LINE + site.formatted(-10, -10)), "stall").capacity());
+            most = Math.max(
+                    most, of(all(WITH_LINE + site.formatted(45, 45)), shock).utilisation());
         }
         assertThat(of(all, "stall").capacity()).isCloseTo(least, within(1e-6 * least));
         assertThat(of(all, "stall").loadCase()).contains("on the coldest day, ground down to ");
@@ -301,21 +304,15 @@ class LessFullTest {
     /** Oil that is thick slows the way down, and thin oil makes the shock harder when a valve shuts: both days count. */
     @Test
     void oilOfTheColdestAndOfTheHottestDayCounts() throws Exception {
-        String line = swap(
-                ONE,
-                "orifice: {diameter: 3 mm}",
-                "orifice: {diameter: 3 mm}, return-line: {bore: 5 mm, length: 6 m, grade: 46, seals: 0.2 bar}",
-                "tilt: {to: 0.1 deg}",
-                "tilt: {to: 10 deg}");
-        List<Finding> all = all(line + "site: {hottest: 45 degC}\ncold: {lowest: -10 degC}\n");
-        Finding cold = of(all(line + "site: {temperature: -10 degC, hottest: -10 degC}\n"), "stall");
-        Finding warm = of(all(line + "site: {temperature: 20 degC, hottest: 20 degC}\n"), "stall");
+        List<Finding> all = all(WITH_LINE + "site: {hottest: 45 degC}\ncold: {lowest: -10 degC}\n");
+        Finding cold = of(all(WITH_LINE + "site: {temperature: -10 degC, hottest: -10 degC}\n"), "stall");
+        Finding warm = of(all(WITH_LINE + "site: {temperature: 20 degC, hottest: 20 degC}\n"), "stall");
         Finding stall = of(all, "stall");
         assertThat(cold.capacity()).isLessThan(0.5 * warm.capacity());
         assertThat(stall.capacity()).isCloseTo(cold.capacity(), within(1e-6));
         assertThat(stall.loadCase()).contains("on the coldest day");
         String shock = "what-if/valve-shuts-on-the-way-down";
-        double hot = of(all(line + "site: {temperature: 45 degC, hottest: 45 degC}\n"), shock)
+        double hot = of(all(WITH_LINE + "site: {temperature: 45 degC, hottest: 45 degC}\n"), shock)
                 .utilisation();
         assertThat(of(all, shock).utilisation()).isCloseTo(hot, within(1e-6));
     }

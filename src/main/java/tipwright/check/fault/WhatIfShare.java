@@ -255,11 +255,12 @@ final class WhatIfShare {
 
     /** Parts that their own check cannot tell, and links that are twisted, with their pins. */
     private final class Untold {
+        private final Set<Integer> twisted = twisted();
         private final Set<String> parts = new LinkedHashSet<>();
         private boolean missing;
 
         boolean takes(Check check, Finding f) {
-            boolean untold = f.verdict() == Verdict.NOT_CHECKED || isTwisted(f);
+            boolean untold = f.verdict() == Verdict.NOT_CHECKED || isTwisted(f, twisted);
             if (untold) {
                 parts.add(check.shortly(f));
                 missing |= f.missing();
@@ -281,9 +282,9 @@ final class WhatIfShare {
      * Whether a finding is about a link, or a pin of one, that one actuator pushes beside its middle: how they bear the twist is not
      * worked out.
      */
-    private boolean isTwisted(Finding f) {
+    private boolean isTwisted(Finding f, Set<Integer> twisted) {
         Mechanism mechanism = analysis.mechanism();
-        for (int body : twisted()) {
+        for (int body : twisted) {
             String link = mechanism.bodies().get(body).replace(' ', '-');
             if (f.isOf("link") && (f.partId().equals(link) || f.partId().startsWith(link + "-"))) {
                 return true;

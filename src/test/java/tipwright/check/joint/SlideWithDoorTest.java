@@ -15,17 +15,7 @@ import tipwright.check.rule.Finding;
 class SlideWithDoorTest {
     private static final double TILT = Math.toRadians(60);
     private static final double KG = 150;
-    private static final String BOX = swap(
-                    Examples.BOX,
-                    "{name: top, rim: rectangle, width: 1 m, height: 1 m, centre: [0 m, 1.5 m, 0 m], normal: y}",
-                    "{name: end, rim: rectangle, width: 1 m, height: 1 m, centre: [500 mm, 1 m, 0 mm], normal: x, opens-at: 20 deg,"
-                            + " door: {hinge: [500 mm, 1500 mm, 0 mm], latch: [510 mm, 500 mm, 0 mm]}}",
-                    "openings:",
-                    "attached: [{name: NAME, mass: 150 kg, centre: [500 mm, 1 m, 0 mm]}]\n  openings:",
-                    "repose: 30 deg",
-                    "repose: 30 deg, release: 60 deg",
-                    "pull: 12 kN",
-                    "pull: 12 kN, hold: 15 kN")
+    private static final String BOX = swap(Examples.DOOR_BOX, "pull: 12 kN", "pull: 12 kN, hold: 15 kN")
             + "friction: {pivot: 0, pins: 0}\ndump: {cake: one-slide}\n";
 
     private static Finding actuator(String name) throws CannotComputeException {

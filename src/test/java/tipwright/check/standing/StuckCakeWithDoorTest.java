@@ -18,25 +18,17 @@ import tipwright.geometry.Vec3;
 /** Where the unit leans and the cake never lets go, the door still hangs plumb: its weight is straight under its hinge. By hand. */
 class StuckCakeWithDoorTest {
     private static final double KG = 150;
-    private static final String BOX = swap(
-            Examples.BOX,
-            "{name: top, rim: rectangle, width: 1 m, height: 1 m, centre: [0 m, 1.5 m, 0 m], normal: y}",
-            "{name: end, rim: rectangle, width: 1 m, height: 1 m, centre: [500 mm, 1 m, 0 mm], normal: x, opens-at: 20 deg,"
-                    + " door: {hinge: [500 mm, 1500 mm, 0 mm], latch: [510 mm, 500 mm, 0 mm]}}",
-            "openings:",
-            "attached: [{name: NAME, mass: 150 kg, centre: [500 mm, 1 m, 0 mm]}]\n  openings:",
-            "repose: 30 deg",
-            "repose: 30 deg, release: 60 deg");
 
     /** Tank and cake at the last tilt, on ground that leans. */
     private static Mass tank(String name, Vec3 up) throws CannotComputeException {
         List<Mass> last = new ArrayList<>();
-        new WholeUnit(Analyser.analyse(Examples.read(swap(BOX, "NAME", name)))).each(null, (load, pose, masses) -> {
-            if (load.equals(CaseName.STUCK)) {
-                last.clear();
-                last.addAll(masses.leaning().apply(up));
-            }
-        });
+        new WholeUnit(Analyser.analyse(Examples.read(swap(Examples.DOOR_BOX, "NAME", name))))
+                .each(null, (load, pose, masses) -> {
+                    if (load.equals(CaseName.STUCK)) {
+                        last.clear();
+                        last.addAll(masses.leaning().apply(up));
+                    }
+                });
         return last.get(last.size() - 1);
     }
 
