@@ -93,11 +93,9 @@ public final class EmptiesCheck implements Check {
             return List.of(make.missing("", "tank.openings missing: nothing can leave"));
         }
         List<Finding> all = of(make, analysis, analysis.emptying());
+        double[] tilts = analysis.poses().stream().mapToDouble(Pose::tilt).toArray();
         for (GroundSlope ground : GroundSlope.anyWay(analysis.design().site())) {
-            Emptying there = LoadTable.emptying(
-                    analysis.design().withSite(ground.site()),
-                    analysis.poses().stream().mapToDouble(Pose::tilt).toArray(),
-                    analysis.vessel());
+            Emptying there = LoadTable.emptying(analysis.design().withSite(ground.site()), tilts, analysis.vessel());
             List<Finding> more = of(make, analysis, there);
             for (int i = 0; i < all.size(); i++) {
                 Finding worse = more.get(i);
