@@ -55,6 +55,7 @@ class ArrowsTest {
             table.put(upper, List.copyOf(below));
             below.add(upper);
         }
+        table.put("build", List.of());
         return table;
     }
 

@@ -34,6 +34,7 @@ class FencesTest {
             Map.entry("com.openhtmltopdf..", of("document")),
             Map.entry("org.jfree..", of("document")),
             Map.entry("org.apache.batik..", of("drawing")),
+            Map.entry("org.objectweb.asm..", of("build")),
             Map.entry("de.rototor..", of("drawing")));
 
     private static String[] of(String... packages) {
