@@ -11,9 +11,13 @@ import tipwright.check.rule.Verdict;
 import tipwright.quantity.Quantities;
 import tipwright.quantity.UnitSystem;
 import tipwright.report.CannotTell;
+import tipwright.report.Scale;
 
 /** Every check: a table, then how each was worked out. */
 final class CheckPages {
+    /** Of those that pass with less used, the short report gives the names alone. */
+    private static final double HARDLY = 0.10;
+
     private final Dossier dossier;
     private final UnitSystem units;
 
@@ -22,14 +26,30 @@ final class CheckPages {
         this.units = units;
     }
 
-    /** All of them, worst first. */
-    void table(Markup page) {
+    /**
+     * All of them, worst first.
+     *
+     * @param whole whether those that hardly use what there is stand in the table too, or only their names below it
+     */
+    void table(Markup page, boolean whole) {
         List<Finding> made = new ArrayList<>();
-        for (Verdict v : List.of(Verdict.FAIL, Verdict.CLOSE, Verdict.PASS)) {
+        for (Verdict v : List.of(Verdict.FAIL, Verdict.CLOSE)) {
             made.addAll(dossier.findings(v));
+        }
+        List<Finding> hardly = new ArrayList<>();
+        for (Finding f : dossier.findings(Verdict.PASS)) {
+            (whole || !(f.utilisation() < HARDLY) ? made : hardly).add(f);
         }
         table("Checks: those that fail, then close ones, then those that pass", made)
                 .to(page);
+        if (!hardly.isEmpty()) {
+            page.line(
+                    "p",
+                    Words.sign(Verdict.PASS) + " " + Verdict.PASS.says() + " too, with less than "
+                            + Scale.percent().show(HARDLY) + " used: "
+                            + String.join(
+                                    "; ", hardly.stream().map(Finding::title).toList()) + ".");
+        }
         for (CannotTell why : CannotTell.values()) {
             List<Finding> skipped = why.of(dossier.findings(Verdict.NOT_CHECKED));
             if (!skipped.isEmpty()) {
@@ -45,13 +65,13 @@ final class CheckPages {
     private FixedTable table(String caption, List<Finding> findings) {
         FixedTable grid = new FixedTable(
                 caption,
-                FixedTable.Column.text("check", 29),
-                FixedTable.Column.text("verdict", 10),
-                FixedTable.Column.number("used", 8),
-                FixedTable.Column.number("needs", 12),
-                FixedTable.Column.number("has", 12),
-                FixedTable.Column.number("factor", 8),
-                FixedTable.Column.text("worst at", 21));
+                FixedTable.Column.text("check", 31),
+                FixedTable.Column.text("verdict", 11),
+                FixedTable.Column.number("used", 7),
+                FixedTable.Column.number("needs", 10),
+                FixedTable.Column.number("has", 10),
+                FixedTable.Column.number("factor", 6),
+                FixedTable.Column.text("worst at", 25));
         for (Finding f : findings) {
             grid.row(
                     f.title(),

@@ -101,7 +101,7 @@ public final class Report {
             figures(engineer ? plots.overTime(dump) : plots.overTime(dump).subList(0, 1));
         }
         sheet.part("All checks");
-        checks.table(page);
+        checks.table(page, engineer);
         if (engineer) {
             sheet.part("Clearances and where the load lands");
             checks.room(page);

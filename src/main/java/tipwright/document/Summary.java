@@ -68,7 +68,11 @@ record Summary(Dossier dossier, UnitSystem units) {
     }
 
     String changeHeading() {
-        return bad().isEmpty() ? "Closest to failing" : "What to change";
+        List<VerdictText.Told> bad = bad();
+        if (bad.isEmpty()) {
+            return "Closest to failing";
+        }
+        return bad.stream().anyMatch(t -> t.finding().verdict() == Verdict.FAIL) ? "What to change" : "What is close";
     }
 
     /** What fails or is close, the worst of it, with the fixes that were tried; else what comes closest to failing. */

@@ -33,7 +33,7 @@ class ReportNumbersTest {
 
     private static final Map<String, String> TEXTS = new ConcurrentHashMap<>();
 
-    /** The text of the demo's PDF; of other designs that of their page, which is set from the same markup. */
+    /** The text of the demo's PDF with the engineer's part; of other designs that of their page, which is set from the same markup. */
     private static String text(String design) {
         return TEXTS.computeIfAbsent(design, name -> {
             try {
@@ -45,7 +45,7 @@ class ReportNumbersTest {
     }
 
     private static String paper(String design) throws IOException {
-        try (PDDocument pdf = Dossiers.pdf(design, Dossiers.A4)) {
+        try (PDDocument pdf = Dossiers.pdf(design, Dossiers.A4.withFull(true))) {
             return new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
         }
     }

@@ -4,12 +4,15 @@ package tipwright.document;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -24,6 +27,8 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tipwright.check.rule.Finding;
+import tipwright.check.rule.Verdict;
 import tipwright.drawing.HardSigns;
 
 /** The report as a PDF: tagged, bookmarked, fonts in it, nothing over the margin. Source of the form: ISO 32000-1. */
@@ -47,13 +52,45 @@ class ReportPdfTest {
         }
     }
 
+    /** Twelve pages at most with five pictures of the usual size. */
+    @Test
+    void isShortWithItsPictures() throws IOException {
+        ByteArrayOutputStream png = new ByteArrayOutputStream();
+        ImageIO.write(new BufferedImage(800, 450, BufferedImage.TYPE_BYTE_GRAY), "png", png);
+        List<Stills.Still> five = Collections.nCopies(5, new Stills.Still("At some tilt", png.toByteArray()));
+        Dossier demo = Dossiers.of(DEMO);
+        Dossier seen = new Dossier(demo.checked(), demo.origin(), new Stills(five, ""));
+        try (PDDocument pdf = Dossiers.pdf(seen, Dossiers.A4)) {
+            assertThat(pdf.getNumberOfPages()).isLessThanOrEqualTo(12);
+        }
+    }
+
+    /** What hardly uses what there is stands below the table by its name. */
+    @Test
+    void whatIsHardlyUsedIsNamed() throws IOException {
+        Finding hardly = Dossiers.of(DEMO).findings(Verdict.PASS).stream()
+                .filter(f -> f.utilisation() < 0.01)
+                .findFirst()
+                .orElseThrow();
+        try (PDDocument pdf = Dossiers.pdf(DEMO, Dossiers.A4)) {
+            String names = text(pdf)
+                    .replaceAll("\\s+", " ")
+                    .replaceAll("Silt trailer Tipwright test .{40,60} page \\d+ of \\d+ ", "");
+            int from = names.indexOf("passes too, with less than 10 % used: ");
+            assertThat(names.indexOf("Weld tolerance", from)).isPositive();
+            assertThat(names.substring(from, names.indexOf("Weld tolerance", from)))
+                    .contains(hardly.title());
+            assertThat(names).doesNotContain(hardly.title() + " + passes");
+        }
+    }
+
     /** Twelve pages at most; none is empty; the list of contents tells the pages on which the parts begin. */
     @Test
     void isShortAndTellsWhereItsPartsAre() throws IOException {
         try (PDDocument pdf = Dossiers.pdf(DEMO, Dossiers.A4)) {
             assertThat(pdf.getNumberOfPages()).isLessThanOrEqualTo(12);
             assertThat(page(pdf, 1))
-                    .contains("Normal dump:", "If something goes wrong:", "Push", "What to change", "Never go under");
+                    .contains("Normal dump:", "If something goes wrong:", "Push", "What is close", "Never go under");
             assertThat(page(pdf, 1)).doesNotContain(Dossiers.of(DEMO).origin().hash());
             String contents = page(pdf, 2);
             List<String> parts = bookmarks(pdf);
