@@ -15,7 +15,10 @@ import tipwright.load.Gravity;
  * the depth below the surface. Part full it is a weir of the outline's own form, drowned it is an orifice with the true head on
  * every strip.
  *
- * <p>The integral over the polygon is taken along its edges (Green's theorem), exact for straight edges. Approach velocity and the
+ * <p>An opening that looks up, as an open top does, lets out no more than runs over its edges: Cd x 2/3 x integral of z sqrt(2 g z)
+ * along the edge as seen from above. For an upright opening that is part full both are the same.
+ *
+ * <p>The integrals are taken along the edges of the polygon (Green's theorem), exact for straight edges. Approach velocity and the
  * draw-down at the lip are left out; Cd stands for them. Source: strip integral of Torricelli's law, as for thin-plate weirs.
  */
 public final class Rim {
@@ -84,7 +87,40 @@ public final class Rim {
      * @param level of the surface along it, m, less what a vacuum takes off
      */
     public double flow(Vec3 up, double level) {
-        return coefficient * G2 * sum(up, level, Weighing.SPEED);
+        double through = sum(up, level, Weighing.SPEED);
+        boolean looksUp = up.dot(outward) > FLAT;
+        return coefficient * G2 * (looksUp ? Math.min(through, overEdges(up, level)) : through);
+    }
+
+    /** Integral of the depth's root over the depth above each edge, along the edge as seen from above, m^2.5. */
+    private double overEdges(Vec3 up, double level) {
+        double depth = depth(up, level);
+        double a = up.dot(first);
+        double b = up.dot(second);
+        double sum = 0;
+        int last = alongFirst.length - 1;
+        double x1 = alongFirst[last];
+        double y1 = alongSecond[last];
+        double z1 = depth - a * x1 - b * y1;
+        for (int i = 0; i <= last; i++) {
+            double x2 = alongFirst[i];
+            double y2 = alongSecond[i];
+            double z2 = depth - a * x2 - b * y2;
+            if (z1 > 0 || z2 > 0) {
+                double rise = z2 - z1;
+                double length = Math.hypot(x2 - x1, y2 - y1);
+                double seen = Math.sqrt(Math.max(0, length * length - rise * rise));
+                boolean flat = Math.abs(rise) < 1e-7 * Math.max(z1, z2);
+                sum += seen
+                        * (flat
+                                ? once(0.5 * (z1 + z2), Weighing.SPEED)
+                                : (twice(z2, Weighing.SPEED) - twice(z1, Weighing.SPEED)) / rise);
+            }
+            x1 = x2;
+            y1 = y2;
+            z1 = z2;
+        }
+        return sum;
     }
 
     /** Area of the outline below the surface, m2. */
