@@ -137,10 +137,7 @@ public final class JointLoad {
             double share = sign * (all.norm() > 0 ? twins.force(i, pose, balance) / all.norm() : 1);
             return turned.held(share * all.x(), share * all.y(), 0, joint.place(pose));
         };
-        double middle = design.drive().actuators().stream()
-                .mapToDouble(PlacedActuator::z)
-                .average()
-                .orElse(0);
+        double middle = PlacedActuator.middle(design.drive().actuators());
         return new JointLoad(analysis, source, body, twice ? near : middle);
     }
 

@@ -46,7 +46,7 @@ public final class PinCheck implements Check {
     @Override
     public String rule() {
         return "Each pin of the mechanism bears its force in shear and in bending between lug and cheeks together; of two pins side by side each bears half, and the twist"
-                + " where the actuator or the load is off the middle; of unlike cylinders on one line each by its area.";
+                + " where the actuator or the load is off the middle; of unlike cylinders on one line each by its area. Where force reaches a link beside its middle, its pins cannot be told.";
     }
 
     @Override
@@ -110,7 +110,10 @@ public final class PinCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design());
-        return parts(analysis).stream().map(p -> one(make, analysis, p)).toList();
+        return TwistedLinks.judged(
+                make,
+                analysis,
+                parts(analysis).stream().map(p -> one(make, analysis, p)).toList());
     }
 
     /**
