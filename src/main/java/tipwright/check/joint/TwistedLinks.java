@@ -7,6 +7,7 @@ import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.JointPlan;
+import tipwright.analysis.LinkPlane;
 import tipwright.analysis.Mechanism;
 import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Pose;
@@ -17,7 +18,6 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.actuator.Sharing;
-import tipwright.design.drive.LinkPart;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.Text;
 
@@ -191,18 +191,9 @@ public final class TwistedLinks {
 
     /** Where the middle of a link lies along the pivot, m. */
     private double middle(int body) {
-        double from = Double.POSITIVE_INFINITY;
-        double to = Double.NEGATIVE_INFINITY;
-        for (LinkPart part : design.links()) {
-            if (part.body().equals(mechanism.bodies().get(body))) {
-                for (double z : part.z()) {
-                    from = Math.min(from, z);
-                    to = Math.max(to, z);
-                }
-            }
-        }
-        if (from < to) {
-            return (from + to) / 2;
+        Double drawn = LinkPlane.drawn(design, mechanism.bodies().get(body));
+        if (drawn != null) {
+            return drawn;
         }
         return isTwice(body)
                 ? design.pivot().middle()

@@ -2,6 +2,7 @@
 package tipwright.check.joint;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static tipwright.Swap.swap;
 
 import java.io.IOException;
@@ -9,10 +10,15 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import tipwright.analysis.Analyser;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
 import tipwright.analysis.CannotComputeException;
+import tipwright.analysis.Examples;
 import tipwright.check.One;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
+import tipwright.geometry.Vec2;
 
 /** Force that reaches links beside their middle puts F e on them across, which no rule for pins and links in a plane looks at. */
 class TwistedLinksTest {
@@ -153,5 +159,51 @@ class TwistedLinksTest {
         assertThat(One.of(yaml, "what-if/jam-other-parts").note().metric()).contains("crank pivot; link pin");
         String alike = cart(swap(MOTOR, "z: 0 mm", "z: -100 mm") + swap(MOTOR, "z: 0 mm", "z: 100 mm"));
         assertThat(One.of(alike, "what-if/jam-other-parts").note().metric()).doesNotContain("crank pivot");
+    }
+
+    /**
+     * A link that lies 200 mm beside the middle lifts the tank there, wherever the motor turns its crank: of its force on the tank each
+     * bearing, 350 mm off the middle, loses 200/700 or gets it on top. Second computation: moments along the pivot. Source: statics.
+     */
+    @Test
+    void aLinkBesideTheMiddleLiftsOneBearing() throws CannotComputeException {
+        String still = swap(CART, LINKS, "", "site:", "friction: {pivot: 0, pins: 0}\nsite:");
+        String link =
+                "links: [{body: link, outline: [[-85 mm, -290 mm], [-15 mm, -290 mm], [0 mm, 240 mm]], z: [%s mm, %s mm]}]\n";
+        for (int z : new int[] {200, -200}) {
+            String aside = still + link.formatted(z - 6, z + 6);
+            Analysis middle = Analyser.analyse(Examples.read(still));
+            Analysis beside = Analyser.analyse(Examples.read(aside));
+            for (int c = 0; c < middle.cases().size(); c++) {
+                for (int i = 0; i < middle.poses().size(); i++) {
+                    Balance a = middle.cases().get(c).rows().get(i).rest();
+                    Balance b = beside.cases().get(c).rows().get(i).rest();
+                    assertThat(b.force()).isCloseTo(a.force(), within(1e-6));
+                    Vec2 lift = a.joints().get(3);
+                    for (int k = 0; k < 2; k++) {
+                        Vec2 more =
+                                b.bearings().get(k).minus(a.bearings().get(k)).xy();
+                        double share = (k == 0 ? 1 : -1) * z / 700.0;
+                        assertThat(more.minus(lift.times(share)).norm()).isCloseTo(0, within(1e-6));
+                    }
+                }
+            }
+            assertThat(verdict(aside, "twist/tank")).isEqualTo(Verdict.NOT_CHECKED);
+            assertThat(One.all(aside, "twist/frame")).extracting(Finding::id).doesNotContain("twist/frame");
+        }
+        assertThat(One.all(still + link.formatted(-6, 6), "twist")).isEmpty();
+    }
+
+    /** What holds the pin of a link bears it where the link lies: 30 mm beside a weld, 30 mm more on its lever. Source: statics. */
+    @Test
+    void aBracketBearsALinkWhereItLies() throws CannotComputeException {
+        String motor = swap(CART, MOTOR, swap(MOTOR, "z: 0 mm", "z: 30 mm"));
+        String drawn =
+                swap(CART, "z: [-45 mm, 45 mm]", "z: [-15 mm, 75 mm]", "z: [-60 mm, -48 mm]", "z: [-30 mm, -18 mm]");
+        String aside = swap(drawn, "z: [48 mm, 60 mm]", "z: [78 mm, 90 mm]");
+        String undrawn = swap(motor, LINKS, "");
+        double there = One.of(aside, "weld/tank-pin").demand();
+        assertThat(there).isCloseTo(One.of(undrawn, "weld/tank-pin").demand(), within(1e-9 * there));
+        assertThat(there).isGreaterThan(1.2 * One.of(CART, "weld/tank-pin").demand());
     }
 }
