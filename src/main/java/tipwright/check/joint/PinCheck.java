@@ -46,7 +46,7 @@ public final class PinCheck implements Check {
     @Override
     public String rule() {
         return "Each pin of the mechanism bears its force in shear and in bending between lug and cheeks together; of two pins side by side each bears half, and the twist"
-                + " where the actuator or the load is off the middle; of unlike cylinders on one line each by its area. Where force reaches a link beside its middle, its pins cannot be told.";
+                + " where the actuator or the load is off the middle; of unlike cylinders on one line each by its area. A pin on which more than two parts meet bears the largest of their forces. Where force reaches a link beside its middle, its pins cannot be told.";
     }
 
     @Override
@@ -133,12 +133,16 @@ public final class PinCheck implements Check {
         all.add(new Part("frame pin", Drive.FRAME_PIN, push));
         all.add(new Part(drive.rodPinName().replace('-', ' '), Drive.ROD_PIN, push));
         TwinLinks twins = new TwinLinks(analysis);
+        SharedPins shared = new SharedPins(analysis);
         List<JointPlan> joints = analysis.mechanism().joints();
         for (int i = 0; i < joints.size(); i++) {
             int joint = i;
             String name = joints.get(i).name();
             if (i != analysis.mechanism().pivot() && !joints.get(i).slide()) {
-                all.add(new Part(name.replace('-', ' '), name, (row, b) -> twins.force(joint, row.pose(), b)));
+                all.add(new Part(
+                        name.replace('-', ' '),
+                        name,
+                        (row, b) -> Math.max(twins.force(joint, row.pose(), b), shared.force(joint, row.pose(), b))));
             }
         }
         return all;
