@@ -51,7 +51,7 @@ public final class PinCheck implements Check {
 
     @Override
     public String formula() {
-        return "double shear: M = F (a/4 + g/2 + b/8), V = F/2; single: M = F ((a+b)/2 + g)/2, V = F; sigma = 32 M/(pi d^3);"
+        return "double shear: M = F (a/4 + g/2 + b/8), V = F/2; single: M = F ((a+b)/2 + g)/2, V = F; with a ball joint, h = b/2 + g, k = a + 2 h: M = F (h + a^2/(6 k) - a^3/(54 k^2)); sigma = 32 M/(pi d^3);"
                 + " tau = 4 V/(3 A); sqrt(sigma^2 + 3 tau^2) <= yield / factor";
     }
 
