@@ -22,7 +22,8 @@ import tipwright.load.Gravity;
  * <p>Friction depends on the forces in the joints, which depend on it, so it is found by repetition. Bearing loads: the body on
  * the pivot is cut free there (the tank, or, when the pivot is the frame pin of a carrying link, all that moves) and the moments
  * out of the side view are borne by the two bearings alone; joints made twice act half way between the bearings, springs and
- * weights at their own z, all else in the plane of the actuators.
+ * weights at their own z, all else in the plane of the actuators, or of the link that hands their force on
+ * to the tank where that lies farther off.
  */
 final class Balancer {
     private static final int REPEATS = 60;
@@ -31,6 +32,7 @@ final class Balancer {
     private final Mechanism mechanism;
     private final Vec3 up;
     private final List<PlacedActuator> actuators;
+    private final @Nullable Double plane;
     private final Assists assists;
     private final @Nullable Wind wind;
     private final JointFriction friction;
@@ -61,6 +63,7 @@ final class Balancer {
         this.mechanism = mechanism;
         this.up = design.site().up();
         this.actuators = design.drive().actuators();
+        this.plane = LinkPlane.ofDrive(design, mechanism);
         this.assists = new Assists(design, linkage.skeleton());
         this.friction = new JointFriction(design, mechanism);
         this.split = new BearingSplit(design.pivot());
@@ -88,14 +91,24 @@ final class Balancer {
     /** Goes to a configuration; false when nothing can be in balance there. */
     boolean moveTo(Configuration next) {
         configuration = next;
-        pushZ = Sharing.middle(actuators, next.length(), true);
-        pullZ = Sharing.middle(actuators, next.length(), false);
+        pushZ = farther(Sharing.middle(actuators, next.length(), true));
+        pullZ = farther(Sharing.middle(actuators, next.length(), false));
         standing = List.of(standing(next, -1), standing(next, 0), standing(next, 1));
         JointPlan pivot = mechanism.joints().get(mechanism.pivot());
         Vec2 axis = next.place(pivot.a(), pivot.at());
         axisX = axis.x();
         axisY = axis.y();
         return solver.moveTo(next) && findRubbing();
+    }
+
+    /**
+     * Of the actuators' place along the pivot and that of the link that hands their force on to the tank, the one farther from the middle
+     * of the bearings, m: a crank between them may pass its twist on.
+     */
+    private double farther(double actuators) {
+        return plane == null || Math.abs(plane - split.middle()) < Math.abs(actuators - split.middle())
+                ? actuators
+                : plane;
     }
 
     /** Springs, weights and wind. */

@@ -29,11 +29,8 @@ final class Across {
         if (paired && !actuator) {
             return design.pivot().bearings().stream().map(Support::z).toList();
         }
-        List<Double> all =
-                design.drive().actuators().stream().map(PlacedActuator::z).toList();
-        return actuator
-                ? all
-                : List.of(all.stream().mapToDouble(z -> z).average().orElse(0));
+        List<PlacedActuator> all = design.drive().actuators();
+        return actuator ? all.stream().map(PlacedActuator::z).toList() : List.of(PlacedActuator.middle(all));
     }
 
     /** 'z -450, z 450' in the tape's units. */

@@ -3,7 +3,6 @@ package tipwright.check.fault;
 
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
@@ -36,6 +35,9 @@ import tipwright.quantity.Text;
  * something goes wrong, it has to stay below yield, with no factor; each part is judged by its own check.
  */
 final class DrivePath {
+    /** What the name of those parts of a trouble that cannot be told ends with. */
+    static final String OTHERS = " other parts";
+
     private static final Set<String> PINS = Set.of(Drive.FRAME_PIN, Drive.ROD_PIN, Drive.TANK_PIN);
 
     private final Findings make;
@@ -72,7 +74,7 @@ final class DrivePath {
     }
 
     /**
-     * The worst of its parts, and those that cannot be told.
+     * The worst of its parts, and those that cannot be told. All actuators share as they do in the dump.
      *
      * @param part name of the trouble
      * @param how what pushes or pulls, in front of the word and the force
@@ -80,38 +82,37 @@ final class DrivePath {
      * @param pull greatest pull, N, 0 or more
      */
     List<Finding> under(String part, String how, ToDoubleFunction<Row> push, ToDoubleFunction<Row> pull) {
+        Untold untold = new Untold(make);
+        List<Finding> all = new ArrayList<>(under(part, how, push, pull, untold::takes));
+        all.addAll(untold.told(part + OTHERS));
+        return all;
+    }
+
+    /** Whether a part is one of those that cannot be told. */
+    interface Taken {
+        boolean takes(Check check, Finding finding);
+    }
+
+    /** The worst of its parts but for those that cannot be told; the same parameters. */
+    List<Finding> under(String part, String how, ToDoubleFunction<Row> push, ToDoubleFunction<Row> pull, Taken untold) {
         Analysis strained = strained(part, push, pull);
         List<Finding> told = new ArrayList<>();
-        Set<String> unknown = new LinkedHashSet<>();
-        boolean missing = false;
         for (Check check : rules) {
             List<Finding> found =
                     check.run(strained).stream().filter(this::isOnIt).toList();
             for (Finding f : found) {
-                if (f.verdict() != Verdict.NOT_CHECKED) {
+                boolean there = f.verdict() != Verdict.NOT_CHECKED || isThere(check.run(analysis), f.id());
+                if (there && !untold.takes(check, f)) {
                     told.add(f);
-                } else if (unknown(check.run(analysis), f.id())) {
-                    unknown.add(check.shortly(f));
-                    missing |= f.missing();
                 }
             }
         }
-        List<Finding> all = new ArrayList<>();
-        if (!told.isEmpty()) {
-            all.add(worst(part, how, strained, told));
-        }
-        if (!unknown.isEmpty()) {
-            all.add(make.untold(
-                    part + " other parts",
-                    Text.words("what their own checks cannot tell: " + String.join("; ", unknown)),
-                    missing));
-        }
-        return all;
+        return told.isEmpty() ? List.of() : List.of(worst(part, how, strained, told));
     }
 
-    /** Whether a part is not known in the whole design, and not only among those that bear the actuator. */
-    private static boolean unknown(List<Finding> all, String id) {
-        return all.stream().anyMatch(f -> f.id().equals(id) && f.verdict() == Verdict.NOT_CHECKED);
+    /** Whether a part is looked at in the whole design too, and does not stand for parts that do not bear the actuator. */
+    private static boolean isThere(List<Finding> all, String id) {
+        return all.stream().anyMatch(f -> f.id().equals(id));
     }
 
     private boolean isOnIt(Finding f) {

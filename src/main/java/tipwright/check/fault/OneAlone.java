@@ -82,8 +82,7 @@ final class OneAlone {
     /** The same for what bears the twist alone, which the others put in too: what does so from 1 m beside the middle. */
     static Analysis twisted(Analysis analysis, PlacedActuator one, Excess excess) {
         Design design = analysis.design();
-        List<Support> two = design.pivot().bearings();
-        double middle = (two.get(0).z() + two.get(1).z()) / 2;
+        double middle = design.pivot().middle();
         List<PlacedActuator> all = design.drive().actuators();
         Borne borne = (pose, force, share, more, lever) ->
                 force * (Sharing.middle(all, pose.length(), force > 0) - middle) + more * lever;

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tipwright.analysis.Analysis;
 import tipwright.check.actuator.Ratings;
+import tipwright.check.joint.TwistedLinks;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
@@ -32,30 +33,34 @@ final class WhatIfJam {
         if (design.supply() instanceof HandWinch || Ratings.byRope(design)) {
             return List.of(make.cannot(PART, "how hard the crank can be turned is not known"));
         }
-        List<Finding> all = new ArrayList<>(path(make, analysis, rules, "the drive"));
+        Untold untold = new Untold(make);
+        List<Finding> each = new ArrayList<>(path(make, analysis, rules, "the drive", untold::takes));
         List<PlacedActuator> actuators = design.drive().actuators();
-        if (all.isEmpty() || !unlike(actuators)) {
-            return all;
-        }
-        for (int i = 0; i < actuators.size(); i++) {
-            Finding worst = all.get(0);
-            for (Finding f : path(make, OneAlone.of(analysis, actuators.get(i)), rules, "actuator " + (i + 1))) {
-                worst = f.id().equals(worst.id()) && f.worseThan(worst) ? f : worst;
+        if (unlike(actuators)) {
+            TwistedLinks links = new TwistedLinks(analysis);
+            for (int i = 0; i < actuators.size(); i++) {
+                Analysis alone = OneAlone.of(analysis, actuators.get(i));
+                each.addAll(
+                        path(make, alone, rules, "actuator " + (i + 1), (check, f) -> untold.takes(check, f, links)));
             }
-            all.set(0, worst);
         }
+        List<Finding> all = new ArrayList<>();
+        each.stream().reduce((a, b) -> b.worseThan(a) ? b : a).ifPresent(all::add);
+        all.addAll(untold.told(PART + DrivePath.OTHERS));
         return all;
     }
 
     /** What bears the actuators of an analysis, told under the name of what pushes. */
-    private static List<Finding> path(Findings make, Analysis analysis, List<Check> rules, String pushes) {
+    private static List<Finding> path(
+            Findings make, Analysis analysis, List<Check> rules, String pushes, DrivePath.Taken untold) {
         Design design = analysis.design();
         return new DrivePath(make, analysis, rules)
                 .under(
                         PART,
                         "stuck fast, " + pushes,
                         row -> most(design, row.pose().length(), true),
-                        row -> most(design, row.pose().length(), false));
+                        row -> most(design, row.pose().length(), false),
+                        untold);
     }
 
     /** Whether some push harder than their share of what all push: cylinders on one line share by their areas, others alike. */

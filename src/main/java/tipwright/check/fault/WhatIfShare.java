@@ -3,25 +3,21 @@ package tipwright.check.fault;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.Extreme;
-import tipwright.analysis.JointPlan;
-import tipwright.analysis.Mechanism;
 import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Pose;
 import tipwright.analysis.Row;
 import tipwright.check.actuator.HoldCheck;
 import tipwright.check.actuator.Ratings;
+import tipwright.check.joint.TwistedLinks;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
@@ -32,7 +28,6 @@ import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.actuator.Sharing;
 import tipwright.design.around.Trouble;
-import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 
@@ -43,13 +38,12 @@ final class WhatIfShare {
     static final String AHEAD = " when one runs ahead";
     static final String AHEAD_OF = "One actuator gets ahead of the other: ";
     private static final String TWIST = "twist";
-    /** Two pins that are nearer than this are one, m. */
-    private static final double SAME_PIN = 1e-6;
 
     private final Findings make;
     private final Analysis analysis;
     private final Design design;
     private final List<PlacedActuator> actuators;
+    private final TwistedLinks links;
     private final List<Analysis> carrying;
     /** What each check finds when one carries all, by its id. */
     private final Map<String, Map<String, Finding>> alone = new HashMap<>();
@@ -59,6 +53,7 @@ final class WhatIfShare {
         this.analysis = analysis;
         this.design = analysis.design();
         this.actuators = design.drive().actuators();
+        links = new TwistedLinks(analysis);
         carrying = actuators.size() < 2
                 ? List.of()
                 : actuators.stream().map(a -> OneAlone.of(analysis, a)).toList();
@@ -191,16 +186,16 @@ final class WhatIfShare {
      */
     private List<Finding> parts(List<Check> rules) {
         List<Finding> all = new ArrayList<>();
-        Untold untold = new Untold();
+        Untold untold = new Untold(make);
         for (Check check : rules) {
             Map<String, Finding> shared = shared(check);
             for (Finding f : alone(check).values()) {
-                if (!untold.takes(check, f) && differs(f, shared.get(f.id()))) {
+                if (!untold.takes(check, f, links) && differs(f, shared.get(f.id()))) {
                     all.add(make.of(check.part(f) + ALL, CARRIES + f.title(), f));
                 }
             }
         }
-        all.addAll(untold.told(ALL));
+        all.addAll(untold.told("other parts" + ALL));
         return all;
     }
 
@@ -236,95 +231,21 @@ final class WhatIfShare {
             }
         }
         List<Finding> all = new ArrayList<>();
-        Untold untold = new Untold();
+        Untold untold = new Untold(make);
         for (Check check : rules) {
             Map<String, Finding> before = never ? shared(check) : alone(check);
             for (Finding f :
                     worst(check, check.id().equals(TWIST) ? twisted : ahead).values()) {
                 Finding had = before.get(f.id());
-                if (!untold.takes(check, f) && (had == null || f.clearlyWorseThan(had))) {
+                if (!untold.takes(check, f, links) && (had == null || f.clearlyWorseThan(had))) {
                     all.add(make.of(check.part(f) + AHEAD, AHEAD_OF + f.title(), f));
                 }
             }
         }
         if (never) {
-            all.addAll(untold.told(AHEAD));
+            all.addAll(untold.told("other parts" + AHEAD));
         }
         return all;
-    }
-
-    /** Parts that their own check cannot tell, and links that are twisted, with their pins. */
-    private final class Untold {
-        private final Set<Integer> twisted = twisted();
-        private final Set<String> parts = new LinkedHashSet<>();
-        private boolean missing;
-
-        boolean takes(Check check, Finding f) {
-            boolean untold = f.verdict() == Verdict.NOT_CHECKED || isTwisted(f, twisted);
-            if (untold) {
-                parts.add(check.shortly(f));
-                missing |= f.missing();
-            }
-            return untold;
-        }
-
-        List<Finding> told(String end) {
-            return parts.isEmpty()
-                    ? List.of()
-                    : List.of(make.untold(
-                            "other parts" + end,
-                            Text.words("what their own checks cannot tell: " + String.join("; ", parts)),
-                            missing));
-        }
-    }
-
-    /**
-     * Whether a finding is about a link, or a pin of one, that one actuator pushes beside its middle: how they bear the twist is not
-     * worked out.
-     */
-    private boolean isTwisted(Finding f, Set<Integer> twisted) {
-        Mechanism mechanism = analysis.mechanism();
-        for (int body : twisted) {
-            String link = mechanism.bodies().get(body).replace(' ', '-');
-            if (f.isOf("link") && (f.partId().equals(link) || f.partId().startsWith(link + "-"))) {
-                return true;
-            }
-            for (JointPlan joint : mechanism.joints()) {
-                String pin = joint.name().replace(' ', '-');
-                boolean on = joint.a() == body || joint.b() == body;
-                if (on
-                        && !design.drive().paired(joint.name())
-                        && f.isOf("pin")
-                        && f.partId().equals(pin)) {
-                    return true;
-                }
-            }
-        }
-        return false;
-    }
-
-    /** Numbers of the links that the actuators are pinned to, and of those that share that pin. */
-    private Set<Integer> twisted() {
-        Mechanism mechanism = analysis.mechanism();
-        Pose stowed = analysis.poses().get(0);
-        Set<Integer> links = new HashSet<>();
-        for (boolean moving : new boolean[] {false, true}) {
-            int body = moving ? mechanism.actuatorTo() : mechanism.actuatorFrom();
-            Vec2 pin = stowed.bodies().get(body).stowed(moving ? stowed.tankPin() : stowed.framePin());
-            links.add(body);
-            for (JointPlan joint : mechanism.joints()) {
-                boolean on = joint.a() == body || joint.b() == body;
-                if (on
-                        && body != 0
-                        && body != mechanism.tank()
-                        && joint.at().minus(pin).norm() < SAME_PIN) {
-                    links.add(joint.a());
-                    links.add(joint.b());
-                }
-            }
-        }
-        links.removeAll(Set.of(0, mechanism.tank()));
-        return links;
     }
 
     private static boolean differs(Finding f, @Nullable Finding other) {

@@ -50,7 +50,7 @@ final class FasteningParts {
         if (all.isEmpty()) {
             all.add(make.missing("", "fastenings: " + key + " missing"));
         }
-        return all;
+        return TwistedLinks.judged(make, analysis, all);
     }
 
     /** Why a fastening has no load. */

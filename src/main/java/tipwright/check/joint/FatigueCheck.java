@@ -126,7 +126,7 @@ public final class FatigueCheck implements Check {
                 all.add(wall);
             }
         }
-        return all;
+        return TwistedLinks.judged(make, analysis, all);
     }
 
     private static Finding one(Findings make, String part, double range, double category, double dumps) {

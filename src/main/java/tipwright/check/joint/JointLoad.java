@@ -10,6 +10,7 @@ import tipwright.analysis.BodyPosition;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.Extreme;
 import tipwright.analysis.JointPlan;
+import tipwright.analysis.LinkPlane;
 import tipwright.analysis.Mechanism;
 import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Pose;
@@ -137,10 +138,12 @@ public final class JointLoad {
             double share = sign * (all.norm() > 0 ? twins.force(i, pose, balance) / all.norm() : 1);
             return turned.held(share * all.x(), share * all.y(), 0, joint.place(pose));
         };
-        double middle = design.drive().actuators().stream()
-                .mapToDouble(PlacedActuator::z)
-                .average()
-                .orElse(0);
+        Double drawn = LinkPlane.of(design, m, joint);
+        double middle = PlacedActuator.middle(design.drive().actuators());
+        // a crank beside the actuators may pass its twist on: the farther of the two bends more
+        if (drawn != null && Math.abs(drawn - near) > Math.abs(middle - near)) {
+            middle = drawn;
+        }
         return new JointLoad(analysis, source, body, twice ? near : middle);
     }
 

@@ -65,7 +65,8 @@ public final class LinkCheck implements Check {
                 + " over all tilts, loads and directions of motion; pulled, its section beside the hole stays below yield. Of links"
                 + " on both sides each bears half. Where a weight on the link bends it too, both shares are added, the bending"
                 + " enlarged by the compression. Its eyes, where they are described, are checked as lugs: pressed by the pin, torn"
-                + " out in front of it and pulled apart beside it. Friction's moment in the pins is not looked at.";
+                + " out in front of it and pulled apart beside it. Friction's moment in the pins is not looked at."
+                + " Where force reaches a link beside its middle, it cannot be told.";
     }
 
     @Override
@@ -125,7 +126,7 @@ public final class LinkCheck implements Check {
                 all.addAll(one(make, analysis, body));
             }
         }
-        return all;
+        return TwistedLinks.judged(make, analysis, all);
     }
 
     private static List<Finding> one(Findings make, Analysis analysis, int body) {

@@ -96,7 +96,7 @@ public final class LugSideCheck implements Check {
                                 Text.amount(height, Kind.LENGTH, "mm", 0))));
             }
         }
-        return all;
+        return TwistedLinks.judged(make, analysis, all);
     }
 
     /** Force from the side, N. */

@@ -46,12 +46,12 @@ public final class PinCheck implements Check {
     @Override
     public String rule() {
         return "Each pin of the mechanism bears its force in shear and in bending between lug and cheeks together; of two pins side by side each bears half, and the twist"
-                + " where the actuator or the load is off the middle; of unlike cylinders on one line each by its area.";
+                + " where the actuator or the load is off the middle; of unlike cylinders on one line each by its area. A pin on which more than two parts meet bears the largest of their forces. Where force reaches a link beside its middle, its pins cannot be told.";
     }
 
     @Override
     public String formula() {
-        return "double shear: M = F (a/4 + g/2 + b/8), V = F/2; single: M = F ((a+b)/2 + g)/2, V = F; sigma = 32 M/(pi d^3);"
+        return "double shear: M = F (a/4 + g/2 + b/8), V = F/2; single: M = F ((a+b)/2 + g)/2, V = F; with a ball joint, h = b/2 + g, k = a + 2 h: M = F (h + a^2/(6 k) - a^3/(54 k^2)); sigma = 32 M/(pi d^3);"
                 + " tau = 4 V/(3 A); sqrt(sigma^2 + 3 tau^2) <= yield / factor";
     }
 
@@ -110,7 +110,10 @@ public final class PinCheck implements Check {
     @Override
     public List<Finding> run(Analysis analysis) {
         Findings make = new Findings(this, analysis.design());
-        return parts(analysis).stream().map(p -> one(make, analysis, p)).toList();
+        return TwistedLinks.judged(
+                make,
+                analysis,
+                parts(analysis).stream().map(p -> one(make, analysis, p)).toList());
     }
 
     /**
@@ -130,12 +133,16 @@ public final class PinCheck implements Check {
         all.add(new Part("frame pin", Drive.FRAME_PIN, push));
         all.add(new Part(drive.rodPinName().replace('-', ' '), Drive.ROD_PIN, push));
         TwinLinks twins = new TwinLinks(analysis);
+        SharedPins shared = new SharedPins(analysis);
         List<JointPlan> joints = analysis.mechanism().joints();
         for (int i = 0; i < joints.size(); i++) {
             int joint = i;
             String name = joints.get(i).name();
             if (i != analysis.mechanism().pivot() && !joints.get(i).slide()) {
-                all.add(new Part(name.replace('-', ' '), name, (row, b) -> twins.force(joint, row.pose(), b)));
+                all.add(new Part(
+                        name.replace('-', ' '),
+                        name,
+                        (row, b) -> Math.max(twins.force(joint, row.pose(), b), shared.force(joint, row.pose(), b))));
             }
         }
         return all;

@@ -83,7 +83,7 @@ public final class PryingCheck implements Check {
                 all.add(one(make, f, bolts, load, analysis.design().factors()));
             }
         }
-        return all;
+        return TwistedLinks.judged(make, analysis, all);
     }
 
     private static Finding one(Findings make, Fastening f, Bolts bolts, JointLoad load, Factors factors) {

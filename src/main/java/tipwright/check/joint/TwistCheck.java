@@ -7,6 +7,7 @@ import java.util.Set;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
 import tipwright.analysis.Extreme;
+import tipwright.analysis.LinkPlane;
 import tipwright.analysis.Pose;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Concerned;
@@ -115,7 +116,9 @@ public final class TwistCheck implements Check {
         double twisted = Extreme.largest(
                         analysis.cases(), (row, b) -> onTank(row.pose(), b, pivot(analysis, row.pose()), aside))
                 .value();
-        if (!beside && (design.twist().tank() == null || !(twisted > SLIGHT))) {
+        Double plane = LinkPlane.ofDrive(design, analysis.mechanism());
+        boolean linked = plane != null && Math.abs(plane - aside.middle()) > MIDDLE;
+        if (!beside && !linked && (design.twist().tank() == null || !(twisted > SLIGHT))) {
             return List.of();
         }
         Findings make = new Findings(this, design);

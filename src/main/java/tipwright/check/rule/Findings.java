@@ -216,15 +216,24 @@ public final class Findings {
         return untold(part, Text.words(String.valueOf(timing.missing())), !timing.lost());
     }
 
+    /** What was found of a part, without the verdict and the figures that do not tell all of it. */
+    public Finding cannot(Finding found, Text why) {
+        return untold(found.id(), found.title(), why, false);
+    }
+
     /**
      * What cannot be checked.
      *
      * @param missing whether a value that the design does not give would let it be checked
      */
     public Finding untold(String part, Text why, boolean missing) {
+        return untold(id(part), title(part), why, missing);
+    }
+
+    private Finding untold(String id, String title, Text why, boolean missing) {
         return new Finding(
-                id(part),
-                title(part),
+                id,
+                title,
                 Double.NaN,
                 Double.NaN,
                 Double.NaN,

@@ -16,6 +16,11 @@ public record PlacedActuator(
         @Note("Where it sits along the pivot") @Measured(Kind.LENGTH) double z,
         @Note("A name from the parts files, or its data in place") @FromParts("actuators") Actuator actuator) {
 
+    /** Half way between them along z, m. */
+    public static double middle(List<PlacedActuator> places) {
+        return places.stream().mapToDouble(PlacedActuator::z).average().orElse(0);
+    }
+
     /** The same places with another actuator in each. */
     public static List<PlacedActuator> all(List<PlacedActuator> places, Actuator other) {
         return places.stream().map(p -> new PlacedActuator(p.z, other)).toList();

@@ -25,6 +25,11 @@ public record Pivot(
         return new Pivot(where, bearings, shaft);
     }
 
+    /** Half way between the two bearings along z, m. */
+    public double middle() {
+        return (bearings.get(0).z() + bearings.get(1).z()) / 2;
+    }
+
     /** On which side a bearing is as seen from the dump end, towards which x runs: 'left' is the one further along z. */
     public String side(int bearing) {
         return bearings.get(bearing).z() > bearings.get(1 - bearing).z() ? "left" : "right";

@@ -193,7 +193,7 @@ class FaultPartsTest {
         }
     }
 
-    /** What fails besides is named; what cannot be told is told apart, unless it is known in the whole design. */
+    /** What fails besides is named; what cannot be told is told apart, unless it stands for parts that were left out. */
     @Test
     void whatFailsAndWhatIsUnknown() throws CannotComputeException {
         Analysis analysis = analysis(BOX);
@@ -204,7 +204,7 @@ class FaultPartsTest {
         Check known = told(
                 "known",
                 a -> a == analysis
-                        ? List.of(used("known", a, "", 0.1))
+                        ? List.of(used("known", a, "part", 0.1))
                         : List.of(of("known", a).missing("", "no")));
         List<Finding> found = new DrivePath(make(analysis), analysis, List.of(fails, unknown, known))
                 .under("jam", "it", row -> 5, row -> 5);
@@ -351,7 +351,8 @@ class FaultPartsTest {
         String two = swap(yaml, one, swap(one, "z: 0 mm", "z: -150 mm") + swap(one, "z: 0 mm", "z: 150 mm"));
         String told =
                 One.of(two, "what-if/other-parts-when-one-carries-all").note().metric();
-        assertThat(told).contains("foot pin; knee; tank pin; lower; upper;");
+        assertThat(told)
+                .contains("foot pin; knee; tank pin; welds at the tank pin; lug at the tank pin; lower; upper;");
         assertThat(One.all(two, "what-if").stream().map(Finding::id))
                 .contains("what-if/frame-pin-when-one-carries-all")
                 .doesNotContain("what-if/tank-pin-when-one-carries-all");

@@ -26,7 +26,7 @@ import tipwright.geometry.Vec2;
 
 /** An actuator between a lever and the tank, which it holds by a link too; and links on both sides whose parts of a twist cannot be told. */
 class FreeMechanismTest {
-    private static final String LEVER = swap(
+    static final String LEVER = swap(
             Examples.BOX,
             "  straight:\n    frame-pin: [-600 mm, -500 mm]\n    tank-pin: [-450 mm, 400 mm]\n",
             "  free:\n    bodies: [lever, link]\n    pins:\n      - {name: pivot, between: [frame, tank]}\n"

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: Apache-2.0
+package tipwright.check.joint;
+
+import java.util.ArrayList;
+import java.util.List;
+import tipwright.analysis.Analysis;
+import tipwright.analysis.Balance;
+import tipwright.analysis.JointPlan;
+import tipwright.analysis.Mechanism;
+import tipwright.analysis.Pose;
+import tipwright.geometry.Vec2;
+
+/**
+ * Pins on which more than two parts meet: joints of one place and a part in common, and the actuator's end there. Such a pin bears the
+ * largest force of all parts on it. Source: balance of forces on each part's eye.
+ */
+final class SharedPins {
+    /** Two pins that are nearer than this are one, m. */
+    private static final double SAME_PIN = 1e-6;
+
+    private final Analysis analysis;
+    private final Mechanism mechanism;
+    private final Vec2 fixed;
+    private final Vec2 moving;
+    /** For each joint those that are on one pin with it, itself too [joint]. */
+    private final List<List<Integer>> together = new ArrayList<>();
+
+    SharedPins(Analysis analysis) {
+        this.analysis = analysis;
+        mechanism = analysis.mechanism();
+        Pose stowed = analysis.poses().get(0);
+        fixed = stowed.bodies().get(mechanism.actuatorFrom()).stowed(stowed.framePin());
+        moving = stowed.bodies().get(mechanism.actuatorTo()).stowed(stowed.tankPin());
+        List<JointPlan> joints = mechanism.joints();
+        for (int i = 0; i < joints.size(); i++) {
+            List<Integer> here = new ArrayList<>();
+            for (int k = 0; k < joints.size(); k++) {
+                if (k == i
+                        || (single(k) && same(joints.get(k).at(), joints.get(i).at()))) {
+                    here.add(k);
+                }
+            }
+            together.add(here);
+        }
+    }
+
+    private boolean single(int joint) {
+        JointPlan plan = mechanism.joints().get(joint);
+        return joint != mechanism.pivot()
+                && !plan.slide()
+                && !analysis.design().drive().paired(plan.name());
+    }
+
+    private static boolean same(Vec2 a, Vec2 b) {
+        return a.minus(b).norm() < SAME_PIN;
+    }
+
+    /** The largest force of a part on the pin of a joint that is made once, N; 0 where it is made twice. */
+    double force(int joint, Pose pose, Balance balance) {
+        if (!single(joint)) {
+            return 0;
+        }
+        JointPlan plan = mechanism.joints().get(joint);
+        Vec2 push = pose.tankPin().minus(pose.framePin()).unit().times(balance.force());
+        double most = 0;
+        for (int body : new int[] {plan.a(), plan.b()}) {
+            Vec2 sum = Vec2.ZERO;
+            for (int other : together.get(joint)) {
+                JointPlan on = mechanism.joints().get(other);
+                Vec2 force = balance.joints().get(other);
+                sum = on.a() == body ? sum.plus(force) : on.b() == body ? sum.minus(force) : sum;
+            }
+            boolean moved = body == mechanism.actuatorTo() && same(plan.at(), moving);
+            if (moved || (body == mechanism.actuatorFrom() && same(plan.at(), fixed))) {
+                sum = moved ? sum.plus(push) : sum.minus(push);
+                most = Math.max(most, push.norm());
+            }
+            most = Math.max(most, sum.norm());
+        }
+        return most;
+    }
+}
