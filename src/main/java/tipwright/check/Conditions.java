@@ -11,6 +11,7 @@ import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.CaseResult;
 import tipwright.analysis.OtherFills;
 import tipwright.analysis.Wind;
+import tipwright.check.fault.WhatIfCheck;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
@@ -84,7 +85,8 @@ final class Conditions {
 
     /**
      * What needs the dump in time, in the wind that blows along it too, on ground that slopes to each side and to each end, and on each
-     * ground and in each wind with the oil of the coldest and of the hottest day too.
+     * ground and in each wind with the oil of the coldest and of the hottest day too; what goes wrong at rest half way between those
+     * grounds too, for bearings and feet are loaded most there.
      */
     static List<Finding> inTime(Analysis analysis, List<Finding> calm) throws CannotComputeException {
         return inTime(analysis, calm, Fullness.TIMED);
@@ -97,11 +99,58 @@ final class Conditions {
         List<Wind> winds = Wind.of(design).stream().filter(Wind::alongSideView).toList();
         List<Finding> worst = onItsDays(calm, analysis, winds, rules, "");
         List<GroundSlope> grounds = GroundSlope.anyWay(design.site());
-        for (int i = 0; i < grounds.size(); i += 2) {
+        List<WhatIfCheck> troubles = troubles(rules);
+        for (int i = 0; i < grounds.size(); i++) {
             GroundSlope ground = grounds.get(i);
+            boolean halfWay = i % 2 == 1;
+            if (!halfWay || !troubles.isEmpty()) {
+                Analysis there = Analyser.analyse(design.withSite(ground.site()), analysis.vessel());
+                worst = halfWay
+                        ? wrong(worst, there, down(winds, ground), troubles, ground.words())
+                        : onItsDays(
+                                worse(worst, timed(there, rules), ground.words()),
+                                there,
+                                down(winds, ground),
+                                rules,
+                                ", " + ground.words());
+            }
+        }
+        return worst;
+    }
+
+    /**
+     * What happens at rest if something goes wrong, on each ground of a site that may slope any way, calm and in the wind that blows
+     * along it and down the slope.
+     */
+    static List<Finding> ifSomethingGoesWrong(Analysis analysis, WhatIfCheck troubles) throws CannotComputeException {
+        Design design = analysis.design();
+        List<Wind> winds = Wind.of(design).stream().filter(Wind::alongSideView).toList();
+        List<Finding> worst = troubles.atRest(Worn.of(analysis));
+        for (GroundSlope ground : GroundSlope.anyWay(design.site())) {
             Analysis there = Analyser.analyse(design.withSite(ground.site()), analysis.vessel());
-            worst = worse(worst, timed(there, rules), ground.words());
-            worst = onItsDays(worst, there, down(winds, ground), rules, ", " + ground.words());
+            worst = wrong(worst, there, down(winds, ground), List.of(troubles), ground.words());
+        }
+        return worst;
+    }
+
+    private static List<WhatIfCheck> troubles(List<Check> rules) {
+        return rules.stream()
+                .filter(WhatIfCheck.class::isInstance)
+                .map(WhatIfCheck.class::cast)
+                .toList();
+    }
+
+    /** The same with what is worse on one ground if something goes wrong at rest, calm and in each wind. */
+    private static List<Finding> wrong(
+            List<Finding> known, Analysis ground, List<Wind> winds, List<WhatIfCheck> troubles, String where)
+            throws CannotComputeException {
+        List<Finding> worst = known;
+        for (WhatIfCheck trouble : troubles) {
+            worst = worse(worst, trouble.atRest(Worn.of(ground)), where);
+            for (Wind wind : winds) {
+                Analysis blown = Worn.of(Analyser.blown(ground, wind));
+                worst = worse(worst, trouble.atRest(blown), wind.words() + ", " + where);
+            }
         }
         return worst;
     }

@@ -69,11 +69,12 @@ record LessFull(Callable<List<Finding>> look, double fill, String words) {
         return Conditions.inTime(there, Checks.run(Fullness.TIMED, there, CycleTimer.time(there)));
     }
 
-    private static List<Finding> ifSomethingGoesWrong(Analysis there, List<Finding> governing) {
+    private static List<Finding> ifSomethingGoesWrong(Analysis there, List<Finding> governing)
+            throws CannotComputeException {
         List<Check> asked = FillSweep.RULES.stream()
                 .filter(c -> governing.stream().anyMatch(c::owns))
                 .toList();
-        List<Finding> found = new ArrayList<>(new WhatIfCheck(asked).atRest(Worn.of(there)));
+        List<Finding> found = new ArrayList<>(Conditions.ifSomethingGoesWrong(there, new WhatIfCheck(asked)));
         found.removeIf(f -> governing.stream().anyMatch(g -> alike(f.then(), g)));
         return found;
     }

@@ -21,7 +21,7 @@ final class CandidateEvaluator {
     private final CandidateEngine engine;
     private final Design design;
     private final LoadTable loads;
-    private final Map<String, Double> drawn;
+    private final Map<String, Finding> drawn;
     /** Whether at every tilt. */
     private final boolean whole;
 
@@ -30,7 +30,7 @@ final class CandidateEvaluator {
             CandidateEngine engine,
             Design design,
             LoadTable loads,
-            Map<String, Double> drawn,
+            Map<String, Finding> drawn,
             boolean whole) {
         this.task = task;
         this.engine = engine;
@@ -63,10 +63,10 @@ final class CandidateEvaluator {
         return new CandidateEvaluator(other, engine, other.design(), loads, drawn, whole);
     }
 
-    private static Map<String, Double> failures(CandidateEngine engine, Design as, LoadTable loads) {
+    private static Map<String, Finding> failures(CandidateEngine engine, Design as, LoadTable loads) {
         try {
             return BoundingChecks.otherFailures(engine.analyse(as, loads)).stream()
-                    .collect(Collectors.toMap(Finding::id, Finding::utilisation, Math::max));
+                    .collect(Collectors.toMap(Finding::id, f -> f, (f, g) -> g.worseThan(f) ? g : f));
         } catch (CannotComputeException impossible) {
             return Map.of();
         }
@@ -112,8 +112,8 @@ final class CandidateEvaluator {
     double violation(List<Vec2> at, int actuator) {
         double sum = 0;
         for (Finding f : otherFailures(at, actuator)) {
-            Double before = drawn.get(f.id());
-            if (before == null || !Rechecker.same(before, f.utilisation())) {
+            Finding before = drawn.get(f.id());
+            if (before == null || !Rechecker.same(before, f)) {
                 sum += 0.5 + (f.utilisation() > 1 ? Math.min(1, f.utilisation() - 1) : 1);
             }
         }

@@ -57,25 +57,35 @@ final class Rechecker {
         return !findings(candidate).isEmpty() && failures(candidate).isEmpty();
     }
 
-    /** Whether it fails, and by nothing that the mounts could mend. */
+    /** Whether it fails by something that the mounts could not mend. */
     boolean failsWhereverItIs(Candidate candidate) {
-        List<Finding> failures = failures(candidate);
-        return !failures.isEmpty() && failures.stream().allMatch(this::everywhere);
+        return failures(candidate).stream().anyMatch(this::everywhere);
     }
 
     /** Whether a finding is the same with the mounts as drawn. */
     boolean everywhere(Finding f) {
         for (Finding d : drawn) {
             if (d.id().equals(f.id())) {
-                return d.verdict() == f.verdict() && same(d.utilisation(), f.utilisation());
+                return same(d, f);
             }
         }
         return false;
     }
 
-    /** Whether two utilisations are the same but for rounding; infinite ones and missing ones are. */
-    static boolean same(double a, double b) {
-        return Double.compare(a, b) == 0 || Math.abs(a - b) <= SAME * (1 + Math.abs(b));
+    /**
+     * Whether two findings of an id are the same but for rounding. Where no figure tells them apart, since nothing is left of what is
+     * asked for (two parts that touch, a rope that would have to push), their words have to be the same.
+     */
+    static boolean same(Finding one, Finding other) {
+        double a = one.utilisation();
+        double b = other.utilisation();
+        if (Double.isFinite(a) && Double.isFinite(b)) {
+            return one.verdict() == other.verdict() && Math.abs(a - b) <= SAME * (1 + Math.abs(b));
+        }
+        return one.verdict() == other.verdict()
+                && Double.compare(a, b) == 0
+                && Math.abs(one.demand() - other.demand()) <= SAME * Math.abs(other.demand())
+                && one.note().metric().equals(other.note().metric());
     }
 
     /** Describes why a candidate fails the full check. */

@@ -79,9 +79,7 @@ class PlacementMapTest {
     }
 
     private static boolean same(@Nullable Finding drawn, Finding there) {
-        return drawn != null
-                && drawn.verdict() == Verdict.FAIL
-                && Rechecker.same(drawn.utilisation(), there.utilisation());
+        return drawn != null && drawn.verdict() == Verdict.FAIL && Rechecker.same(drawn, there);
     }
 
     /** What fails takes its cells away, and nothing else does: a disc of which the corners are known. */

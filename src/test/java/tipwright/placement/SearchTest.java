@@ -159,6 +159,47 @@ class SearchTest {
         assertThat(found.notes()).anyMatch(n -> n.startsWith("moving the mounts does not help, it fails anyway: "));
     }
 
+    /**
+     * A tube that touches something as drawn touches it a little way off too, as much as two things can; a place further off is clear
+     * of it, so it is not said that no place helps. What the tank touches, it touches wherever the pins are.
+     */
+    @Test
+    void whatTouchesAsDrawnMayBeMendedElsewhere() throws CannotComputeException {
+        Design drawn = Examples.read(
+                swap(
+                                Examples.BOX,
+                                "pull: 12 kN}",
+                                "pull: 12 kN, rod: {diameter: 35 mm, length: 950 mm},"
+                                        + " tube: {outside: 65 mm, inside: 54 mm, length: 700 mm}}")
+                        + """
+                obstacles:
+                  - {name: post, outline: [[-620 mm, -400 mm], [-500 mm, -400 mm], [-500 mm, -300 mm], [-620 mm, -300 mm]]}
+                  - {name: wall, outline: [[700 mm, 1 m], [800 mm, 1 m], [800 mm, 2 m], [700 mm, 2 m]]}
+                """);
+        Rechecker rechecker = new Rechecker(drawn);
+        List<String> near = new ArrayList<>();
+        List<String> wherever = new ArrayList<>();
+        List<String> far = new ArrayList<>();
+        for (Finding f : Checker.findings(framePinAt(drawn, -0.62))) {
+            if (f.checkId().equals("clearance") && f.verdict() == Verdict.FAIL) {
+                (rechecker.everywhere(f) ? wherever : near).add(f.id());
+            }
+        }
+        for (Finding f : Checker.findings(framePinAt(drawn, -0.9))) {
+            if (f.checkId().equals("clearance") && f.verdict() == Verdict.FAIL) {
+                far.add(f.id());
+            }
+        }
+        assertThat(near).anyMatch(id -> id.contains("post"));
+        assertThat(wherever).isNotEmpty().allMatch(id -> id.contains("wall"));
+        assertThat(far).noneMatch(id -> id.contains("post")).containsAll(wherever);
+    }
+
+    private static Design framePinAt(Design design, double x) {
+        Vec2 pin = ((Straight) design.drive()).framePin();
+        return design.withDrive(design.drive().moved(p -> p.equals(pin) ? new Vec2(x, p.y()) : p));
+    }
+
     /** A shaft through both bearings that is too thin for any mounts: the search must not promise what the check denies. */
     @Test
     void aShaftThatFailsTheCheckStandsAgainstEveryAnswer() throws CannotComputeException {
