@@ -31,7 +31,7 @@ final class SharedRun {
 
     /** The same of some that need no time. */
     SharedRun(List<Check> some, Analysis analysis) {
-        this(some, Worn.of(analysis), (check, worn) -> List.of(() -> check.run(worn)));
+        this(some, Worn.of(analysis), Check::pieces);
     }
 
     private SharedRun(

@@ -9,11 +9,13 @@ import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Geometry;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.JointPlan;
 import tipwright.geometry.Bisection;
+import tipwright.geometry.MadeOnce;
 import tipwright.geometry.Vec2;
 import tipwright.outline.MachinePart;
 import tipwright.outline.MachineParts;
@@ -34,21 +36,54 @@ public final class Clearance {
     private static final double FINE = 0.1e-3;
 
     private final Analysis analysis;
+    private final Scene scene;
     private final Motions motions;
-    private final List<SwingingDoors.Swing> doors;
-    private final IdentityHashMap<MachinePart, Motions.Path> swings = new IdentityHashMap<>();
     private final IdentityHashMap<Geometry, IdentityHashMap<Vec2, Geometry>> cut = new IdentityHashMap<>();
     private final double wanted;
     private final double pinZone;
     private final List<Vec2> ways = List.of(new Vec2(0, -1), new Vec2(0, 1), new Vec2(-1, 0), new Vec2(1, 0));
 
-    private Clearance(Analysis analysis) {
+    private Clearance(Analysis analysis, Scene scene) {
         this.analysis = analysis;
-        motions = new Motions(analysis);
-        doors = SwingingDoors.doors(analysis, motions);
-        doors.forEach(swing -> swings.put(swing.door(), swing.path()));
+        this.scene = scene;
+        motions = scene.motions;
         wanted = analysis.design().limits().clearance();
         pinZone = analysis.design().limits().pinZone();
+    }
+
+    /**
+     * Who moves and what is in the way.
+     *
+     * @param swings of the doors, which are the first of the parts
+     * @param parts those that move first
+     */
+    private record Scene(Motions motions, IdentityHashMap<MachinePart, Motions.Path> swings, List<MachinePart> parts) {
+        static Scene of(Analysis analysis) {
+            Motions motions = new Motions(analysis);
+            IdentityHashMap<MachinePart, Motions.Path> swings = new IdentityHashMap<>();
+            List<MachinePart> parts = new ArrayList<>();
+            for (SwingingDoors.Swing swing : SwingingDoors.doors(analysis, motions)) {
+                swings.put(swing.door(), swing.path());
+                parts.add(swing.door());
+            }
+            MachineParts.of(analysis).stream().filter(MachinePart::solid).forEach(parts::add);
+            parts.addAll(ReceiverEdges.of(analysis.design()));
+            return new Scene(motions, swings, parts);
+        }
+    }
+
+    /** Parts that move, in the order in which they stand among all. */
+    private enum Movers {
+        DOORS,
+        TANK,
+        OTHERS;
+
+        static Movers of(MachinePart part, int tank) {
+            if (part.kind() == PartKind.DOOR) {
+                return DOORS;
+            }
+            return part.body() == tank && !part.kind().actuator() ? TANK : OTHERS;
+        }
     }
 
     /**
@@ -73,23 +108,29 @@ public final class Clearance {
 
     /** All pairs whose places along the pivot axis overlap. */
     public static List<Gap> of(Analysis analysis) {
-        return new Clearance(analysis).all(Integer.MAX_VALUE);
+        List<Gap> all = new ArrayList<>();
+        nearest(analysis, Integer.MAX_VALUE).forEach(some -> all.addAll(some.get()));
+        return all;
     }
 
     /**
-     * Of each part that moves, the pairs that are nearer than wanted and the nearest of the others; and all with what it rests on.
+     * Of each part that moves, the pairs that are nearer than wanted and the nearest of the others; and all with what it rests on. In
+     * pieces that several threads may ask for; each is worked out by one of them.
      *
      * @param each number of others
      */
-    public static List<Gap> nearest(Analysis analysis, int each) {
-        return new Clearance(analysis).all(each);
+    static List<Supplier<List<Gap>>> nearest(Analysis analysis, int each) {
+        MadeOnce<Scene> scene = new MadeOnce<>(() -> Scene.of(analysis));
+        List<Supplier<List<Gap>>> pieces = new ArrayList<>();
+        for (Movers movers : Movers.values()) {
+            pieces.add(new MadeOnce<>(() -> new Clearance(analysis, scene.get()).all(movers, each)));
+        }
+        return pieces;
     }
 
-    private List<Gap> all(int each) {
-        List<MachinePart> parts = new ArrayList<>();
-        doors.forEach(swing -> parts.add(swing.door()));
-        MachineParts.of(analysis).stream().filter(MachinePart::solid).forEach(parts::add);
-        parts.addAll(ReceiverEdges.of(analysis.design()));
+    private List<Gap> all(Movers movers, int each) {
+        List<MachinePart> parts = scene.parts;
+        int tank = analysis.mechanism().tank();
         List<Pair> pairs = new ArrayList<>();
         Map<List<Object>, Integer> numbers = new HashMap<>();
         for (int i = 0; i < parts.size(); i++) {
@@ -97,6 +138,7 @@ public final class Clearance {
                 MachinePart a = parts.get(i);
                 MachinePart b = parts.get(j);
                 if (a.kind().moves()
+                        && Movers.of(a, tank) == movers
                         && apart(a, b)
                         && a.form().z().overlaps(b.form().z())) {
                     // a door may be there twice, once for each way that it swings
@@ -185,7 +227,7 @@ public final class Clearance {
     }
 
     private Motions.Path path(MachinePart part) {
-        Motions.Path swing = swings.get(part);
+        Motions.Path swing = scene.swings.get(part);
         return swing == null ? motions.of(part) : swing;
     }
 

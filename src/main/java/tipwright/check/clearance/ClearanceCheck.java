@@ -6,7 +6,9 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.function.Supplier;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Check;
@@ -90,18 +92,44 @@ public final class ClearanceCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis) {
+        return Check.joined(pieces(analysis));
+    }
+
+    /** The gaps of some of the parts in each of them; the last puts together what they come to. */
+    @Override
+    public List<Supplier<List<Finding>>> pieces(Analysis analysis) {
         Design design = analysis.design();
         Findings make = new Findings(this, design);
         if (!MachineParts.any(design) && design.receiver() == null) {
-            return List.of(make.missing("", "frame.members, obstacles and ground missing"));
+            return List.of(() -> List.of(make.missing("", "frame.members, obstacles and ground missing")));
         }
+        List<Supplier<List<Clearance.Gap>>> gaps = Clearance.nearest(analysis, LISTED);
+        List<Supplier<List<Finding>>> pieces = new ArrayList<>();
+        for (Supplier<List<Clearance.Gap>> some : gaps.subList(0, gaps.size() - 1)) {
+            pieces.add(() -> {
+                Objects.requireNonNull(some.get());
+                return List.of();
+            });
+        }
+        pieces.add(() -> {
+            // from the last on: another thread begins at the first
+            List<Clearance.Gap> all = new ArrayList<>();
+            for (int i = gaps.size() - 1; i >= 0; i--) {
+                all.addAll(0, gaps.get(i).get());
+            }
+            return findings(make, design, all);
+        });
+        return pieces;
+    }
+
+    private static List<Finding> findings(Findings make, Design design, List<Clearance.Gap> gaps) {
         Map<String, List<Clearance.Gap>> byMover = new LinkedHashMap<>();
-        for (Clearance.Gap gap : Clearance.nearest(analysis, LISTED)) {
+        for (Clearance.Gap gap : gaps) {
             byMover.computeIfAbsent(gap.moving(), m -> new ArrayList<>()).add(gap);
         }
         List<Finding> all = new ArrayList<>();
         double wanted = design.limits().clearance();
-        byMover.forEach((mover, gaps) -> all.addAll(mover(make, mover, gaps, wanted)));
+        byMover.forEach((mover, its) -> all.addAll(mover(make, mover, its, wanted)));
         for (String door : SwingingDoors.aside(design)) {
             all.add(make.cannot(door, "its hinge line is not along the pivot: its swing is not looked at"));
         }

@@ -189,12 +189,12 @@ public final class WhatIfCheck implements Check {
 
     @Override
     public List<Finding> run(Analysis analysis, Timing timing) {
-        return found(pieces(analysis, () -> timing));
+        return Check.joined(pieces(analysis, () -> timing));
     }
 
     /** Those troubles that take only the load at rest, not the dump in time. */
     public List<Finding> atRest(Analysis analysis) {
-        return found(kinds(analysis, null));
+        return Check.joined(kinds(analysis, null));
     }
 
     /** One for each kind of trouble. */
@@ -220,10 +220,6 @@ public final class WhatIfCheck implements Check {
         return all.stream()
                 .<Supplier<List<Finding>>>map(kind -> () -> possible(analysis, kind.get()))
                 .toList();
-    }
-
-    private static List<Finding> found(List<Supplier<List<Finding>>> pieces) {
-        return pieces.stream().flatMap(p -> p.get().stream()).toList();
     }
 
     private static List<Finding> possible(Analysis analysis, List<Finding> all) {

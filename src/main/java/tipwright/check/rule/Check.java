@@ -133,6 +133,16 @@ public interface Check {
         return "";
     }
 
+    /** What {@link #run(Analysis)} finds, in pieces of work that may be done side by side: what they find, one after the other. */
+    default List<Supplier<List<Finding>>> pieces(Analysis analysis) {
+        return List.of(() -> run(analysis));
+    }
+
+    /** What pieces of work find, done one after the other. */
+    static List<Finding> joined(List<Supplier<List<Finding>>> pieces) {
+        return pieces.stream().flatMap(p -> p.get().stream()).toList();
+    }
+
     /**
      * What {@link #run(Analysis, Timing)} finds, in pieces of work that may be done side by side: what they find, one after the other.
      *

@@ -121,19 +121,36 @@ public record Opening(
         Vec3 across = n.cross(along);
         List<Vec3> all = new ArrayList<>();
         if (rim == Rim.CIRCLE) {
-            double r = diameter == null ? 0 : diameter / 2;
+            double r = radius();
             for (int i = 0; i < CIRCLE_POINTS; i++) {
                 double t = 2 * Math.PI * i / CIRCLE_POINTS;
                 all.add(centre.plus(along.times(r * Math.cos(t))).plus(across.times(r * Math.sin(t))));
             }
         } else {
-            double w = width == null ? 0 : width / 2;
-            double h = height == null ? 0 : height / 2;
+            double w = wide() / 2;
+            double h = high() / 2;
             for (int[] s : new int[][] {{1, 1}, {-1, 1}, {-1, -1}, {1, -1}}) {
                 all.add(centre.plus(along.times(s[0] * w)).plus(across.times(s[1] * h)));
             }
         }
         return all;
+    }
+
+    private double radius() {
+        return diameter == null ? 0 : diameter / 2;
+    }
+
+    private double wide() {
+        return width == null ? 0 : width;
+    }
+
+    private double high() {
+        return height == null ? 0 : height;
+    }
+
+    /** Area within the rim's points, m2. */
+    private double roundArea() {
+        return CIRCLE_POINTS / 2.0 * radius() * radius() * Math.sin(2 * Math.PI / CIRCLE_POINTS);
     }
 
     private static Vec3 widthDirection(Vec3 n) {
@@ -165,6 +182,9 @@ public record Opening(
 
     /** Area vector of the outline, m2 (length: its area), on the side of its normal, if it has one. */
     public Vec3 areaVector() {
+        if (rim != Rim.POLYGON && centre != null && normal != null) {
+            return normal.unit().times(rim == Rim.CIRCLE ? roundArea() : wide() * high());
+        }
         List<Vec3> rimPoints = rimPoints();
         Vec3 sum = Vec3.ZERO;
         for (int i = 0; i < rimPoints.size(); i++) {
@@ -175,7 +195,9 @@ public record Opening(
 
     /** Unit vector square out of the opening, tank stowed; on the side of its normal, if it has one. */
     public Vec3 outward() {
-        return areaVector().unit();
+        return rim != Rim.POLYGON && normal != null
+                ? normal.unit()
+                : areaVector().unit();
     }
 
     /** Middle of the rim's points, m, stowed. */
