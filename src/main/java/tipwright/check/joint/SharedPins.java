@@ -22,7 +22,7 @@ final class SharedPins {
     private final Mechanism mechanism;
     private final Vec2 fixed;
     private final Vec2 moving;
-    /** For each joint those that are on one pin with it, itself too [joint]. */
+    /** For each joint those that are on one pin with it, itself too; empty where only two parts meet [joint]. */
     private final List<List<Integer>> together = new ArrayList<>();
 
     SharedPins(Analysis analysis) {
@@ -40,8 +40,18 @@ final class SharedPins {
                     here.add(k);
                 }
             }
-            together.add(here);
+            together.add(single(i) && (here.size() > 1 || isPushed(joints.get(i))) ? here : List.of());
         }
+    }
+
+    /** Whether an end of the actuator is on a pin. */
+    private boolean isPushed(JointPlan joint) {
+        return (isOf(joint, mechanism.actuatorFrom()) && same(joint.at(), fixed))
+                || (isOf(joint, mechanism.actuatorTo()) && same(joint.at(), moving));
+    }
+
+    private static boolean isOf(JointPlan joint, int body) {
+        return joint.a() == body || joint.b() == body;
     }
 
     private boolean single(int joint) {
@@ -51,13 +61,14 @@ final class SharedPins {
                 && !analysis.design().drive().paired(plan.name());
     }
 
-    private static boolean same(Vec2 a, Vec2 b) {
+    /** Whether two places are those of one pin. */
+    static boolean same(Vec2 a, Vec2 b) {
         return a.minus(b).norm() < SAME_PIN;
     }
 
-    /** The largest force of a part on the pin of a joint that is made once, N; 0 where it is made twice. */
+    /** The largest force of a part on the pin of a joint, N; 0 where only two parts meet, or where it is made twice. */
     double force(int joint, Pose pose, Balance balance) {
-        if (!single(joint)) {
+        if (together.get(joint).isEmpty()) {
             return 0;
         }
         JointPlan plan = mechanism.joints().get(joint);

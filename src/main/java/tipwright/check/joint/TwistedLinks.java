@@ -30,8 +30,6 @@ import tipwright.quantity.Text;
 public final class TwistedLinks {
     private static final Text WHY = Text.words(
             "force reaches a link beside its middle; how it bears that twist, with its pins and brackets, is not worked out");
-    /** Two pins that are nearer than this are one, m. */
-    private static final double SAME_PIN = 1e-6;
     /** Nearer to the middle than this is in the middle, m. */
     private static final double IN_LINE = 1e-6;
 
@@ -61,7 +59,7 @@ public final class TwistedLinks {
             links.add(body);
             for (JointPlan joint : mechanism.joints()) {
                 boolean on = joint.a() == body || joint.b() == body;
-                if (on && isLink(body) && joint.at().minus(pin).norm() < SAME_PIN) {
+                if (on && isLink(body) && SharedPins.same(joint.at(), pin)) {
                     links.add(joint.a());
                     links.add(joint.b());
                 }

@@ -34,9 +34,10 @@ public final class DesignFile {
      * @param enough whether to stop
      */
     public static void prepare(BooleanSupplier enough) {
-        PartsShelf.prepare();
+        PartsShelf.prepare("bearings");
         Shape.below(Design.class, enough);
         if (!enough.getAsBoolean()) {
+            PartsShelf.prepare("actuators");
             Rules.prepare();
         }
     }

@@ -3,29 +3,32 @@ package tipwright.design.file;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.actuator.Actuator;
 import tipwright.design.joint.Bearing;
+import tipwright.geometry.MadeOnce;
 
 /** Named actuators and bearings from the parts files: the design's own first, then those that came with the program. */
 final class PartsShelf {
     /** What each section of a parts file holds. */
     static final Map<String, Class<?>> SECTIONS = sections();
 
-    static final List<String> SHIPPED = List.of("parts/actuators.yaml", "parts/bearings.yaml");
+    /** The parts files that came with the program, by the section that each has; read when they are first asked for. */
+    private static final Map<String, MadeOnce<Shipped>> SHIPPED = shippedFiles();
+
     private static final int LARGEST = 10_000_000;
     private static final Set<String> EXTRA = Set.of("note");
 
     private final Reader reader;
     private final Map<String, Map<String, Entry>> own = new LinkedHashMap<>();
     private final Map<String, Map<String, Entry>> shipped = new LinkedHashMap<>();
-    private boolean shippedRead;
+    private final Set<String> shippedRead = new HashSet<>();
 
     PartsShelf(Reader reader) {
         this.reader = reader;
@@ -35,6 +38,13 @@ final class PartsShelf {
         Map<String, Class<?>> map = new LinkedHashMap<>();
         map.put("actuators", Actuator.class);
         map.put("bearings", Bearing.class);
+        return map;
+    }
+
+    private static Map<String, MadeOnce<Shipped>> shippedFiles() {
+        Map<String, MadeOnce<Shipped>> map = new LinkedHashMap<>();
+        SECTIONS.keySet()
+                .forEach(section -> map.put(section, new MadeOnce<>(() -> Shipped.read("parts/" + section + ".yaml"))));
         return map;
     }
 
@@ -133,7 +143,7 @@ final class PartsShelf {
     Object find(String section, String name, Place asked, String path) {
         Entry entry = own.getOrDefault(section, Map.of()).get(name);
         if (entry == null) {
-            readShipped();
+            readShipped(section);
             entry = shipped.getOrDefault(section, Map.of()).get(name);
         }
         if (entry == null) {
@@ -151,7 +161,7 @@ final class PartsShelf {
 
     /** The names of a section, the design's own first. */
     Set<String> names(String section) {
-        readShipped();
+        readShipped(section);
         Set<String> names =
                 new LinkedHashSet<>(own.getOrDefault(section, Map.of()).keySet());
         names.addAll(shipped.getOrDefault(section, Map.of()).keySet());
@@ -184,20 +194,19 @@ final class PartsShelf {
         return note != null && note.value() instanceof Node.Scalar text ? text.text() : "";
     }
 
-    private void readShipped() {
-        if (shippedRead) {
-            return;
-        }
-        shippedRead = true;
-        for (Shipped file : ShippedOnce.FILES) {
+    private void readShipped(String section) {
+        MadeOnce<Shipped> known = SHIPPED.get(section);
+        if (known != null && shippedRead.add(section)) {
+            Shipped file = known.get();
             reader.uses(file.source);
             addNodes(file.source.name(), file.root, shipped);
         }
     }
 
-    /** Reads the parts files that came with the program, so that another thread that reads soon finds them read. */
-    static void prepare() {
-        Objects.requireNonNull(ShippedOnce.FILES);
+    /** Reads a parts file that came with the program, so that another thread that reads soon finds it read. */
+    static void prepare(String section) {
+        MadeOnce<Shipped> known = Objects.requireNonNull(SHIPPED.get(section));
+        Objects.requireNonNull(known.get());
     }
 
     /** A parts file that came with the program. */
@@ -215,10 +224,5 @@ final class PartsShelf {
                 throw new IllegalStateException("the program's own parts file " + file + " is lost", lost);
             }
         }
-    }
-
-    /** All of them, read when they are first asked for. */
-    private static final class ShippedOnce {
-        static final List<Shipped> FILES = SHIPPED.stream().map(Shipped::read).toList();
     }
 }
