@@ -221,9 +221,11 @@ final class AnyWayRound {
             return 0;
         }
         for (int i = 0; high.angle() - low.angle() > CLOSE && i < LIMIT; i++) {
-            // Illinois' rule of the false position, a little to the bad side, and halves where that does not help
-            double aimed = between(low, atLow, high, atHigh) + CLOSE / 4;
-            boolean halve = i % 4 == 3 || !(aimed > low.angle() && aimed < high.angle());
+            // Illinois' rule of the false position, not nearer to either side than tells them apart, and halves where
+            // that does not help
+            double aimed = Math.max(
+                    low.angle() + CLOSE / 2, Math.min(high.angle() - CLOSE / 2, between(low, atLow, high, atHigh)));
+            boolean halve = i % 4 == 3 || Double.isNaN(aimed);
             Slope next = slope(s, halve ? 0.5 * (low.angle() + high.angle()) : aimed);
             double at = next.spare(f);
             if (at >= 0) {
