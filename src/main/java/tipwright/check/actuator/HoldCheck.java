@@ -79,7 +79,7 @@ public final class HoldCheck implements Check {
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        return Fix.of(Fix.STRONGER, finding, limits);
+        return Fix.force(Fix.HOLD, finding, limits);
     }
 
     @Override

@@ -161,8 +161,8 @@ public final class WhatIfCheck implements Check {
     @Override
     public Text fix(Finding finding, Limits limits) {
         return switch (finding.partId()) {
-            case "lost-power", "load-let-go-at-once" -> Fix.of(
-                    "an actuator that holds more{}, or " + Fix.ARM, finding, limits);
+            case "lost-power", "load-let-go-at-once" -> Fix.force(
+                    Fix.HOLD, "an actuator that holds more{}, or " + Fix.ARM, finding, limits);
             case "one-carries-all", "one-runs-ahead" -> Fix.of(
                     "stronger actuators{}, or less in the tank", finding, limits);
             case "burst-hose" -> Text.words("a lock valve on the cylinder port, or a restrictor in it");

@@ -19,6 +19,9 @@ public final class Fix {
     /** A stronger actuator, with a gap for how strong. */
     public static final String STRONGER = "a stronger actuator{}, or " + ARM + ", or less in the tank";
 
+    /** What an actuator has to do that may not move. */
+    public static final String HOLD = "hold the tank that way";
+
     private Fix() {}
 
     /**
@@ -27,9 +30,19 @@ public final class Fix {
      * @param does 'push' or 'pull'
      */
     public static Text force(String does, Finding f, Limits limits) {
+        return force(does, STRONGER, f, limits);
+    }
+
+    /**
+     * The same in other words where more of it would do.
+     *
+     * @param does 'push' or 'pull'
+     * @param more words with a gap for how much
+     */
+    public static Text force(String does, String more, Finding f, Limits limits) {
         return f.demand() > 0 && !(f.capacity() > 0)
                 ? Text.words("an actuator that can " + does + ", or pins so placed that it never has to")
-                : of(STRONGER, f, limits);
+                : of(more, f, limits);
     }
 
     /** What a part must be good for, where nothing better is known; nothing where no capacity decides. */

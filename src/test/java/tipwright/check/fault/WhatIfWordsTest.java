@@ -12,6 +12,7 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
 import tipwright.analysis.Extreme;
+import tipwright.check.actuator.HoldCheck;
 import tipwright.check.actuator.PushCheck;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
@@ -69,6 +70,17 @@ class WhatIfWordsTest {
     void whatWouldHelp(String part, String fix) {
         Finding found = MAKE.compare(part, 12_000, 8000, 1, Kind.FORCE, Extreme.NOWHERE, "a note");
         assertThat(CHECK.fix(found, BOX.limits()).metric()).startsWith(fix);
+    }
+
+    /** No strength helps one that cannot hold at all. */
+    @Test
+    void oneThatCannotHoldIsNotToBeStronger() {
+        String another = "an actuator that can hold the tank that way, or pins so placed that it never has to";
+        Finding lost = MAKE.compare("lost power", 12_000, 0, 1, Kind.FORCE, Extreme.NOWHERE, "a note");
+        assertThat(CHECK.fix(lost, BOX.limits()).metric()).isEqualTo(another);
+        HoldCheck hold = new HoldCheck();
+        Finding stopped = new Findings(hold, BOX).compare("", 12_000, 0, 1, Kind.FORCE, Extreme.NOWHERE, "");
+        assertThat(hold.fix(stopped, BOX.limits()).metric()).isEqualTo(another);
     }
 
     /** Numbers with their note; of what stands for another finding, what that one's own check says, after the cause. */
