@@ -6,6 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.drive.Drive;
 import tipwright.design.joint.PinJoint;
+import tipwright.design.key.NameId;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Joint;
 import tipwright.linkage.Skeleton;
@@ -25,7 +26,7 @@ public record NumberedPlace(int number, String key, Vec2 at, boolean slide, @Nul
 
     /** Its name as a person reads it. */
     public String name() {
-        return key.replace('-', ' ');
+        return NameId.words(key);
     }
 
     /** Its number and its name. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import tipwright.design.key.NameId;
 import tipwright.design.tape.Start;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.QuantityException;
@@ -79,7 +80,7 @@ record TapePlace(Vec2 at, String lines, String kept) {
             if (!written.matches()) {
                 throw new QuantityException("'" + parts[i] + "' is no distance from a place" + forms(before));
             }
-            String name = written.group(2).replace(' ', '-');
+            String name = NameId.of(written.group(2));
             Vec2 known = name.equals(Answers.MARK) ? Vec2.ZERO : Answers.PLACES.contains(name) ? before.at(name) : null;
             if (known == null) {
                 throw new QuantityException("no place '" + name + "' is known yet; known: " + known(before));
@@ -89,7 +90,7 @@ record TapePlace(Vec2 at, String lines, String kept) {
             from.add(name + ": " + DesignText.quoted(reading));
             keep.add(reading + " from " + name);
         }
-        String side = parts[2].replace(' ', '-');
+        String side = NameId.of(parts[2]);
         Vec2 at = chosen(start.find(), side, parts);
         String lines = "{from: {" + String.join(", ", from) + "}, side: " + side + "}";
         return new TapePlace(at, lines, String.join(", ", keep) + ", " + side);

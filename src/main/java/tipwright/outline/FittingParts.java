@@ -21,6 +21,7 @@ import tipwright.design.joint.Lug;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.joint.Shaft;
 import tipwright.design.joint.Support;
+import tipwright.design.key.NameId;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Forms;
 import tipwright.geometry.Mesh;
@@ -101,7 +102,7 @@ final class FittingParts {
                 ZRange z = ZRange.around(a.z(), half);
                 add(
                         PartKind.LUG,
-                        MachinePart.LUG_OF + words(f.joint()),
+                        MachinePart.LUG_OF + NameId.words(f.joint()),
                         body,
                         Basis.SKETCHED,
                         Form.Drawn.of(corners, z));
@@ -179,7 +180,7 @@ final class FittingParts {
                 PinJoint known = design.drive().pinJoint(j.name());
                 double radius = known == null ? PIN : known.diameter() / 2;
                 Basis basis = known == null ? Basis.SKETCHED : Basis.GIVEN;
-                add(PartKind.PIN, words(j.name()), j.a(), basis, new Form.Round(j.at(), radius, between()));
+                add(PartKind.PIN, NameId.words(j.name()), j.a(), basis, new Form.Round(j.at(), radius, between()));
             }
         }
     }
@@ -223,12 +224,13 @@ final class FittingParts {
 
     private void zone(String place, @Nullable Zone zone) {
         if (zone != null) {
-            add(PartKind.ZONE, "zone of " + words(place), 0, Basis.GIVEN, Form.Drawn.of(zone.outline(), ZRange.ALL));
+            add(
+                    PartKind.ZONE,
+                    "zone of " + NameId.words(place),
+                    0,
+                    Basis.GIVEN,
+                    Form.Drawn.of(zone.outline(), ZRange.ALL));
         }
-    }
-
-    private static String words(String key) {
-        return key.replace('-', ' ');
     }
 
     private static Vec3 at(Vec2 p, double z) {

@@ -22,6 +22,7 @@ import tipwright.design.joint.FilletWeld;
 import tipwright.design.joint.Lug;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.key.Copy;
+import tipwright.design.key.NameId;
 import tipwright.quantity.Text;
 
 /** The next sizes of pins, welds, bolts, lugs, links and the cross member. */
@@ -64,7 +65,7 @@ final class JointSizes implements Proposer {
         if (pin != null) {
             for (SoldSize s : shop.above(SoldSize.Series.PIN, pin.diameter())) {
                 all.add(new Proposal(
-                        Text.words("a pin of " + s.label() + " at the " + joint.replace('-', ' ') + " in place of ")
+                        Text.words("a pin of " + s.label() + " at the " + NameId.words(joint) + " in place of ")
                                 .plus(Text.mark(pin.diameter()))
                                 .plus(", and the holes for it"),
                         grown(s.size(), pin.diameter()),
@@ -80,7 +81,7 @@ final class JointSizes implements Proposer {
         if (leg > 0) {
             for (SoldSize s : shop.above(SoldSize.Series.LEG, leg)) {
                 all.add(new Proposal(
-                        Text.words("a fillet weld with a leg of " + s.label() + " at the " + joint.replace('-', ' ')
+                        Text.words("a fillet weld with a leg of " + s.label() + " at the " + NameId.words(joint)
                                         + " in place of ")
                                 .plus(Text.mark(leg)),
                         0.5 * grown(s.size(), leg),
@@ -104,8 +105,7 @@ final class JointSizes implements Proposer {
         if (diameter > 0) {
             for (SoldSize s : shop.above(SoldSize.Series.BOLT, diameter)) {
                 all.add(new Proposal(
-                        Text.words(
-                                "bolts of " + s.label() + " at " + joint.replace('-', ' ') + ", of the same strength"),
+                        Text.words("bolts of " + s.label() + " at " + NameId.words(joint) + ", of the same strength"),
                         grown(s.size(), diameter),
                         Joints.withFastenings(
                                 design,
@@ -127,8 +127,7 @@ final class JointSizes implements Proposer {
         if (thickness > 0) {
             for (SoldSize s : shop.above(SoldSize.Series.PLATE, thickness)) {
                 all.add(new Proposal(
-                        Text.words("a lug of " + s.label() + " plate at the " + joint.replace('-', ' ')
-                                        + " in place of ")
+                        Text.words("a lug of " + s.label() + " plate at the " + NameId.words(joint) + " in place of ")
                                 .plus(Text.mark(thickness)),
                         0.5 * grown(s.size(), thickness),
                         Joints.thickerLug(design, joint, s.size())));
@@ -136,7 +135,7 @@ final class JointSizes implements Proposer {
             for (int percent = 20; percent <= 100; percent += 20) {
                 double more = 1 + percent / 100.0;
                 all.add(new Proposal(
-                        Text.words("a lug that is wider around its hole at the " + joint.replace('-', ' ') + ", by "
+                        Text.words("a lug that is wider around its hole at the " + NameId.words(joint) + ", by "
                                 + percent + " % both across and to its end"),
                         0.5 * (more - 1),
                         Joints.withFastenings(
@@ -155,7 +154,7 @@ final class JointSizes implements Proposer {
     private static List<Proposal> links(Design design, String body, Shop shop) {
         List<Proposal> all = new ArrayList<>();
         for (LinkSection link : design.linkSections()) {
-            if (!link.body().replace(' ', '-').equals(body)) {
+            if (!NameId.of(link.body()).equals(body)) {
                 continue;
             }
             double old = thickness(link.section());

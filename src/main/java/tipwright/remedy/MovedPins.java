@@ -11,6 +11,7 @@ import tipwright.design.NumberedPlace;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.around.Mounts;
 import tipwright.design.around.Zone;
+import tipwright.design.key.NameId;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
 import tipwright.placement.PlacedPoint;
@@ -100,6 +101,6 @@ final class MovedPins implements Proposer {
         if (Math.abs(way.y()) > SAME) {
             ways.add(Text.mark(Math.abs(way.y())).plus(way.y() > 0 ? " up" : " down"));
         }
-        return Text.words("move the " + name.replace('-', ' ') + " ").plus(Text.join(" and ", ways));
+        return Text.words("move the " + NameId.words(name) + " ").plus(Text.join(" and ", ways));
     }
 }

@@ -13,6 +13,7 @@ import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.file.Reading;
+import tipwright.design.key.NameId;
 import tipwright.design.supply.Battery;
 import tipwright.quantity.Text;
 
@@ -213,8 +214,7 @@ public final class OpenSizes {
             Double fuse = battery.fuse();
             return Double.isNaN(bears) || fuse == null || fuse <= bears;
         }
-        return !checks.series().equals("pin")
-                || Joints.slack(design, checks.part().replace(' ', '-')) <= 1;
+        return !checks.series().equals("pin") || Joints.slack(design, NameId.of(checks.part())) <= 1;
     }
 
     /** Of those that all fail, the one that fails least. */

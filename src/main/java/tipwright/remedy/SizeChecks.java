@@ -13,6 +13,7 @@ import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
+import tipwright.design.key.NameId;
 
 /**
  * The checks that a size has to pass: those of the part itself.
@@ -155,7 +156,7 @@ record SizeChecks(String series, Set<String> parts) {
     /** The name of the part, by its checks: 'frame pin'. */
     String part() {
         List<String> names = new ArrayList<>();
-        parts.stream().sorted().forEach(id -> names.add(Finding.partOf(id).replace('-', ' ')));
+        parts.stream().sorted().forEach(id -> names.add(NameId.words(Finding.partOf(id))));
         return names.isEmpty() ? "" : names.get(0);
     }
 }

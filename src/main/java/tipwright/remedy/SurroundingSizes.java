@@ -9,6 +9,7 @@ import tipwright.design.Design;
 import tipwright.design.around.Footing;
 import tipwright.design.drive.TiltRange;
 import tipwright.design.key.Copy;
+import tipwright.design.key.NameId;
 import tipwright.design.tank.Door;
 import tipwright.design.tank.Opening;
 import tipwright.design.tank.Vent;
@@ -103,7 +104,7 @@ final class SurroundingSizes implements Proposer {
     private static void latches(Design design, String name, List<Proposal> all) {
         for (Opening o : design.tank().openings()) {
             Door door = o.door();
-            if (door == null || !o.name().replace(' ', '-').equals(name)) {
+            if (door == null || !NameId.of(o.name()).equals(name)) {
                 continue;
             }
             for (int n = door.latches() + 1; n <= LATCHES; n++) {

@@ -20,6 +20,7 @@ import tipwright.design.drive.Free;
 import tipwright.design.drive.LinkPart;
 import tipwright.design.joint.Fastening;
 import tipwright.design.key.Annotated;
+import tipwright.design.key.NameId;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.linkage.Skeleton;
@@ -156,7 +157,7 @@ final class PasteText {
             if (!f.equals(design.fastenings().get(i))) {
                 entries.add("  - {" + String.join(", ", keys(f)) + "}");
                 if (SteelBehindCheck.untold(answer.findings(), f.joint())) {
-                    untold.add(f.joint().replace('-', ' '));
+                    untold.add(NameId.words(f.joint()));
                 }
             }
         }

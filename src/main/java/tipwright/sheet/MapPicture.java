@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.design.around.KeepOut;
+import tipwright.design.key.NameId;
 import tipwright.drawing.Drawing;
 import tipwright.drawing.Pane;
 import tipwright.drawing.Pen;
@@ -81,7 +82,7 @@ public final class MapPicture {
         marks();
         double top = rows * cell;
         double low = new MapKey(board, map, units).draw(w + 8, top, drawn, inside(drawn), answered(), works);
-        String title = "Used most with the " + map.place().replace('-', ' ') + " here";
+        String title = "Used most with the " + NameId.words(map.place()) + " here";
         board.text(new Vec2(-LEFT + 4, top + 12), 5, -1, title, Ink.TEXT);
         String under = others() + ". Hatched or grey: does not work.";
         board.text(new Vec2(-LEFT + 4, top + 6), 3.2, -1, under, Ink.QUIET);

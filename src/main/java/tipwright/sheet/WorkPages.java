@@ -14,6 +14,7 @@ import tipwright.analysis.MotionDirection;
 import tipwright.analysis.Pose;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.key.NameId;
 import tipwright.design.tank.CaseName;
 import tipwright.design.tank.Slurry;
 import tipwright.design.tape.NamedPoints;
@@ -95,7 +96,7 @@ final class WorkPages {
         back.readings()
                 .forEach((name, all) -> all.forEach(r -> rows.add(new String[] {
                     name,
-                    (r.how().equals("from") ? "straight from " : r.how().replace('-', ' ') + " ") + r.to(),
+                    (r.how().equals("from") ? "straight from " : NameId.words(r.how()) + " ") + r.to(),
                     Marks.show(r.length(), units),
                     ""
                 })));

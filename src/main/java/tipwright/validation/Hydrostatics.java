@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.validation;
 
+import tipwright.design.key.NameId;
 import tipwright.geometry.Head;
 import tipwright.geometry.Moments;
 import tipwright.geometry.Plane;
@@ -40,7 +41,7 @@ final class Hydrostatics {
 
     /** The id of a line of the table of lying tanks. */
     static String id(String[] line) {
-        return "tank-" + line[0].replace(' ', '-') + "-" + line[2];
+        return "tank-" + NameId.of(line[0]) + "-" + line[2];
     }
 
     private static RevolvedTank drum(double radius, double length) {

@@ -19,6 +19,7 @@ import tipwright.design.Limits;
 import tipwright.design.joint.BallInsert;
 import tipwright.design.joint.HousingStrength;
 import tipwright.design.joint.Support;
+import tipwright.design.key.NameId;
 import tipwright.geometry.Vec2;
 import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
@@ -72,7 +73,7 @@ public final class BearingHousingCheck implements Check {
 
     @Override
     public String part(Finding finding) {
-        return "housing of " + finding.partId().replace('-', ' ');
+        return "housing of " + NameId.words(finding.partId());
     }
 
     @Override

@@ -24,6 +24,7 @@ import tipwright.design.Factors;
 import tipwright.design.drive.Drive;
 import tipwright.design.joint.Fastening;
 import tipwright.design.key.Copy;
+import tipwright.design.key.NameId;
 import tipwright.geometry.Vec2;
 import tipwright.load.LoadCase;
 import tipwright.quantity.Kind;
@@ -64,13 +65,9 @@ final class DrivePath {
         }
         for (int body = 1; body < mechanism.bodies().size(); body++) {
             if (body != mechanism.tank() && held.drivenBody(mechanism, body)) {
-                links.add(id(mechanism.bodies().get(body)));
+                links.add(NameId.of(mechanism.bodies().get(body)));
             }
         }
-    }
-
-    private static String id(String name) {
-        return name.replace(' ', '-');
     }
 
     /**
@@ -122,7 +119,7 @@ final class DrivePath {
                 && (!f.isOf("link") || links.stream().anyMatch(l -> (f.partId() + "-").startsWith(l + "-")))
                 && (!f.isOf("pin")
                         || PINS.contains(f.partId())
-                        || driven.stream().anyMatch(j -> id(j).equals(f.partId())));
+                        || driven.stream().anyMatch(j -> NameId.of(j).equals(f.partId())));
     }
 
     private Finding worst(String part, String how, Analysis strained, List<Finding> told) {

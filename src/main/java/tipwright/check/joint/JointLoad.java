@@ -133,10 +133,14 @@ public final class JointLoad {
         boolean twice = design.drive().paired(joint.name());
         double sign = body == joint.a() ? 1 : -1;
         TwinLinks twins = new TwinLinks(analysis);
+        SharedPins shared = new SharedPins(analysis);
         Source source = (turned, pose, balance) -> {
             Vec2 all = balance.joints().get(i);
-            double share = sign * (all.norm() > 0 ? twins.force(i, pose, balance) / all.norm() : 1);
-            return turned.held(share * all.x(), share * all.y(), 0, joint.place(pose));
+            Vec2 alone = all.times(sign * (all.norm() > 0 ? twins.force(i, pose, balance) / all.norm() : 1));
+            // it may hold this joint alone, or all that is on the pin
+            Vec2 whole = shared.on(i, body, pose, balance);
+            Vec2 held = whole.norm() > alone.norm() ? whole : alone;
+            return turned.held(held.x(), held.y(), 0, joint.place(pose));
         };
         Double drawn = LinkPlane.of(design, m, joint);
         double middle = PlacedActuator.middle(design.drive().actuators());

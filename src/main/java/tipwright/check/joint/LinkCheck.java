@@ -26,6 +26,7 @@ import tipwright.design.drive.LineSpring;
 import tipwright.design.drive.LinkSection;
 import tipwright.design.drive.TorsionSpring;
 import tipwright.design.joint.Lug;
+import tipwright.design.key.NameId;
 import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -102,7 +103,7 @@ public final class LinkCheck implements Check {
         for (LinkPlan link : analysis.mechanism().links()) {
             String name = analysis.mechanism().bodies().get(link.body());
             LinkSection made = find(analysis.design(), name);
-            if (made != null && finding.id().equals(id() + "/" + name.replace(' ', '-'))) {
+            if (made != null && finding.id().equals(id() + "/" + NameId.of(name))) {
                 return new WorkedFormula(analysis, finding, units).bars(made, link.length());
             }
         }

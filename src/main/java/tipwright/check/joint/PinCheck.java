@@ -20,6 +20,7 @@ import tipwright.design.Limits;
 import tipwright.design.actuator.Sharing;
 import tipwright.design.drive.Drive;
 import tipwright.design.joint.PinJoint;
+import tipwright.design.key.NameId;
 import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -67,7 +68,7 @@ public final class PinCheck implements Check {
 
     @Override
     public String part(Finding finding) {
-        String pin = finding.partId().replace('-', ' ');
+        String pin = NameId.words(finding.partId());
         return pin.equals("tank pin") || pin.equals("rod pin") ? "moving pin" : pin;
     }
 
@@ -95,7 +96,7 @@ public final class PinCheck implements Check {
     public String worked(Analysis analysis, Finding finding, UnitSystem units) {
         for (Part part : parts(analysis)) {
             PinJoint joint = analysis.design().drive().pinJoint(part.name());
-            if (joint != null && finding.id().equals(id() + "/" + part.shown().replace(' ', '-'))) {
+            if (joint != null && finding.id().equals(id() + "/" + NameId.of(part.shown()))) {
                 WorkedFormula worked = new WorkedFormula(analysis, finding, units);
                 Row row = finding.worst().row(analysis.cases());
                 return worked.balance()
@@ -131,7 +132,7 @@ public final class PinCheck implements Check {
                 * Sharing.largest(drive.actuators(), row.pose().length(), b.force() > 0);
         List<Part> all = new ArrayList<>();
         all.add(new Part("frame pin", Drive.FRAME_PIN, push));
-        all.add(new Part(drive.rodPinName().replace('-', ' '), Drive.ROD_PIN, push));
+        all.add(new Part(NameId.words(drive.rodPinName()), Drive.ROD_PIN, push));
         TwinLinks twins = new TwinLinks(analysis);
         SharedPins shared = new SharedPins(analysis);
         List<JointPlan> joints = analysis.mechanism().joints();
@@ -140,7 +141,7 @@ public final class PinCheck implements Check {
             String name = joints.get(i).name();
             if (i != analysis.mechanism().pivot() && !joints.get(i).slide()) {
                 all.add(new Part(
-                        name.replace('-', ' '),
+                        NameId.words(name),
                         name,
                         (row, b) -> Math.max(twins.force(joint, row.pose(), b), shared.force(joint, row.pose(), b))));
             }

@@ -40,18 +40,16 @@ final class SharedPins {
                     here.add(k);
                 }
             }
-            together.add(single(i) && (here.size() > 1 || isPushed(joints.get(i))) ? here : List.of());
+            JointPlan joint = joints.get(i);
+            boolean pushed = isPushed(joint, joint.a()) || isPushed(joint, joint.b());
+            together.add(single(i) && (here.size() > 1 || pushed) ? here : List.of());
         }
     }
 
-    /** Whether an end of the actuator is on a pin. */
-    private boolean isPushed(JointPlan joint) {
-        return (isOf(joint, mechanism.actuatorFrom()) && same(joint.at(), fixed))
-                || (isOf(joint, mechanism.actuatorTo()) && same(joint.at(), moving));
-    }
-
-    private static boolean isOf(JointPlan joint, int body) {
-        return joint.a() == body || joint.b() == body;
+    /** Whether the actuator is on a pin of a part, and its end is that part's. */
+    private boolean isPushed(JointPlan joint, int body) {
+        return (body == mechanism.actuatorFrom() && same(joint.at(), fixed))
+                || (body == mechanism.actuatorTo() && same(joint.at(), moving));
     }
 
     private boolean single(int joint) {
@@ -72,22 +70,26 @@ final class SharedPins {
             return 0;
         }
         JointPlan plan = mechanism.joints().get(joint);
-        Vec2 push = pose.tankPin().minus(pose.framePin()).unit().times(balance.force());
         double most = 0;
         for (int body : new int[] {plan.a(), plan.b()}) {
-            Vec2 sum = Vec2.ZERO;
-            for (int other : together.get(joint)) {
-                JointPlan on = mechanism.joints().get(other);
-                Vec2 force = balance.joints().get(other);
-                sum = on.a() == body ? sum.plus(force) : on.b() == body ? sum.minus(force) : sum;
-            }
-            boolean moved = body == mechanism.actuatorTo() && same(plan.at(), moving);
-            if (moved || (body == mechanism.actuatorFrom() && same(plan.at(), fixed))) {
-                sum = moved ? sum.plus(push) : sum.minus(push);
-                most = Math.max(most, push.norm());
-            }
-            most = Math.max(most, sum.norm());
+            double end = isPushed(plan, body) ? Math.abs(balance.force()) : 0;
+            most = Math.max(most, Math.max(end, on(joint, body, pose, balance).norm()));
         }
         return most;
+    }
+
+    /** All that a part bears from the others on the pin of a joint, N; nothing where only two parts meet, or where it is made twice. */
+    Vec2 on(int joint, int body, Pose pose, Balance balance) {
+        Vec2 sum = Vec2.ZERO;
+        for (int other : together.get(joint)) {
+            JointPlan on = mechanism.joints().get(other);
+            Vec2 force = balance.joints().get(other);
+            sum = on.a() == body ? sum.plus(force) : on.b() == body ? sum.minus(force) : sum;
+        }
+        if (!together.get(joint).isEmpty() && isPushed(mechanism.joints().get(joint), body)) {
+            Vec2 push = pose.tankPin().minus(pose.framePin()).unit().times(balance.force());
+            sum = body == mechanism.actuatorTo() ? sum.plus(push) : sum.minus(push);
+        }
+        return sum;
     }
 }

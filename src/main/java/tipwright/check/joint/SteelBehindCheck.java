@@ -16,6 +16,7 @@ import tipwright.design.Limits;
 import tipwright.design.joint.Fastening;
 import tipwright.design.joint.FilletWeld;
 import tipwright.design.joint.Seat;
+import tipwright.design.key.NameId;
 import tipwright.design.tank.CylinderInterior;
 import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
@@ -86,7 +87,7 @@ public final class SteelBehindCheck implements Check {
         return finding.verdict() == Verdict.FAIL || finding.verdict() == Verdict.CLOSE
                 ? Text.words(Titles.part(finding.title()) + ": its ")
                         .plus(finding.allowed(
-                                finding.partId().endsWith(SEAT.replace(' ', '-'))
+                                finding.partId().endsWith(NameId.of(SEAT))
                                         ? "seat reaches past the tank's straight wall by"
                                         : "weld reaches past the steel by"))
                 : Check.super.says(finding);
@@ -95,7 +96,7 @@ public final class SteelBehindCheck implements Check {
     @Override
     public Text fix(Finding finding, Limits limits) {
         return Text.words(
-                finding.partId().endsWith(SEAT.replace(' ', '-'))
+                finding.partId().endsWith(NameId.of(SEAT))
                         ? "move the bracket along the tank, or take a shorter seat or pad"
                         : "move the bracket onto the steel, or put a longer or wider plate under it; what is there but not drawn"
                                 + " goes under frame: members");
@@ -106,7 +107,7 @@ public final class SteelBehindCheck implements Check {
         return findings.stream()
                 .filter(f -> f.verdict() == Verdict.NOT_CHECKED)
                 .filter(f -> f.isOf(ID) || f.isOf(BoltEdgeCheck.ID))
-                .anyMatch(f -> f.partId().equals(joint) || f.partId().equals(joint + SEAT.replace(' ', '-')));
+                .anyMatch(f -> f.partId().equals(joint) || f.partId().equals(joint + NameId.of(SEAT)));
     }
 
     /** The same of an analysis that the checks were not made of. */

@@ -18,6 +18,7 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.actuator.Sharing;
+import tipwright.design.key.NameId;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.Text;
 
@@ -80,13 +81,13 @@ public final class TwistedLinks {
 
     private boolean isAbout(Finding f, Set<Integer> links) {
         for (int body : links) {
-            String link = id(mechanism.bodies().get(body));
+            String link = NameId.of(mechanism.bodies().get(body));
             if (f.isOf("link") && isOf(f.partId(), link)) {
                 return true;
             }
             for (JointPlan joint : mechanism.joints()) {
                 boolean on = joint.a() == body || joint.b() == body;
-                if (on && !told(joint) && isAt(f, id(joint.name()))) {
+                if (on && !told(joint) && isAt(f, NameId.of(joint.name()))) {
                     return true;
                 }
             }
@@ -106,10 +107,6 @@ public final class TwistedLinks {
 
     private static boolean isOf(String part, String whole) {
         return part.equals(whole) || part.startsWith(whole + "-");
-    }
-
-    private static String id(String name) {
-        return name.replace(' ', '-');
     }
 
     /** Whether what each side of a joint bears of a twist is told elsewhere. */

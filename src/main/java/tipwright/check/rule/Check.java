@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import tipwright.analysis.Analysis;
 import tipwright.design.Limits;
+import tipwright.design.key.NameId;
 import tipwright.outline.PartKind;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -103,7 +104,7 @@ public interface Check {
 
     /** The part that a finding of this check's is about, in few words: 'weld frame pin'. */
     default String part(Finding finding) {
-        return finding.id().replace('/', ' ').replace('-', ' ');
+        return NameId.words(finding.id().replace('/', ' '));
     }
 
     /** Kinds of parts that it looks at, as far as they are to be seen. */

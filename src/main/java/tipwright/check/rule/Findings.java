@@ -12,6 +12,7 @@ import tipwright.analysis.Row;
 import tipwright.design.Design;
 import tipwright.design.Limits;
 import tipwright.design.joint.Pivot;
+import tipwright.design.key.NameId;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
 import tipwright.time.Timing;
@@ -272,7 +273,7 @@ public final class Findings {
     }
 
     private String id(String part) {
-        return part.isEmpty() ? check.id() : check.id() + "/" + part.replace(' ', '-');
+        return part.isEmpty() ? check.id() : check.id() + "/" + NameId.of(part);
     }
 
     private String title(String part) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check.rule;
 
+import tipwright.design.key.NameId;
 import tipwright.quantity.Text;
 
 /** Names of parts in the titles of checks. */
@@ -9,7 +10,7 @@ public final class Titles {
 
     /** As one speaks of a place: 'the frame pin', 'bearing 1'. */
     public static String the(String part) {
-        String words = part.replace('-', ' ');
+        String words = NameId.words(part);
         return words.startsWith("bearing ") ? words : "the " + words;
     }
 
@@ -27,7 +28,7 @@ public final class Titles {
 
     /** A link by its name: 'Link', 'Link crank'. */
     public static String link(String name) {
-        String words = name.replace('-', ' ');
+        String words = NameId.words(name);
         return words.equals("link") ? "Link" : Text.capital(words);
     }
 }

@@ -14,6 +14,7 @@ import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
 import tipwright.design.Limits;
 import tipwright.design.around.GroundSlope;
+import tipwright.design.key.NameId;
 import tipwright.load.Emptying;
 import tipwright.load.LoadTable;
 import tipwright.outline.PartKind;
@@ -77,7 +78,7 @@ public final class EmptiesCheck implements Check {
 
     @Override
     public Text says(Finding finding) {
-        String what = finding.partId().isEmpty() ? "load" : finding.partId().replace('-', ' ');
+        String what = finding.partId().isEmpty() ? "load" : NameId.words(finding.partId());
         return finding.verdict() == Verdict.NOT_CHECKED
                 ? finding.note()
                 : Text.of(

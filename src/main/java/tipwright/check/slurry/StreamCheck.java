@@ -13,6 +13,7 @@ import tipwright.check.rule.Trait;
 import tipwright.design.Design;
 import tipwright.design.Limits;
 import tipwright.design.around.Receiver;
+import tipwright.design.key.NameId;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
@@ -86,8 +87,7 @@ public final class StreamCheck implements TimedCheck {
 
     @Override
     public Text says(Finding finding) {
-        String from =
-                finding.partId().isEmpty() ? "" : " from '" + finding.partId().replace('-', ' ') + "'";
+        String from = finding.partId().isEmpty() ? "" : " from '" + NameId.words(finding.partId()) + "'";
         return LandingSpot.says("what drains" + from, finding);
     }
 

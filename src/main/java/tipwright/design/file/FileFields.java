@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.design.file.FieldMeaning.Sort;
 import tipwright.design.key.Annotated;
+import tipwright.design.key.NameId;
 
 /**
  * All that a design file holds and may hold, as a tree, made from the records that the reader follows. Immutable.
@@ -96,7 +97,7 @@ public record FileFields(String text, FileField root, Map<String, FileField> byP
     /** Builds the tree of one text. */
     private record Builder(String text) {
         FileField field(FieldMeaning m, String path, String label, @Nullable Node node, List<String> others) {
-            String named = label.isEmpty() ? m.key().replace('-', ' ') : label;
+            String named = label.isEmpty() ? NameId.words(m.key()) : label;
             return new FileField(path, m, named, node != null, written(m, node), others, inner(m, path, node));
         }
 
@@ -190,12 +191,11 @@ public record FileFields(String text, FileField root, Map<String, FileField> byP
                 if (item instanceof Node.Fields
                         && name instanceof Node.Scalar text
                         && !text.text().isBlank()) {
-                    String said =
-                            naming.equals("name") ? text.text() : text.text().replace('-', ' ');
+                    String said = naming.equals("name") ? text.text() : NameId.words(text.text());
                     return said.length() > LONGEST_NAME ? said.substring(0, LONGEST_NAME) + "..." : said;
                 }
             }
-            String words = key.replace('-', ' ');
+            String words = NameId.words(key);
             String one = words.endsWith("s") ? words.substring(0, words.length() - 1) : words;
             return one + " " + (index + 1);
         }

@@ -3,6 +3,7 @@ package tipwright.design.file;
 
 import java.util.Arrays;
 import java.util.List;
+import tipwright.design.key.NameId;
 
 /** The keys that place a point by tape, for reader, schema and editor alike. */
 enum PointKey {
@@ -30,7 +31,7 @@ enum PointKey {
         this(
                 side.word(),
                 FieldMeaning.Sort.LENGTHS,
-                "So far " + side.word().replace('-', ' ') + " of a point, level or plumb");
+                "So far " + NameId.words(side.word()) + " of a point, level or plumb");
     }
 
     /** As written in files. */

@@ -13,6 +13,7 @@ import tipwright.design.joint.Flange;
 import tipwright.design.joint.Lug;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.joint.Seat;
+import tipwright.design.key.NameId;
 import tipwright.geometry.Vec3;
 import tipwright.quantity.Kind;
 import tipwright.quantity.Text;
@@ -143,7 +144,7 @@ final class BracketWords {
         List<String> used = new ArrayList<>();
         for (Map.Entry<String, Double> e : most.entrySet()) {
             if (!e.getKey().equals("swing")) {
-                used.add(e.getKey().replace('-', ' ') + " " + Math.round(100 * e.getValue()) + " %");
+                used.add(NameId.words(e.getKey()) + " " + Math.round(100 * e.getValue()) + " %");
             }
         }
         return String.join(", ", used);

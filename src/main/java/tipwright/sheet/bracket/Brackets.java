@@ -16,6 +16,7 @@ import tipwright.design.joint.Flange;
 import tipwright.design.joint.Lug;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.joint.Seat;
+import tipwright.design.key.NameId;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
@@ -224,7 +225,7 @@ public record Brackets(List<Bracket> all, Design design, List<Text> open) {
         }
 
         private static String place(Fastening f) {
-            String words = f.joint().replace('-', ' ');
+            String words = NameId.words(f.joint());
             String on = f.on();
             return (words.startsWith("bearing") ? words : "the " + words) + (on == null ? "" : " on the " + on);
         }

@@ -13,6 +13,7 @@ import tipwright.design.drive.Drive;
 import tipwright.design.joint.Fastening;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.joint.Support;
+import tipwright.design.key.NameId;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Strut;
 
@@ -124,6 +125,6 @@ record LugSite(
 
     /** In the builder's words. */
     String words() {
-        return joint.replace('-', ' ') + (on == null || actuator ? "" : " on the " + on);
+        return NameId.words(joint) + (on == null || actuator ? "" : " on the " + on);
     }
 }

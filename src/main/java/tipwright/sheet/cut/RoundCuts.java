@@ -11,6 +11,7 @@ import tipwright.design.drive.Drive;
 import tipwright.design.joint.PinJoint;
 import tipwright.design.joint.Shaft;
 import tipwright.design.joint.Support;
+import tipwright.design.key.NameId;
 import tipwright.design.steel.Steel;
 import tipwright.quantity.Text;
 
@@ -65,7 +66,7 @@ final class RoundCuts {
         Text note = Text.of("grips {}", Text.size(grip));
         boolean known = design.drive().pinJoint(pin) != null;
         pieces.add(CutPiece.square(
-                shown.replace('-', ' '),
+                NameId.words(shown),
                 section(joint.diameter()),
                 grip + BEYOND * joint.diameter(),
                 count,

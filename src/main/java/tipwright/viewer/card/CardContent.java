@@ -15,6 +15,7 @@ import tipwright.design.file.FieldEdit;
 import tipwright.design.file.FieldMeaning;
 import tipwright.design.file.FieldMeaning.Sort;
 import tipwright.design.file.FileField;
+import tipwright.design.key.NameId;
 import tipwright.geometry.Vec2;
 import tipwright.viewer.editor.Belonging;
 import tipwright.viewer.editor.MeasuredPoint;
@@ -128,7 +129,7 @@ final class CardContent {
         boolean kind = f.meaning().sort() == Sort.KINDS && !f.text().isEmpty();
         boolean list = f.meaning().sort() == Sort.LIST;
         String count = list ? ": " + f.inner().size() : "";
-        return f.written() || list ? words + (kind ? ": " + f.text().replace('-', ' ') : count) : words + ": not given";
+        return f.written() || list ? words + (kind ? ": " + NameId.words(f.text()) : count) : words + ": not given";
     }
 
     private VBox body(FileField f) {
@@ -256,7 +257,7 @@ final class CardContent {
         FlowPane ways = new FlowPane(8, 4);
         List<String> kinds = entry.sort() == Sort.KINDS && entry.section().isEmpty() ? entry.words() : List.of("");
         for (String kind : kinds) {
-            String words = kind.isEmpty() ? "Add one" : "Add " + kind.replace('-', ' ');
+            String words = kind.isEmpty() ? "Add one" : "Add " + NameId.words(kind);
             ways.getChildren().add(button(words, "add", f.path() + "-" + kind, () -> {
                 card.setOpen(f.path(), true);
                 card.setOpen(f.path() + "[" + (f.inner().size() + 1) + "]", true);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tipwright.design.file.FieldMeaning;
 import tipwright.design.file.FileField;
+import tipwright.design.key.NameId;
 import tipwright.quantity.Text;
 
 /** What is said about a field on a card. */
@@ -22,7 +23,7 @@ final class FieldWords {
             all.add(m.limits());
         }
         if (!field.inPlaceOf().isEmpty()) {
-            all.add("or " + String.join(" or ", field.inPlaceOf()).replace('-', ' ') + " in its place");
+            all.add("or " + NameId.words(String.join(" or ", field.inPlaceOf())) + " in its place");
         }
         if (m.asked()) {
             all.add("'?' asks for it");

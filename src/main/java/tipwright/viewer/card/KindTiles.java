@@ -7,6 +7,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
 import tipwright.design.file.FieldEdit;
 import tipwright.design.file.FileField;
+import tipwright.design.key.NameId;
 
 /** The kinds that a group may be of, by picture where there is one. */
 final class KindTiles extends FieldRow {
@@ -18,12 +19,12 @@ final class KindTiles extends FieldRow {
         this.card = card;
         FlowPane all = new FlowPane(6, 6);
         for (String word : of.meaning().words()) {
-            ToggleButton tile = new ToggleButton(word.replace('-', ' '));
+            ToggleButton tile = new ToggleButton(NameId.words(word));
             tile.setMnemonicParsing(false);
             tile.getStyleClass().add("tile");
             tile.setGraphic(KindIcon.of(word));
             tile.setId(id("kind", of.path() + "-" + word));
-            tile.setAccessibleText(of.label() + ": " + word.replace('-', ' '));
+            tile.setAccessibleText(of.label() + ": " + NameId.words(word));
             tile.setOnAction(e -> {
                 tile.setSelected(true);
                 card.setOpen(path(), true);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import tipwright.design.file.Place;
 import tipwright.design.file.SourceMap;
+import tipwright.design.key.NameId;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Joint;
 import tipwright.linkage.Skeleton;
@@ -95,7 +96,7 @@ public record Handle(String path, String label, Vec2 at, String x, String y, int
         String word = path.equals(PIVOT)
                 ? "pivot"
                 : name == null ? path.substring(end + 1) : bare(text.substring(name.start(), name.end()));
-        return word.replace('-', ' ');
+        return NameId.words(word);
     }
 
     /** Number of the body that a stowed place of the mechanism moves with; 0: the frame. */

@@ -10,6 +10,7 @@ import tipwright.design.Design;
 import tipwright.design.file.FieldMeaning.Sort;
 import tipwright.design.file.FileField;
 import tipwright.design.file.FileFields;
+import tipwright.design.key.NameId;
 import tipwright.design.tape.NamedPoints;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
@@ -60,7 +61,7 @@ public record MeasuredPoint(String label, String path, Vec2 at) {
         String path = field == null ? "" : field.path();
         String named = field != null && field.inner().isEmpty() ? "points." + field.text() : path;
         boolean lost = !named.equals(path) && fields.find(named) == null;
-        return new MeasuredPoint(name.replace('-', ' '), lost ? "" : named, at);
+        return new MeasuredPoint(NameId.words(name), lost ? "" : named, at);
     }
 
     private static @Nullable FileField ofDrive(FileFields fields, String name) {

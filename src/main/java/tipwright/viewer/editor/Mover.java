@@ -4,6 +4,7 @@ package tipwright.viewer.editor;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
+import tipwright.design.key.NameId;
 import tipwright.geometry.Vec2;
 import tipwright.placement.FollowingParts;
 import tipwright.quantity.Kind;
@@ -43,7 +44,7 @@ final class Mover {
             return pivot;
         }
         Map<String, Vec2> places = design.drive().places(pivot);
-        Vec2 drawn = places.get(handle.label().replace(' ', '-'));
+        Vec2 drawn = places.get(NameId.of(handle.label()));
         return places.values().stream().filter(p -> p.equals(drawn)).count() == 1 ? drawn : null;
     }
 

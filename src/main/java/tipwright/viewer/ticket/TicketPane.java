@@ -26,6 +26,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.check.Early;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Verdict;
+import tipwright.design.key.NameId;
 import tipwright.quantity.Text;
 import tipwright.quantity.UnitSystem;
 import tipwright.remedy.TriedFix;
@@ -264,7 +265,7 @@ public final class TicketPane extends VBox {
         head.setMinWidth(USE_PREF_SIZE);
         Label value = new Label();
         value.setWrapText(true);
-        value.setId("number-" + name.toLowerCase(Locale.ROOT).replace(' ', '-'));
+        value.setId("number-" + NameId.of(name.toLowerCase(Locale.ROOT)));
         head.setLabelFor(value);
         numbers.addRow(row, head, value);
         GridPane.setValignment(head, VPos.TOP);

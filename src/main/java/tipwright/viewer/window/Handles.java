@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import tipwright.check.joint.SteelBehindCheck;
 import tipwright.design.Design;
 import tipwright.design.joint.Fastening;
+import tipwright.design.key.NameId;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.Vec3;
 import tipwright.viewer.dump.DumpStates;
@@ -91,7 +92,7 @@ final class Handles extends Pane {
             }
         }
         for (int i = 0; i < rings.size(); i++) {
-            rings.get(i).setId("handle-" + all.get(i).label().replace(' ', '-'));
+            rings.get(i).setId("handle-" + NameId.of(all.get(i).label()));
             paint(i);
         }
         setVisible(shown.dump() != null);
@@ -241,9 +242,8 @@ final class Handles extends Pane {
     /** Whether the checks cannot tell what is behind what holds a point, where it is now. */
     private boolean untold(Handle handle) {
         Solved solved = shown.editor().solved();
-        List<String> joints = handle.path().equals(Handle.PIVOT)
-                ? Fastening.BEARINGS
-                : List.of(handle.label().replace(' ', '-'));
+        List<String> joints =
+                handle.path().equals(Handle.PIVOT) ? Fastening.BEARINGS : List.of(NameId.of(handle.label()));
         return solved == null || joints.stream().anyMatch(joint -> SteelBehindCheck.untold(solved.analysis(), joint));
     }
 

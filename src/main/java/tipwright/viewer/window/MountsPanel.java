@@ -7,6 +7,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
+import tipwright.design.key.NameId;
 import tipwright.geometry.Vec2;
 import tipwright.quantity.Kind;
 import tipwright.viewer.dump.MachineState;
@@ -62,7 +63,7 @@ final class MountsPanel extends VBox implements Panel {
 
     private TextField field(Handle handle, char axis, String written) {
         TextField field = new TextField(written);
-        field.setId(handle.label().replace(' ', '-') + "-" + axis);
+        field.setId(NameId.of(handle.label()) + "-" + axis);
         field.setPrefColumnCount(9);
         field.setPromptText(axis + ", such as 12 3/8 in");
         field.setAccessibleText(handle.label() + " " + axis);
@@ -98,8 +99,7 @@ final class MountsPanel extends VBox implements Panel {
     }
 
     private void set(Handle handle, char axis, double value) {
-        if (lookup("#" + handle.label().replace(' ', '-') + "-" + axis) instanceof TextField field
-                && !field.isFocused()) {
+        if (lookup("#" + NameId.of(handle.label()) + "-" + axis) instanceof TextField field && !field.isFocused()) {
             field.setText(shown.show(value, Kind.LENGTH));
         }
     }

@@ -25,6 +25,7 @@ import tipwright.design.NumberedPlace;
 import tipwright.design.around.Mounts;
 import tipwright.design.around.Zone;
 import tipwright.design.file.Reading;
+import tipwright.design.key.NameId;
 import tipwright.placement.Aim;
 import tipwright.placement.Answer;
 import tipwright.placement.Candidate;
@@ -245,7 +246,7 @@ final class SearchPane extends VBox {
     private Node row(int i, Answer answer) {
         Candidate c = answer.candidate();
         String places = c.seats().stream()
-                .map(s -> s.name().replace('-', ' ') + " " + Marks.show(s.at().x(), shown.units()) + ", "
+                .map(s -> NameId.words(s.name()) + " " + Marks.show(s.at().x(), shown.units()) + ", "
                         + Marks.show(s.at().y(), shown.units()))
                 .collect(Collectors.joining("; "));
         String aims = answer.aims().isEmpty()

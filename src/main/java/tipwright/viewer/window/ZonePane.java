@@ -22,6 +22,7 @@ import tipwright.design.around.Mounts;
 import tipwright.design.around.Zone;
 import tipwright.design.drive.Drive;
 import tipwright.design.file.Reading;
+import tipwright.design.key.NameId;
 import tipwright.geometry.Vec2;
 import tipwright.viewer.dump.DumpStates;
 import tipwright.viewer.dump.MachineState;
@@ -294,7 +295,7 @@ final class ZonePane extends Pane {
         area.setStroke(ink);
         area.setStrokeWidth(2);
         area.setMouseTransparent(true);
-        String words = pin.replace('-', ' ') + " zone";
+        String words = NameId.words(pin) + " zone";
         Text name = name(words, view.of(corner(zone)));
         name.setMouseTransparent(false);
         name.setId("zone-" + pin);
@@ -317,7 +318,7 @@ final class ZonePane extends Pane {
             Vec2 at = zone.outline().get(i);
             grips.add(
                     grip,
-                    "corner " + (i + 1) + " of the zone of the " + pin.replace('-', ' '),
+                    "corner " + (i + 1) + " of the zone of the " + NameId.words(pin),
                     view,
                     by -> corners(path, Map.of(number, at), by),
                     by -> {

@@ -12,6 +12,7 @@ import tipwright.design.drive.Drive;
 import tipwright.design.file.FieldEdit;
 import tipwright.design.file.Reading;
 import tipwright.design.file.TextEdit;
+import tipwright.design.key.NameId;
 import tipwright.geometry.Vec2;
 import tipwright.linkage.Skeleton;
 import tipwright.quantity.Marks;
@@ -88,7 +89,7 @@ final class ZoneText {
     static String takenOut(Reading.Good good, String pin) {
         String path = path(good.design(), zoned(good.design(), pin));
         if (path == null) {
-            throw new IllegalArgumentException("the " + pin.replace('-', ' ') + " has no zone");
+            throw new IllegalArgumentException("the " + NameId.words(pin) + " has no zone");
         }
         return FieldEdit.takeOut(good.text(), path.startsWith(LIST) ? path.substring(0, path.lastIndexOf('.')) : path);
     }

@@ -74,4 +74,26 @@ class SharedPinsTest {
     void theLowerLinkPressesMost() throws IOException, CannotComputeException {
         bears(at(-0.7, 0.66), at(-0.5, -0.5), 2);
     }
+
+    /** A lug on the lower link may hold both others, or only the link to the tank, which presses with 1: the larger of the two. */
+    private static void lugBears(Vec2 frame, Vec2 foot, double times) throws IOException, CannotComputeException {
+        String lug = "lug: {width: 80 mm, thickness: 12 mm, hole: 30 mm, end: 40 mm, plates: 2}";
+        String yaml =
+                swap(knee(frame, foot), "fastenings:\n", "fastenings:\n  - {joint: knee, on: lower, " + lug + "}\n");
+        double tank = One.of(yaml, "lug/tank-pin-bearing").demand();
+        assertThat(One.of(yaml, "lug/knee-bearing").demand()).isCloseTo(times * tank, within(1e-6 * tank));
+    }
+
+    @Test
+    void aLugOnTheLowerLinkHoldsAllThatIsOnThePin() throws IOException, CannotComputeException {
+        double lower = others(at(-0.7, 0.66), at(-0.5, -0.5), 1)[1];
+        assertThat(lower).isGreaterThan(1.5);
+        lugBears(at(-0.7, 0.66), at(-0.5, -0.5), lower);
+    }
+
+    @Test
+    void orTheLinkToTheTankAloneWhereThatIsMore() throws IOException, CannotComputeException {
+        assertThat(others(at(-1.09, 0.03), at(-0.6, -0.5), 1)[1]).isLessThan(1);
+        lugBears(at(-1.09, 0.03), at(-0.6, -0.5), 1);
+    }
 }
