@@ -30,6 +30,7 @@ import tipwright.report.ShortReport;
 import tipwright.report.Style;
 import tipwright.report.SurenessText;
 import tipwright.report.TextReport;
+import tipwright.report.VerdictText;
 
 /** Reads a design, checks it and writes the answer. */
 final class CheckRun {
@@ -128,7 +129,7 @@ final class CheckRun {
             }
         } else {
             outputs.write(file, stream -> write(checked, form, style, stream));
-            out.println(checked.result().verdict().word() + ": written to " + file);
+            out.println(VerdictText.word(checked.result()) + ": written to " + file);
         }
         return Exit.of(result);
     }

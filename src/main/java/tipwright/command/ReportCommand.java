@@ -17,6 +17,7 @@ import tipwright.document.PageSetting;
 import tipwright.document.Report;
 import tipwright.document.Stills;
 import tipwright.quantity.UnitSystem;
+import tipwright.report.VerdictText;
 
 /** Writes a report for paper or the browser. */
 @Command(
@@ -85,7 +86,7 @@ final class ReportCommand implements Callable<Integer> {
         }
         Dossier dossier = new Dossier(filed.checked(), filed.origin(), stills);
         outputs.write(to, out -> Report.write(dossier, paper, out));
-        spec.commandLine().getOut().println(filed.checked().result().verdict().word() + ": written to " + to);
+        spec.commandLine().getOut().println(VerdictText.word(filed.checked().result()) + ": written to " + to);
         return Exit.FINE;
     }
 }

@@ -29,7 +29,7 @@ class DocumentCommandsTest {
         Path pdf = folder.resolve("trailer.pdf");
         Cli.Outcome outcome = Cli.run("report", "silt-trailer", "--no-stills", "--out", pdf.toString());
         assertThat(outcome.code()).isZero();
-        assertThat(outcome.out()).isEqualTo("close: written to " + pdf + "\n");
+        assertThat(outcome.out()).isEqualTo("CLOSE: written to " + pdf + "\n");
         assertThat(outcome.err()).isEmpty();
         assertThat(text(pdf)).contains("Silt trailer", "Weld tolerance", "Where the pins go", "Cautions");
     }
@@ -39,7 +39,7 @@ class DocumentCommandsTest {
         Path page = folder.resolve("small.html");
         Cli.Outcome outcome = Cli.run("report", "too-small", "--no-stills", "--out", page.toString());
         assertThat(outcome.code()).isZero();
-        assertThat(outcome.out()).startsWith("fail: written to ");
+        assertThat(outcome.out()).startsWith("FAILS").contains(": written to ");
         assertThat(Files.readString(page)).contains("<svg", "FAIL");
     }
 
