@@ -66,14 +66,28 @@ public record HungDoor(Door door, double sense, boolean hangs, Vec2 down, Vec2 o
         return Math.max(0, Math.atan2(-outwards.dot(up.xy()), -down.dot(up.xy())));
     }
 
-    /** A point of the shut door after a swing, m, stowed. Source: Rodrigues' rotation formula (from memory). */
+    /** A point of the shut door after a swing, m, stowed. */
     public Vec3 swung(Vec3 p, double angle) {
+        return p.plus(arm(p).moved(angle));
+    }
+
+    /** The arm on which a point of the shut door swings, m, stowed. */
+    Arm arm(Vec3 p) {
         Vec3 k = door.hingeAxis().unit();
         Vec3 v = p.minus(door.hinge());
-        double c = Math.cos(angle);
-        return door.hinge()
-                .plus(v.times(c))
-                .plus(k.cross(v).times(Math.sin(angle)))
-                .plus(k.times(k.dot(v) * (1 - c)));
+        return new Arm(v.minus(k.times(k.dot(v))), k.cross(v));
+    }
+
+    /**
+     * From the hinge line to a point.
+     *
+     * @param straight square to the hinge line, m
+     * @param ahead the way that the point begins to swing, as long, m
+     */
+    record Arm(Vec3 straight, Vec3 ahead) {
+        /** How far a swing moves the point, m. Source: Rodrigues' rotation formula (from memory). */
+        Vec3 moved(double angle) {
+            return straight.times(Math.cos(angle) - 1).plus(ahead.times(Math.sin(angle)));
+        }
     }
 }

@@ -22,7 +22,7 @@ public final class OpenDoors {
     private final List<Weight> weights = new ArrayList<>();
     private final Vec3 up;
 
-    private record Weight(HungDoor door, DoorMass mass, double opensAt) {}
+    private record Weight(HungDoor door, HungDoor.Arm arm, double mass, double opensAt) {}
 
     /** The doors of a design. */
     public OpenDoors(Design design) {
@@ -34,7 +34,8 @@ public final class OpenDoors {
             if (door != null
                     && mass != null
                     && opening.opensAt() <= design.tilt().to() + HAIR) {
-                weights.add(new Weight(HungDoor.of(opening, door, mass.centre()), mass, opening.opensAt()));
+                HungDoor hung = HungDoor.of(opening, door, mass.centre());
+                weights.add(new Weight(hung, hung.arm(mass.centre()), mass.mass(), opening.opensAt()));
             }
         }
     }
@@ -55,9 +56,7 @@ public final class OpenDoors {
         Vec3 sum = Vec3.ZERO;
         for (Weight w : weights) {
             if (back || w.opensAt <= tilt + HAIR) {
-                Vec3 shut = w.mass.centre();
-                Vec3 open = w.door.swung(shut, w.door.angle(against, 0));
-                sum = sum.plus(open.minus(shut).times(w.mass.mass()));
+                sum = sum.plus(w.arm.moved(w.door.angle(against, 0)).times(w.mass));
             }
         }
         return sum;

@@ -121,17 +121,21 @@ public final class TwistedLinks {
 
     /** What a check found; what is about links that are twisted cannot be told, unless it fails without the twist. */
     static List<Finding> judged(Findings make, Analysis analysis, List<Finding> found) {
+        if (found.stream().allMatch(TwistedLinks::isSettled)) {
+            return found;
+        }
         TwistedLinks links = new TwistedLinks(analysis);
         Set<Integer> twisted = links.pushed.isEmpty() ? Set.of() : links.twisted();
         return twisted.isEmpty()
                 ? found
                 : found.stream()
-                        .map(f -> f.verdict() == Verdict.FAIL
-                                        || f.verdict() == Verdict.NOT_CHECKED
-                                        || !links.isAbout(f, twisted)
-                                ? f
-                                : make.cannot(f, WHY))
+                        .map(f -> isSettled(f) || !links.isAbout(f, twisted) ? f : make.cannot(f, WHY))
                         .toList();
+    }
+
+    /** Whether a twist would not change what is said. */
+    private static boolean isSettled(Finding f) {
+        return f.verdict() == Verdict.FAIL || f.verdict() == Verdict.NOT_CHECKED;
     }
 
     /** Numbers of the links that are twisted while the actuators share as they do. */
