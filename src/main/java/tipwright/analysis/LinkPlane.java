@@ -46,7 +46,7 @@ public final class LinkPlane {
         if (mechanism.actuatorFrom() == tank || mechanism.actuatorTo() == tank) {
             return null;
         }
-        if (mechanism.borne() != tank && mechanism.housing() != tank) {
+        if (mechanism.carriesTankOnLinks()) {
             return null;
         }
         JointPlan last = null;

@@ -63,6 +63,20 @@ public record Mechanism(
         return joint.a() == housing() ? joint.b() : joint.a();
     }
 
+    /** Whether links carry the tank on the two bearings, and not the bearings the tank itself. */
+    public boolean carriesTankOnLinks() {
+        return borne() != tank && housing() != tank;
+    }
+
+    /**
+     * Where an end of the actuator is on its body, m, as that body is stowed.
+     *
+     * @param moving whether the moving end, not the fixed one
+     */
+    public Vec2 actuatorPin(Pose pose, boolean moving) {
+        return pose.bodies().get(moving ? actuatorTo : actuatorFrom).stowed(moving ? pose.tankPin() : pose.framePin());
+    }
+
     /** Whether a body, by number, slides on another, or another on it. */
     public boolean slides(int body) {
         return joints.stream().anyMatch(j -> j.slide() && (j.a() == body || j.b() == body));

@@ -20,33 +20,25 @@ import tipwright.check.rule.Then;
  * tips over the edge between two of them, square to which the whole slope lies.
  */
 class TroublesAnyWayTest {
-    private static final String DIAMOND =
+    private static final String DIAMOND = swap(
+            Examples.BOX,
+            "wall: {thickness: 4 mm, density: 7850 kg/m3, yield: 700 MPa}",
+            "mass: {empty: 100 kg, centre: [0 m, 1 m, 0 m]}",
+            "{fill: 100 %, density: 1400 kg/m3, repose: 30 deg}",
+            "{fill: 90 %, density: 1000 kg/m3}",
+            "c0: 19 kN",
+            "c0: 1900 kN",
+            "closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN",
+            "closed: 900 mm, stroke: 400 mm, push: 600 kN, pull: 600 kN, hold: 900 kN",
+            "tilt: {to: 80 deg}",
             """
-            tipwright: 1
-            name: Diamond
-            tank:
-              interior: {shape: box, size: [1 m, 1 m, 1 m], centre: [0 m, 1 m, 0 m]}
-              mass: {empty: 100 kg, centre: [0 m, 1 m, 0 m]}
-              openings:
-                - {name: top, rim: rectangle, width: 1 m, height: 1 m, centre: [0 m, 1.5 m, 0 m], normal: y}
-            slurry: {fill: 90 %, density: 1000 kg/m3}
-            pivot:
-              at: [400 mm, 400 mm]
-              bearings:
-                - {z: -500 mm, bearing: {kind: ball-insert, bore: 40 mm, c0: 1900 kN}}
-                - {z: 500 mm, bearing: {kind: ball-insert, bore: 40 mm, c0: 1900 kN}}
-            drive:
-              straight:
-                frame-pin: [-600 mm, -500 mm]
-                tank-pin: [-450 mm, 400 mm]
-                actuators:
-                  - {z: 0 mm, actuator: {kind: electric, closed: 900 mm, stroke: 400 mm, push: 600 kN, pull: 600 kN, hold: 900 kN}}
             tilt: {to: 0.1 deg}
             site: {any-way: 5 deg}
             supports: {outline: [[-1 m, 0 m], [0 m, -1 m], [1 m, 0 m], [0 m, 1 m]], y: -500 mm, slope: 1 deg}
             frame: {mass: 50 kg, centre: [0 m, 0 m, 0 m]}
             what-if: {never: [full-of-rainwater]}
-            """;
+            """);
+
     private static final String ID = "what-if/frozen-solid";
 
     /**

@@ -23,8 +23,8 @@ final class Motions {
         poses = analysis.poses();
         mechanism = analysis.mechanism();
         Pose first = poses.get(0);
-        framePin = first.bodies().get(mechanism.actuatorFrom()).stowed(first.framePin());
-        tankPin = first.bodies().get(mechanism.actuatorTo()).stowed(first.tankPin());
+        framePin = mechanism.actuatorPin(first, false);
+        tankPin = mechanism.actuatorPin(first, true);
     }
 
     /** A way to move, by the number of the pose, fractions between poses. */

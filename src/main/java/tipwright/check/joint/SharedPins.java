@@ -29,8 +29,8 @@ final class SharedPins {
         this.analysis = analysis;
         mechanism = analysis.mechanism();
         Pose stowed = analysis.poses().get(0);
-        fixed = stowed.bodies().get(mechanism.actuatorFrom()).stowed(stowed.framePin());
-        moving = stowed.bodies().get(mechanism.actuatorTo()).stowed(stowed.tankPin());
+        fixed = mechanism.actuatorPin(stowed, false);
+        moving = mechanism.actuatorPin(stowed, true);
         List<JointPlan> joints = mechanism.joints();
         for (int i = 0; i < joints.size(); i++) {
             List<Integer> here = new ArrayList<>();

@@ -46,7 +46,7 @@ public final class TwistedLinks {
         this.analysis = analysis;
         design = analysis.design();
         mechanism = analysis.mechanism();
-        shared = mechanism.borne() != mechanism.tank() && mechanism.housing() != mechanism.tank();
+        shared = mechanism.carriesTankOnLinks();
         pushed = pushed();
     }
 
@@ -56,7 +56,7 @@ public final class TwistedLinks {
         Set<Integer> links = new HashSet<>();
         for (boolean moving : new boolean[] {false, true}) {
             int body = moving ? mechanism.actuatorTo() : mechanism.actuatorFrom();
-            Vec2 pin = stowed.bodies().get(body).stowed(moving ? stowed.tankPin() : stowed.framePin());
+            Vec2 pin = mechanism.actuatorPin(stowed, moving);
             links.add(body);
             for (JointPlan joint : mechanism.joints()) {
                 boolean on = joint.a() == body || joint.b() == body;
