@@ -39,12 +39,14 @@ if %TIPWRIGHT_FEATURE% LSS 17 goto old
 rem The quick compiler alone starts sooner; a search runs long enough for the thorough one.
 :start
 set "TIPWRIGHT_COMPILER=-XX:TieredStopAtLevel=1"
-set "TIPWRIGHT_SHORT=-XX:Tier3BackEdgeThreshold=10000 -Xmn24m -Dsun.reflect.inflationThreshold=100000"
+set "TIPWRIGHT_SHORT=-XX:-UseDynamicNumberOfCompilerThreads"
+set "TIPWRIGHT_SHORT=%TIPWRIGHT_SHORT% -XX:Tier3BackEdgeThreshold=10000 -Dsun.reflect.inflationThreshold=100000"
+set "TIPWRIGHT_SHORT=%TIPWRIGHT_SHORT% -Xms40m -Xmn24m -XX:SurvivorRatio=4"
 if "%~1"=="" set "TIPWRIGHT_COMPILER=%TIPWRIGHT_COMPILER% %TIPWRIGHT_SHORT%"
 if "%~1"=="check" set "TIPWRIGHT_COMPILER=%TIPWRIGHT_COMPILER% %TIPWRIGHT_SHORT%"
 if "%~1"=="place" set "TIPWRIGHT_COMPILER=-XX:+TieredCompilation"
 if "%~1"=="tolerance" set "TIPWRIGHT_COMPILER=-XX:+TieredCompilation"
-"%TIPWRIGHT_JAVA%" -XX:+UseSerialGC %TIPWRIGHT_COMPILER% -XX:-UsePerfData -Dtipwright.annotations=true -jar "%~dp0..\tipwright.jar" %*
+"%TIPWRIGHT_JAVA%" -XX:+IgnoreUnrecognizedVMOptions -XX:+UseSerialGC %TIPWRIGHT_COMPILER% -XX:-UsePerfData -Dtipwright.annotations=true -jar "%~dp0..\tipwright.jar" %*
 exit /b %ERRORLEVEL%
 
 :missing

@@ -74,8 +74,9 @@ class WindowsLauncherTest {
     @Test
     void itStartsTheSameAsTheOther() throws IOException {
         String sh = Files.readString(DIST.resolve("tipwright"));
-        String start = "-XX:+UseSerialGC %TIPWRIGHT_COMPILER% -XX:-UsePerfData -Dtipwright.annotations=true"
-                + " -jar \"%~dp0..\\tipwright.jar\" %*";
+        String start =
+                "-XX:+IgnoreUnrecognizedVMOptions -XX:+UseSerialGC %TIPWRIGHT_COMPILER% -XX:-UsePerfData -Dtipwright.annotations=true"
+                        + " -jar \"%~dp0..\\tipwright.jar\" %*";
         assertThat(lines()).contains("\"%TIPWRIGHT_JAVA%\" " + start);
         for (String both : List.of(
                 "-XX:+UseSerialGC",
@@ -83,7 +84,10 @@ class WindowsLauncherTest {
                 "-Dtipwright.annotations=true",
                 "-XX:TieredStopAtLevel=1",
                 "-XX:+TieredCompilation",
-                "-XX:Tier3BackEdgeThreshold=10000 -Xmn24m -Dsun.reflect.inflationThreshold=100000",
+                "-XX:Tier3BackEdgeThreshold=10000 -Dsun.reflect.inflationThreshold=100000",
+                "-XX:-UseDynamicNumberOfCompilerThreads",
+                "-Xms40m -Xmn24m -XX:SurvivorRatio=4",
+                "-XX:+IgnoreUnrecognizedVMOptions",
                 "too old; install Java 17 or later, or set JAVA_HOME to its folder",
                 "install Java 17 or later, or set JAVA_HOME to its folder")) {
             assertThat(sh).contains(both);

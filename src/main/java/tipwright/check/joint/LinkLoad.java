@@ -2,6 +2,7 @@
 package tipwright.check.joint;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
@@ -14,14 +15,21 @@ import tipwright.design.drive.Counterweight;
 import tipwright.geometry.Vec2;
 import tipwright.load.Gravity;
 
-/** What a link between two pins bears along its line, and what its own weight bends it with; of links on both sides: one of them. */
+/**
+ * What a link between two pins bears along its line, and what its own weight bends it with; of links on both sides: one of them. For
+ * one thread.
+ */
 final class LinkLoad {
     private final Analysis analysis;
     private final TwinLinks twins;
     private final LinkPlan link;
     private final int sides;
     private final List<Integer> joints = new ArrayList<>();
-    private final List<Counterweight> weights;
+    private final List<Weight> weights;
+    private final IdentityHashMap<Balance, Borne> known = new IdentityHashMap<>();
+
+    /** A weight on the link: its centre on it, m, and its pull, N. */
+    private record Weight(Vec2 centre, Vec2 pull) {}
 
     /**
      * A load of one link.
@@ -49,9 +57,11 @@ final class LinkLoad {
         }
         this.sides = twice ? 2 : 1;
         String name = mechanism.bodies().get(link.body());
+        Vec2 up = analysis.design().site().up().xy();
         this.weights = analysis.design().assists().stream()
                 .filter(a -> a instanceof Counterweight w && w.body().equals(name))
                 .map(Counterweight.class::cast)
+                .map(w -> new Weight(w.centre().xy(), up.times(-w.mass() * Gravity.G)))
                 .toList();
     }
 
@@ -60,8 +70,13 @@ final class LinkLoad {
         return sides;
     }
 
-    /** The load at one pose. The end without the actuator tells the forces; the weights give the other end's. */
+    /** The load at one pose, which the balance is of. */
     Borne at(Pose pose, Balance balance) {
+        return known.computeIfAbsent(balance, b -> found(pose, b));
+    }
+
+    /** The end without the actuator tells the forces; the weights give the other end's. */
+    private Borne found(Pose pose, Balance balance) {
         BodyPosition placed = pose.bodies().get(link.body());
         Vec2 from = placed.place(link.end());
         Vec2 along = placed.place(link.other()).minus(from).unit();
@@ -73,9 +88,9 @@ final class LinkLoad {
         double near = force.dot(along);
         double far = near;
         double bend = 0;
-        for (Counterweight w : weights) {
-            Vec2 pull = analysis.design().site().up().xy().times(-w.mass() * Gravity.G);
-            Vec2 place = placed.place(w.centre().xy()).minus(from);
+        for (Weight w : weights) {
+            Vec2 pull = w.pull();
+            Vec2 place = placed.place(w.centre()).minus(from);
             far += pull.dot(along);
             bend += bending(place.dot(along), along.cross(place), along.cross(pull), pull.dot(along));
         }

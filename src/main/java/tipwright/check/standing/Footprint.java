@@ -66,7 +66,7 @@ public final class Footprint {
     public record Edge(Vec2 from, Vec2 to, Vec2 outward) {
         /** How far inside the edge a point is, m; negative outside. */
         double inside(Vec3 p) {
-            return new Vec2(p.x(), p.z()).minus(from).dot(outward) * -1;
+            return -((p.x() - from.x()) * outward.x() + (p.z() - from.y()) * outward.y());
         }
     }
 
@@ -91,7 +91,7 @@ public final class Footprint {
      * @param wind moment of the wind about the ground, N m, blowing over this edge
      */
     public Moments about(Edge edge, List<Mass> masses, double gravity, Vec3 up, double wind) {
-        double outward = -new Vec2(up.x(), up.z()).dot(edge.outward());
+        double outward = -(up.x() * edge.outward().x() + up.z() * edge.outward().y());
         double restoring = 0;
         double overturning = wind;
         for (Mass m : masses) {

@@ -34,9 +34,9 @@ public final class DesignFile {
      * @param enough whether to stop
      */
     public static void prepare(BooleanSupplier enough) {
-        PartsShelf.prepare("bearings");
         Shape.below(Design.class, enough);
         if (!enough.getAsBoolean()) {
+            PartsShelf.prepare("bearings");
             PartsShelf.prepare("actuators");
             Rules.prepare();
         }

@@ -1,12 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.design.tank;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** The built-in load cases: what the file and the JSON call them, and what a person reads. */
 public enum CaseName {
@@ -51,8 +48,7 @@ public enum CaseName {
     /** What it is, in a sentence. */
     public static final String ABOUT_NEVER = "The grit stays stuck up to full tilt.";
 
-    private static final Map<String, CaseName> BY_KEY =
-            Arrays.stream(values()).collect(Collectors.toMap(CaseName::key, c -> c));
+    private static final List<CaseName> ALL = List.of(values());
 
     private final String key;
     private final String shown;
@@ -112,12 +108,17 @@ public enum CaseName {
 
     /** All names of the design file. */
     public static List<String> keys() {
-        return Arrays.stream(values()).map(CaseName::key).toList();
+        return ALL.stream().map(CaseName::key).toList();
     }
 
     /** The case of a name of the design file; empty: one of the design's own. */
     public static Optional<CaseName> of(String key) {
-        return Optional.ofNullable(BY_KEY.get(key));
+        for (CaseName name : ALL) {
+            if (name.key.equals(key)) {
+                return Optional.of(name);
+            }
+        }
+        return Optional.empty();
     }
 
     /** What a person reads for a name, and for the condition after it; the design's own cases keep theirs. */

@@ -202,6 +202,9 @@ public record Opening(
 
     /** Middle of the rim's points, m, stowed. */
     public Vec3 middle() {
+        if (rim != Rim.POLYGON && centre != null) {
+            return centre;
+        }
         List<Vec3> rimPoints = rimPoints();
         Vec3 sum = Vec3.ZERO;
         for (Vec3 p : rimPoints) {
