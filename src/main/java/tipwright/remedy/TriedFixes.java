@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.remedy;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,10 +54,16 @@ public record TriedFixes(List<TriedFix> all, boolean looked, boolean complete) {
                 complete && others.complete);
     }
 
-    /** Those with which no check fails, where one does without them; least change first. */
+    /**
+     * Those with which no check fails, where one does without them: as in the list for one finding, those that leave something close
+     * last, else least change first.
+     */
     public List<TriedFix> ofEverything(Result without) {
         return without.verdict() == Verdict.FAIL
-                ? all.stream().filter(TriedFix::everything).toList()
+                ? all.stream()
+                        .filter(TriedFix::everything)
+                        .sorted(Comparator.comparing(f -> !f.close().isEmpty()))
+                        .toList()
                 : List.of();
     }
 }

@@ -18,6 +18,8 @@ public final class FixText {
     /** Where something was looked for and nothing found. */
     static final String NONE_KNOWN = "No one change that was tried fixes it without making something else fail.";
 
+    private static final String CLOSE = "then it is close";
+
     private static final int MOST = 3;
 
     private FixText() {}
@@ -30,7 +32,7 @@ public final class FixText {
         }
         List<String> ways = new ArrayList<>();
         for (TriedFix fix : all.subList(0, Math.min(MOST, all.size()))) {
-            ways.add(fix.said().show(units) + (fix.close().contains(f.id()) ? " (then it is close)" : ""));
+            ways.add(fix.said().show(units) + (fix.close().contains(f.id()) ? " (" + CLOSE + ")" : ""));
         }
         return (ways.size() == 1 ? "Fix, tried: " : "Fix, tried, any of: ") + String.join("; or ", ways) + ".";
     }
@@ -39,8 +41,7 @@ public final class FixText {
     public static String least(Finding f, TriedFixes fixes, UnitSystem units) {
         return fixes.of(f).stream()
                 .findFirst()
-                .map(fix -> "Fix, tried: " + fix.said().show(units)
-                        + (tellsOfAll(fix, f) ? "; then every check passes." : "."))
+                .map(fix -> "Fix, tried: " + said(fix, f, units) + ".")
                 .orElseGet(() -> f.verdict() == Verdict.FAIL && fixes.looked() ? takes(f, units) : "");
     }
 
@@ -49,9 +50,19 @@ public final class FixText {
         return said.isEmpty() ? "" : "No one change that was tried fixes it: " + said + ".";
     }
 
-    /** Whether it is to be told that every check passes with the change: not of what passes anyway. */
-    public static boolean tellsOfAll(TriedFix fix, Finding f) {
-        return fix.everything() && f.verdict() == Verdict.FAIL;
+    /** A change in full, with what comes of it: '...; then every check passes'. */
+    public static String said(TriedFix fix, Finding f, UnitSystem units) {
+        String comes = comesOf(fix, f);
+        return fix.said().show(units) + (comes.isEmpty() ? "" : "; ") + comes;
+    }
+
+    /** What comes of a change beside that the finding passes; not of a finding that passes anyway that every check does; may be empty. */
+    public static String comesOf(TriedFix fix, Finding f) {
+        boolean close = fix.close().contains(f.id());
+        if (fix.everything() && f.verdict() == Verdict.FAIL) {
+            return close ? "then every check passes, this one closely" : "then every check passes";
+        }
+        return close ? CLOSE : "";
     }
 
     /** The changes with which nothing fails any more, the least first; none when there is none, or nothing fails anyway. */
@@ -61,7 +72,8 @@ public final class FixText {
                 .filter(f -> kinds.add(f.kind()))
                 .limit(MOST)
                 .map(f ->
-                        "With this change alone every check passes: " + f.said().show(units) + ".")
+                        "With this change alone every check passes" + (f.close().isEmpty() ? ": " : ", if closely: ")
+                                + f.said().show(units) + ".")
                 .toList();
     }
 }

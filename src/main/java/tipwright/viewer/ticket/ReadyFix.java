@@ -26,11 +26,12 @@ public record ReadyFix(TriedFix fix, @Nullable String text) {
     /** What the button leaves out, and what comes of it: '(to x = 220 mm, y = -405 mm), then every check passes'; may be empty. */
     String rest(Finding f, UnitSystem units) {
         String more = fix.detail().show(units);
-        return FixText.tellsOfAll(fix, f) ? more + (more.isEmpty() ? "" : ", ") + "then every check passes" : more;
+        String comes = FixText.comesOf(fix, f);
+        return more + (more.isEmpty() || comes.isEmpty() ? "" : ", ") + comes;
     }
 
     /** In full, with what comes of it: '...; then every check passes'. */
     String says(Finding f, UnitSystem units) {
-        return fix.said().show(units) + (FixText.tellsOfAll(fix, f) ? "; then every check passes" : "");
+        return FixText.said(fix, f, units);
     }
 }
