@@ -120,6 +120,11 @@ final class CandidateEvaluator {
         return sum;
     }
 
+    /** The same of a candidate. */
+    double violation(Candidate candidate) {
+        return violation(Task.places(candidate), task.listed().indexOf(candidate.actuator()));
+    }
+
     /** The checks that are no limit of the search and fail there; none where there is no analysis. */
     List<Finding> otherFailures(List<Vec2> at, int actuator) {
         try {

@@ -24,12 +24,18 @@ final class Finish {
     private final Design design;
     private final Rechecker rechecker;
     private final Refiner refiner;
+    private final CandidateEvaluator every;
 
-    /** What is left to do on a design with the tilt that is wanted. */
-    Finish(Design design, Refiner refiner) {
+    /**
+     * What is left to do on a design with the tilt that is wanted.
+     *
+     * @param every judges at every tilt
+     */
+    Finish(Design design, CandidateEvaluator every, Refiner refiner, Rechecker rechecker) {
         this.design = design;
+        this.every = every;
         this.refiner = refiner;
-        rechecker = new Rechecker(design);
+        this.rechecker = rechecker;
     }
 
     /**
@@ -46,11 +52,16 @@ final class Finish {
      * @param answers pass every check
      * @param nearly when there are none: what comes nearest
      * @param notes in plain words
+     * @param missed turned down by the full check
      */
-    record Found(List<Answer> answers, List<Answer> nearly, List<String> notes) {}
+    record Found(List<Answer> answers, List<Answer> nearly, List<String> notes, List<Candidate> missed) {}
 
-    /** What the best candidates come to. */
-    Found placement(Shortlist best, WorkerPool pool) {
+    /**
+     * What the best candidates come to.
+     *
+     * @param before turned down by the full check already
+     */
+    Found placement(Shortlist best, List<Candidate> before, WorkerPool pool) {
         List<Callable<Outcome>> work = new ArrayList<>();
         for (int a = 0; a < best.actuators(); a++) {
             for (Aim aim : Aim.values()) {
@@ -61,7 +72,7 @@ final class Finish {
             }
         }
         List<Candidate> good = new ArrayList<>();
-        List<Candidate> missed = new ArrayList<>();
+        List<Candidate> missed = new ArrayList<>(before);
         for (Outcome outcome : pool.all(work)) {
             if (outcome.candidate() != null) {
                 good.add(outcome.candidate());
@@ -73,7 +84,7 @@ final class Finish {
         List<Answer> picked = pick(good.isEmpty() ? missed : good);
         List<String> notes = new ArrayList<>();
         tell(good, missed, notes);
-        return new Found(good.isEmpty() ? List.of() : picked, good.isEmpty() ? picked : List.of(), notes);
+        return new Found(good.isEmpty() ? List.of() : picked, good.isEmpty() ? picked : List.of(), notes, missed);
     }
 
     /** The first of the candidates that passes, refined if that passes too. */
@@ -81,15 +92,18 @@ final class Finish {
         Candidate missed = null;
         for (Candidate candidate : candidates) {
             Candidate refined = pool.stopped() ? refiner.rounded(candidate) : refiner.refine(candidate, aim);
-            if (rechecker.passes(refined)) {
+            // the first is checked in full whatever it is, to tell why it fails; the others only where nothing quicker
+            // tells
+            boolean first = missed == null;
+            if ((first || every.violation(refined) == 0) && rechecker.passes(refined)) {
                 return new Outcome(refined, missed);
             }
-            missed = missed == null ? refined : missed;
-            if (rechecker.failsWhereverItIs(refined)) {
+            missed = first ? refined : missed;
+            if (first && rechecker.failsWhereverItIs(refined)) {
                 return new Outcome(null, missed);
             }
             Candidate plain = refiner.rounded(candidate);
-            if (rechecker.passes(plain)) {
+            if (every.violation(plain) == 0 && rechecker.passes(plain)) {
                 return new Outcome(plain, missed);
             }
         }

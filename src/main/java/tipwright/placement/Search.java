@@ -113,11 +113,12 @@ final class Search {
                     pool.stopped() ? List.of() : new NearMisses(task, few, coarse, starts, seed).say(pool);
             return new Placement(List.of(), List.of(), misses, notes, looked, 0, gridStep, whole, pool.stopped());
         }
-        Refiner refiner = spreads
-                ? new Refiner(task, coarse, fine, seed, LAST_STEP, LAST_GENERATIONS, true)
-                : new Refiner(task, coarse, fine, seed, gridStep, GRID_GENERATIONS, false);
-        Finish finish = new Finish(task.design(), refiner);
-        Finish.Found found = finish.placement(best, pool);
+        Rechecker rechecker = new Rechecker(task.design());
+        Finish.Found found =
+                new Finish(task.design(), every, refiner(spreads, spreads), rechecker).placement(best, List.of(), pool);
+        if (found.answers().isEmpty() && !spreads && !pool.stopped()) {
+            found = wider(found, rechecker);
+        }
         notes.addAll(found.notes());
         if (pool.stopped()) {
             notes.add(0, BEST_SO_FAR);
@@ -132,6 +133,33 @@ final class Search {
                 gridStep,
                 whole,
                 pool.stopped());
+    }
+
+    /** Where all of the best fail what judges no try: what a wider look finds, if it finds anything. */
+    private Finish.Found wider(Finish.Found found, Rechecker rechecker) throws CannotComputeException {
+        WiderLook look = new WiderLook(task, every.at(SCAN_TILTS), every, fine, given == null ? GRID : given);
+        if (!look.helps(found.missed(), rechecker)) {
+            return found;
+        }
+        Shortlist clear = look.run(pool, watcher);
+        if (clear.of(Aim.UTILISATION) == null) {
+            return found;
+        }
+        Finish.Found again = new Finish(task.design(), every, refiner(false, true), rechecker)
+                .placement(clear, found.missed(), pool);
+        return again.answers().isEmpty() ? found : again;
+    }
+
+    /**
+     * What brings the best to the end.
+     *
+     * @param near whether they were improved by evolution before
+     * @param others whether to keep clear of the checks that are no limit of the search on the way
+     */
+    private Refiner refiner(boolean near, boolean others) {
+        return near
+                ? new Refiner(task, coarse, fine, seed, LAST_STEP, LAST_GENERATIONS, others)
+                : new Refiner(task, coarse, fine, seed, gridStep, GRID_GENERATIONS, others);
     }
 
     private void spreadOut(int candidates) {

@@ -18,13 +18,27 @@ final class Shortlist {
     private static final double SAME = 1e-6;
 
     private final int actuators;
+    private final int kept;
+    private final double apart;
     /** [actuator * aims + aim], best first. */
     private final List<List<Candidate>> lists = new ArrayList<>();
 
     private long fitting;
 
     Shortlist(int actuators) {
+        this(actuators, KEPT, APART);
+    }
+
+    /**
+     * One of another length.
+     *
+     * @param kept how many of each actuator and aim
+     * @param apart spots nearer than this to each other are one, m
+     */
+    Shortlist(int actuators, int kept, double apart) {
         this.actuators = actuators;
+        this.kept = kept;
+        this.apart = apart;
         for (int i = 0; i < actuators * Aim.values().length; i++) {
             lists.add(new ArrayList<>());
         }
@@ -32,7 +46,7 @@ final class Shortlist {
 
     /** The same spots, nothing counted. */
     Shortlist copy() {
-        Shortlist copy = new Shortlist(actuators);
+        Shortlist copy = new Shortlist(actuators, kept, apart);
         for (int i = 0; i < lists.size(); i++) {
             copy.lists.get(i).addAll(lists.get(i));
         }
@@ -64,12 +78,12 @@ final class Shortlist {
                 || better(of(actuator, Aim.TIME), Aim.TIME, at, time);
     }
 
-    private static boolean better(List<Candidate> list, Aim aim, List<Vec2> at, double bound) {
-        if (list.size() == KEPT && bound >= list.get(KEPT - 1).cost(aim)) {
+    private boolean better(List<Candidate> list, Aim aim, List<Vec2> at, double bound) {
+        if (list.size() == kept && bound >= list.get(kept - 1).cost(aim)) {
             return false;
         }
         for (Candidate old : list) {
-            if (old.near(at, APART) && old.cost(aim) <= bound) {
+            if (old.near(at, apart) && old.cost(aim) <= bound) {
                 return false;
             }
         }
@@ -82,20 +96,20 @@ final class Shortlist {
         }
     }
 
-    private static void offer(List<Candidate> list, Candidate spot, Aim aim) {
+    private void offer(List<Candidate> list, Candidate spot, Aim aim) {
         for (Candidate old : list) {
-            if (old.near(spot, APART) && !spot.betterThan(old, aim)) {
+            if (old.near(spot, apart) && !spot.betterThan(old, aim)) {
                 return;
             }
         }
-        list.removeIf(old -> old.near(spot, APART));
+        list.removeIf(old -> old.near(spot, apart));
         int at = 0;
         while (at < list.size() && !spot.betterThan(list.get(at), aim)) {
             at++;
         }
         list.add(at, spot);
-        if (list.size() > KEPT) {
-            list.remove(KEPT);
+        if (list.size() > kept) {
+            list.remove(kept);
         }
     }
 
