@@ -7,16 +7,16 @@ import tipwright.geometry.Vec2;
 
 /** Finds where beside a point a label covers the least of what is drawn already. */
 final class ClearPlace {
-    /** Width of a letter to its height, on the average; common practice, no source. */
-    private static final double LETTER = 0.52;
-
     private static final double[] FAR = {1, 1.5, 2.2, 3, 4};
     private static final double GAP = 3.2;
     private static final int OVER_TEXT = 30;
+    /** Width of a line that a letter is read over with ease, mm; one twice as wide counts twice. */
+    private static final double THIN = 0.15;
     /** What it costs to leave the page. */
     private static final double OFF = 1e6;
 
     private final List<Mark> drawn;
+    private final List<Pane> labels;
     private final @Nullable Pane page;
     private final double height;
     private final double wide;
@@ -30,7 +30,12 @@ final class ClearPlace {
         this.drawn = drawn;
         this.page = page;
         this.height = height;
-        wide = LETTER * height * text.length();
+        TextWidth widths = new TextWidth();
+        wide = widths.of(text, height);
+        labels = drawn.stream()
+                .filter(Mark.Label.class::isInstance)
+                .map(m -> box((Mark.Label) m, widths))
+                .toList();
     }
 
     /** Lower left corner of the label: near the point, and as clear as can be. */
@@ -80,22 +85,24 @@ final class ClearPlace {
         for (Mark mark : drawn) {
             if (mark instanceof Mark.Path path) {
                 List<Vec2> p = path.points();
+                double weight = Math.max(1, path.pen().width() / THIN);
                 for (int i = path.closed() ? 0 : 1; i < p.size(); i++) {
-                    sum += box.length(p.get((i + p.size() - 1) % p.size()), p.get(i));
+                    sum += weight * box.length(p.get((i + p.size() - 1) % p.size()), p.get(i));
                 }
             } else if (mark instanceof Mark.Ring ring) {
                 Vec2 r = new Vec2(ring.radius(), ring.radius());
                 sum += box.overlap(Pane.of(ring.centre().minus(r), ring.centre().plus(r)));
-            } else if (mark instanceof Mark.Label label) {
-                sum += OVER_TEXT * box.overlap(box(label)) / (height * height);
             }
+        }
+        for (Pane label : labels) {
+            sum += OVER_TEXT * box.overlap(label) / (height * height);
         }
         return sum;
     }
 
     /** What a label takes, also a turned one. */
-    private static Pane box(Mark.Label label) {
-        double w = LETTER * label.height() * label.text().length();
+    private static Pane box(Mark.Label label, TextWidth widths) {
+        double w = widths.of(label.text(), label.height());
         double turn = Math.toRadians(label.turn());
         Vec2 along = new Vec2(Math.cos(turn), Math.sin(turn));
         Vec2 up = new Vec2(-along.y(), along.x()).times(label.height());

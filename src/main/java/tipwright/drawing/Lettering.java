@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import tipwright.geometry.MadeOnce;
 
 /** The font of all drawings, from the PDF library's own resources. */
 final class Lettering {
@@ -14,6 +15,8 @@ final class Lettering {
     static final String FAMILY = "Liberation Sans";
 
     private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+
+    private static final MadeOnce<Font> FONT = new MadeOnce<>(Lettering::read);
 
     private Lettering() {}
 
@@ -26,8 +29,12 @@ final class Lettering {
         return in;
     }
 
-    /** The font for Java's drawing calls. */
+    /** The font for Java's drawing calls, 1 high. */
     static Font font() {
+        return FONT.get();
+    }
+
+    private static Font read() {
         try (InputStream in = open()) {
             return Font.createFont(Font.TRUETYPE_FONT, in);
         } catch (IOException e) {
