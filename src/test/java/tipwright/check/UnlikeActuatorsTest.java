@@ -69,7 +69,7 @@ class UnlikeActuatorsTest {
         String slow = motor(300, 9, ", speed: {no-load: 8 mm/s, rated: 5 mm/s}");
         String steep = motor(300, 7, ", speed: {no-load: 10 mm/s, rated: 7 mm/s}");
         String alike = motor(300, 7, ", speed: {no-load: 10 mm/s, rated: 8.5 mm/s}");
-        String id = "stall/shares";
+        String id = "stall/share-of-each";
         assertThat(One.of(two(strong, slow), id).verdict()).isEqualTo(Verdict.NOT_CHECKED);
         assertThat(One.of(two(strong, steep), id).verdict()).isEqualTo(Verdict.NOT_CHECKED);
         assertThat(One.all(two(strong, alike), id)).noneMatch(f -> f.id().equals(id));

@@ -27,7 +27,7 @@ import tipwright.time.Timing;
 
 /** Whether the drive gets the tank up, and back. */
 public final class StallCheck implements TimedCheck {
-    private static final String SHARES = "shares";
+    private static final String SHARE = "share of each";
 
     @Override
     public String id() {
@@ -41,7 +41,7 @@ public final class StallCheck implements TimedCheck {
 
     @Override
     public String title(String part) {
-        return part.equals(SHARES) ? "Actuators side by side: shares" : title();
+        return part.equals(SHARE) ? "Actuators side by side: share of each" : title();
     }
 
     @Override
@@ -55,7 +55,7 @@ public final class StallCheck implements TimedCheck {
                 + " under 1 % of its no-load speed it counts as stalled. An electric actuator is taken to follow the straight"
                 + " line through its two known points on past the rated load until it stands still, and to stall over twice"
                 + " the rated load in any case; a load that helps does not make it faster than free. Where electric actuators"
-                + " side by side do not run equally fast with the same load, their shares cannot be told.";
+                + " side by side do not run equally fast with the same load, the share of each cannot be told.";
     }
 
     @Override
@@ -95,10 +95,10 @@ public final class StallCheck implements TimedCheck {
         if (timing.missing() != null) {
             return List.of(make.untimed("", timing));
         }
-        List<Finding> shares = equallyFast(analysis.design().drive().actuators())
+        List<Finding> share = equallyFast(analysis.design().drive().actuators())
                 ? List.of()
                 : List.of(make.cannot(
-                        SHARES,
+                        SHARE,
                         "with the same load one of them is faster; it then bears more than its share and pushes the slower one along,"
                                 + " which is not worked out"));
         List<Finding> stalled = new ArrayList<>();
@@ -108,13 +108,13 @@ public final class StallCheck implements TimedCheck {
             }
         }
         if (!stalled.isEmpty()) {
-            stalled.addAll(shares);
+            stalled.addAll(share);
             return stalled;
         }
         Extreme slowest = timing.smallest(m -> m.phase() == Moment.Phase.HOLD ? Double.POSITIVE_INFINITY : m.pace());
         Text note = Text.of(
                 "at its slowest it still makes {} of its free speed", Text.amount(slowest.value(), Kind.RATIO, "%", 0));
-        List<Finding> all = new ArrayList<>(shares);
+        List<Finding> all = new ArrayList<>(share);
         all.add(0, make.compare("", CycleTimer.STALL, slowest.value(), 1, Kind.RATIO, slowest, note));
         return all;
     }
