@@ -86,7 +86,7 @@ final class Conditions {
     /**
      * What needs the dump in time, in the wind that blows along it too, on ground that slopes to each side and to each end, and on each
      * ground and in each wind with the oil of the coldest and of the hottest day too; what goes wrong at rest half way between those
-     * grounds too, for bearings and feet are loaded most there.
+     * grounds too, for bearings and feet are loaded most there, and in the wind that blows across.
      */
     static List<Finding> inTime(Analysis analysis, List<Finding> calm) throws CannotComputeException {
         return inTime(analysis, calm, Fullness.TIMED);
@@ -96,36 +96,49 @@ final class Conditions {
     static List<Finding> inTime(Analysis analysis, List<Finding> calm, List<Check> rules)
             throws CannotComputeException {
         Design design = analysis.design();
-        List<Wind> winds = Wind.of(design).stream().filter(Wind::alongSideView).toList();
-        List<Finding> worst = onItsDays(calm, analysis, winds, rules, "");
-        List<GroundSlope> grounds = GroundSlope.anyWay(design.site());
         List<WhatIfCheck> troubles = troubles(rules);
+        List<Wind> winds = Wind.of(design);
+        List<Wind> across = across(winds);
+        List<Finding> worst =
+                wrongIn(across, onItsDays(calm, analysis, along(winds), rules, ""), analysis, troubles, "");
+        List<GroundSlope> grounds = GroundSlope.anyWay(design.site());
         for (int i = 0; i < grounds.size(); i++) {
             GroundSlope ground = grounds.get(i);
             boolean halfWay = i % 2 == 1;
             if (!halfWay || !troubles.isEmpty()) {
                 Analysis there = Analyser.analyse(design.withSite(ground.site()), analysis.vessel());
+                String where = ", " + ground.words();
                 worst = halfWay
-                        ? wrong(worst, there, down(winds, ground), troubles, ground.words())
+                        ? wrong(worst, there, down(along(winds), ground), troubles, ground.words())
                         : onItsDays(
                                 worse(worst, timed(there, rules), ground.words()),
                                 there,
-                                down(winds, ground),
+                                down(along(winds), ground),
                                 rules,
-                                ", " + ground.words());
+                                where);
+                worst = wrongIn(down(across, ground), worst, there, troubles, where);
             }
         }
         return worst;
     }
 
+    private static List<Wind> along(List<Wind> winds) {
+        return winds.stream().filter(Wind::alongSideView).toList();
+    }
+
+    /** Those that blow across: they do no work as the tank moves, so the dump in time is the same in them. */
+    private static List<Wind> across(List<Wind> winds) {
+        return winds.stream().filter(w -> !w.alongSideView()).toList();
+    }
+
     /**
-     * What happens at rest if something goes wrong, on each ground of a site that may slope any way, calm and in the wind that blows
-     * along it and down the slope.
+     * What happens at rest if something goes wrong, calm and in each wind, and on each ground of a site that may slope any way, there
+     * in the wind that blows down the slope.
      */
     static List<Finding> ifSomethingGoesWrong(Analysis analysis, WhatIfCheck troubles) throws CannotComputeException {
         Design design = analysis.design();
-        List<Wind> winds = Wind.of(design).stream().filter(Wind::alongSideView).toList();
-        List<Finding> worst = troubles.atRest(Worn.of(analysis));
+        List<Wind> winds = Wind.of(design);
+        List<Finding> worst = wrongIn(winds, troubles.atRest(Worn.of(analysis)), analysis, List.of(troubles), "");
         for (GroundSlope ground : GroundSlope.anyWay(design.site())) {
             Analysis there = Analyser.analyse(design.withSite(ground.site()), analysis.vessel());
             worst = wrong(worst, there, down(winds, ground), List.of(troubles), ground.words());
@@ -147,9 +160,19 @@ final class Conditions {
         List<Finding> worst = known;
         for (WhatIfCheck trouble : troubles) {
             worst = worse(worst, trouble.atRest(Worn.of(ground)), where);
-            for (Wind wind : winds) {
-                Analysis blown = Worn.of(Analyser.blown(ground, wind));
-                worst = worse(worst, trouble.atRest(blown), wind.words() + ", " + where);
+        }
+        return wrongIn(winds, worst, ground, troubles, ", " + where);
+    }
+
+    /** The same in each wind alone. */
+    private static List<Finding> wrongIn(
+            List<Wind> winds, List<Finding> known, Analysis calm, List<WhatIfCheck> troubles, String where)
+            throws CannotComputeException {
+        List<Finding> worst = known;
+        for (Wind wind : troubles.isEmpty() ? List.<Wind>of() : winds) {
+            Analysis blown = Worn.of(Analyser.blown(calm, wind));
+            for (WhatIfCheck trouble : troubles) {
+                worst = worse(worst, trouble.atRest(blown), wind.words() + where);
             }
         }
         return worst;

@@ -33,6 +33,12 @@ public record Skeleton(List<String> bodies, int tank, List<Joint> joints, Strut 
                 new Strut("actuator", 0, framePin, 1, tankPin));
     }
 
+    /** Whether the tank turns about a pivot that stands still: the pin of that name holds it on the frame. */
+    public boolean turnsOnPivot() {
+        return joints.stream()
+                .anyMatch(j -> j.name().equals(PIVOT) && Math.min(j.a(), j.b()) == 0 && Math.max(j.a(), j.b()) == tank);
+    }
+
     /**
      * The two pins of a link: the places, stowed, in m, that all its joints and the actuator share; empty when the body slides or
      * has fewer or more of them.

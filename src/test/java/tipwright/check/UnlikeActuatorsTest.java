@@ -58,6 +58,25 @@ class UnlikeActuatorsTest {
         assertThat(One.of(yaml, "what-if/lost-power").capacity()).isCloseTo(10e3 * 32 / 21, within(1e-6));
     }
 
+    /**
+     * On one stiff tank both run equally fast. With 7 kN to push, one of 14 kN that makes 10 to 7 mm/s and one of 9 kN that makes 8 to 5
+     * mm/s share alike only where 10 - 3 F / 14 = 8 - 3 F / 9; at 8 mm/s, which a screw that holds itself cannot pass, the first pushes
+     * with 9.3 kN and drags the second along. One of half the push that loses half the speed under it is as fast with the same load.
+     */
+    @Test
+    void whatIsFasterWithTheSameLoadBearsMoreThanItsShare() throws CannotComputeException {
+        String strong = motor(-300, 14, ", speed: {no-load: 10 mm/s, rated: 7 mm/s}");
+        String slow = motor(300, 9, ", speed: {no-load: 8 mm/s, rated: 5 mm/s}");
+        String steep = motor(300, 7, ", speed: {no-load: 10 mm/s, rated: 7 mm/s}");
+        String alike = motor(300, 7, ", speed: {no-load: 10 mm/s, rated: 8.5 mm/s}");
+        String id = "stall/share-of-each";
+        assertThat(One.of(two(strong, slow), id).verdict()).isEqualTo(Verdict.NOT_CHECKED);
+        assertThat(One.of(two(strong, steep), id).verdict()).isEqualTo(Verdict.NOT_CHECKED);
+        assertThat(One.all(two(strong, alike), id)).noneMatch(f -> f.id().equals(id));
+        assertThat(One.all(two(strong, motor(300, 14, ", speed: {no-load: 10 mm/s, rated: 7 mm/s}")), id))
+                .noneMatch(f -> f.id().equals(id));
+    }
+
     /** The hour counts for the one with the least duty; of one whose duty is not known nothing passes. */
     @Test
     void heatOfTheOneThatMayRunLeast() throws CannotComputeException {

@@ -15,7 +15,10 @@ import tipwright.analysis.Examples;
 import tipwright.analysis.Row;
 import tipwright.check.actuator.BucklingCheck;
 import tipwright.check.actuator.PushCheck;
+import tipwright.check.actuator.Ratings;
 import tipwright.check.rule.Finding;
+import tipwright.design.Design;
+import tipwright.design.actuator.Actuator;
 import tipwright.geometry.Vec2;
 import tipwright.load.Gravity;
 
@@ -48,6 +51,18 @@ class UnlikeCylindersTest {
                 assertThat(b.bearings().get(1).x()).isCloseTo(u.x() * b.force() * share, within(1e-6));
             }
         }
+    }
+
+    /** On one line the lowest relief valve opens first: a ram that is set higher never gets there, alone neither. p = F / A. */
+    @Test
+    void oneAloneGivesNoMoreThanTheFirstReliefValveLetsIt() throws CannotComputeException {
+        String high = swap(ram(-300, 40), "relief-pressure: 100 bar", "relief-pressure: 150 bar");
+        Design design = Examples.read(swap(Examples.BOX, ACTUATOR, high + "\n      " + ram(300, 60)));
+        Actuator small = design.drive().actuators().get(0).actuator();
+        double bore = Math.PI / 4 * 0.04 * 0.04;
+        double rod = Math.PI / 4 * 0.03 * 0.03;
+        assertThat(Ratings.one(design, small, 0.9, true)).isCloseTo(100e5 * bore, within(1e-6));
+        assertThat(Ratings.one(design, small, 0.9, false)).isCloseTo(100e5 * (bore - rod), within(1e-6));
     }
 
     @Test

@@ -26,29 +26,38 @@ public final class Ratings {
         return design.drive().actuators().stream().anyMatch(p -> p.actuator() instanceof Rope);
     }
 
-    /** Rated push of all while moving at a length in m, N: no more than the pump's relief valve lets the cylinders give. */
+    /** Rated push of all while moving at a length in m, N: no more than the first relief valve to open lets the cylinders give. */
     public static double push(Design design, double length) {
         return together(design, length, true, a -> one(design, a, length, true));
     }
 
-    /** Rated pull of all while moving, N: no more than the pump's relief valve lets the cylinders give. */
+    /** Rated pull of all while moving, N: no more than the first relief valve to open lets the cylinders give. */
     public static double pull(Design design) {
         return together(design, Double.NaN, false, a -> one(design, a, Double.NaN, false));
     }
 
-    /** Rated push at a length in m, or pull, of one of the design's actuators, N: no more than the pump's relief valve lets it give. */
+    /** Rated push at a length in m, or pull, of one of the design's actuators, N: no more than the first relief valve lets it give. */
     public static double one(Design design, Actuator actuator, double length, boolean push) {
         return (push ? actuator.ratedPush(length) : actuator.ratedPull()) * share(design, actuator);
     }
 
-    /** Share of a cylinder's rating that is left under the pump's own relief setting. */
+    /** Share of a cylinder's rating that is left when the first relief valve opens. */
     private static double share(Design design, Actuator actuator) {
+        return actuator instanceof Cylinder c ? Math.min(1, relief(design) / c.reliefPressure()) : 1;
+    }
+
+    /** The lowest relief setting of all cylinders, which stand on one line, and of the pump, Pa; infinite where there is none. */
+    public static double relief(Design design) {
         Double setting = setting(design);
-        return setting != null && actuator instanceof Cylinder c ? Math.min(1, setting / c.reliefPressure()) : 1;
+        double least = setting == null ? Double.POSITIVE_INFINITY : setting;
+        for (PlacedActuator p : design.drive().actuators()) {
+            least = p.actuator() instanceof Cylinder c ? Math.min(least, c.reliefPressure()) : least;
+        }
+        return least;
     }
 
     /** The pump's own relief setting, Pa; null when it has none. */
-    public static @Nullable Double setting(Design design) {
+    private static @Nullable Double setting(Design design) {
         Supply supply = design.supply();
         return supply instanceof Pump p ? p.relief() : supply instanceof HandPump h ? h.relief() : null;
     }

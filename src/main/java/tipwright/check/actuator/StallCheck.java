@@ -12,7 +12,10 @@ import tipwright.check.rule.Findings;
 import tipwright.check.rule.Fix;
 import tipwright.check.rule.TimedCheck;
 import tipwright.check.rule.Verdict;
+import tipwright.design.Alike;
 import tipwright.design.Limits;
+import tipwright.design.actuator.ElectricActuator;
+import tipwright.design.actuator.PlacedActuator;
 import tipwright.design.tank.CaseName;
 import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
@@ -24,6 +27,8 @@ import tipwright.time.Timing;
 
 /** Whether the drive gets the tank up, and back. */
 public final class StallCheck implements TimedCheck {
+    private static final String SHARE = "share of each";
+
     @Override
     public String id() {
         return "stall";
@@ -36,7 +41,7 @@ public final class StallCheck implements TimedCheck {
 
     @Override
     public String title(String part) {
-        return title();
+        return part.equals(SHARE) ? "Actuators side by side: share of each" : title();
     }
 
     @Override
@@ -49,7 +54,8 @@ public final class StallCheck implements TimedCheck {
         return "With the supply as stated the drive does not stall on its way up or back, with any load that it may meet:"
                 + " under 1 % of its no-load speed it counts as stalled. An electric actuator is taken to follow the straight"
                 + " line through its two known points on past the rated load until it stands still, and to stall over twice"
-                + " the rated load in any case; a load that helps does not make it faster than free.";
+                + " the rated load in any case; a load that helps does not make it faster than free. Where electric actuators"
+                + " side by side do not run equally fast with the same load, the share of each cannot be told.";
     }
 
     @Override
@@ -89,6 +95,12 @@ public final class StallCheck implements TimedCheck {
         if (timing.missing() != null) {
             return List.of(make.untimed("", timing));
         }
+        List<Finding> share = equallyFast(analysis.design().drive().actuators())
+                ? List.of()
+                : List.of(make.cannot(
+                        SHARE,
+                        "with the same load one of them is faster; it then bears more than its share and pushes the slower one along,"
+                                + " which is not worked out"));
         List<Finding> stalled = new ArrayList<>();
         for (Cycle cycle : timing.cycles()) {
             if (!Double.isNaN(cycle.stalledAt()) || !Double.isNaN(cycle.stuckAt())) {
@@ -96,12 +108,32 @@ public final class StallCheck implements TimedCheck {
             }
         }
         if (!stalled.isEmpty()) {
+            stalled.addAll(share);
             return stalled;
         }
         Extreme slowest = timing.smallest(m -> m.phase() == Moment.Phase.HOLD ? Double.POSITIVE_INFINITY : m.pace());
         Text note = Text.of(
                 "at its slowest it still makes {} of its free speed", Text.amount(slowest.value(), Kind.RATIO, "%", 0));
-        return List.of(make.compare("", CycleTimer.STALL, slowest.value(), 1, Kind.RATIO, slowest, note));
+        List<Finding> all = new ArrayList<>(share);
+        all.add(0, make.compare("", CycleTimer.STALL, slowest.value(), 1, Kind.RATIO, slowest, note));
+        return all;
+    }
+
+    /** Whether all electric actuators have one line of speed over load, pushing and pulling, so that the same share is on each. */
+    private static boolean equallyFast(List<PlacedActuator> all) {
+        List<List<Double>> lines = new ArrayList<>();
+        for (PlacedActuator p : all) {
+            if (p.actuator() instanceof ElectricActuator e) {
+                ElectricActuator.Speed speed = e.speed();
+                Double voltage = e.voltage();
+                if (speed != null) {
+                    double slower = speed.noLoad() - speed.rated();
+                    double free = speed.noLoad() / (voltage == null ? 1 : voltage);
+                    lines.add(List.of(free, slower / e.ratedPush(), slower / e.ratedPull()));
+                }
+            }
+        }
+        return Alike.all(lines);
     }
 
     private static Finding stalled(Findings make, Analysis analysis, Cycle cycle) {

@@ -64,7 +64,7 @@ final class WhatIfHelper {
     }
 
     /** What helps, the gas springs at a temperature, K, and with a share of their gas lost. */
-    private static List<Assist> gas(Design design, double kelvin, double gone) {
+    static List<Assist> gas(Design design, double kelvin, double gone) {
         return design.assists().stream()
                 .map(a -> a instanceof GasSpring spring ? spring.at(kelvin, gone) : a)
                 .toList();

@@ -76,14 +76,9 @@ final class WhatIfJam {
      * @param length pin to pin, m
      */
     static double most(Design design, double length, boolean push) {
-        Double setting = Ratings.setting(design);
-        double pressure = setting == null ? Double.POSITIVE_INFINITY : setting;
-        List<PlacedActuator> actuators = design.drive().actuators();
-        for (PlacedActuator p : actuators) {
-            pressure = p.actuator() instanceof Cylinder c ? Math.min(pressure, c.reliefPressure()) : pressure;
-        }
+        double pressure = Ratings.relief(design);
         double sum = 0;
-        for (PlacedActuator p : actuators) {
+        for (PlacedActuator p : design.drive().actuators()) {
             if (p.actuator() instanceof Cylinder c) {
                 sum += pressure * c.oilArea(length, push);
             } else if (p.actuator() instanceof ElectricActuator e) {

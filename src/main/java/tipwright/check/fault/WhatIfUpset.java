@@ -21,6 +21,8 @@ import tipwright.check.rule.Verdict;
 import tipwright.design.Design;
 import tipwright.design.around.Footing;
 import tipwright.design.around.Site;
+import tipwright.design.drive.Assist;
+import tipwright.design.drive.GasSpring;
 import tipwright.design.key.Copy;
 import tipwright.design.tank.CaseName;
 import tipwright.design.tank.Tank;
@@ -31,10 +33,13 @@ import tipwright.quantity.Text;
 /**
  * Loads that come about only if something goes wrong: each takes the place of all load cases, and every check that looks at the load
  * is asked again. Half of the cake stuck along one side is looked at with the ground sloping down to that side too, as steep as the
- * site says that it may.
+ * site says that it may. What freezes the load makes gas springs cold too, so it is looked at with them so as well.
  */
 final class WhatIfUpset {
     private static final double APART = Math.toRadians(2.4);
+    /** At which water freezes, K. */
+    private static final double FROST = 273.15;
+
     private static final Map<String, String> WORDS = Map.of(
             "frozen", "frozen solid",
             "brim", "full of rainwater",
@@ -71,6 +76,9 @@ final class WhatIfUpset {
                     }
                 }
                 found.addAll(upset.onSoftFeet(some, load));
+                if (load.name().equals(CaseName.FROZEN.key())) {
+                    found.addAll(upset.onColdSprings(some));
+                }
                 found.removeIf(f -> f.verdict() == Verdict.NOT_CHECKED);
                 if (!found.isEmpty()) {
                     Finding worst = WorstOfAll.of(make, WORDS.getOrDefault(load.name(), load.name()), found);
@@ -122,6 +130,24 @@ final class WhatIfUpset {
                 .filter(c -> c.traits().contains(Trait.ABOUT_STANDING))
                 .flatMap(c -> c.run(only).stream())
                 .toList();
+    }
+
+    /** Frozen, where the frost has met gas springs that had lost gas before. */
+    private List<Finding> onColdSprings(Analysis some) throws CannotComputeException {
+        Design design = some.design();
+        if (design.assists().stream().noneMatch(GasSpring.class::isInstance)) {
+            return List.of();
+        }
+        double coldest = Math.min(FROST, design.coldest());
+        List<Assist> cold = WhatIfHelper.gas(design, coldest, design.whatIf().gasLost());
+        Analysis there = some.of(Copy.with(design, "assists", cold));
+        List<Finding> all = new ArrayList<>();
+        for (CaseResult load : Analyser.upsets(there)) {
+            if (load.name().equals(CaseName.FROZEN.key())) {
+                under(there, load).forEach(f -> all.add(f.under("gas springs cold and worn")));
+            }
+        }
+        return all;
     }
 
     private List<Finding> under(Analysis analysis, CaseResult load) {

@@ -3,9 +3,9 @@ package tipwright.check.supply;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
+import tipwright.check.actuator.Ratings;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.TimedCheck;
@@ -14,7 +14,6 @@ import tipwright.design.Design;
 import tipwright.design.Limits;
 import tipwright.design.actuator.Cylinder;
 import tipwright.design.actuator.PlacedActuator;
-import tipwright.design.supply.HandPump;
 import tipwright.design.supply.HandWinch;
 import tipwright.design.supply.Pump;
 import tipwright.design.supply.Supply;
@@ -83,7 +82,7 @@ public final class HydraulicCheck implements TimedCheck {
         }
         List<Finding> all = new ArrayList<>();
         Extreme pressure = timing.largest(m -> m.draw().flow() > 0 ? m.draw().pressure() : 0);
-        double relief = relief(cylinders, supply);
+        double relief = Ratings.relief(design);
         Text note = Text.of("relief valve at {}", Text.amount(relief, Kind.PRESSURE, "bar", 0));
         all.add(make.compare("pressure", pressure.value(), relief, 1, Kind.PRESSURE, pressure, note));
         if (supply instanceof Pump pump) {
@@ -97,15 +96,6 @@ public final class HydraulicCheck implements TimedCheck {
         }
         helped(make, Moment.Phase.RAISE, supply, analysis, timing, cylinders, all);
         return all;
-    }
-
-    private static double relief(List<Cylinder> cylinders, @Nullable Supply supply) {
-        double least = Double.POSITIVE_INFINITY;
-        for (Cylinder h : cylinders) {
-            least = Math.min(least, h.reliefPressure());
-        }
-        Double own = supply instanceof Pump p ? p.relief() : supply instanceof HandPump h ? h.relief() : null;
-        return own == null ? least : Math.min(least, own);
     }
 
     private static void pump(Findings make, Pump pump, Timing timing, List<Finding> all) {

@@ -18,6 +18,7 @@ import tipwright.geometry.ShapeException;
 import tipwright.geometry.Solid;
 import tipwright.geometry.Vec2;
 import tipwright.geometry.stock.PipeSize;
+import tipwright.linkage.Skeleton;
 import tipwright.quantity.Kind;
 
 /** The tank must have an inside, and should have a way out. */
@@ -97,12 +98,20 @@ final class TankRules {
         });
     }
 
-    /** A hook that pulls through the pivot tells nothing of where the centre is. */
+    /** A hook that pulls through the pivot tells nothing of where the centre is, nor does one on a tank that turns about another place. */
     private static void weighed(Facts facts) {
         Vec2 pivot = facts.bound().get("pivot.at", Vec2.class);
+        Skeleton skeleton = MechanismRules.skeleton(facts);
+        boolean turns = skeleton == null || skeleton.turnsOnPivot();
         for (Bound.Found<HookReading> found : facts.bound().all(HookReading.class)) {
             HookReading reading = found.value();
-            if (pivot != null && Math.abs(reading.moment(pivot)) < LEAST_ARM * reading.pull()) {
+            if (!turns) {
+                found.wrong(
+                        facts.problems(),
+                        "at",
+                        "links or a slide carry this tank, so it does not turn about the pivot and the pull does not tell where its"
+                                + " centre is; leave 'weighed' out and describe wall and parts, or give 'mass' with its centre");
+            } else if (pivot != null && Math.abs(reading.moment(pivot)) < LEAST_ARM * reading.pull()) {
                 found.wrong(
                         facts.problems(),
                         "at",

@@ -298,7 +298,8 @@ class ForcesTest {
                 "supply: {kind: hand-pump, per-stroke: 0.02 L" + relief + "}\n")) {
             assertThat(Ratings.push(Examples.read(SINGLE + supply), 1)).isCloseTo(full, within(1e-6 * full));
         }
-        assertThat(Ratings.setting(Examples.read(SINGLE))).isNull();
+        assertThat(Ratings.relief(Examples.read(SINGLE))).isEqualTo(160e5);
+        assertThat(Ratings.relief(Examples.read(BOX))).isInfinite();
         assertThat(Ratings.pull(Examples.read(BOX))).isEqualTo(8000);
     }
 

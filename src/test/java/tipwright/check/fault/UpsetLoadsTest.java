@@ -13,17 +13,22 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.analysis.Examples;
 import tipwright.analysis.Extreme;
+import tipwright.analysis.Row;
 import tipwright.check.MadeUpCheck;
 import tipwright.check.rule.Check;
 import tipwright.check.rule.Finding;
 import tipwright.check.rule.Findings;
 import tipwright.check.rule.Trait;
 import tipwright.check.rule.Verdict;
+import tipwright.geometry.Vec2;
+import tipwright.load.Gravity;
 import tipwright.quantity.Kind;
 
 /** Loads of which each takes the place of all others, with rules that tell what they were shown. */
@@ -84,6 +89,40 @@ class UpsetLoadsTest {
         told.clear();
         find(BOX + "site: {cross-slope: -7 deg, any-way: 5 deg}\n", shown(Set.of(Trait.DEPENDS_ON_FILL), told));
         assertThat(told).contains("stuck-plus-z 5.0", "stuck-minus-z -7.0");
+    }
+
+    /**
+     * What freezes the load makes a gas spring cold, and worn it may be: 3 kN at 20 deg C, of which a fifth has leaked out, at no more
+     * than 0 deg C. Moments about the pivot of the stowed tank; Gay-Lussac's law.
+     */
+    @ParameterizedTest
+    @CsvSource({"20, 273.15", "-15, 258.15"})
+    void frostMakesGasSpringsColdToo(double lowest, double kelvin) throws CannotComputeException {
+        String spring =
+                "assists:\n  - {kind: gas-spring, name: strut, from: {body: frame, at: [-700 mm, -300 mm]}, to: {body: tank,"
+                        + " at: [-500 mm, 500 mm]}, extended: 2000 mm, stroke: 1600 mm, force: 3 kN, compressed-force: 3 kN}\n"
+                        + "cold: {lowest: " + lowest + " degC}\n";
+        List<Double> pushes = new ArrayList<>();
+        List<Double> moments = new ArrayList<>();
+        Check rule = told("told", Set.of(Trait.DEPENDS_ON_FILL), a -> {
+            Row stowed = a.cases().get(0).rows().get(0);
+            if (a.cases().get(0).name().equals("frozen")) {
+                pushes.add(stowed.rest().force());
+                moments.add(stowed.load().mass()
+                        * Gravity.G
+                        * (0.4 - stowed.centroid().x()));
+            }
+            return used("told", a, 0.5);
+        });
+        find(BOX + spring, rule);
+        double lever = new Vec2(-0.9, 0.1).cross(new Vec2(0.2, 0.8).unit());
+        double arm = new Vec2(-0.85, 0).cross(new Vec2(0.15, 0.9).unit());
+        assertThat(pushes).hasSize(2);
+        for (int i = 0; i < 2; i++) {
+            double force = i == 0 ? 3000 : 3000 * 0.8 * kelvin / 293.15;
+            double push = (moments.get(i) + force * lever) / -arm;
+            assertThat(pushes.get(i)).isCloseTo(push, within(1e-6 * push));
+        }
     }
 
     /** Only what the load may change, and what needs neither long nor the dump in time, nor looks at the surroundings. */

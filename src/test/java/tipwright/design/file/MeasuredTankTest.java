@@ -3,8 +3,11 @@ package tipwright.design.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tipwright.Swap.swap;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import tipwright.design.Design;
 import tipwright.design.tank.CylinderInterior;
@@ -106,6 +109,18 @@ class MeasuredTankTest {
         assertThat(EmptyTank.movedByHook(pair).x()).isCloseTo(0.03, within(1e-9));
         assertThat(EmptyTank.movedByHook(pair).y()).isCloseTo(-0.05, within(1e-9));
         assertThat(EmptyTank.movedByHook(plain).norm()).isZero();
+    }
+
+    /** Carried by links, the tank turns about where their lines meet, 0.1 m beside the pivot and more, and so does the pull. */
+    @Test
+    void aPullTellsNothingWhereLinksCarryTheTank() throws IOException {
+        String swing = swap(
+                Files.readString(Path.of("geometry/kerb-swing.yaml")),
+                "  openings:",
+                "  weighed: [{at: [-650 mm, 640 mm], pull: 854 N}]\n  openings:");
+        Reading reading = DesignFile.read("swing.yaml", swing, NamedFiles.folder(Path.of("geometry")));
+        assertThat(((Reading.Bad) reading).problems())
+                .anySatisfy(p -> assertThat(p.text()).contains("it does not turn about the pivot"));
     }
 
     /** A mesh has no wall that could be taken off it. */
