@@ -16,6 +16,7 @@ import tipwright.design.Alike;
 import tipwright.design.Limits;
 import tipwright.design.actuator.ElectricActuator;
 import tipwright.design.actuator.PlacedActuator;
+import tipwright.design.key.NameId;
 import tipwright.design.tank.CaseName;
 import tipwright.outline.PartKind;
 import tipwright.quantity.Kind;
@@ -75,6 +76,9 @@ public final class StallCheck implements TimedCheck {
 
     @Override
     public Text fix(Finding finding, Limits limits) {
+        if (finding.id().equals(id() + "/" + NameId.of(SHARE))) {
+            return Text.words("actuators of one kind side by side");
+        }
         return Text.words(
                 "a stronger actuator, or more voltage or pressure at it, or " + Fix.ARM + ", or less in the tank");
     }

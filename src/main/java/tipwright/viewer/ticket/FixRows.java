@@ -85,11 +85,10 @@ final class FixRows {
     }
 
     private Node fix(ReadyFix ready, Finding f) {
-        String close = ready.fix().close().contains(f.id()) ? " (then it is close)" : "";
         String text = ready.text();
         if (text == null) {
-            return indented(small("Fix, tried: " + ready.says(f, host.inUnits()) + close
-                    + ". Change it in the file or on the card."));
+            return indented(
+                    small("Fix, tried: " + ready.says(f, host.inUnits()) + ". Change it in the file or on the card."));
         }
         Button button = new Button(ready.label(host.inUnits()));
         button.setId("fix-" + ready.fix().kind().replaceAll("[^a-z0-9]+", "-"));
@@ -98,7 +97,7 @@ final class FixRows {
         button.setMaxWidth(Double.MAX_VALUE);
         button.setAccessibleText("Fix: " + ready.says(f, host.inUnits()));
         button.setOnAction(e -> host.apply(ready));
-        String rest = (ready.rest(f, host.inUnits()) + close).strip();
+        String rest = ready.rest(f, host.inUnits());
         VBox both = new VBox(button);
         if (!rest.isEmpty()) {
             both.getChildren().add(small(Text.capital(rest) + "."));
