@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.check;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
@@ -11,6 +12,7 @@ import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.rule.Finding;
 import tipwright.design.Design;
+import tipwright.load.Contents;
 import tipwright.load.LoadTable;
 import tipwright.load.Vessel;
 
@@ -100,6 +102,23 @@ public final class Checker {
         StagedCheck check = StagedCheck.of(Analyser.analyse(design));
         check.atRest();
         return check.findings();
+    }
+
+    /**
+     * All conditions with fills up to the stated one, a tenth of the interior apart.
+     *
+     * @throws CannotComputeException when the mechanism cannot be assembled as drawn, or something does not converge
+     */
+    public static List<Condition> conditions(Analysis stated) throws CannotComputeException {
+        Conditions conditions = new Conditions(stated.design(), stated.emptying(), stated.vessel());
+        double fill = new Contents(stated.design(), stated.vessel()).fill();
+        List<Condition> all = new ArrayList<>();
+        for (double share : FillSweep.shares(fill)) {
+            if (share > 0 && share <= fill) {
+                all.addAll(conditions.each(stated.design().slurry().withFill(share)));
+            }
+        }
+        return all;
     }
 
     private static Result answer(FutureTask<Result> work, long patience, Design design)

@@ -64,6 +64,15 @@ final class Conditions {
         return worst;
     }
 
+    /** Each of them with a slurry. */
+    List<Condition> each(Slurry slurry) throws CannotComputeException {
+        List<Condition> all = new ArrayList<>(Condition.of(calm(slurry), winds));
+        for (Map.Entry<GroundSlope, OtherFills> slope : slopes.entrySet()) {
+            all.addAll(Condition.of(slope.getValue().with(slurry), down(winds, slope.getKey())));
+        }
+        return all;
+    }
+
     /** Those that blow down a slope: they push the same way as it does. */
     private static List<Wind> down(List<Wind> winds, GroundSlope ground) {
         return winds.stream().filter(w -> w.blowsTowards(ground.direction())).toList();

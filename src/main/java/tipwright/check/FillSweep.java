@@ -142,15 +142,19 @@ final class FillSweep {
         TiltRange t = design.tilt();
         double step = Math.max(t.step(), Math.min(COARSEST, t.to() - t.from()));
         Design rough = design.withTilt(new TiltRange(t.from(), t.to(), step));
+        return new SharedFills(stated, rough, RULES, shares(new Contents(design, stated.vessel()).fill()));
+    }
+
+    /** Fills from empty to full, as shares of the interior, and a machine's own. */
+    static List<Double> shares(double own) {
         List<Double> shares = new ArrayList<>();
         for (int k = 0; k <= FILLS; k++) {
             shares.add((double) k / FILLS);
         }
-        double own = new Contents(design, stated.vessel()).fill();
         if (shares.stream().noneMatch(share -> Math.abs(share - own) <= SAME)) {
             shares.add(own);
         }
-        return new SharedFills(stated, rough, RULES, shares);
+        return shares;
     }
 
     /**

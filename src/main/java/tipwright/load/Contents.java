@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.load;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.design.tank.Opening;
 import tipwright.geometry.Filled;
+import tipwright.geometry.Hollows;
 import tipwright.geometry.Level;
 import tipwright.geometry.Moments;
 import tipwright.geometry.Plane;
@@ -16,6 +20,9 @@ import tipwright.geometry.Vec3;
  * does not. Immutable.
  */
 public final class Contents {
+    /** Points along the rim of an opening, at least, to find what drains over the middle of a side. */
+    private static final int POINTS = 64;
+
     private final Design design;
     private final Vessel vessel;
     private final Solid solid;
@@ -126,7 +133,7 @@ public final class Contents {
     Filled belowLip(double tilt, Vec3 normal) {
         double lip = Double.POSITIVE_INFINITY;
         for (Opening opening : design.tank().openings()) {
-            if (opening.opensAt() <= tilt + 1e-9) {
+            if (open(opening, tilt)) {
                 lip = Math.min(lip, opening.lip(normal));
             }
         }
@@ -135,5 +142,40 @@ public final class Contents {
         }
         Plane plane = new Plane(normal, lip);
         return new Filled(plane, solid.below(plane));
+    }
+
+    /**
+     * What hollows of the inside keep that cannot get over their edge to an opening that is open, m3, with what is below its lip; 0 where
+     * nothing is open or the inside has none.
+     *
+     * @param normal of the surface of what they keep, in the tank's axes
+     * @param wetted whether anything has come to a place
+     */
+    double hollows(double tilt, Vec3 normal, Predicate<Vec3> wetted) {
+        List<Opening> openings = design.tank().openings();
+        if (solid.convex() || openings.stream().noneMatch(o -> open(o, tilt))) {
+            return 0;
+        }
+        List<List<Vec3>> rims = openings.stream().map(Contents::along).toList();
+        Hollows hollows = vessel.kept(Hollows.class, rims, () -> Hollows.of(solid.mesh(0), rims));
+        return hollows.kept(normal, o -> open(openings.get(o), tilt), wetted);
+    }
+
+    private static boolean open(Opening opening, double tilt) {
+        return opening.opensAt() <= tilt + 1e-9;
+    }
+
+    /** Points along the sides of an opening. */
+    private static List<Vec3> along(Opening opening) {
+        List<Vec3> rim = opening.rimPoints();
+        List<Vec3> all = new ArrayList<>();
+        int parts = (POINTS + rim.size() - 1) / Math.max(1, rim.size());
+        for (int i = 0; i < rim.size(); i++) {
+            Vec3 side = rim.get((i + 1) % rim.size()).minus(rim.get(i));
+            for (int k = 0; k < parts; k++) {
+                all.add(rim.get(i).plus(side.times((double) k / parts)));
+            }
+        }
+        return all;
     }
 }

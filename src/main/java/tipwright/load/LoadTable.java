@@ -176,7 +176,8 @@ public record LoadTable(
                             .collect(Collectors.joining(", ")));
         }
         if (!maker.convex()) {
-            notes.add("the inside of the tank is not convex: a pocket could keep more than the residue shown");
+            notes.add(
+                    "the inside of the tank is not convex: what a pocket keeps counts in what stays in, but not in the forces");
         }
         return notes;
     }

@@ -1,13 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.load;
 
+import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 import tipwright.design.Design;
 import tipwright.geometry.Bisection;
 import tipwright.geometry.Filled;
+import tipwright.geometry.Vec3;
 
-/** Works out whether the tank empties, and at which tilt it would. */
+/**
+ * Works out whether the tank empties, and at which tilt it would. What lies in a hollow of the inside counts with what is below the
+ * lip, where anything has come to its deepest place: such a hollow is taken to be full.
+ */
 final class Residues {
     private static final double STEP = Math.toRadians(1);
 
@@ -16,24 +21,52 @@ final class Residues {
     static Emptying of(
             Design design, Contents contents, Heap heap, double[] tilts, LoadCase draining, @Nullable LoadCase heaped) {
         double allowed = design.limits().residue();
-        Emptying.Residue cake = heaped == null ? null : residue(heaped, allowed, tilts, heap::kept);
-        return new Emptying(residue(draining, allowed, tilts, tilt -> volume(contents.liquidAtLip(tilt))), cake);
+        double repose = design.slurry().repose();
+        Emptying.Residue cake = heaped == null
+                ? null
+                : residue(
+                        heaped,
+                        allowed,
+                        tilts,
+                        heap::kept,
+                        hollows(contents, heaped, tilt -> contents.heapNormal(tilt, repose)));
+        Emptying.Residue liquid = residue(
+                draining,
+                allowed,
+                tilts,
+                tilt -> volume(contents.liquidAtLip(tilt)),
+                hollows(contents, draining, contents::up));
+        return new Emptying(liquid, cake);
+    }
+
+    /** What hollows keep of a load at a tilt, m3, under surfaces that are square to a direction. */
+    private static DoubleUnaryOperator hollows(Contents contents, LoadCase load, DoubleFunction<Vec3> normal) {
+        return tilt ->
+                Math.min(load.contents(), contents.hollows(tilt, normal.apply(tilt), place -> load.states().stream()
+                        .anyMatch(s -> s.fill() != null && s.fill().surface().height(place) < 0)));
     }
 
     private static double volume(@Nullable Filled filled) {
         return filled == null ? Double.POSITIVE_INFINITY : filled.moments().volume();
     }
 
-    private static Emptying.Residue residue(LoadCase load, double allowed, double[] tilts, DoubleUnaryOperator kept) {
-        double left = load.residual();
+    private static Emptying.Residue residue(
+            LoadCase load, double allowed, double[] tilts, DoubleUnaryOperator kept, DoubleUnaryOperator hollows) {
+        double left = Math.max(load.residual(), hollows.applyAsDouble(tilts[tilts.length - 1]));
         double share = load.contents() > 0 ? left / load.contents() : 0;
-        return new Emptying.Residue(left, share, tiltNeeded(load, allowed * load.contents(), tilts, kept));
+        double goal = allowed * load.contents();
+        return new Emptying.Residue(left, share, tiltNeeded(load, goal, tilts, kept, hollows));
     }
 
-    private static @Nullable Double tiltNeeded(LoadCase load, double goal, double[] tilts, DoubleUnaryOperator kept) {
+    private static @Nullable Double tiltNeeded(
+            LoadCase load, double goal, double[] tilts, DoubleUnaryOperator plain, DoubleUnaryOperator hollows) {
+        DoubleUnaryOperator kept = tilt -> {
+            double below = plain.applyAsDouble(tilt);
+            return below > goal ? below : Math.max(below, hollows.applyAsDouble(tilt));
+        };
         double before = 0;
         for (int i = 0; i < tilts.length; i++) {
-            if (load.states().get(i).volume() <= goal) {
+            if (load.states().get(i).volume() <= goal && hollows.applyAsDouble(tilts[i]) <= goal) {
                 return bisect(kept, goal, before, tilts[i]);
             }
             before = tilts[i];

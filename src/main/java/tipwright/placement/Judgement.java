@@ -34,6 +34,13 @@ record Judgement(double[] utilisations, double force, double time) {
         return new Judgement(all, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
     }
 
+    /** The same, but a limit is passed. */
+    Judgement passing(Limit limit) {
+        double[] all = utilisations.clone();
+        all[limit.index()] = Math.max(all[limit.index()], BoundingChecks.PASSED);
+        return new Judgement(all, force, time);
+    }
+
     private static double raising(Analysis analysis) {
         StrokeTime stroke = StrokeTime.of(analysis);
         return stroke == null || analysis.stop() != null ? Double.POSITIVE_INFINITY : stroke.raise();

@@ -24,6 +24,8 @@ public final class Limit implements Comparable<Limit> {
     static final Limit REACH = of("reach");
     static final Limit STROKE_IN = of("stroke/drawn-in");
     static final Limit STROKE_OUT = of("stroke/drawn-out");
+    static final Limit PUSH = of("push");
+    static final Limit PULL = of("pull");
 
     /** The time that is wanted, which no check tells. */
     static final Limit TIME = at(COUNT - 1);

@@ -3,7 +3,9 @@ package tipwright.placement;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analyser;
+import tipwright.analysis.Analysis;
 import tipwright.analysis.CannotComputeException;
 import tipwright.check.Checker;
 import tipwright.check.rule.Finding;
@@ -27,6 +29,7 @@ final class Trial {
     private final List<NumberedPlace> points;
     private final List<String> places = new ArrayList<>();
     private final double[] fills;
+    private final @Nullable OneWay oneWay;
 
     /**
      * The trial of a design.
@@ -50,7 +53,9 @@ final class Trial {
         points = NumberedPlace.of(design);
         points.forEach(p -> places.addAll(List.of(p.name() + " x", p.name() + " y")));
         fills = partFills(checked);
-        quick = engine == CandidateEngine.CLOSED_FORM && !Analyser.changes(engine.analyse(design, loads));
+        Analysis drawn = engine.analyse(design, loads);
+        oneWay = OneWay.of(drawn);
+        quick = oneWay == null && engine == CandidateEngine.CLOSED_FORM && !Analyser.changes(drawn);
     }
 
     /**
@@ -91,7 +96,9 @@ final class Trial {
      * @param off by how much each coordinate is off, m, as in {@link #places()}
      */
     Judgement at(double... off) {
-        return withPartFills(asStated(off));
+        Judgement all = withPartFills(asStated(off));
+        OneWay way = oneWay;
+        return way != null && way.turns(engine, d -> moved(d, off)) ? all.passing(way.limit()) : all;
     }
 
     /** The same with the stated fill alone. */
@@ -115,8 +122,12 @@ final class Trial {
 
     /** The design then. */
     Design moved(double... off) {
-        return design.withPivot(design.pivot().movedTo(place(design.pivot().at(), off)))
-                .withDrive(design.drive().moved(p -> place(p, off)));
+        return moved(design, off);
+    }
+
+    private Design moved(Design as, double... off) {
+        return as.withPivot(as.pivot().movedTo(place(as.pivot().at(), off)))
+                .withDrive(as.drive().moved(p -> place(p, off)));
     }
 
     private Vec2 place(Vec2 drawn, double... off) {

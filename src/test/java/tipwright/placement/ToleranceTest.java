@@ -116,4 +116,42 @@ class ToleranceTest {
                 .findFirst()
                 .orElseThrow();
     }
+
+    /**
+     * A cylinder that cannot pull: what a part fill, wind and a slope leave of its push is no share of a rating. The whole check at both
+     * ends: whether the force turns is the pivot's doing, for the pins of the cylinder only change its arm.
+     */
+    @Test
+    void aCylinderThatCannotPullKeepsPushingUnderEveryConditionWithinTheLargestTolerance()
+            throws CannotComputeException {
+        Design single = Examples.read(swap(
+                Examples.BOX + "site: {any-way: 3 deg, wind-pressure: 150 Pa}\n",
+                "fill: 100 %",
+                "fill: 80 %",
+                "at: [400 mm, 400 mm]",
+                "at: [800 mm, 400 mm]",
+                "c0: 19 kN",
+                "c0: 90 kN",
+                "kind: electric, closed: 800 mm, stroke: 900 mm, push: 12 kN, pull: 12 kN",
+                "kind: hydraulic, bore: 80 mm, rod: {diameter: 60 mm}, closed: 600 mm, stroke: 1500 mm, relief-pressure: 160 bar,"
+                        + " acting: single",
+                "to: 80 deg",
+                "to: 46 deg"));
+        double largest = new Welder(single).tolerance(TOL, 0, 1).largest();
+        assertThat(largest).isBetween(0.001, 0.05);
+        assertThat(mostPull(single, largest)).isZero();
+        assertThat(mostPull(single, largest + 0.0005)).isPositive();
+    }
+
+    /** With the pivot off towards the far side and up or down, N. */
+    private static double mostPull(Design design, double off) throws CannotComputeException {
+        double most = 0;
+        for (double up : new double[] {-off, off}) {
+            Vec2 pivot = design.pivot().at().plus(new Vec2(-off, up));
+            for (Finding f : Checker.findings(design.withPivot(design.pivot().movedTo(pivot)))) {
+                most = f.id().equals("pull") ? Math.max(most, f.demand()) : most;
+            }
+        }
+        return most;
+    }
 }

@@ -40,13 +40,13 @@ public final class EmptiesCheck implements Check {
 
     @Override
     public String rule() {
-        return "At full tilt no more than the allowed share of the slurry is left, as liquid and as settled solids at their"
+        return "At full tilt no more than the allowed share of the slurry is left, in pockets too, as liquid and as settled solids at their"
                 + " angle of repose, on each ground on which it may stand.";
     }
 
     @Override
     public String formula() {
-        return "V(below the lip at full tilt) / V(filled)";
+        return "V(below the lip, and in pockets, at full tilt) / V(filled)";
     }
 
     @Override
