@@ -8,8 +8,24 @@ import org.jspecify.annotations.Nullable;
  *
  * @param liquid what a thin slurry leaves behind at full tilt
  * @param cake what the settled solids leave behind at full tilt; null when there are none
+ * @param pocket where pockets keep the most that the loads leave out
  */
-public record Emptying(Residue liquid, @Nullable Residue cake) {
+public record Emptying(Residue liquid, @Nullable Residue cake, Pocket pocket) {
+    /** Of a tank without pockets. */
+    public Emptying(Residue liquid, @Nullable Residue cake) {
+        this(liquid, cake, Pocket.NONE);
+    }
+
+    /**
+     * What pockets of the inside keep while the tank tips, beyond what the loads count, which are worked out under one surface.
+     *
+     * @param share of what was in the tank, 0 to 1
+     * @param tilt at which, rad
+     */
+    public record Pocket(double share, double tilt) {
+        static final Pocket NONE = new Pocket(0, 0);
+    }
+
     /**
      * What stays behind.
      *

@@ -30,13 +30,21 @@ final class Residues {
                         tilts,
                         heap::kept,
                         hollows(contents, heaped, tilt -> contents.heapNormal(tilt, repose)));
-        Emptying.Residue liquid = residue(
-                draining,
-                allowed,
-                tilts,
-                tilt -> volume(contents.liquidAtLip(tilt)),
-                hollows(contents, draining, contents::up));
-        return new Emptying(liquid, cake);
+        DoubleUnaryOperator pools = hollows(contents, draining, contents::up);
+        Emptying.Residue liquid = residue(draining, allowed, tilts, tilt -> volume(contents.liquidAtLip(tilt)), pools);
+        return new Emptying(liquid, cake, pocket(draining, tilts, pools));
+    }
+
+    private static Emptying.Pocket pocket(LoadCase draining, double[] tilts, DoubleUnaryOperator pools) {
+        Emptying.Pocket most = Emptying.Pocket.NONE;
+        for (int i = 0; i < tilts.length; i++) {
+            double more =
+                    pools.applyAsDouble(tilts[i]) - draining.states().get(i).volume();
+            if (more > most.share() * draining.contents()) {
+                most = new Emptying.Pocket(more / draining.contents(), tilts[i]);
+            }
+        }
+        return most;
     }
 
     /** What hollows keep of a load at a tilt, m3, under surfaces that are square to a direction. */

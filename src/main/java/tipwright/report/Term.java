@@ -175,6 +175,12 @@ public record Term(String word, List<String> also, String meaning) {
                     "stage",
                     "stages"),
             of("sheave", "A grooved wheel that a rope runs over.", "sheaves"),
+            of(
+                    "pocket",
+                    "A hollow inside the tank, behind a ridge, that keeps slurry when the tank tips.",
+                    "pockets",
+                    "ridge",
+                    "sump"),
             of("pawl", "The catch that keeps a winch from turning back."),
             of("splice", "A rope's end that is woven back into the rope."),
             of(

@@ -47,6 +47,19 @@ public final class Examples {
             "repose: 30 deg",
             "repose: 30 deg, release: 60 deg");
 
+    /** A sump 250 mm deep at the far end, its edge 300 mm before the middle. */
+    public static final String SUMP = swap(
+            BOX,
+            "{shape: box, size: [1 m, 1 m, 1 m], centre: [0 m, 1 m, 0 m]}",
+            "{shape: prism, outline: [[-500 mm, 300 mm], [-300 mm, 300 mm], [-300 mm, 550 mm], [500 mm, 550 mm], [500 mm, 1100 mm],"
+                    + " [-500 mm, 1100 mm]], width: 800 mm}",
+            "{name: top, rim: rectangle, width: 1 m, height: 1 m, centre: [0 m, 1.5 m, 0 m], normal: y}",
+            "{name: end, rim: rectangle, width: 800 mm, height: 550 mm, centre: [500 mm, 825 mm, 0 mm], normal: x, opens-at: 5 deg}",
+            "{fill: 100 %, density: 1400 kg/m3, repose: 30 deg}",
+            "{fill: 60 %, solids-by-volume: 21.2 %, repose: 25 deg}",
+            "tilt: {to: 80 deg}",
+            "tilt: {to: 55 deg}");
+
     private Examples() {}
 
     /** The design of a text; fails the test with the problems when it is none. */

@@ -21,19 +21,6 @@ class PocketTest {
     private static final double TILT = Math.toRadians(55);
     private static final double WIDTH = 0.8;
 
-    /** A sump 250 mm deep at the far end, its edge 300 mm before the middle. */
-    private static final String SUMP = swap(
-            Examples.BOX,
-            "{shape: box, size: [1 m, 1 m, 1 m], centre: [0 m, 1 m, 0 m]}",
-            "{shape: prism, outline: [[-500 mm, 300 mm], [-300 mm, 300 mm], [-300 mm, 550 mm], [500 mm, 550 mm], [500 mm, 1100 mm],"
-                    + " [-500 mm, 1100 mm]], width: 800 mm}",
-            "{name: top, rim: rectangle, width: 1 m, height: 1 m, centre: [0 m, 1.5 m, 0 m], normal: y}",
-            "{name: end, rim: rectangle, width: 800 mm, height: 550 mm, centre: [500 mm, 825 mm, 0 mm], normal: x, opens-at: 5 deg}",
-            "{fill: 100 %, density: 1400 kg/m3, repose: 30 deg}",
-            "{fill: 60 %, solids-by-volume: 21.2 %, repose: 25 deg}",
-            "tilt: {to: 80 deg}",
-            "tilt: {to: 55 deg}");
-
     private static Emptying emptying(String yaml) {
         Design design = Examples.read(yaml);
         return LoadTable.of(design, design.tilt().tilts()).emptying();
@@ -41,7 +28,7 @@ class PocketTest {
 
     @Test
     void aSumpAtTheFarEndKeepsWhatLiesBehindItsEdge() {
-        Emptying left = emptying(SUMP);
+        Emptying left = emptying(Examples.SUMP);
         double liquid = WIDTH * behindEdge(TILT);
         assertThat(left.liquid().volume()).isCloseTo(liquid, within(1e-9)).isCloseTo(0.0175, within(1e-5));
         double cake = WIDTH * behindEdge(TILT - Math.toRadians(25));
@@ -54,9 +41,14 @@ class PocketTest {
 
     /** Area of the sump below a surface through its edge that has turned by an angle from level, m2. */
     private static double behindEdge(double angle) {
+        return behind(angle, -0.3, 0.55);
+    }
+
+    /** The same below a surface through another place. */
+    private static double behind(double angle, double x, double y) {
         double ux = -Math.sin(angle);
         double uy = Math.cos(angle);
-        double edge = -0.3 * ux + 0.55 * uy;
+        double edge = x * ux + y * uy;
         double[][] sump = {{-0.5, 0.3}, {-0.3, 0.3}, {-0.3, 0.55}, {-0.5, 1.1}};
         List<double[]> cut = new ArrayList<>();
         for (int i = 0; i < sump.length; i++) {
@@ -85,7 +77,7 @@ class PocketTest {
     void aStepThatNothingCameToKeepsNothing() {
         // a ledge high at the far end with a groove in it, over 20 % of slurry
         String ledge = swap(
-                SUMP,
+                Examples.SUMP,
                 "[[-500 mm, 300 mm], [-300 mm, 300 mm], [-300 mm, 550 mm], [500 mm, 550 mm], [500 mm, 1100 mm], [-500 mm, 1100 mm]]",
                 "[[-300 mm, 550 mm], [500 mm, 550 mm], [500 mm, 1100 mm], [-500 mm, 1100 mm], [-500 mm, 900 mm], [-400 mm, 900 mm],"
                         + " [-400 mm, 950 mm], [-300 mm, 950 mm]]",
@@ -99,25 +91,25 @@ class PocketTest {
 
     @Test
     void aRoofThatDipsKeepsNothingAndARidgeAlongTheFloorNoMoreThanTheLip() {
-        String roof = swap(SUMP, "[500 mm, 1100 mm], [-500 mm", "[500 mm, 1100 mm], [0 mm, 900 mm], [-500 mm");
+        String roof = swap(Examples.SUMP, "[500 mm, 1100 mm], [-500 mm", "[500 mm, 1100 mm], [0 mm, 900 mm], [-500 mm");
         String flat = swap(roof, "[-500 mm, 300 mm], [-300 mm, 300 mm], [-300 mm, 550 mm]", "[-500 mm, 550 mm]");
         assertThat(emptying(flat).liquid().volume()).isZero();
         assertThat(emptying(flat).cake().volume()).isZero();
         assertThat(emptying(roof).liquid().volume())
-                .isCloseTo(emptying(SUMP).liquid().volume(), within(1e-9));
+                .isCloseTo(emptying(Examples.SUMP).liquid().volume(), within(1e-9));
     }
 
     @Test
     void aDrainAtTheFootOfTheSumpEmptiesIt() {
         String drain = swap(
-                SUMP,
+                Examples.SUMP,
                 "opens-at: 5 deg}",
                 "opens-at: 5 deg}\n    - {name: drain, rim: circle, diameter: 20 mm, centre: [-310 mm, 300 mm, 0 mm], normal: [0, -1, 0], opens-at: 10 deg}");
         assertThat(emptying(drain).liquid().volume()).isLessThan(0.001);
         assertThat(emptying(swap(drain, "opens-at: 10 deg", "opens-at: 60 deg"))
                         .liquid()
                         .volume())
-                .isCloseTo(emptying(SUMP).liquid().volume(), within(1e-9));
+                .isCloseTo(emptying(Examples.SUMP).liquid().volume(), within(1e-9));
     }
 
     /** Across the slope edge and lip are equally high, so that what hollows keep is all that is below the lip. */
@@ -125,7 +117,8 @@ class PocketTest {
     void acrossTheSlopeHollowsKeepWhatIsBelowTheLip() {
         for (double cross : new double[] {0, 4, -11}) {
             Contents contents = new Contents(
-                    Examples.read(SUMP + "site: {cross-slope: " + cross + " deg}\n"), Vessel.of(Examples.read(SUMP)));
+                    Examples.read(Examples.SUMP + "site: {cross-slope: " + cross + " deg}\n"),
+                    Vessel.of(Examples.read(Examples.SUMP)));
             double tilt = 0;
             double opened = Math.toRadians(5);
             Vec3 up = contents.up(tilt);
@@ -134,5 +127,27 @@ class PocketTest {
                     .isCloseTo(contents.solid().below(new Plane(up, lip)).volume(), within(1e-12));
             assertThat(contents.hollows(tilt, up, place -> true)).isZero();
         }
+    }
+
+    /**
+     * While it tips, the sump is full to its edge at every tilt from which its lip lies higher than the outlet's; the loads count what lies
+     * below the outlet's lip alone.
+     */
+    @Test
+    void whatTheLoadsLeaveOutOnTheWayIsTold() {
+        Emptying left = emptying(Examples.SUMP);
+        double most = 0;
+        double at = 0;
+        for (int degrees = 5; degrees <= 55; degrees++) {
+            double turned = Math.toRadians(degrees);
+            double more = WIDTH * (behindEdge(turned) - behind(turned, 0.5, 0.55));
+            at = more > most ? turned : at;
+            most = Math.max(most, more);
+        }
+        assertThat(left.pocket().share()).isCloseTo(most / (0.6 * 0.6 * WIDTH), within(1e-9));
+        assertThat(left.pocket().tilt()).isCloseTo(at, within(1e-9));
+        String plain =
+                swap(Examples.SUMP, "[-500 mm, 300 mm], [-300 mm, 300 mm], [-300 mm, 550 mm]", "[-500 mm, 550 mm]");
+        assertThat(emptying(plain).pocket().share()).isZero();
     }
 }

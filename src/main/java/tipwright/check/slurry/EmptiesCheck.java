@@ -23,6 +23,11 @@ import tipwright.quantity.Text;
 
 /** What stays in the tank at full tilt. */
 public final class EmptiesCheck implements Check {
+    private static final String POCKETS = "forces with pockets";
+
+    /** What pockets may keep beside the loads, as a share of what was in the tank: as exact as the loads are, with some to spare. */
+    private static final double LITTLE = 0.01;
+
     @Override
     public String id() {
         return "empties";
@@ -41,7 +46,8 @@ public final class EmptiesCheck implements Check {
     @Override
     public String rule() {
         return "At full tilt no more than the allowed share of the slurry is left, in pockets too, as liquid and as settled solids at their"
-                + " angle of repose, on each ground on which it may stand.";
+                + " angle of repose, on each ground on which it may stand. Forces are worked out with one surface in the tank; where a pocket"
+                + " keeps some beyond a ridge on the way, they cannot be told.";
     }
 
     @Override
@@ -66,6 +72,9 @@ public final class EmptiesCheck implements Check {
 
     @Override
     public Text fix(Finding finding, Limits limits) {
+        if (finding.partId().equals(NameId.of(POCKETS))) {
+            return Text.words("an inside without a ridge or a sump beside the outlet");
+        }
         return Text.words("more tilt, a steeper floor, or an opening that reaches lower");
     }
 
@@ -94,14 +103,25 @@ public final class EmptiesCheck implements Check {
             return List.of(make.missing("", "tank.openings missing: nothing can leave"));
         }
         List<Finding> all = of(make, analysis, analysis.emptying());
+        Emptying.Pocket pocket = analysis.emptying().pocket();
         double[] tilts = analysis.poses().stream().mapToDouble(Pose::tilt).toArray();
         for (GroundSlope ground : GroundSlope.anyWay(analysis.design().site())) {
             Emptying there = LoadTable.emptying(analysis.design().withSite(ground.site()), tilts, analysis.vessel());
+            pocket = there.pocket().share() > pocket.share() ? there.pocket() : pocket;
             List<Finding> more = of(make, analysis, there);
             for (int i = 0; i < all.size(); i++) {
                 Finding worse = more.get(i);
                 all.set(i, worse.clearlyWorseThan(all.get(i)) ? worse.under(ground.words()) : all.get(i));
             }
+        }
+        if (pocket.share() > LITTLE) {
+            all.add(make.cannot(
+                    POCKETS,
+                    Text.of(
+                            "at {} of tilt pockets of the inside still keep {} of the load beyond a ridge; what that does to the forces"
+                                    + " is not worked out",
+                            Text.degrees(pocket.tilt(), 0),
+                            Text.amount(pocket.share(), Kind.RATIO, "%", 0))));
         }
         return all;
     }
