@@ -3,6 +3,7 @@ package tipwright.check.supply;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Extreme;
 import tipwright.check.rule.Finding;
@@ -12,6 +13,7 @@ import tipwright.design.Design;
 import tipwright.design.Limits;
 import tipwright.design.around.Cold;
 import tipwright.design.supply.Battery;
+import tipwright.design.supply.HandPump;
 import tipwright.design.supply.Pump;
 import tipwright.design.supply.Supply;
 import tipwright.fluid.OilViscosity;
@@ -71,16 +73,17 @@ public final class ColdCheck implements TimedCheck {
         Findings make = new Findings(this, design);
         Cold cold = design.cold();
         Supply supply = design.supply();
-        if (!(supply instanceof Battery) && !(supply instanceof Pump)) {
+        boolean oil = supply instanceof Pump || supply instanceof HandPump;
+        if (!oil && !(supply instanceof Battery)) {
             return List.of();
         }
         if (cold == null) {
             return List.of(make.missing("", "cold missing (the coldest day that it has to work on)"));
         }
-        if (supply instanceof Pump) {
+        if (oil) {
             return List.of(oil(make, cold));
         }
-        Battery battery = (Battery) supply;
+        Battery battery = (Battery) Objects.requireNonNull(supply);
         if (cold.lowest() < ColdBattery.COLDEST) {
             return List.of(make.cannot("", "no figures for a battery below -20 C"));
         }

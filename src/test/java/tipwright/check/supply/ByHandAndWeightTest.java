@@ -222,4 +222,22 @@ class ByHandAndWeightTest {
     private static Moment driven(Moment.Phase phase, double tilt, double force) {
         return Dumps.driven(phase, tilt, force, Dumps.STILL);
     }
+
+    /** Thick oil does not run in behind the piston of a pump by hand either: as with any pump, and not told where no cold day is given. */
+    @Test
+    void thickOilOnTheColdestDayHoldsForAPumpByHandToo() throws CannotComputeException {
+        String hand = Examples.BOX + "supply: {kind: hand-pump, per-stroke: 0.02 L, strokes-per-minute: 30}\n";
+        String driven = Examples.BOX + "supply: {kind: pump, flow: 1 L/min}\n";
+        String frost = "cold: {lowest: -25 degC, oil: 100}\n";
+        Finding by = cold(hand + frost);
+        assertThat(by.id()).isEqualTo("cold/oil");
+        assertThat(by.verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(by.utilisation()).isCloseTo(cold(driven + frost).utilisation(), within(1e-12));
+        assertThat(cold(hand).verdict()).isEqualTo(Verdict.NOT_CHECKED);
+    }
+
+    private static Finding cold(String yaml) throws CannotComputeException {
+        Analysis analysis = read(yaml);
+        return new ColdCheck().run(analysis, CycleTimer.time(analysis)).get(0);
+    }
 }
