@@ -3,7 +3,9 @@ package tipwright.check.bearing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analysis;
 import tipwright.analysis.Balance;
@@ -35,6 +37,9 @@ public final class BearingHousingCheck implements Check {
     /** More than rounding takes off a bound. */
     private static final double ROUNDED_UP = 1 + 1e-12;
 
+    /** Figures further apart than this are not gone between in a straight line, rad; common practice, no source. */
+    private static final double WIDE = Math.PI / 2;
+
     @Override
     public String id() {
         return "bearing-housing";
@@ -53,7 +58,8 @@ public final class BearingHousingCheck implements Check {
     @Override
     public String rule() {
         return "The radial load on each housing is within the maker's figure for its direction against the base, taken"
-                + " between the two nearest angles given. A load that pulls off the base goes into housing and bolts. Beyond the last angle the maker gives, this check cannot tell.";
+                + " between the two nearest angles given; where these are more than 90 deg apart and the lesser of them is not enough,"
+                + " this check cannot tell. A load that pulls off the base goes into housing and bolts. Beyond the last angle the maker gives, this check cannot tell.";
     }
 
     @Override
@@ -105,10 +111,9 @@ public final class BearingHousingCheck implements Check {
         for (int i = 0; i < supports.size(); i++) {
             if (supports.get(i).bearing() instanceof BallInsert insert
                     && !insert.housing().isEmpty()) {
-                Finding open = beyond(make, analysis, i, insert);
-                if (open != null) {
-                    all.add(open);
-                }
+                Stream.of(beyond(make, analysis, i, insert), between(make, analysis, i, insert))
+                        .filter(Objects::nonNull)
+                        .forEach(all::add);
             }
         }
         return all;
@@ -148,14 +153,54 @@ public final class BearingHousingCheck implements Check {
                         Text.degrees(off, 0)));
     }
 
+    /**
+     * Says so when a load points between two figures that are too far apart to go straight from one to the other, and is too much for the
+     * lesser of them; null when none is.
+     */
+    private static @Nullable Finding between(Findings make, Analysis analysis, int i, BallInsert insert) {
+        List<HousingStrength> sorted = sorted(insert);
+        Vec2 base = analysis.design().pivot().bearings().get(i).base().unit();
+        Factors factors = analysis.design().factors();
+        for (int k = 1; k < sorted.size(); k++) {
+            HousingStrength from = sorted.get(k - 1);
+            HousingStrength to = sorted.get(k);
+            if (to.angle() - from.angle() <= WIDE + SAME) {
+                continue;
+            }
+            double lesser = Math.min(from.load(), to.load());
+            Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> {
+                Vec2 load = b.bearings().get(i).xy();
+                double angle = angle(load, base);
+                boolean inside = angle > from.angle() + SAME && angle < to.angle() - SAME;
+                double used = inside ? usage(load.norm(), lesser, factors).utilisation() : 0;
+                return used > 1 && usage(load, base, sorted, factors).utilisation() <= 1 ? load.norm() : 0;
+            });
+            if (worst.value() > 0) {
+                return make.missing(
+                        "bearing " + (i + 1) + " between the figures",
+                        Text.of(
+                                "bearing.housing has no figure between {} and {}; for the lesser of the two a load of {} is too much,"
+                                        + " and across the base many housings are weaker than straight off it",
+                                Text.degrees(from.angle(), 0),
+                                Text.degrees(to.angle(), 0),
+                                Text.amount(worst.value(), Kind.FORCE, "kN", 2)));
+            }
+        }
+        return null;
+    }
+
+    private static List<HousingStrength> sorted(BallInsert insert) {
+        return insert.housing().stream()
+                .sorted((a, b) -> Double.compare(a.angle(), b.angle()))
+                .toList();
+    }
+
     private static Finding one(Findings make, String part, Analysis analysis, int i, BallInsert insert) {
         if (insert.housing().isEmpty()) {
             return make.missing(part, "bearing.housing missing: the maker's figures by direction of load");
         }
         Vec2 base = analysis.design().pivot().bearings().get(i).base().unit();
-        List<HousingStrength> figures = insert.housing().stream()
-                .sorted((a, b) -> Double.compare(a.angle(), b.angle()))
-                .toList();
+        List<HousingStrength> figures = sorted(insert);
         Findings.Rule rule = (row, b) ->
                 usage(b.bearings().get(i).xy(), base, figures, analysis.design().factors());
         double least = figures.stream().mapToDouble(HousingStrength::load).min().orElse(0);

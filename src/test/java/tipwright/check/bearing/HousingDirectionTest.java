@@ -40,6 +40,23 @@ class HousingDirectionTest {
                 .allMatch(f -> f.verdict() == Verdict.PASS);
     }
 
+    /**
+     * A straight line over half a turn says too much: of pillow blocks whose figures are given for many directions those across the base
+     * and beyond are the least (makers' tables, from memory).
+     */
+    @Test
+    void betweenFiguresThatAreFarApartALoadThatTheLesserDoesNotBearIsLeftOpen() throws CannotComputeException {
+        assertThat(found("{angle: 0 deg, load: 150 kN}, {angle: 180 deg, load: 20 kN}", "[1, 0]"))
+                .filteredOn(f -> f.title().contains("between the figures"))
+                .hasSize(2)
+                .allMatch(f -> f.verdict() == Verdict.NOT_CHECKED)
+                .allMatch(f -> f.note().metric().contains("no figure between 0 deg and 180 deg"));
+        assertThat(found(
+                        "{angle: 0 deg, load: 150 kN}, {angle: 90 deg, load: 85 kN}, {angle: 180 deg, load: 20 kN}",
+                        "[1, 0]"))
+                .noneMatch(f -> f.title().contains("between the figures"));
+    }
+
     /** Pressed onto its base within the figures: nothing is left open either. */
     @Test
     void aLoadWithinTheFiguresNeedsNoOthers() throws CannotComputeException {
