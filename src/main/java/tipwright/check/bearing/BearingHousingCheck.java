@@ -58,7 +58,7 @@ public final class BearingHousingCheck implements Check {
     @Override
     public String rule() {
         return "The radial load on each housing is within the maker's figure for its direction against the base, taken"
-                + " between the two nearest angles given; where these are more than 90 deg apart and the lesser of them is not enough,"
+                + " between the two nearest angles given; where these are more than 90 deg apart and the lower of them is not enough,"
                 + " this check cannot tell. A load that pulls off the base goes into housing and bolts. Beyond the last angle the maker gives, this check cannot tell.";
     }
 
@@ -155,7 +155,7 @@ public final class BearingHousingCheck implements Check {
 
     /**
      * Says so when a load points between two figures that are too far apart to go straight from one to the other, and is too much for the
-     * lesser of them; null when none is.
+     * lower of them; null when none is.
      */
     private static @Nullable Finding between(Findings make, Analysis analysis, int i, BallInsert insert) {
         List<HousingStrength> sorted = sorted(insert);
@@ -167,19 +167,19 @@ public final class BearingHousingCheck implements Check {
             if (to.angle() - from.angle() <= WIDE + SAME) {
                 continue;
             }
-            double lesser = Math.min(from.load(), to.load());
+            double lower = Math.min(from.load(), to.load());
             Extreme worst = Extreme.largest(analysis.cases(), (row, b) -> {
                 Vec2 load = b.bearings().get(i).xy();
                 double angle = angle(load, base);
                 boolean inside = angle > from.angle() + SAME && angle < to.angle() - SAME;
-                double used = inside ? usage(load.norm(), lesser, factors).utilisation() : 0;
+                double used = inside ? usage(load.norm(), lower, factors).utilisation() : 0;
                 return used > 1 && usage(load, base, sorted, factors).utilisation() <= 1 ? load.norm() : 0;
             });
             if (worst.value() > 0) {
                 return make.missing(
                         "bearing " + (i + 1) + " between the figures",
                         Text.of(
-                                "bearing.housing has no figure between {} and {}; for the lesser of the two a load of {} is too much,"
+                                "bearing.housing has no figure between {} and {}; for the lower of the two a load of {} is too much,"
                                         + " and across the base many housings are weaker than straight off it",
                                 Text.degrees(from.angle(), 0),
                                 Text.degrees(to.angle(), 0),

@@ -26,10 +26,19 @@ final class LinkLoad {
     private final int sides;
     private final List<Integer> joints = new ArrayList<>();
     private final List<Weight> weights;
-    private final IdentityHashMap<Balance, Borne> known = new IdentityHashMap<>();
+    private final IdentityHashMap<Pose, Line> known = new IdentityHashMap<>();
 
     /** A weight on the link: its centre on it, m, and its pull, N. */
     private record Weight(Vec2 centre, Vec2 pull) {}
+
+    /**
+     * The link at one pose, whatever the load.
+     *
+     * @param along unit vector to its other end
+     * @param pull of its weights along it, N
+     * @param bend moment of its weights, N m
+     */
+    private record Line(Vec2 along, double pull, double bend) {}
 
     /**
      * A load of one link.
@@ -70,32 +79,32 @@ final class LinkLoad {
         return sides;
     }
 
-    /** The load at one pose, which the balance is of. */
+    /** The load at one pose. The end without the actuator tells the forces; the weights give the other end's. */
     Borne at(Pose pose, Balance balance) {
-        return known.computeIfAbsent(balance, b -> found(pose, b));
+        Line line = known.computeIfAbsent(pose, this::line);
+        double near = 0;
+        for (int i : joints) {
+            boolean first = analysis.mechanism().joints().get(i).a() == link.body();
+            near += (first ? 1 : -1) * balance.joints().get(i).dot(line.along());
+        }
+        double far = near + line.pull();
+        double more = sides == 2 ? twins.extra(link.body(), pose, balance) : 0;
+        return new Borne(Math.max(near, far) / sides + more, Math.max(-near, -far) / sides + more, line.bend() / sides);
     }
 
-    /** The end without the actuator tells the forces; the weights give the other end's. */
-    private Borne found(Pose pose, Balance balance) {
+    private Line line(Pose pose) {
         BodyPosition placed = pose.bodies().get(link.body());
         Vec2 from = placed.place(link.end());
         Vec2 along = placed.place(link.other()).minus(from).unit();
-        Vec2 force = Vec2.ZERO;
-        for (int i : joints) {
-            boolean first = analysis.mechanism().joints().get(i).a() == link.body();
-            force = force.plus(balance.joints().get(i).times(first ? 1 : -1));
-        }
-        double near = force.dot(along);
-        double far = near;
+        double with = 0;
         double bend = 0;
         for (Weight w : weights) {
             Vec2 pull = w.pull();
             Vec2 place = placed.place(w.centre()).minus(from);
-            far += pull.dot(along);
+            with += pull.dot(along);
             bend += bending(place.dot(along), along.cross(place), along.cross(pull), pull.dot(along));
         }
-        double more = sides == 2 ? twins.extra(link.body(), pose, balance) : 0;
-        return new Borne(Math.max(near, far) / sides + more, Math.max(-near, -far) / sides + more, bend / sides);
+        return new Line(along, with, bend);
     }
 
     /** Largest moment of a load at a place along and beside the line, by its parts across and along it, N m. */
