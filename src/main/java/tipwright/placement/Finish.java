@@ -92,8 +92,7 @@ final class Finish {
         Candidate missed = null;
         for (Candidate candidate : candidates) {
             Candidate refined = pool.stopped() ? refiner.rounded(candidate) : refiner.refine(candidate, aim);
-            // the first is checked in full whatever it is, to tell why it fails; the others only where nothing quicker
-            // tells
+            // the first is checked in full whatever it is, to tell why it fails; the others if nothing quicker tells
             boolean first = missed == null;
             if ((first || every.violation(refined) == 0) && rechecker.passes(refined)) {
                 return new Outcome(refined, missed);
