@@ -178,7 +178,8 @@ public final class FiveNumbers {
                 ? "may be filled to the rim " + amount
                 : most.fill() < FillSection.LITTLE
                         ? "next to nothing"
-                        : (int) Math.floor(100 * most.fill()) + " % at most " + amount + "; above that fails: "
+                        : (int) Math.floor(100 * most.fill()) + " % at most " + amount
+                                + ", with nothing to spare; above that fails: "
                                 + Prose.safe(Objects.requireNonNull(most.limit()));
     }
 

@@ -34,14 +34,14 @@ class WiderLookTest {
         return ((Reading.Good) reading).design();
     }
 
-    private static Placement placed(Design design, int threads) throws CannotComputeException {
-        return new Placer(threads, 1, 16_000L, () -> false, p -> {}).place(design);
+    private static Placement placed(Design design) throws CannotComputeException {
+        return new Placer(2, 1, 16_000L, () -> false, p -> {}).place(design);
     }
 
     @Test
     void findsAPlaceBesideWhatStandsInTheWay() throws CannotComputeException, IOException {
         Design design = trailer("[[240 mm, -420 mm], [420 mm, -420 mm], [420 mm, -240 mm], [240 mm, -240 mm]]");
-        Placement found = placed(design, 2);
+        Placement found = placed(design);
         assertThat(found.answers()).isNotEmpty();
         for (Answer answer : found.answers()) {
             List<Finding> findings = Checker.findings(answer.design());
@@ -49,15 +49,12 @@ class WiderLookTest {
         }
         // why the better ones are turned down is told
         assertThat(found.notes()).anyMatch(n -> n.contains("to air tank: clearance"));
-        assertThat(placed(design, 1).answers().stream().map(Answer::candidate).toList())
-                .isEqualTo(found.answers().stream().map(Answer::candidate).toList());
     }
 
     /** What the tank itself strikes on its way it strikes wherever the pins are: there is nothing to look for. */
     @Test
     void whatNoPlaceMendsIsNotLookedForAnew() throws CannotComputeException, IOException {
-        Placement found =
-                placed(trailer("[[700 mm, 800 mm], [800 mm, 800 mm], [800 mm, 1000 mm], [700 mm, 1000 mm]]"), 2);
+        Placement found = placed(trailer("[[700 mm, 800 mm], [800 mm, 800 mm], [800 mm, 1000 mm], [700 mm, 1000 mm]]"));
         assertThat(found.answers()).isEmpty();
         assertThat(found.nearly()).isNotEmpty();
         assertThat(found.notes()).anyMatch(n -> n.startsWith("moving the mounts does not help, it fails anyway: "));
