@@ -47,7 +47,7 @@ public final class StallCheck implements TimedCheck {
 
     @Override
     public String shortly(Finding finding) {
-        return "whether the actuator stalls";
+        return ofShare(finding) ? "what each of two unlike actuators bears" : "whether the actuator stalls";
     }
 
     @Override
@@ -76,7 +76,7 @@ public final class StallCheck implements TimedCheck {
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        if (finding.id().equals(id() + "/" + NameId.of(SHARE))) {
+        if (ofShare(finding)) {
             return Text.words("actuators of one kind side by side");
         }
         return Text.words(
@@ -121,6 +121,10 @@ public final class StallCheck implements TimedCheck {
         List<Finding> all = new ArrayList<>(share);
         all.add(0, make.compare("", CycleTimer.STALL, slowest.value(), 1, Kind.RATIO, slowest, note));
         return all;
+    }
+
+    private static boolean ofShare(Finding finding) {
+        return finding.partId().equals(NameId.of(SHARE));
     }
 
     /** Whether all electric actuators have one line of speed over load, pushing and pulling, so that the same share is on each. */

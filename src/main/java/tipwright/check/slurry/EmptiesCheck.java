@@ -40,7 +40,12 @@ public final class EmptiesCheck implements Check {
 
     @Override
     public String title(String part) {
-        return part.isEmpty() ? title() : title() + ", " + part;
+        return part.isEmpty() ? title() : part.equals(POCKETS) ? "Tank: " + POCKETS : title() + ", " + part;
+    }
+
+    @Override
+    public String shortly(Finding finding) {
+        return ofPockets(finding) ? POCKETS : Check.super.shortly(finding);
     }
 
     @Override
@@ -72,7 +77,7 @@ public final class EmptiesCheck implements Check {
 
     @Override
     public Text fix(Finding finding, Limits limits) {
-        if (finding.partId().equals(NameId.of(POCKETS))) {
+        if (ofPockets(finding)) {
             return Text.words("an inside without a ridge or a sump beside the outlet");
         }
         return Text.words("more tilt, a steeper floor, or an opening that reaches lower");
@@ -124,6 +129,10 @@ public final class EmptiesCheck implements Check {
                             Text.amount(pocket.share(), Kind.RATIO, "%", 0))));
         }
         return all;
+    }
+
+    private static boolean ofPockets(Finding finding) {
+        return finding.partId().equals(NameId.of(POCKETS));
     }
 
     private static List<Finding> of(Findings make, Analysis analysis, Emptying emptying) {
