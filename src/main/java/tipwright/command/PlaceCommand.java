@@ -180,7 +180,7 @@ final class PlaceCommand implements Callable<Integer> {
                 return;
             }
             last = now;
-            String text = Math.round(100 * progress.share()) + " % searched; "
+            String text = progress.words() + "; "
                     + (progress.best() == null
                             ? "nothing fits yet"
                             : "best so far: "

@@ -55,7 +55,7 @@ final class WiderLook {
      */
     Shortlist run(WorkerPool pool, Consumer<Progress> watcher) throws CannotComputeException {
         Shortlist many = new Shortlist(task.listed().size(), KEPT, APART);
-        scan.run(pool, many, now -> watcher.accept(new Progress(SCAN_PART * now.share(), null)));
+        scan.run(pool, many, now -> watcher.accept(new Progress(SCAN_PART * now.share(), null, true)));
         List<Callable<Boolean>> tries = new ArrayList<>();
         List<Candidate> tried = new ArrayList<>();
         for (int a = 0; a < many.actuators(); a++) {
@@ -78,7 +78,8 @@ final class WiderLook {
                     clear.offer(task.listed().indexOf(candidate.actuator()), candidate);
                 }
             }
-            watcher.accept(new Progress(SCAN_PART + (1 - SCAN_PART) * to / tries.size(), clear.of(Aim.UTILISATION)));
+            watcher.accept(
+                    new Progress(SCAN_PART + (1 - SCAN_PART) * to / tries.size(), clear.of(Aim.UTILISATION), true));
         }
         return clear;
     }

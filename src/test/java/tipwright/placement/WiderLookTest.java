@@ -7,6 +7,8 @@ import static tipwright.Swap.swap;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import tipwright.analysis.CannotComputeException;
@@ -34,8 +36,10 @@ class WiderLookTest {
         return ((Reading.Good) reading).design();
     }
 
-    private static Placement placed(Design design) throws CannotComputeException {
-        return new Placer(2, 1, 16_000L, () -> false, p -> {}).place(design);
+    private final List<Progress> told = Collections.synchronizedList(new ArrayList<>());
+
+    private Placement placed(Design design) throws CannotComputeException {
+        return new Placer(2, 1, 16_000L, () -> false, told::add).place(design);
     }
 
     @Test
@@ -49,6 +53,8 @@ class WiderLookTest {
         }
         // why the better ones are turned down is told
         assertThat(found.notes()).anyMatch(n -> n.contains("to air tank: clearance"));
+        assertThat(told).anySatisfy(p -> assertThat(p.words())
+                .isEqualTo("the best fail another check; a second look: 100 % searched"));
     }
 
     /** What the tank itself strikes on its way it strikes wherever the pins are: there is nothing to look for. */
@@ -58,5 +64,6 @@ class WiderLookTest {
         assertThat(found.answers()).isEmpty();
         assertThat(found.nearly()).isNotEmpty();
         assertThat(found.notes()).anyMatch(n -> n.startsWith("moving the mounts does not help, it fails anyway: "));
+        assertThat(told).isNotEmpty().noneMatch(Progress::again);
     }
 }

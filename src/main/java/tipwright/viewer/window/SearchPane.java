@@ -192,7 +192,7 @@ final class SearchPane extends VBox {
         Progress now = news.progress();
         if (now != null) {
             progress.setProgress(now.share());
-            state.setText(Math.round(100 * now.share()) + " % searched"
+            state.setText(now.words()
                     + (Double.isNaN(news.secondsLeft()) ? "" : ", about " + Math.round(news.secondsLeft()) + " s left")
                     + "; " + best(now.best()));
             Candidate best = now.best();

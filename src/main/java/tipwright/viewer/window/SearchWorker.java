@@ -51,11 +51,16 @@ final class SearchWorker {
     }
 
     private void search(Design design, UnitSystem tape, AtomicBoolean mine) {
-        long start = System.nanoTime();
+        long[] start = {System.nanoTime()};
+        boolean[] again = {false};
         AtomicReference<@Nullable News> latest = new AtomicReference<>();
         int threads = Math.max(1, Runtime.getRuntime().availableProcessors() - 1);
         Placer placer = new Placer(threads, 1, null, mine::get, progress -> {
-            double seconds = NANO * (System.nanoTime() - start);
+            if (progress.again() && !again[0]) {
+                start[0] = System.nanoTime();
+                again[0] = true;
+            }
+            double seconds = NANO * (System.nanoTime() - start[0]);
             double left = progress.share() < TELLING ? Double.NaN : seconds * (1 / progress.share() - 1);
             // one in the queue at a time: the window is never flooded
             if (latest.getAndSet(new News(progress, left, null, "")) == null) {
