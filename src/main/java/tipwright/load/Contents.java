@@ -161,7 +161,8 @@ public final class Contents {
         return hollows.kept(normal, o -> open(openings.get(o), tilt), wetted);
     }
 
-    private static boolean open(Opening opening, double tilt) {
+    /** Whether an opening is open at a tilt, rad. */
+    static boolean open(Opening opening, double tilt) {
         return opening.opensAt() <= tilt + 1e-9;
     }
 

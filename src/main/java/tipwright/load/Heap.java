@@ -94,7 +94,7 @@ public final class Heap {
         Vec3 lowest = contents.heapNormal(tilt, contents.slope(tilt) - LEAN);
         Vec3 lip = null;
         for (Opening opening : design.tank().openings()) {
-            if (opening.opensAt() <= tilt + 1e-9) {
+            if (Contents.open(opening, tilt)) {
                 Vec3 point = opening.lipPoint(lowest);
                 lip = lip == null || lowest.dot(point) < lowest.dot(lip) ? point : lip;
             }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tipwright.load;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -47,11 +49,15 @@ final class Residues {
         return most;
     }
 
-    /** What hollows keep of a load at a tilt, m3, under surfaces that are square to a direction. */
+    /** What hollows keep of a load at a tilt, m3, under surfaces that are square to a direction: worked out once for each tilt. */
     private static DoubleUnaryOperator hollows(Contents contents, LoadCase load, DoubleFunction<Vec3> normal) {
-        return tilt ->
-                Math.min(load.contents(), contents.hollows(tilt, normal.apply(tilt), place -> load.states().stream()
-                        .anyMatch(s -> s.fill() != null && s.fill().surface().height(place) < 0)));
+        Map<Double, Double> known = new HashMap<>();
+        return asked -> known.computeIfAbsent(
+                asked,
+                tilt -> Math.min(
+                        load.contents(), contents.hollows(tilt, normal.apply(tilt), place -> load.states().stream()
+                                .anyMatch(s ->
+                                        s.fill() != null && s.fill().surface().height(place) < 0))));
     }
 
     private static double volume(@Nullable Filled filled) {

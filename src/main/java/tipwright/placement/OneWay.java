@@ -7,10 +7,8 @@ import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import tipwright.analysis.Analyser;
 import tipwright.analysis.Analysis;
-import tipwright.analysis.Balance;
 import tipwright.analysis.CannotComputeException;
-import tipwright.analysis.CaseResult;
-import tipwright.analysis.Row;
+import tipwright.analysis.Extreme;
 import tipwright.check.Checker;
 import tipwright.check.Condition;
 import tipwright.check.actuator.Ratings;
@@ -78,14 +76,7 @@ record OneWay(boolean pushes, List<Under> nearest) {
 
     /** The least force one way, N; below 0: it turns. */
     private static double left(Analysis analysis, boolean pushes) {
-        double least = Double.POSITIVE_INFINITY;
-        for (CaseResult load : analysis.cases()) {
-            for (Row row : load.rows()) {
-                for (Balance b : List.of(row.rest(), row.raise(), row.lower())) {
-                    least = Math.min(least, pushes ? b.force() : -b.force());
-                }
-            }
-        }
-        return least;
+        return -Extreme.largest(analysis.cases(), (row, b) -> pushes ? -b.force() : b.force())
+                .value();
     }
 }

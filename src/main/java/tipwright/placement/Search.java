@@ -96,7 +96,7 @@ final class Search {
     Placement place() throws CannotComputeException {
         List<String> notes = new ArrayList<>();
         if (engine == CandidateEngine.CLOSED_FORM) {
-            GridScan scan = new GridScan(task, every.at(SCAN_TILTS), every, fine, given == null ? GRID : given);
+            GridScan scan = new GridScan(task, every.at(SCAN_TILTS), every, fine, onGrid());
             gridStep = scan.step();
             whole = scan.whole();
             looked = scan.run(pool, best, watcher);
@@ -135,9 +135,14 @@ final class Search {
                 pool.stopped());
     }
 
+    /** About how many places of the mounts the grid has. */
+    private long onGrid() {
+        return given == null ? GRID : given;
+    }
+
     /** Where all of the best fail what judges no try: what a wider look finds, if it finds anything. */
     private Finish.Found wider(Finish.Found found, Rechecker rechecker) throws CannotComputeException {
-        WiderLook look = new WiderLook(task, every.at(SCAN_TILTS), every, fine, given == null ? GRID : given);
+        WiderLook look = new WiderLook(task, every.at(SCAN_TILTS), every, fine, onGrid());
         if (!look.helps(found.missed(), rechecker)) {
             return found;
         }
